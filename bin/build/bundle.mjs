@@ -1,0 +1,20 @@
+/**
+ * The build: `src/cli.ts` and all it needs as one CommonJS file, `dist/nestlog.cjs`, and the licences of what that
+ * file contains. In one file `import()` still evaluates a command's modules only when it is called.
+ */
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { root, settings } from './settings.mjs';
+import { packageFolders, thirdPartyPage } from './third-party.mjs';
+
+const { metafile } = await build({
+  ...settings,
+  entryPoints: ['src/cli.ts'],
+  outfile: 'dist/nestlog.cjs',
+  metafile: true,
+});
+
+const page = thirdPartyPage(packageFolders(Object.keys(metafile.inputs)).map((folder) => join(root, folder)));
+const file = join(root, 'THIRD-PARTY.md');
+if (!existsSync(file) || readFileSync(file, 'utf8') !== page) writeFileSync(file, page);

@@ -1,0 +1,38 @@
+import type { Output } from './commands/context.ts';
+import { commands } from './commands/index.ts';
+import { runProgram } from './commands/program.ts';
+import { wantsColor, widthOf } from './commands/terminal.ts';
+import { type Day, dayOf } from './days.ts';
+
+/** The day on the keeper's wall, by the clock and the time zone of this machine. */
+function today(): Day {
+  const now = new Date();
+  return dayOf(now.getFullYear(), now.getMonth() + 1, now.getDate());
+}
+
+function outputOf(stream: NodeJS.WriteStream, flag: boolean | undefined): Output {
+  const environment = process.env;
+  const { columns, isTTY } = stream;
+  return {
+    write: (text) => void stream.write(text),
+    color: wantsColor({ flag, environment, isTerminal: isTTY === true }),
+    width: widthOf({ environment, columns }),
+  };
+}
+
+/**
+ * Runs the program with the words after its name. The exit code is left in `process.exitCode`: leaving at once would
+ * cut off what a pipe has not taken yet.
+ */
+export async function main(words: string[], version: string): Promise<void> {
+  const code = await runProgram(commands, words, {
+    version,
+    environment: process.env,
+    here: process.cwd(),
+    today,
+    stdout: (color) => outputOf(process.stdout, color),
+    stderr: (color) => outputOf(process.stderr, color),
+  });
+  // It is set by now if an output could not be written.
+  process.exitCode ??= code;
+}

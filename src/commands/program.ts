@@ -1,0 +1,128 @@
+import { Command, CommanderError, Option } from 'commander';
+import { type Day, parseDay } from '../days.ts';
+import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
+import type { CommandEntry } from './index.ts';
+import { anyFolder, roomFolder } from './room-folder.ts';
+import { UsageError } from './usage-error.ts';
+
+/** All that a run of the program takes from outside. */
+export interface World {
+  version: string;
+  environment: Record<string, string | undefined>;
+  /** The folder in which the program was called. */
+  here: string;
+  today: () => Day;
+  /** The stream with its decisions, once it is known whether `--color` or `--no-color` was given. */
+  stdout: (color: boolean | undefined) => Output;
+  stderr: (color: boolean | undefined) => Output;
+}
+
+const WRONG_USAGE = 2;
+
+interface CommonOptions {
+  journals?: string;
+  date?: Day;
+  json?: true;
+  color?: boolean;
+}
+
+/** Runs the command that the arguments name and gives the exit code. Only what is nobody's mistake is thrown. */
+export async function runProgram(
+  commands: CommandEntry[],
+  words: string[],
+  world: World,
+): Promise<ExitCode | typeof WRONG_USAGE> {
+  const outcome: { code: ExitCode } = { code: 0 };
+  const program = programOf(commands, world, outcome);
+  try {
+    await program.parseAsync(words[0] === 'help' ? [...words.slice(1), '--help'] : words, { from: 'user' });
+    return outcome.code;
+  } catch (error) {
+    // Commander has said by now what was wrong, or has printed the help that was asked for.
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : WRONG_USAGE;
+    if (!(error instanceof UsageError)) throw error;
+    world.stderr(undefined).write(`nestlog: ${error.message}\n`);
+    return WRONG_USAGE;
+  }
+}
+
+function programOf(commands: CommandEntry[], world: World, outcome: { code: ExitCode }): Command {
+  const loaded = new Map<string, CommandModule>();
+  const program = new Command('nestlog')
+    .description('The morning agenda and the season’s book for people who breed cage and aviary birds.')
+    .option('--journals <folder>', 'the room: a folder with nestlog.yaml (default: the nearest one upwards)')
+    .option('--date <day>', 'the day to stand on, YYYY-MM-DD: nothing dated later is known', dayOption)
+    .option('--json', 'data for programs instead of text')
+    .option('--color', 'colour, even if the output is no terminal')
+    .option('--no-color', 'no colour')
+    .version(world.version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print help')
+    .helpCommand('help [command]', 'print help on a command')
+    .configureHelp({ showGlobalOptions: true })
+    .showHelpAfterError('Run `nestlog --help` to see what there is.')
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => world.stdout(undefined).write(text),
+      writeErr: (text) => world.stderr(undefined).write(text),
+      getOutHelpWidth: () => world.stdout(undefined).width,
+      getErrHelpWidth: () => world.stderr(undefined).width,
+      outputError: (text, write) => write(text.replace(/^error: /, 'nestlog: ')),
+    })
+    // Only the command that is called is loaded, and only then are its options known.
+    .hook('preSubcommand', async (_, command) => {
+      const entry = commands.find(({ name }) => name === command.name());
+      if (entry === undefined) return;
+      const module = await entry.load();
+      loaded.set(entry.name, module);
+      describe(command, entry, module.definition);
+    });
+  for (const { name, summary } of commands) {
+    program
+      .command(name)
+      .summary(summary)
+      .action(async (...passed: unknown[]) => {
+        const module = loaded.get(name);
+        if (module !== undefined) outcome.code = await run(module, passed.at(-1) as Command, world);
+      });
+  }
+  return program;
+}
+
+/** Adds a loaded command's own arguments, options and help. */
+function describe(command: Command, { summary }: CommandEntry, definition: CommandDefinition): void {
+  for (const { name, description } of definition.arguments ?? []) command.argument(name, description);
+  for (const { flags, description, default: initial, parse } of definition.options ?? []) {
+    const option = new Option(flags, description);
+    if (initial !== undefined) option.default(initial);
+    if (parse !== undefined) option.argParser(parse);
+    command.addOption(option);
+  }
+  const widest = Math.max(...definition.examples.map(({ line }) => line.length));
+  const examples = definition.examples.map(({ line, says }) => `  ${line.padEnd(widest)}  ${says}`);
+  command.addHelpText('before', `${summary}\n\nExamples:\n${examples.join('\n')}\n`);
+}
+
+async function run(module: CommandModule, command: Command, world: World): Promise<ExitCode> {
+  const { journals, date, json, color, ...rest } = command.optsWithGlobals<CommonOptions>();
+  const today = world.today();
+  const folderOf = module.definition.room === 'optional' ? anyFolder : roomFolder;
+  const { NESTLOG_JOURNALS: environment } = world.environment;
+  return module.run({
+    day: date ?? today,
+    today,
+    journals: folderOf({ option: journals, environment, here: world.here }),
+    json: json ?? false,
+    arguments: command.args,
+    options: rest,
+    stdout: world.stdout(color),
+    stderr: world.stderr(color),
+  });
+}
+
+function dayOption(text: string): Day {
+  const day = parseDay(text);
+  if (day !== null) return day;
+  throw new UsageError(
+    `--date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${text}.`,
+  );
+}

@@ -1,0 +1,55 @@
+import { existsSync, statSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { UsageError } from './usage-error.ts';
+
+/** The files by which a folder is known as a room; each of them may be missing. */
+const MARKS = ['nestlog.yaml', 'birds.yaml', 'pairs'];
+
+/** Where the room may be named. */
+interface Places {
+  /** The value of `--journals`. */
+  option: string | undefined;
+  /** The value of `NESTLOG_JOURNALS`. */
+  environment: string | undefined;
+  /** The folder in which the command was called. */
+  here: string;
+}
+
+/**
+ * The absolute folder of the room: `--journals`, else `NESTLOG_JOURNALS`, else the nearest folder upwards with
+ * `nestlog.yaml`. A folder that is no room, or none at all, is a `UsageError`.
+ */
+export function roomFolder(places: Places): string {
+  const named = places.option ?? (places.environment || undefined);
+  if (named === undefined) {
+    const nearest = nearestRoom(places.here);
+    if (nearest !== undefined) return nearest;
+    throw new UsageError(
+      `No room here: neither this folder nor one above it has a nestlog.yaml. Name the room's folder with --journals or NESTLOG_JOURNALS.`,
+    );
+  }
+  const folder = resolve(places.here, named);
+  const source = places.option === undefined ? 'NESTLOG_JOURNALS' : '--journals';
+  if (!isFolder(folder)) throw new UsageError(`No room: ${source} names ${named}, which is no folder.`);
+  if (!MARKS.some((mark) => existsSync(join(folder, mark)))) {
+    throw new UsageError(`No room: ${named}, named by ${source}, has none of ${MARKS.join(', ')} in it.`);
+  }
+  return folder;
+}
+
+/** The same places, for commands that need no room: the folder may lack the files, or not exist yet. */
+export function anyFolder(places: Places): string {
+  const named = places.option ?? (places.environment || undefined);
+  return named === undefined ? (nearestRoom(places.here) ?? places.here) : resolve(places.here, named);
+}
+
+function nearestRoom(from: string): string | undefined {
+  for (let folder = resolve(from); ; folder = dirname(folder)) {
+    if (existsSync(join(folder, 'nestlog.yaml'))) return folder;
+    if (folder === dirname(folder)) return undefined;
+  }
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}

@@ -1,0 +1,22 @@
+import { readingCodes } from './codes/reading.ts';
+import { roomCodes } from './codes/room.ts';
+import type { Finding, FindingArgs, Level } from './finding.ts';
+
+/** One kind of finding: how bad it is, what is wrong, and what was probably meant. */
+export interface FindingKind {
+  level: Level;
+  /** What is wrong, one sentence without a full stop. */
+  text: (args: FindingArgs) => string;
+  /** The likely fix; where it can be a line to paste, it is one. Null when there is nothing to suggest. */
+  hint: (args: FindingArgs) => string | null;
+}
+
+/** Every kind of finding there is. */
+export const codes = { ...readingCodes, ...roomCodes } as const;
+
+export type FindingCode = keyof typeof readingCodes | keyof typeof roomCodes;
+
+/** The kind behind a finding's code. */
+export function kindOf(finding: Pick<Finding, 'code'>): FindingKind {
+  return codes[finding.code];
+}

@@ -1,0 +1,187 @@
+import type { FindingKind } from '../codes.ts';
+
+const PIN = 'say which: `clutch: 2`, or refs such as e1 or c2';
+
+/** What can be wrong with what the journals say once they are read together. */
+export const roomCodes = {
+  'unknown-species': {
+    level: 'hint',
+    text: ({ name }) => `no profile for the species \`${name}\`, so no dates can be expected`,
+    hint: ({ suggestion, name }) =>
+      suggestion
+        ? `did you mean \`${suggestion}\`?`
+        : `write the few numbers you know into species/${String(name).replaceAll(' ', '-')}.yaml, such as \`incubation: 12-14\``,
+  },
+  'pair-twice': {
+    level: 'error',
+    text: ({ pair, file }) => `the pair \`${pair}\` already has a journal, ${file}; this one is left out`,
+    hint: ({ pair }) => `one journal a pair: give this one its own id, such as \`pair: ${pair}-b\``,
+  },
+  'no-such-pair': {
+    level: 'error',
+    text: ({ pair }) => `no journal has the pair \`${pair}\``,
+    hint: ({ suggestion }) => (suggestion ? `did you mean \`${suggestion}\`?` : 'pairs are named by the `pair:` of their journal'),
+  },
+  'no-such-clutch': {
+    level: 'error',
+    text: ({ pair, number }) => `${pair} has no clutch ${number} on that day`,
+    hint: ({ have }) => (have ? `it has ${have}` : 'a first `laid` begins a clutch'),
+  },
+  'no-such-egg': {
+    level: 'error',
+    text: ({ who, where }) => `there is no egg \`${who}\` (${where})`,
+    hint: ({ have }) => (have ? `the eggs there are ${have}` : 'record it with `laid: 1` first'),
+  },
+  'no-such-chick': {
+    level: 'error',
+    text: ({ who, where }) => `there is no chick \`${who}\` (${where})`,
+    hint: ({ have }) => (have ? `the chicks there are ${have}` : 'record it with `hatched: 1` first'),
+  },
+  'no-such-bird': {
+    level: 'error',
+    text: ({ who, did }) => `nobody here is called \`${who}\` (${did})`,
+    hint: () => 'a chick (c1), an egg (e1), cock, hen, a ring or an id of birds.yaml',
+  },
+  'egg-not-hatched': {
+    level: 'error',
+    text: ({ who }) => `no chick came out of \`${who}\` as far as the journal knows`,
+    hint: ({ have }) => (have ? `the chicks there are ${have}` : 'record it with `hatched: e1` first'),
+  },
+  'not-an-egg': {
+    level: 'error',
+    text: ({ who }) => `\`${who}\` is not an egg`,
+    hint: () => 'eggs are e1, e2 … in laying order',
+  },
+  'parent-unknown': {
+    level: 'error',
+    text: ({ parent, pair }) => `which bird is the ${parent} of ${pair} is not known`,
+    hint: ({ parent }) => `name the bird by its id, or write \`${parent}: ID\` at the top of the journal`,
+  },
+  'laid-all': { level: 'error', text: () => '`laid: all` does not say how many', hint: () => 'laid: 1' },
+  'laid-twice': {
+    level: 'error',
+    text: ({ who, clutch }) => `${who} of clutch ${clutch} is laid already`,
+    hint: () => 'a new egg: `laid: 1`; a new clutch: `clutch: 2, laid: 1`',
+  },
+  'egg-skipped': {
+    level: 'error',
+    text: ({ who, next }) => `the next egg of this clutch is ${next}, not ${who}; it is counted as ${next}`,
+    hint: ({ next }) => `laid: ${next}`,
+  },
+  impossible: {
+    level: 'error',
+    text: ({ who, did, why }) => `${who} cannot be ${did}: ${why}`,
+    hint: () => 'another one, another clutch, or correct the earlier entry',
+  },
+  'hatched-twice': {
+    level: 'error',
+    text: ({ who, why }) => `${who} cannot hatch again: ${why}`,
+    hint: () => 'hatching is told once: take this out, or name another egg',
+  },
+  'hatched-too-soon': {
+    level: 'error',
+    text: ({ who, why }) => `${who} cannot have hatched: ${why}`,
+    hint: () => 'another clutch (`clutch: 2`), an older egg, or a slip in one of the dates',
+  },
+  'too-many': {
+    level: 'error',
+    text: ({ did, count, possible, pair }) => `${count} ${did}, but in the nest of ${pair} it is possible for ${possible}`,
+    hint: ({ did }) => (did === 'hatched' ? 'record the missing eggs with `laid:` on their day' : 'a smaller count, or the missing ones first'),
+  },
+  'nobody-possible': {
+    level: 'error',
+    text: ({ did, pair }) => `nobody in the nest of ${pair} can be ${did} on that day`,
+    hint: () => 'another clutch, another date, or a missing entry before it',
+  },
+  'dead-bird': {
+    level: 'error',
+    text: ({ who, did, why }) => `${who} ${did}? ${why}`,
+    hint: () => 'another bird, or a slip in one of the dates; a new mate is `paired: {hen: ID}`',
+  },
+  'hen-in-two-pairs': {
+    level: 'error',
+    text: ({ hen, pair, other, day }) => `the hen ${hen} has a clutch in ${other} on ${day} while this one of ${pair} is in course`,
+    hint: () => 'a hen lays in one nest at a time: another hen, or a slip in one of the dates',
+  },
+  'ring-twice': {
+    level: 'error',
+    text: ({ ring, bird }) => `the ring ${ring} is on ${bird} already`,
+    hint: () => 'one ring, one bird: read it once more',
+  },
+  'bird-twice': {
+    level: 'error',
+    text: ({ id, line }) => `the bird \`${id}\` is listed already, on line ${line}`,
+    hint: () => 'one item a bird',
+  },
+  'parent-sex': {
+    level: 'error',
+    text: ({ bird, parent, sex }) => `${bird} stands as ${parent} but is a ${sex}`,
+    hint: () => 'another bird, or correct its `sex:`',
+  },
+  'own-ancestor': {
+    level: 'error',
+    text: ({ loop }) => `a bird among its own ancestors: ${loop}`,
+    hint: () => 'one of these has the wrong sire or dam',
+  },
+  'no-such-chick-named': {
+    level: 'error',
+    text: ({ ref }) => `\`is: ${ref}\` names a chick that no journal has`,
+    hint: () => 'is: PAIR/CLUTCH/CHICK, such as LW-3/2/c1',
+  },
+  'which-clutch': {
+    level: 'hint',
+    text: ({ did, taken, others }) => `${did}: possible in more than one clutch; taken as ${taken}, not ${others}`,
+    hint: ({ number }) => `say which: \`clutch: ${number}\``,
+  },
+  guessed: {
+    level: 'hint',
+    text: ({ did, taken, others }) => `${did}: taken as ${taken}, but ${others} would do as well and count differently`,
+    hint: () => PIN,
+  },
+  'paired-anew': {
+    level: 'hint',
+    text: ({ pair }) => `${pair} gets a new mate without having been parted`,
+    hint: () => 'add `{date: …, parted}` before it, so that the old mate is not taken to be there',
+  },
+  'hatched-though-clear': {
+    level: 'hint',
+    text: ({ who }) => `${who} hatched though the lamp had called it clear; the chick is believed`,
+    hint: () => PIN,
+  },
+  'counted-as-laid': {
+    level: 'hint',
+    text: ({ count, clutch }) => `${count} more than the journal knows; taken as laid in clutch ${clutch} since the last look`,
+    hint: ({ count }) => `laid: ${count}`,
+  },
+  'counted-as-hatched': {
+    level: 'hint',
+    text: ({ who }) => `one chick more than the journal knows; taken as hatched from ${who} since the last look`,
+    hint: () => 'hatched: 1',
+  },
+  'counts-differ': {
+    level: 'hint',
+    text: ({ what, known, seen, pair }) => `${seen} ${what} seen, ${known} known in the nest of ${pair}`,
+    hint: ({ what }) =>
+      what === 'eggs' ? 'what became of the others? `lost: {missing: 1}`' : 'what became of the others? `died: 1`, `hatched: 1`',
+  },
+  'fostered-to-itself': {
+    level: 'error',
+    text: ({ pair }) => `${pair} cannot foster its own clutch`,
+    hint: () => 'name the other pair; a guest that comes home is named by its ref',
+  },
+  'unpinned-parent': {
+    level: 'hint',
+    text: ({ who }) => `\`${who}\` rests on how the clutches are counted, and its clutch is not pinned in its journal`,
+    hint: ({ number }) => `write \`clutch: ${number}\` on its first \`laid\``,
+  },
+  'unknown-task': {
+    level: 'hint',
+    text: ({ task }) => `there is no task \`${task}\` to skip`,
+    hint: ({ suggestion, tasks }) => (suggestion ? `did you mean \`${suggestion}\`?` : `tasks: ${tasks}`),
+  },
+  'unknown-routine': {
+    level: 'hint',
+    text: ({ name }) => `no routine of nestlog.yaml is called \`${name}\``,
+    hint: ({ suggestion }) => (suggestion ? `did you mean \`${suggestion}\`?` : 'routines stand in nestlog.yaml under `routines:`'),
+  },
+} as const satisfies Record<string, FindingKind>;

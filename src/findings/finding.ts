@@ -1,0 +1,27 @@
+import type { FindingCode } from './codes.ts';
+
+/** A stretch of one line in a file of the room: 1-based line and column, counted in code points. */
+export interface Place {
+  /** Relative to the room, with `/`. */
+  file: string;
+  line: number;
+  column: number;
+  /** Code points under the marker; at least 1. */
+  length: number;
+}
+
+/** The words that a finding's sentence needs, by name. */
+export type FindingArgs = Record<string, string | number>;
+
+/** `error`: something cannot be read or cannot be true. `hint`: it reads, but may not say what was meant. */
+export type Level = 'error' | 'hint';
+
+/**
+ * Something the keeper should know about what a file says. Data only: `codes.ts` has the sentences, the report
+ * lays them out.
+ */
+export interface Finding {
+  code: FindingCode;
+  at: Place;
+  args: FindingArgs;
+}

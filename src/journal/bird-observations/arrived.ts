@@ -1,0 +1,12 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { empty, text } from '../grammar/values.ts';
+
+export const arrived = observation({
+  value: z.union([empty, text]),
+  order: 10,
+  look: false,
+  example: 'arrived: quarantine cage',
+  takes: 'nothing, or the housing',
+  doc: 'came into the room',
+});

@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { empty } from '../grammar/values.ts';
+
+export const back = observation({
+  value: empty,
+  order: 200,
+  look: false,
+  example: 'back',
+  takes: 'nothing',
+  doc: 'found again, or home from loan',
+});

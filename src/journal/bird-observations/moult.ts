@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { word } from '../grammar/values.ts';
+
+export const moult = observation({
+  value: word('started', 'done'),
+  order: 200,
+  look: false,
+  example: 'moult: started',
+  takes: 'started or done',
+  doc: 'first or yearly moult',
+});

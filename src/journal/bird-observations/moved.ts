@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { text } from '../grammar/values.ts';
+
+export const moved = observation({
+  value: text,
+  order: 200,
+  look: false,
+  example: 'moved: flight 3',
+  takes: 'the housing',
+  doc: 'to another cage, flight or aviary',
+});

@@ -1,0 +1,12 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { empty, text } from '../grammar/values.ts';
+
+export const released = observation({
+  value: z.union([empty, text]),
+  order: 20,
+  look: false,
+  example: 'released: flight 2',
+  takes: 'nothing, or the housing',
+  doc: 'out of quarantine',
+});

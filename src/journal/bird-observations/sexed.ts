@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { word } from '../grammar/values.ts';
+
+export const sexed = observation({
+  value: word('cock', 'hen'),
+  order: 200,
+  look: false,
+  example: 'sexed: hen',
+  takes: 'cock or hen',
+  doc: 'sex known',
+});

@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { text } from '../grammar/values.ts';
+
+export const treated = observation({
+  value: text,
+  order: 200,
+  look: false,
+  example: 'treated: as the vet ordered',
+  takes: 'text',
+  doc: 'what the vet ordered',
+});

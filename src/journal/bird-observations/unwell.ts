@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { text } from '../grammar/values.ts';
+
+export const unwell = observation({
+  value: text,
+  order: 200,
+  look: false,
+  example: 'unwell: fluffed on the floor',
+  takes: 'text',
+  doc: 'fluffed, straining, on the floor, breathing hard',
+});

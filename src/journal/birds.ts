@@ -1,0 +1,97 @@
+import type { Day } from '../days.ts';
+import type { Finding, Place } from '../findings/finding.ts';
+import { type BirdObservation, birdObservations } from './bird-observations/index.ts';
+import type { KeyTable } from './grammar/key.ts';
+import { day } from './grammar/moment.ts';
+import { ownName, parents } from './grammar/names.ts';
+import { type Located, text, word } from './grammar/values.ts';
+import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
+import { readKeys, unknownKey } from './read/keys.ts';
+import { LogReader } from './read/log.ts';
+import type { Visit, VisitGrammar } from './read/visit.ts';
+import type { Shape } from './text/recover.ts';
+
+export type { BirdObservation };
+
+/** One visit: what one line of a bird's log says. */
+export type BirdEntry = Pick<Visit<BirdObservation>, 'at' | 'date' | 'dateAt' | 'time' | 'note' | 'saw'>;
+
+/** One bird that came from outside, or the later life of one that was bred here. */
+export interface BirdRecord {
+  at: Place;
+  id: Located;
+  ring: Located | null;
+  species: Located | null;
+  sex: 'cock' | 'hen' | null;
+  hatched: Day | null;
+  /** One id, or several where one of these is the parent, or none where unknown. */
+  sire: Located[];
+  dam: Located[];
+  origin: Located | null;
+  owner: Located | null;
+  /** The chick of a journal, `PAIR/CLUTCH/CHICK`, that this bird is. */
+  is: Located | null;
+  log: BirdEntry[];
+}
+
+const keys = {
+  id: { value: ownName, example: 'id: LW-19-04', takes: 'the id of the bird' },
+  ring: { value: text, example: 'ring: LW 19 04', takes: 'the code on the ring' },
+  species: { value: text, example: 'species: lavender waxbill', takes: 'common name, scientific name or profile id' },
+  sex: { value: word('cock', 'hen', 'unknown'), example: 'sex: hen', takes: 'cock or hen' },
+  hatched: { value: day, example: 'hatched: 2024-05-17', takes: 'a date' },
+  sire: { value: parents, example: 'sire: LW-17-02', takes: 'a bird, or a list where it is one of these' },
+  dam: { value: parents, example: 'dam: LW-18-05', takes: 'a bird, or a list where it is one of these' },
+  origin: { value: text, example: 'origin: swapped at the spring meeting', takes: 'text' },
+  owner: { value: text, example: 'owner: on loan from a friend', takes: 'text' },
+  is: { value: text, example: 'is: LW-3/2/c1', takes: 'a chick of a journal, PAIR/CLUTCH/CHICK' },
+} as const satisfies KeyTable;
+
+const grammar: VisitGrammar = { observations: birdObservations, circumstances: ['time', 'note'] };
+
+export const birdsShape: Shape = { birds: 'records', log: 'entries' };
+
+/** Reads the stock that came from outside. A bird that cannot be named is a finding; the others count. */
+export function readBirds(root: Fields, findings: Finding[]): BirdRecord[] {
+  const birds: BirdRecord[] = [];
+  const reader = new LogReader<BirdObservation>(grammar, findings);
+  for (const [key, list] of root.pairs) {
+    if (key.text !== 'birds') findings.push(unknownKey(key, ['birds']));
+    else if (list instanceof List) {
+      for (const item of list.items) {
+        const bird = readBird(item, reader, findings);
+        if (bird !== null) birds.push(bird);
+      }
+    } else if (!(list instanceof Empty || list instanceof Refused)) {
+      findings.push({ code: 'birds-no-list', at: list.at, args: {} });
+    }
+  }
+  return birds;
+}
+
+function readBird(item: Node, reader: LogReader<BirdObservation>, findings: Finding[]): BirdRecord | null {
+  if (item instanceof Refused) return null;
+  if (!(item instanceof Fields)) {
+    findings.push({ code: 'not-a-bird', at: item.at, args: {} });
+    return null;
+  }
+  const { id, sex, sire, dam, ...said } = readKeys(item, keys, ['log'], findings);
+  const log: BirdEntry[] = [];
+  for (const [key, node] of item.pairs) {
+    if (key.text === 'log') for (const entry of reader.read(node)) log.push(entry);
+  }
+  const name = id ?? said.is ?? said.ring;
+  if (name === null) {
+    if (!item.pairs.some(([key]) => key.text === 'id')) findings.push({ code: 'no-id', at: item.at, args: {} });
+    return null;
+  }
+  return {
+    at: item.at,
+    id: name,
+    ...said,
+    sex: sex === 'unknown' ? null : sex,
+    sire: sire ?? [],
+    dam: dam ?? [],
+    log,
+  };
+}

@@ -1,0 +1,35 @@
+import type { Day } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
+import type { Located } from './grammar/values.ts';
+import type { Observation } from './observations/index.ts';
+
+/** One visit: what one line of a journal's log says. */
+export interface Entry {
+  /** The whole entry. */
+  at: Place;
+  date: Day;
+  dateAt: Place;
+  /** Minutes since midnight, or null. */
+  time: number | null;
+  /** What is told happened after this day (and time): the keeper's own word for when they last looked. */
+  after: { day: Day; time: number | null } | null;
+  /** The pair's own clutch number, where the entry is pinned to one. */
+  clutch: { number: number; at: Place } | null;
+  /** Which nest, where a pair has two. */
+  site: Located | null;
+  note: Located | null;
+  saw: Observation[];
+}
+
+/** What a pair's journal says of the pair itself. */
+export interface PairJournal {
+  file: string;
+  pair: Located;
+  species: Located | null;
+  /** One id, or several where one of these is the parent, or none where unknown. */
+  cock: Located[];
+  hen: Located[];
+  housing: Located | null;
+  nestLooks: 'freely' | 'sparingly' | 'never' | null;
+  entries: Entry[];
+}

@@ -1,0 +1,40 @@
+import * as z from 'zod';
+import { daysInMonth } from '../../days.ts';
+import { Text } from '../nodes.ts';
+import { refuse } from './issue.ts';
+import { parseTime } from './time-text.ts';
+
+const LEAP_YEAR = 2024;
+
+/** A day of any year, `09-01`. */
+export const monthAndDate = z
+  .instanceof(Text)
+  .transform((node, context): { month: number; date: number } => {
+    const text = node.text.trim();
+    const [month = 0, date = 0] = (/^(\d{2})-(\d{2})$/.exec(text) ?? []).slice(1).map(Number);
+    if (month >= 1 && month <= 12 && date >= 1 && date <= daysInMonth(LEAP_YEAR, month)) return { month, date };
+    return refuse(context, node.at, 'not-month-and-date', { text });
+  })
+  .meta({ shape: 'month-and-date', description: 'month and date: 09-01' });
+
+/** A part of one, `0.125` or `12.5 %`. */
+export const share = z
+  .instanceof(Text)
+  .transform((node, context): number => {
+    const text = node.text.trim();
+    const [, digits, percent] = /^(\d+(?:\.\d+)?)\s*(%?)$/.exec(text) ?? [];
+    const value = Number(digits) / (percent === '%' ? 100 : 1);
+    return value <= 1 ? value : refuse(context, node.at, 'not-a-share', { text });
+  })
+  .meta({ shape: 'share', description: 'a number from 0 to 1, or per cent' });
+
+/** A length of time in minutes: `90`, `45 min`, `3 h`, `1:30`. */
+export const minutes = z
+  .instanceof(Text)
+  .transform((node, context): number => {
+    const text = node.text.trim();
+    const [, digits, unit] = /^(\d{1,4}(?:\.\d+)?)\s*(h|min)?$/.exec(text) ?? [];
+    const value = digits === undefined ? parseTime(text) : Math.round(Number(digits) * (unit === 'h' ? 60 : 1));
+    return value !== null && value > 0 ? value : refuse(context, node.at, 'not-minutes', { text });
+  })
+  .meta({ shape: 'minutes', description: 'minutes, or hours: 90, 45 min, 3 h' });

@@ -1,0 +1,101 @@
+import { civilDate, type Day, dayOf, daysInMonth, formatDay, parseDay } from '../../days.ts';
+import type { FindingCode } from '../../findings/codes.ts';
+import type { FindingArgs } from '../../findings/finding.ts';
+
+/** A day, or why the text names none. */
+export type DateReading = { day: Day } | { code: FindingCode; args: FindingArgs };
+
+/** Before that nobody wrote the journals of birds that are alive now: such a year is a slip of the finger. */
+const EARLIEST_YEAR = 1950;
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/**
+ * Reads `YYYY-MM-DD`. Other ways to write a date are not read but recognised, and answered with the right form.
+ *
+ * @param near a year that other dates of the file have, for dates without one
+ */
+export function readDate(written: string, near: number | null = null): DateReading {
+  const text = written.trim();
+  const day = parseDay(text);
+  if (day === null) return impossible(text) ?? { code: 'date-shape', args: { text, suggestion: suggestions(text, near) } };
+  const { year, month, date } = civilDate(day);
+  if (year >= EARLIEST_YEAR) return { day };
+  const sameDay = near !== null && date <= daysInMonth(near, month) ? formatDay(dayOf(near, month, date)) : '';
+  return { code: 'early-date', args: { text, suggestion: sameDay } };
+}
+
+function impossible(text: string): DateReading | null {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (match === null) return null;
+  const [year, month, date] = match.slice(1).map(Number) as [number, number, number];
+  const name = MONTHS[month - 1];
+  if (name === undefined) {
+    return { code: 'impossible-date', args: { text, month: '', days: 0, suggestion: valid(year, date, month) ?? '' } };
+  }
+  const days = daysInMonth(year, month);
+  const suggestion = valid(year, month, date > days ? days : 1) ?? '';
+  return { code: 'impossible-date', args: { text, month: `${name} ${year}`, days, suggestion } };
+}
+
+/** The right form of a date written another way: one, or two joined by `or`, or empty where it is no date. */
+function suggestions(text: string, near: number | null): string {
+  const found = readings(text, near).filter((date) => date !== null);
+  return [...new Set(found)].slice(0, 2).join(' or ');
+}
+
+function readings(text: string, near: number | null): (string | null)[] {
+  const clock = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})/.exec(text);
+  if (clock !== null) return [parseDay(clock[1] as string) === null ? null : `${clock[1]}, time: ${clock[2]}`];
+  const compact = /^(\d{4})(\d{2})(\d{2})$/.exec(text);
+  const yearFirst = compact ?? /^(\d{4})[-/. ](\d{1,2})[-/. ](\d{1,2})$/.exec(text);
+  if (yearFirst !== null) {
+    const [year, month, date] = yearFirst.slice(1).map(Number) as [number, number, number];
+    return [valid(year, month, date) ?? valid(year, date, month)];
+  }
+  const yearLast = /^(\d{1,2})([-/. ]+)(\d{1,2})\2(\d{4}|\d{2})$/.exec(text);
+  if (yearLast !== null) {
+    const [one, two, year] = [Number(yearLast[1]), Number(yearLast[3]), wholeYear(yearLast[4] as string)];
+    // With dots the day stands first wherever dates are written so; with strokes it depends on the country.
+    const dotted = yearLast[2] === '.' || yearLast[2] === '. ';
+    return [valid(year, two, one), dotted && two <= 12 ? null : valid(year, one, two)];
+  }
+  const noYear = /^(\d{1,2})[-/](\d{1,2})$/.exec(text);
+  if (noYear !== null) return [near === null ? null : valid(near, Number(noYear[1]), Number(noYear[2]))];
+  const dotted = /^(\d{1,2})\. ?(\d{1,2})\.?$/.exec(text);
+  if (dotted !== null) return [near === null ? null : valid(near, Number(dotted[2]), Number(dotted[1]))];
+  return [inWords(text, near)];
+}
+
+/** `1 March 2026`, `March 1, 2026`, `1st Mar`. */
+function inWords(text: string, near: number | null): string | null {
+  const name = /[a-z]{3,}/i.exec(text)?.[0].toLowerCase();
+  const month = name === undefined ? -1 : MONTHS.findIndex((known) => known.toLowerCase().startsWith(name));
+  const numbers = text.match(/\d+/g) ?? [];
+  const date = numbers.find((number) => number.length <= 2);
+  const year = numbers.find((number) => number.length === 4);
+  if (month < 0 || date === undefined || numbers.length > 2 || (year === undefined && near === null)) return null;
+  return valid(year === undefined ? (near as number) : Number(year), month + 1, Number(date));
+}
+
+function wholeYear(digits: string): number {
+  return digits.length === 2 ? 2000 + Number(digits) : Number(digits);
+}
+
+function valid(year: number, month: number, date: number): string | null {
+  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
+  return formatDay(dayOf(year, month, date));
+}

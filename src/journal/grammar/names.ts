@@ -1,0 +1,28 @@
+import * as z from 'zod';
+import { Text } from '../nodes.ts';
+import { refuse } from './issue.ts';
+import { type Located, oneOrMore, text } from './values.ts';
+import { parseCount, parseRef } from './who.ts';
+
+/** Words of the grammar where a name may stand as well. */
+const TAKEN = ['all', 'hand', 'incubator', 'unknown'];
+
+/** What keepers write for a parent that nobody knows. */
+const UNKNOWN = ['unknown', '?'];
+
+/** The id of a pair or a bird: no stroke, no count, nothing that could be a ref. */
+export const ownName = z
+  .instanceof(Text)
+  .transform((node, context): Located => {
+    const name = new Text(node.text.trim(), node.at);
+    if (name.text === '') return refuse(context, node.at, 'empty-text');
+    const taken = name.text.includes('/') || TAKEN.includes(name.text) || parseCount(name) !== null;
+    if (taken || parseRef(name).form !== 'name') return refuse(context, node.at, 'bad-name', { text: name.text });
+    return { text: name.text, at: name.at };
+  })
+  .meta({ shape: 'name', description: 'an id without /' });
+
+/** One parent, or several where it is one of these; none where it is unknown. */
+export const parents = oneOrMore(text)
+  .transform((birds): Located[] => birds.filter(({ text: name }) => !UNKNOWN.includes(name)))
+  .meta({ shape: 'one-or-more', description: 'a bird, or a list of birds' });

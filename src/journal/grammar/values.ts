@@ -1,0 +1,135 @@
+import * as z from 'zod';
+import type { Place } from '../../findings/finding.ts';
+import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
+import { nearest } from '../../findings/nearest.ts';
+import { refuse } from './issue.ts';
+
+/** A word or sentence and where it stands. */
+export interface Located {
+  text: string;
+  at: Place;
+}
+
+/** Free text; control characters stay, the report makes them visible. */
+export const text = z
+  .instanceof(Text)
+  .transform((node, context): Located => {
+    if (node.text.trim() === '') return refuse(context, node.at, 'empty-text');
+    return { text: node.text.trim(), at: node.at };
+  })
+  .meta({ shape: 'text', description: 'text' });
+
+/** Nothing behind the key. */
+export const empty = z
+  .instanceof(Empty)
+  .transform(() => null)
+  .meta({ shape: 'empty', description: 'nothing' });
+
+/** One of a few words. A near miss is refused with the word that was probably meant. */
+export function word<const W extends string>(...words: readonly W[]) {
+  return z
+    .instanceof(Text)
+    .transform((node, context): W => {
+      const said = node.text.trim();
+      if ((words as readonly string[]).includes(said)) return said as W;
+      const suggestion = nearest(said, words) ?? '';
+      return refuse(context, node.at, 'unknown-word', { word: said, words: words.join(', '), suggestion });
+    })
+    .meta({ shape: 'word', words, description: words.join(', ') });
+}
+
+const NUMBER = /^\d+(?:\.\d+)?$/;
+
+/** A positive number in the unit named. */
+export function number(unit: string) {
+  return z
+    .instanceof(Text)
+    .transform((node, context): number => {
+      const said = node.text.trim();
+      if (NUMBER.test(said) && Number(said) > 0) return Number(said);
+      return refuse(context, node.at, 'not-a-number', { text: said, unit });
+    })
+    .meta({ shape: 'number', unit, description: `a number of ${unit}` });
+}
+
+/** A whole number, digits only, of at least the one given. */
+export function wholeNumber(least: 0 | 1) {
+  return z
+    .instanceof(Text)
+    .transform((node, context): number => {
+      const said = node.text.trim();
+      if (/^\d{1,6}$/.test(said) && Number(said) >= least) return Number(said);
+      return refuse(context, node.at, 'not-whole', { text: said, least });
+    })
+    .meta({ shape: 'whole-number', least, description: 'a whole number' });
+}
+
+/** One value or a list of them; always a list afterwards. */
+export function oneOrMore<S extends z.ZodType>(item: S) {
+  return z
+    .union([
+      z.instanceof(List).transform((list, context): Node[] => {
+        if (list.items.length === 0) return refuse(context, list.at, 'empty-list');
+        return [...list.items];
+      }),
+      z.instanceof(Text).transform((one): Node[] => [one]),
+    ])
+    .pipe(z.array(item) as unknown as z.ZodType<z.output<S>[], Node[]>)
+    .meta({ shape: 'one-or-more' });
+}
+
+/**
+ * A map from one kind of value to another, as `{e1: 1.1}` or `{clear: 2}`: pairs in the order they stand. A key
+ * without a value is what is left of a list that lost its brackets, or of a decimal comma.
+ */
+export function map<K extends z.ZodType, V extends z.ZodType>(key: K, value: V) {
+  return z
+    .instanceof(Fields)
+    .transform((fields, context): (readonly [Text, Node])[] => {
+      const pairs: (readonly [Text, Node])[] = [...fields.pairs];
+      for (const [name, under] of pairs) {
+        if (under instanceof Empty) return refuse(context, name.at, 'comma-in-map', { key: name.text });
+      }
+      if (pairs.length === 0) return refuse(context, fields.at, 'empty-map');
+      return pairs;
+    })
+    .pipe(
+      z.array(z.tuple([key, value])) as unknown as z.ZodType<
+        [z.output<K>, z.output<V>][],
+        (readonly [Text, Node])[]
+      >,
+    )
+    .meta({ shape: 'map', key, value });
+}
+
+type Shape = Record<string, z.ZodType>;
+type FieldsOf<S extends Shape> = { [K in keyof S]: z.output<S[K]> | null };
+
+/** A map with known keys, each optional: `{state: lined, height: 180}`. What is not said is null. */
+export function fields<S extends Shape>(shape: S) {
+  return z
+    .instanceof(Fields)
+    .transform((node, context): FieldsOf<S> => {
+      const result: Record<string, unknown> = Object.fromEntries(Object.keys(shape).map((key) => [key, null]));
+      for (const [index, [name, under]] of node.pairs.entries()) {
+        const schema = Object.hasOwn(shape, name.text) ? shape[name.text] : undefined;
+        if (schema === undefined) {
+          const keys = Object.keys(shape);
+          const suggestion = nearest(name.text, keys) ?? '';
+          const code = under instanceof Empty && suggestion === '' ? 'comma-in-map' : 'unknown-key';
+          refuse(context, name.at, code, { key: name.text, keys: keys.join(', '), suggestion });
+          continue;
+        }
+        if (under instanceof Empty) {
+          refuse(context, name.at, 'comma-in-map', { key: name.text });
+          continue;
+        }
+        const parsed = schema.safeParse(under);
+        if (parsed.success) result[name.text] = parsed.data;
+        else context.issues.push(...(parsed.error.issues.map((issue) => ({ ...issue, path: [index, 1, ...issue.path], input: under })) as never[]));
+      }
+      if (node.pairs.length === 0) refuse(context, node.at, 'empty-map');
+      return result as FieldsOf<S>;
+    })
+    .meta({ shape: 'fields', fields: shape });
+}

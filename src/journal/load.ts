@@ -1,0 +1,92 @@
+import { type Dirent, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import type { SourceFile } from './record.ts';
+
+/** Bytes. The journal of a lifetime has a hundredth of it. */
+const LARGEST = 20 * 1024 * 1024;
+
+/** Of a text that is none, at least this part cannot be read as UTF-8. */
+const BINARY_SHARE = 0.05;
+
+const YAML = /\.ya?ml$/i;
+
+/**
+ * Reads the files of a room: those beside nestlog.yaml, `species/` and `pairs/` with its folders. Links are followed.
+ * A file that cannot be read is listed with the reason; nothing is thrown. Sorted by path.
+ */
+export function loadRoom(folder: string): SourceFile[] {
+  const files = [
+    ...list(folder, '', false, []),
+    ...list(folder, 'species', false, []),
+    ...list(folder, 'pairs', true, []),
+  ];
+  return files.sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
+}
+
+/** @param above the real folders that lead here: a link back to one of them is a loop */
+function list(room: string, path: string, deep: boolean, above: readonly string[]): SourceFile[] {
+  const here = join(room, path);
+  let names: Dirent[];
+  let real: string;
+  try {
+    real = realpathSync(here);
+    if (above.includes(real)) return [{ path, problem: 'loop', detail: '' }];
+    names = readdirSync(here, { withFileTypes: true });
+  } catch (error) {
+    return codeOf(error) === 'ENOENT' || codeOf(error) === 'ENOTDIR' ? [] : [problemOf(path, error)];
+  }
+  return names.flatMap(({ name }) => {
+    if (name.startsWith('.')) return [];
+    const inside = path === '' ? name : `${path}/${name}`;
+    const isFolder = folderAt(join(room, inside));
+    if (isFolder && deep) return list(room, inside, deep, [...above, real]);
+    return YAML.test(name) ? [load(room, inside)] : [];
+  });
+}
+
+function folderAt(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+function load(room: string, path: string): SourceFile {
+  const file = join(room, path);
+  try {
+    const status = statSync(file);
+    if (!status.isFile()) return { path, problem: 'unreadable', detail: status.isDirectory() ? 'it is a folder' : 'it is no file' };
+    if (status.size > LARGEST) return { path, problem: 'too-large', detail: `${Math.round(status.size / 1024 / 1024)} MB` };
+    return decode(path, readFileSync(file));
+  } catch (error) {
+    return problemOf(path, error);
+  }
+}
+
+/** Bytes that are no UTF-8 become U+FFFD, which the reader points at; too many of them are no text at all. */
+function decode(path: string, bytes: Buffer): SourceFile {
+  if (bytes.includes(0)) {
+    const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+    return { path, problem: 'binary', detail: wide ? 'it is UTF-16' : '' };
+  }
+  const text = bytes.toString('utf8');
+  const lost = text.split('\ufffd').length - 1;
+  return lost > text.length * BINARY_SHARE ? { path, problem: 'binary', detail: '' } : { path, text };
+}
+
+function problemOf(path: string, error: unknown): SourceFile {
+  const code = codeOf(error);
+  if (code === 'ELOOP') return { path, problem: 'loop', detail: '' };
+  return { path, problem: 'unreadable', detail: reasons[code] ?? code };
+}
+
+const reasons: Record<string, string> = {
+  EACCES: 'permission denied',
+  EPERM: 'permission denied',
+  ENOENT: 'it is a link to a file that does not exist',
+};
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
+}

@@ -1,0 +1,65 @@
+import type { Place } from '../findings/finding.ts';
+
+/**
+ * What a journal's YAML says, as located text: every scalar is still text and every value knows its place.
+ * Grammar schemas are written against these classes, so that no value ever loses its line and column.
+ */
+export type Node = Text | Empty | List | Fields | Refused;
+
+/** A scalar as it was typed, without its quotes. Ring `014` is `014`, `no` is `no`. */
+export class Text {
+  readonly text: string;
+  readonly at: Place;
+  constructor(text: string, at: Place) {
+    this.text = text;
+    this.at = at;
+  }
+}
+
+/** No value at all, as in `paired:` or the `paired` of a flow map. */
+export class Empty {
+  readonly at: Place;
+  constructor(at: Place) {
+    this.at = at;
+  }
+}
+
+/** A sequence. */
+export class List {
+  readonly items: readonly Node[];
+  readonly at: Place;
+  constructor(items: readonly Node[], at: Place) {
+    this.items = items;
+    this.at = at;
+  }
+}
+
+/** How a mapping is written: on one line with braces, or a key a line. */
+export type Style = 'flow' | 'block';
+
+/** A mapping, in the order in which it stands; keys keep their places as well. */
+export class Fields {
+  readonly pairs: readonly (readonly [key: Text, value: Node])[];
+  readonly at: Place;
+  readonly style: Style;
+  constructor(pairs: readonly (readonly [Text, Node])[], at: Place, style: Style = 'flow') {
+    this.pairs = pairs;
+    this.at = at;
+    this.style = style;
+  }
+}
+
+/** A value that journals do not use, an alias for one. Its finding has been made; no schema accepts it. */
+export class Refused {
+  readonly at: Place;
+  constructor(at: Place) {
+    this.at = at;
+  }
+}
+
+/** Whether something refused hides in the value, so that it says less than what the keeper wrote. */
+export function holdsRefused(node: Node): boolean {
+  if (node instanceof Refused) return true;
+  if (node instanceof List) return node.items.some(holdsRefused);
+  return node instanceof Fields && node.pairs.some(([, value]) => holdsRefused(value));
+}

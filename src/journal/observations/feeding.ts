@@ -1,0 +1,14 @@
+import { observation } from '../grammar/observation.ts';
+import { map, word } from '../grammar/values.ts';
+import { who } from '../grammar/who.ts';
+
+export const feeding = observation({
+  value: map(word('cock', 'hen', 'hand'), who).transform((pairs) =>
+    pairs.map(([what, whom]) => ({ by: what, who: whom })),
+  ),
+  order: 137,
+  look: false,
+  example: 'feeding: {cock: all}',
+  takes: '{cock, hen, hand: who}',
+  doc: 'who feeds which young',
+});

@@ -1,0 +1,12 @@
+import { observation } from '../grammar/observation.ts';
+import { map, text } from '../grammar/values.ts';
+import { who } from '../grammar/who.ts';
+
+export const fostered = observation({
+  value: map(text, who).transform((pairs) => pairs.map(([place, whom]) => ({ place, who: whom }))),
+  order: 100,
+  look: false,
+  example: 'fostered: {LW-2: [c1, c2]}',
+  takes: '{PAIR: who}, or {hand: who}',
+  doc: "moved to that pair to be sat on or fed; they stay in their own clutch's record",
+});

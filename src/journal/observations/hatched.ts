@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { who } from '../grammar/who.ts';
+
+export const hatched = observation({
+  value: who,
+  order: 90,
+  look: true,
+  example: 'hatched: 2',
+  takes: 'how many, or which eggs',
+  doc: 'out of the shell',
+});

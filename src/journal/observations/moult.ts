@@ -1,0 +1,14 @@
+import { observation } from '../grammar/observation.ts';
+import { map, word } from '../grammar/values.ts';
+import { who } from '../grammar/who.ts';
+
+export const moult = observation({
+  value: map(word('started', 'done'), who).transform((pairs) =>
+    pairs.map(([what, whom]) => ({ what, who: whom })),
+  ),
+  order: 200,
+  look: false,
+  example: 'moult: {started: c1}',
+  takes: '{started, done: who}',
+  doc: 'first or yearly moult',
+});

@@ -1,0 +1,14 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { fields, text, word } from '../grammar/values.ts';
+
+const state = word('offered', 'building', 'lined', 'ready', 'moved', 'removed', 'cleaned');
+
+export const nest = observation({
+  value: z.union([state.transform((is) => ({ state: is, site: null, height: null, material: null })), fields({ state, site: text, height: text, material: text })]),
+  order: 20,
+  look: false,
+  example: 'nest: {state: lined, site: gorse bundle, material: coconut fibre}',
+  takes: 'offered, building, lined, ready, moved, removed or cleaned; or {state, site, height, material}',
+  doc: 'state of the nest, how it was made',
+});

@@ -1,0 +1,16 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { empty, fields, text } from '../grammar/values.ts';
+
+export const paired = observation({
+  value: z.union([
+    empty.transform(() => ({ housing: null, cock: null, hen: null })),
+    text.transform((housing) => ({ housing, cock: null, hen: null })),
+    fields({ housing: text, cock: text, hen: text }),
+  ]),
+  order: 10,
+  look: false,
+  example: 'paired: flight 2',
+  takes: 'nothing, a housing, or {hen: ID} / {cock: ID} for a new mate',
+  doc: 'put together for the first time, or with a new mate',
+});

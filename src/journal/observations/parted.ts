@@ -1,0 +1,12 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { empty, fields, text } from '../grammar/values.ts';
+
+export const parted = observation({
+  value: z.union([empty.transform(() => ({ cock: null, hen: null })), fields({ cock: text, hen: text })]),
+  order: 200,
+  look: false,
+  example: 'parted: {cock: flight 7}',
+  takes: 'nothing, or who went where: {cock: flight 7}',
+  doc: 'separated',
+});

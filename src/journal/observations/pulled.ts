@@ -1,0 +1,11 @@
+import { observation } from '../grammar/observation.ts';
+import { who } from '../grammar/who.ts';
+
+export const pulled = observation({
+  value: who,
+  order: 40,
+  look: false,
+  example: 'pulled: e1',
+  takes: 'which eggs',
+  doc: 'eggs taken into store, dummies in their place',
+});

@@ -1,0 +1,16 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { map, text } from '../grammar/values.ts';
+import { who } from '../grammar/who.ts';
+
+export const setUnder = observation({
+  value: z.union([
+    who.transform((eggs) => [{ place: null, who: eggs }]),
+    map(text, who).transform((pairs) => pairs.map(([place, eggs]) => ({ place, who: eggs }))),
+  ]),
+  order: 50,
+  look: false,
+  example: 'set: all',
+  takes: 'which eggs, or where: {PAIR: who}, {incubator: who}',
+  doc: 'stored eggs given to be sat on: here, under another pair, or in an incubator',
+});

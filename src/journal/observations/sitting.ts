@@ -1,0 +1,12 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { empty, word } from '../grammar/values.ts';
+
+export const sitting = observation({
+  value: z.union([empty.transform(() => 'seen' as const), word('hen', 'cock', 'both', 'off')]),
+  order: 60,
+  look: false,
+  example: 'sitting: hen',
+  takes: 'nothing, hen, cock, both, or off',
+  doc: 'seen sitting; off: eggs found cold or nobody on',
+});

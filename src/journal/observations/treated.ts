@@ -1,0 +1,13 @@
+import * as z from 'zod';
+import { observation } from '../grammar/observation.ts';
+import { map, text } from '../grammar/values.ts';
+import { ref } from '../grammar/who.ts';
+
+export const treated = observation({
+  value: z.union([text.transform((what) => [{ who: null, what }]), map(ref, text).transform((pairs) => pairs.map(([whom, what]) => ({ who: whom, what })))]),
+  order: 200,
+  look: false,
+  example: 'treated: {hen: as the vet ordered}',
+  takes: 'text, or {who: text}',
+  doc: 'what the vet ordered',
+});

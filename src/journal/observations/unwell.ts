@@ -1,0 +1,12 @@
+import { observation } from '../grammar/observation.ts';
+import { map, text } from '../grammar/values.ts';
+import { ref } from '../grammar/who.ts';
+
+export const unwell = observation({
+  value: map(ref, text).transform((pairs) => pairs.map(([whom, what]) => ({ who: whom, what }))),
+  order: 200,
+  look: false,
+  example: 'unwell: {hen: fluffed and straining}',
+  takes: '{who: text}',
+  doc: 'fluffed, straining, on the floor, breathing hard',
+});

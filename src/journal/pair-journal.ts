@@ -1,0 +1,56 @@
+import type { Finding } from '../findings/finding.ts';
+import type { Entry, PairJournal } from './entry.ts';
+import type { KeyTable } from './grammar/key.ts';
+import { ownName, parents } from './grammar/names.ts';
+import { text, word } from './grammar/values.ts';
+import type { Fields } from './nodes.ts';
+import { type Observation, observations } from './observations/index.ts';
+import { readKeys } from './read/keys.ts';
+import { LogReader } from './read/log.ts';
+import type { VisitGrammar } from './read/visit.ts';
+import type { Shape } from './text/recover.ts';
+
+/** What a journal says of the pair itself. */
+const header = {
+  pair: { value: ownName, example: 'pair: LW-1', takes: 'the id of the pair' },
+  species: { value: text, example: 'species: lavender waxbill', takes: 'common name, scientific name or profile id' },
+  cock: { value: parents, example: 'cock: LW-19-04', takes: 'a bird, or a list where it is one of these' },
+  hen: { value: parents, example: 'hen: LW-20-11', takes: 'a bird, or a list where it is one of these' },
+  housing: { value: text, example: 'housing: flight 2', takes: 'cage, flight or aviary' },
+  'nest-looks': {
+    value: word('freely', 'sparingly', 'never'),
+    example: 'nest-looks: sparingly',
+    takes: 'freely, sparingly or never',
+  },
+} as const satisfies KeyTable;
+
+const grammar: VisitGrammar = { observations, circumstances: ['time', 'after', 'clutch', 'site', 'note'] };
+
+export const pairShape: Shape = { log: 'entries' };
+
+/** Reads a pair's journal. A header that lacks something is a finding; its log counts all the same. */
+export function readPairJournal(file: string, root: Fields, findings: Finding[]): PairJournal {
+  const { pair, 'nest-looks': nestLooks, ...said } = readKeys(root, header, ['log'], findings);
+  const name = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
+  const top = { ...root.at, length: 1 };
+  if (!root.pairs.some(([key]) => key.text === 'pair')) findings.push({ code: 'no-pair', at: top, args: { name } });
+  const logs = root.pairs.filter(([key]) => key.text === 'log');
+  if (logs.length === 0) findings.push({ code: 'no-log', at: top, args: {} });
+  const reader = new LogReader<Observation>(grammar, findings);
+  const entries: Entry[] = [];
+  for (const [index, [key, log]] of logs.entries()) {
+    // Two logs are what is left of a merge that kept both sides: none of their lines may be lost.
+    if (index > 0) findings.push({ code: 'second-log', at: key.at, args: {} });
+    for (const entry of reader.read(log)) entries.push(entry);
+  }
+  return {
+    file,
+    pair: pair ?? { text: name, at: top },
+    species: said.species,
+    cock: said.cock ?? [],
+    hen: said.hen ?? [],
+    housing: said.housing,
+    nestLooks,
+    entries,
+  };
+}

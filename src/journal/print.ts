@@ -1,0 +1,38 @@
+import { Empty, Fields, List, type Node, Refused, Text } from './nodes.ts';
+
+/** Text that means the same without quotes, wherever it stands in a line of braces. */
+const PLAIN = /^[\p{L}\p{N}~+.](?:[\p{L}\p{N}~+./_-]|:(?=\p{N})| (?=[\p{L}\p{N}~+.]))*$/u;
+
+/** An entry as one line of a log, the note last and quoted. */
+export function lineOf(entry: Fields): string {
+  const note = entry.pairs.filter(([key]) => key.text === 'note');
+  const others = entry.pairs.filter(([key]) => key.text !== 'note');
+  return `- {${[...others, ...note].map(([key, value]) => pairText(key, value)).join(', ')}}`;
+}
+
+function pairText(key: Text, value: Node): string {
+  if (value instanceof Empty) return scalar(key.text);
+  if (key.text === 'note' && value instanceof Text) return `note: ${JSON.stringify(value.text)}`;
+  return `${scalar(key.text)}: ${flowText(value)}`;
+}
+
+function flowText(node: Node): string {
+  if (node instanceof Text) return scalar(node.text);
+  if (node instanceof List) return `[${node.items.map(flowText).join(', ')}]`;
+  if (node instanceof Fields) return `{${node.pairs.map(([key, value]) => pairText(key, value)).join(', ')}}`;
+  return '';
+}
+
+function scalar(text: string): string {
+  return PLAIN.test(text) ? text : JSON.stringify(text);
+}
+
+/** Equal for two values that say the same, however they are written and in whatever order their keys stand. */
+export function sameText(node: Node): string {
+  if (node instanceof Text) return JSON.stringify(node.text);
+  if (node instanceof List) return `[${node.items.map(sameText).join()}]`;
+  if (node instanceof Fields) {
+    return `{${node.pairs.map(([key, value]) => `${JSON.stringify(key.text)}:${sameText(value)}`).sort().join()}}`;
+  }
+  return node instanceof Refused ? '!' : '';
+}

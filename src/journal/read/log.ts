@@ -1,0 +1,64 @@
+import { civilDate, parseDay } from '../../days.ts';
+import type { Finding } from '../../findings/finding.ts';
+import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
+import { lineOf, sameText } from '../print.ts';
+import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
+
+/**
+ * Reads the logs of one file: hints that need to be given once a file are given by the reader that saw the first reason.
+ */
+export class LogReader<O> {
+  readonly #grammar: VisitGrammar;
+  readonly #findings: Finding[];
+  #block = false;
+
+  constructor(grammar: VisitGrammar, findings: Finding[]) {
+    this.#grammar = grammar;
+    this.#findings = findings;
+  }
+
+  /** The entries of a log in the order of the file, identical ones once. */
+  read(log: Node): Visit<O>[] {
+    if (log instanceof Empty || log instanceof Refused) return [];
+    if (!(log instanceof List)) {
+      this.#findings.push({ code: 'log-no-list', at: log.at, args: {} });
+      return [];
+    }
+    const visits: Visit<O>[] = [];
+    const known = new Map<string, number>();
+    let year = firstYear(log);
+    for (const item of log.items) {
+      if (item instanceof Refused) continue;
+      const same = sameText(item);
+      const first = known.get(same);
+      if (first !== undefined && item instanceof Fields) {
+        this.#findings.push({ code: 'same-entry', at: item.at, args: { line: first } });
+        continue;
+      }
+      known.set(same, item.at.line);
+      this.#hintAtBlock(item);
+      const visit = readVisit<O>(item, this.#grammar, year, this.#findings);
+      if (visit === null) continue;
+      visits.push(visit);
+      year = civilDate(visit.date).year;
+    }
+    return visits;
+  }
+
+  #hintAtBlock(item: Node): void {
+    if (this.#block || !(item instanceof Fields) || item.style === 'flow') return;
+    this.#block = true;
+    this.#findings.push({ code: 'block-style', at: item.at, args: { line: lineOf(item) } });
+  }
+}
+
+/** The year of the first date that can be read, for dates without a year that stand before it. */
+function firstYear({ items }: List): number | null {
+  for (const item of items) {
+    if (!(item instanceof Fields)) continue;
+    const date = item.pairs.find(([key]) => key.text === 'date')?.[1];
+    const day = date instanceof Text ? parseDay(date.text) : null;
+    if (day !== null) return civilDate(day).year;
+  }
+  return null;
+}

@@ -1,0 +1,124 @@
+import type { Finding, Place } from '../findings/finding.ts';
+import type { Profile } from '../species/profile.ts';
+import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
+import type { PairJournal } from './entry.ts';
+import { type Clock, futureFindings } from './future.ts';
+import type { Fields } from './nodes.ts';
+import { readOwnSpecies } from './own-species.ts';
+import { pairShape, readPairJournal } from './pair-journal.ts';
+import { type RoomSettings, readSettings, settingsShape, usualSettings } from './settings.ts';
+import type { Shape } from './text/recover.ts';
+import { readTree } from './text/tree.ts';
+
+/** A file of the room: its text, or why there is none. Paths are relative to the room, with `/`. */
+export type SourceFile =
+  | { path: string; text: string }
+  | { path: string; problem: 'unreadable' | 'binary' | 'too-large' | 'loop'; detail: string };
+
+/** All that the files of a room say, as it stands there. */
+export interface RoomRecord {
+  settings: RoomSettings;
+  pairs: PairJournal[];
+  birds: BirdRecord[];
+  ownSpecies: Profile[];
+  /** Text of each file, as the places of findings count in it. */
+  sources: Map<string, string>;
+  findings: Finding[];
+}
+
+/** What one file adds to the record. It depends on the file's path and text alone, not on the clock. */
+export interface FileReading {
+  says: Says;
+  /** As the places of the findings count in it. */
+  text: string;
+  findings: Finding[];
+}
+
+type Says = Partial<{ settings: RoomSettings; birds: BirdRecord[]; profile: Profile; journal: PairJournal }>;
+
+/** Reads the files of a room. Findings are sorted by file, line and column. */
+export function readRoom(files: readonly SourceFile[], clock: Clock): RoomRecord {
+  const record: RoomRecord = {
+    settings: usualSettings(),
+    pairs: [],
+    birds: [],
+    ownSpecies: [],
+    sources: new Map(),
+    findings: [],
+  };
+  let settingsFile: string | null = null;
+  for (const file of files) {
+    if ('problem' in file) {
+      record.findings.push({ code: `file-${file.problem}`, at: topOf(file.path), args: { detail: file.detail } });
+      continue;
+    }
+    const reading = readFile(file.path, file.text);
+    record.sources.set(file.path, reading.text);
+    for (const finding of reading.findings) record.findings.push(finding);
+    if (!isSettings(file.path)) add(record, reading.says);
+    else if (settingsFile === null) {
+      add(record, reading.says);
+      settingsFile = file.path;
+    } else record.findings.push({ code: 'second-settings', at: topOf(file.path), args: { file: settingsFile } });
+  }
+  for (const finding of futureFindings(datesOf(record), clock)) record.findings.push(finding);
+  record.findings.sort(byPlace);
+  return record;
+}
+
+/** Reads one file; where it lies in the room says what it is. */
+export function readFile(path: string, source: string): FileReading {
+  if (isSettings(path)) return read(path, source, settingsShape, (...from) => ({ settings: readSettings(...from) }));
+  if (isBirds(path)) return read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) }));
+  if (path.startsWith('species/')) {
+    return neverEmpty(path, read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) })));
+  }
+  if (path.startsWith('pairs/')) {
+    return neverEmpty(path, read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) })));
+  }
+  const findings: Finding[] = /^(?:pair|log):/m.test(source) ? [{ code: 'stray-journal', at: topOf(path), args: { path } }] : [];
+  return { says: {}, text: source, findings };
+}
+
+function read(path: string, source: string, shape: Shape, says: (root: Fields, findings: Finding[]) => Says): FileReading {
+  const { root, text, findings } = readTree(path, source, shape);
+  return { says: root === null ? {} : says(root, findings), text, findings };
+}
+
+/** A room need not have settings or birds, but a journal without a word is one that was lost. */
+function neverEmpty(path: string, reading: FileReading): FileReading {
+  const { says, findings } = reading;
+  if (findings.length === 0 && says.profile === undefined && says.journal === undefined) {
+    findings.push({ code: 'empty-file', at: topOf(path), args: {} });
+  }
+  return reading;
+}
+
+function add(record: RoomRecord, { settings, birds, profile, journal }: Says): void {
+  if (settings !== undefined) record.settings = settings;
+  for (const bird of birds ?? []) record.birds.push(bird);
+  if (profile !== undefined) record.ownSpecies.push(profile);
+  if (journal !== undefined) record.pairs.push(journal);
+}
+
+function* datesOf({ pairs, birds, settings }: RoomRecord): Iterable<{ date: number; dateAt: Place }> {
+  for (const { entries } of pairs) yield* entries;
+  for (const { log } of birds) yield* log;
+  yield* settings.log;
+}
+
+function isSettings(path: string): boolean {
+  return /^nestlog\.ya?ml$/i.test(path);
+}
+
+function isBirds(path: string): boolean {
+  return /^birds\.ya?ml$/i.test(path);
+}
+
+function topOf(file: string): Place {
+  return { file, line: 1, column: 1, length: 1 };
+}
+
+function byPlace({ at: a }: Finding, { at: b }: Finding): number {
+  return a.file < b.file ? -1 : a.file > b.file ? 1 : a.line - b.line || a.column - b.column;
+}

@@ -1,0 +1,67 @@
+import type { Finding } from '../../findings/finding.ts';
+import { Lines } from './lines.ts';
+
+/** A file's text made ready for YAML, character for character as long as the text whose lines are counted. */
+export interface Prepared {
+  lines: Lines;
+  /** The text to parse: what journals do not use is blanked or turned into comments. */
+  yaml: string;
+}
+
+const BYTE_ORDER_MARK = '\ufeff';
+/** What a byte that is no UTF-8 was turned into when the file was read. */
+const LOST = '\ufffd';
+const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?=[ \r\n]|$).*$/gm;
+const DOCUMENT_MARK = /^(?:---|\.\.\.)(?=[ \t\r\n]|$)/gm;
+const CONTENT = /^[ \t]*[^\s#]/m;
+
+/**
+ * Takes out what YAML allows and journals do not (directives, further documents), and the marks that git leaves where
+ * two people changed one line. Each is a finding; both sides of a conflict are read.
+ */
+export function prepare(file: string, raw: string, findings: Finding[]): Prepared {
+  const unmarked = raw.startsWith(BYTE_ORDER_MARK) ? raw.slice(1) : raw;
+  const text = unmarked.includes('\r') ? unmarked.replace(/\r(?!\n)/g, '\n') : unmarked;
+  const lines = new Lines(file, text);
+  const lost = text.indexOf(LOST);
+  if (lost >= 0) findings.push({ code: 'not-utf8', at: lines.place(lost, lost + 1), args: {} });
+  return { lines, yaml: oneDocument(withoutDirectives(withoutConflicts(text, lines, findings), lines, findings), lines, findings) };
+}
+
+function withoutConflicts(text: string, lines: Lines, findings: Finding[]): string {
+  if (!text.includes('<<<<<<<') && !text.includes('>>>>>>>')) return text;
+  return text.replace(CONFLICT, (mark, at: number) => {
+    findings.push({ code: 'conflict-mark', at: lines.place(at, at + 7), args: {} });
+    return `#${mark.slice(1)}`;
+  });
+}
+
+/** Directives can only stand before the document. */
+function withoutDirectives(text: string, lines: Lines, findings: Finding[]): string {
+  let result = text;
+  for (let at = 0; at < text.length; ) {
+    const end = lines.lineEnd(at);
+    const line = text.slice(at, end);
+    if (line.startsWith('%')) {
+      findings.push({ code: 'yaml-feature', at: lines.place(at, end), args: { feature: 'directive' } });
+      result = `${result.slice(0, at)}#${result.slice(at + 1)}`;
+    } else if (CONTENT.test(line)) break;
+    at = text.indexOf('\n', end) + 1 || text.length;
+  }
+  return result;
+}
+
+/** A `---` before everything else is blanked; what follows a later one is another document, and is not read. */
+function oneDocument(text: string, lines: Lines, findings: Finding[]): string {
+  DOCUMENT_MARK.lastIndex = 0;
+  const first = DOCUMENT_MARK.exec(text);
+  if (first === null) return text;
+  const opens = !CONTENT.test(text.slice(0, first.index));
+  const begun = opens ? `${text.slice(0, first.index)}   ${text.slice(first.index + 3)}` : text;
+  const end = opens ? DOCUMENT_MARK.exec(text) : first;
+  if (end === null) return begun;
+  if (CONTENT.test(text.slice(end.index + 3))) {
+    findings.push({ code: 'several-documents', at: lines.place(end.index, end.index + 3), args: {} });
+  }
+  return begun.slice(0, end.index);
+}

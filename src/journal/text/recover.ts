@@ -1,0 +1,186 @@
+import type { Finding } from '../../findings/finding.ts';
+import { Fields, List, type Node, Text } from '../nodes.ts';
+import type { Lines } from './lines.ts';
+import { maskNote, rawNote } from './note.ts';
+import type { Trouble } from './trouble.ts';
+import { type Parsed, parseYaml, type Slice, unquotedNote } from './yaml.ts';
+
+/**
+ * What a file's lists hold: `entries` stand for themselves, so that an unreadable one is one finding; `records` have
+ * keys and lists of their own, which are read one by one in turn.
+ */
+export type Shape = Readonly<Record<string, 'entries' | 'records'>>;
+
+/** One line of a slice. */
+interface Line {
+  from: number;
+  /** Behind its line end. */
+  to: number;
+  indent: number;
+  /** Without indentation; empty for blank lines and comments. */
+  body: string;
+}
+
+const KEY = /^(["']?)([\w][\w -]*)\1[ \t]*:(?=[ \t\r\n]|$)/;
+const DASH = /^-(?=[ \t\r\n]|$)/;
+/** An entry or record, however it is indented. */
+const ENTRY_START = /^-[ \t]+(?:\{|date[ \t]*:)/;
+
+/**
+ * Reads a file that is no YAML as a whole, piece by piece: key by key, and the lists of its shape item by item. A piece
+ * that cannot be read is one finding at its own lines; everything else counts.
+ */
+export class Recovery {
+  readonly findings: Finding[] = [];
+  readonly #lines: Lines;
+  readonly #shape: Shape;
+  #tabs = false;
+
+  constructor(lines: Lines, shape: Shape) {
+    this.#lines = lines;
+    this.#shape = shape;
+  }
+
+  fields(slice: Slice): Fields {
+    const pairs: (readonly [Text, Node])[] = [];
+    for (const section of sectionsOf(slice)) pairs.push(...this.#section(section));
+    const at = this.#lines.place(slice.base, slice.base + slice.text.length);
+    return new Fields(pairs, at, 'block');
+  }
+
+  #section(section: Slice): Fields['pairs'] {
+    const parsed = parseYaml(this.#lines, section);
+    if ('root' in parsed && parsed.root instanceof Fields) {
+      this.findings.push(...parsed.findings);
+      return parsed.root.pairs;
+    }
+    const lines = linesOf(section.text);
+    const name = KEY.exec(lines.find(({ body }) => body !== '')?.body ?? '')?.[2];
+    const holds = name !== undefined && Object.hasOwn(this.#shape, name) ? this.#shape[name] : undefined;
+    if (name !== undefined && holds !== undefined) return [this.#list(section, lines, name, holds)];
+    this.#unreadable('unreadable-lines', section, parsed);
+    return [];
+  }
+
+  #list(section: Slice, lines: Line[], name: string, holds: 'entries' | 'records'): readonly [Text, List] {
+    const head = lines.findIndex(({ body }) => body !== '');
+    const line = lines[head] as Line;
+    const keyAt = line.from + line.indent;
+    const key = new Text(name, this.#lines.place(section.base + keyAt, section.base + keyAt + name.length));
+    const first = lines.findIndex(({ body }, index) => index > head && DASH.test(body));
+    const indent = lines[first]?.indent ?? 0;
+    const starts = lines.filter(
+      ({ body, indent: own }, index) =>
+        index >= first && first >= 0 && DASH.test(body) && (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
+    );
+    const stray = lines.slice(head + 1, first < 0 ? lines.length : first).some(({ body }) => body !== '');
+    if (stray || !/:\s*(?:#.*)?$/.test(line.body)) {
+      this.#unreadable('unreadable-lines', part(section, line.from, starts[0]?.from ?? section.text.length), null);
+    }
+    const items = starts.flatMap(({ from }, index) =>
+      this.#item(part(section, from, starts[index + 1]?.from ?? section.text.length), holds),
+    );
+    return [key, new List(items, key.at)];
+  }
+
+  #item(item: Slice, holds: 'entries' | 'records'): readonly Node[] {
+    const parsed = parseYaml(this.#lines, item);
+    if ('root' in parsed && parsed.root instanceof List) {
+      this.findings.push(...parsed.findings);
+      return parsed.root.items;
+    }
+    if (holds === 'records') return [this.fields({ ...item, text: item.text.replace('-', ' ') })];
+    const hopeless = 'trouble' in parsed && parsed.trouble.why === 'too-long';
+    const read = hopeless ? null : (this.#withRawNote(item) ?? this.#withoutTab(item) ?? this.#firstLine(item));
+    if (read !== null) return read;
+    this.#unreadable('unreadable-entry', item, parsed);
+    return [];
+  }
+
+  #withRawNote(item: Slice): readonly Node[] | null {
+    const span = rawNote(item.text);
+    if (span === null) return null;
+    const note = { from: span.from, text: item.text.slice(span.from, span.to) };
+    const items = this.#items({ ...item, text: maskNote(item.text, span), note });
+    if (items !== null) this.findings.push(unquotedNote(this.#lines, item.base + span.from, item.base + span.to));
+    return items;
+  }
+
+  /** A tab before the dash does no harm where the entry needs no indentation of its own; it is said once a file. */
+  #withoutTab(item: Slice): readonly Node[] | null {
+    const [margin = ''] = /^[ \t]*/.exec(item.text) ?? [];
+    const tab = margin.indexOf('\t');
+    if (tab < 0 || !/^[ \t]*-[ \t]+\{/.test(item.text)) return null;
+    const items = this.#items({ ...item, text: ' '.repeat(margin.length) + item.text.slice(margin.length) });
+    if (items !== null && !this.#tabs) {
+      this.#tabs = true;
+      this.findings.push({ code: 'tab-indent', at: this.#lines.place(item.base + tab, item.base + tab + 1), args: {} });
+    }
+    return items;
+  }
+
+  /** Something that is no entry stands behind one: the entry counts, the rest is the finding. */
+  #firstLine(item: Slice): readonly Node[] | null {
+    const end = item.text.indexOf('\n') + 1;
+    if (end === 0 || !/^[ \t]*-[ \t]+\{/.test(item.text) || !/\S/.test(item.text.slice(end))) return null;
+    const first = part(item, 0, end);
+    const items = this.#items(first) ?? this.#withRawNote(first);
+    if (items === null) return null;
+    const rest = part(item, end, item.text.length);
+    if (/^\s*[^\s#]/m.test(rest.text)) this.#unreadable('unreadable-lines', rest, null);
+    return items;
+  }
+
+  #items(slice: Slice): readonly Node[] | null {
+    const parsed = parseYaml(this.#lines, slice);
+    if (!('root' in parsed && parsed.root instanceof List)) return null;
+    this.findings.push(...parsed.findings);
+    return parsed.root.items;
+  }
+
+  #unreadable(code: 'unreadable-entry' | 'unreadable-lines', slice: Slice, parsed: Parsed | null): void {
+    const trouble: Trouble | null = parsed !== null && 'trouble' in parsed ? parsed.trouble : null;
+    const first = Math.max(0, slice.text.search(/\S/));
+    const last = slice.text.trimEnd().length;
+    const offset = Math.min(Math.max(trouble?.offset ?? first, first), Math.max(first, last - 1));
+    const from = slice.base + offset;
+    const to = trouble === null ? slice.base + last : from + 1;
+    this.findings.push({ code, at: this.#lines.place(from, to), args: { why: trouble?.why ?? 'other' } });
+  }
+}
+
+function part(slice: Slice, from: number, to: number): Slice {
+  return { text: slice.text.slice(from, to), base: slice.base + from };
+}
+
+function linesOf(text: string): Line[] {
+  const lines: Line[] = [];
+  for (let from = 0; from < text.length; ) {
+    const newline = text.indexOf('\n', from);
+    const to = newline < 0 ? text.length : newline + 1;
+    const line = text.slice(from, to);
+    const content = line.search(/[^ \t]/);
+    const body = content < 0 ? '' : line.slice(content).trimEnd();
+    lines.push({ from, to, indent: Math.max(0, content), body: body.startsWith('#') ? '' : body });
+    from = to;
+  }
+  return lines;
+}
+
+/** A section begins with a key at the margin; inside a list only with one, so that a broken note stays with its entry. */
+function sectionsOf(slice: Slice): Slice[] {
+  const lines = linesOf(slice.text);
+  const margin = lines.find(({ body }) => body !== '')?.indent ?? 0;
+  const starts: number[] = [];
+  let inList = false;
+  for (const { from, indent, body } of lines) {
+    if (body === '') continue;
+    if (DASH.test(body)) inList = true;
+    const isKey = KEY.test(body);
+    if (indent > margin || DASH.test(body) || (inList && !isKey)) continue;
+    inList = false;
+    starts.push(from);
+  }
+  if (starts[0] !== undefined) starts[0] = 0;
+  return starts.map((from, index) => part(slice, from, starts[index + 1] ?? slice.text.length));
+}

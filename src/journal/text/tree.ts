@@ -1,0 +1,40 @@
+import type { Finding } from '../../findings/finding.ts';
+import { Fields } from '../nodes.ts';
+import { prepare } from './prepare.ts';
+import { Recovery, type Shape } from './recover.ts';
+import { parseYaml } from './yaml.ts';
+
+/** A file as located keys and values. */
+export interface Tree {
+  /** Null where there is nothing to read: then either the text is empty or a finding says why. */
+  root: Fields | null;
+  /** The text that the places of nodes and findings count in. */
+  text: string;
+  findings: Finding[];
+}
+
+const FEW = 3;
+
+/** Reads a file's YAML, whole where it is sound and else piece by piece. Never throws. */
+export function readTree(file: string, raw: string, shape: Shape): Tree {
+  const findings: Finding[] = [];
+  const { lines, yaml } = prepare(file, raw, findings);
+  const { text } = lines;
+  const whole = parseYaml(lines, { text: yaml, base: 0 });
+  if ('root' in whole) {
+    findings.push(...whole.findings);
+    if (whole.root === null || whole.root instanceof Fields) return { root: whole.root, text, findings };
+    findings.push({ code: 'not-a-mapping', at: whole.root.at, args: {} });
+    return { root: null, text, findings };
+  }
+  const recovery = new Recovery(lines, shape);
+  const root = recovery.fields({ text: yaml, base: 0 });
+  findings.push(...recovery.findings);
+  if (root.pairs.length > 0) return { root, text, findings };
+  // Not one key could be read. One finding says more than one for each of many lines.
+  if (recovery.findings.length <= FEW) return { root: null, text, findings };
+  findings.length -= recovery.findings.length;
+  const start = Math.max(0, yaml.search(/\S/));
+  findings.push({ code: 'not-a-mapping', at: lines.place(start, lines.lineEnd(start)), args: {} });
+  return { root: null, text, findings };
+}

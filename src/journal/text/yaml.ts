@@ -1,0 +1,160 @@
+import { type Alias, isAlias, isMap, isScalar, parseDocument, type ParsedNode, type Scalar, type YAMLMap, type YAMLSeq } from 'yaml';
+import type { Finding, Place } from '../../findings/finding.ts';
+import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
+import type { Lines } from './lines.ts';
+import { swallowedNote } from './note.ts';
+import { type Trouble, troubleOf } from './trouble.ts';
+
+/** A stretch of a file as it is to be parsed, and where in the file it begins. */
+export interface Slice {
+  text: string;
+  base: number;
+  /** A scalar that was masked for the parser: what stands at this offset of the slice is this text. */
+  note?: { from: number; text: string };
+}
+
+export type Parsed = { root: Node | null; findings: Finding[] } | { trouble: Trouble };
+
+/** No journal has such a line; garbage does, and would keep the parser busy. */
+const LONGEST_LINE = 100_000;
+
+/** The only place that knows the YAML library. Never throws, whatever the text. */
+export function parseYaml(lines: Lines, slice: Slice): Parsed {
+  const long = longLine(slice.text);
+  if (long >= 0) return { trouble: { why: 'too-long', offset: long } };
+  try {
+    // Keys are compared by the walk: the library's own check takes quadratic time.
+    const document = parseDocument(slice.text, { schema: 'failsafe', prettyErrors: false, uniqueKeys: false, logLevel: 'silent' });
+    const [error] = document.errors;
+    if (error !== undefined) return { trouble: troubleOf(error, slice.text) };
+    const walk = new Walk(lines, slice);
+    return { root: document.contents === null ? null : walk.root(document.contents as ParsedNode), findings: walk.findings };
+  } catch {
+    // The library recurses: what is nested deeper than any stack ends here.
+    return { trouble: { why: 'too-deep', offset: 0 } };
+  }
+}
+
+function longLine(text: string): number {
+  if (text.length <= LONGEST_LINE) return -1;
+  for (let start = 0; start < text.length; ) {
+    const end = text.indexOf('\n', start);
+    if ((end < 0 ? text.length : end) - start > LONGEST_LINE) return start;
+    if (end < 0) return -1;
+    start = end + 1;
+  }
+  return -1;
+}
+
+/** Turns the library's nodes into ours, and makes findings of what journals do not use. */
+class Walk {
+  readonly findings: Finding[] = [];
+  readonly #lines: Lines;
+  readonly #slice: Slice;
+
+  constructor(lines: Lines, slice: Slice) {
+    this.#lines = lines;
+    this.#slice = slice;
+  }
+
+  root(node: ParsedNode): Node | null {
+    if (isScalar(node) && node.type === 'PLAIN' && node.source === '' && !node.anchor && !node.tag) return null;
+    return this.#node(node, isMap(node));
+  }
+
+  #node(node: ParsedNode, outermost = false): Node {
+    const feature = featureOf(node);
+    if (feature !== null) {
+      // An anchor or a tag leaves the value as it was typed; only an alias has none of its own.
+      const refused = this.#refuse('yaml-feature', this.#featurePlace(node, feature.sign), { feature: feature.name });
+      if (isAlias(node)) return refused;
+    }
+    if (isScalar(node)) return this.#scalar(node as Scalar.Parsed);
+    if (isMap(node)) return this.#map(node as YAMLMap.Parsed, outermost);
+    const { items, range } = node as YAMLSeq.Parsed;
+    return new List(
+      items.map((item) => this.#node(item as ParsedNode)),
+      this.#place(range[0], range[1]),
+    );
+  }
+
+  #scalar(node: Scalar.Parsed): Text | Empty {
+    const at = this.#place(node.range[0], node.range[1]);
+    if (node.type === 'PLAIN' && node.source === '') return new Empty(at);
+    const { note } = this.#slice;
+    return new Text(note?.from === node.range[0] ? note.text : String(node.value), at);
+  }
+
+  #map(map: YAMLMap.Parsed, outermost: boolean): Fields {
+    const at = this.#place(map.range[0], map.range[1]);
+    const swallowed = map.flow ? swallowedNote(map as unknown as Parameters<typeof swallowedNote>[0], this.#slice.text) : null;
+    const pairs: (readonly [Text, Node])[] = [];
+    const seen = new Set<string>();
+    for (const { key, value } of map.items as { key: ParsedNode | null; value: ParsedNode | null }[]) {
+      if (key !== null && swallowed?.swallows(key.range[0])) continue;
+      const name = key === null ? new Text('', at) : this.#key(key);
+      if (name === null) continue;
+      if (name.text === '<<') {
+        pairs.push([name, this.#refuse('yaml-feature', name.at, { feature: 'merge key' })]);
+      } else if (seen.has(name.text) && !outermost) {
+        pairs.push([name, this.#refuse('duplicate-key', name.at, { key: name.text })]);
+      } else if (swallowed !== null && value !== null && value.range[0] === swallowed.from) {
+        pairs.push([name, this.#note(swallowed)]);
+      } else {
+        pairs.push([name, this.#value(name, value)]);
+      }
+      seen.add(name.text);
+    }
+    return new Fields(pairs, at, map.flow ? 'flow' : 'block');
+  }
+
+  #key(key: ParsedNode): Text | null {
+    const node = this.#node(key);
+    if (node instanceof Text) return node;
+    if (node instanceof Empty) return new Text('', node.at);
+    if (!(node instanceof Refused)) this.#refuse('bad-key', node.at, {});
+    return null;
+  }
+
+  /** What is empty has no place of its own: findings point at its key. */
+  #value(name: Text, value: ParsedNode | null): Node {
+    if (value === null) return new Empty(name.at);
+    const node = this.#node(value);
+    return node instanceof Empty ? new Empty(name.at) : node;
+  }
+
+  #note({ from, to }: { from: number; to: number }): Text {
+    const text = this.#slice.text.slice(from, to);
+    this.findings.push(unquotedNote(this.#lines, this.#slice.base + from, this.#slice.base + to));
+    return new Text(text, this.#place(from, to));
+  }
+
+  #refuse(code: 'yaml-feature' | 'duplicate-key' | 'bad-key', at: Place, args: Finding['args']): Refused {
+    this.findings.push({ code, at, args });
+    return new Refused(at);
+  }
+
+  #place(from: number, to: number): Place {
+    return this.#lines.place(this.#slice.base + from, this.#slice.base + to);
+  }
+
+  /** Anchors and tags stand before what they belong to. */
+  #featurePlace(node: ParsedNode, sign: string): Place {
+    const from = Math.max(0, this.#slice.text.lastIndexOf(sign, node.range[0]));
+    return this.#place(from, Math.max(node.range[0] === node.range[1] ? node.range[0] : node.range[0] + 1, from + sign.length));
+  }
+}
+
+function featureOf(node: ParsedNode): { name: string; sign: string } | null {
+  if (isAlias(node)) return { name: 'alias', sign: `*${(node as Alias).source}` };
+  if (node.anchor) return { name: 'anchor', sign: `&${node.anchor}` };
+  return node.tag ? { name: 'tag', sign: '!' } : null;
+}
+
+/** The hint for a note that ran on because it had no quotes; its fix is the line as it should be. */
+export function unquotedNote(lines: Lines, from: number, to: number): Finding {
+  const before = lines.text.slice(lines.lineStart(from), from);
+  const note = lines.text.slice(from, to);
+  const line = `${before}${JSON.stringify(note)}${lines.text.slice(to, lines.lineEnd(to))}`.trim();
+  return { code: 'unquoted-note', at: lines.place(from, to), args: { line } };
+}

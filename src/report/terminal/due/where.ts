@@ -1,0 +1,53 @@
+import type { AgendaItem } from '../../../rules/agenda/item.ts';
+import type { Row } from './fold.ts';
+
+/** What a heading has said already and a line under it leaves out; `whose` is the pair, the bird or the room. */
+export interface Said {
+  whose: boolean;
+  housing: boolean;
+  species: boolean;
+}
+
+/** Under a heading that says nothing of the kind. */
+export const unsaid: Said = { whose: false, housing: false, species: false };
+
+const NUMBERED = /^([ec])(\d+)$/;
+
+/** Refs in as few words as possible: `e1, e2, e3, e5` is `e1–e3, e5`. */
+export function refs(who: readonly string[]): string {
+  const runs: string[][] = [];
+  for (const ref of who) {
+    const run = runs.at(-1);
+    if (run !== undefined && follows(run.at(-1) as string, ref)) run.push(ref);
+    else runs.push([ref]);
+  }
+  return runs.map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(', '))).join(', ');
+}
+
+function follows(before: string, ref: string): boolean {
+  const [, kind, number] = NUMBERED.exec(before) ?? [];
+  const [, otherKind, otherNumber] = NUMBERED.exec(ref) ?? [];
+  return kind !== undefined && kind === otherKind && Number(number) + 1 === Number(otherNumber);
+}
+
+/** Whose task it is: `LW-1 (e1–e4)`, a bird's id, or the room. */
+export function subject({ pair, bird, who }: AgendaItem, said: Said = unsaid): string {
+  const whose = said.whose ? null : (pair ?? bird ?? 'the room');
+  const which = who !== null ? refs(who) : pair !== null ? bird : null;
+  if (whose === null) return which ?? '';
+  return which === null || which === whose ? whose : `${whose} (${which})`;
+}
+
+/** Where to go for a row, phrases for each housing: `LW-1 (e1–e4), LW-3` and `flight 2`. */
+export function where(row: Row, said: Said): string[][] {
+  const housings = new Map<string | null, string[]>();
+  for (const item of row) {
+    const housing = said.housing ? null : item.housing;
+    const subjects = housings.get(housing) ?? [];
+    if (!subjects.includes(subject(item, said))) subjects.push(subject(item, said));
+    housings.set(housing, subjects);
+  }
+  return [...housings].map(([housing, subjects]) =>
+    [subjects.join(', '), housing ?? ''].filter((phrase) => phrase !== ''),
+  );
+}

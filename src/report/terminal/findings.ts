@@ -1,0 +1,132 @@
+import { kindOf } from '../../findings/codes.ts';
+import type { Finding, FindingArgs, Level } from '../../findings/finding.ts';
+import { excerpt } from './excerpt.ts';
+import type { Styles } from './style.ts';
+import { visible } from './visible.ts';
+import { truncate, widthOf, wrap } from './width.ts';
+import { count, naturally } from './words.ts';
+
+/** What a list of findings is laid out with. */
+interface Layout {
+  /** The text of each file of the room, by the name that findings use. */
+  sources: ReadonlyMap<string, string>;
+  width: number;
+  styles: Styles;
+  /** How many findings of one file are shown, errors before hints. */
+  perFile: number;
+}
+
+const INDENT = '  ';
+const SUMMARY_LINES = 3;
+const LINE_END = /\r\n|\r|\n/;
+
+/** Findings by file, line and column. */
+export function inOrder(findings: readonly Finding[]): Finding[] {
+  return [...findings].sort(
+    (a, b) =>
+      naturally(a.at.file, b.at.file) ||
+      a.at.line - b.at.line ||
+      a.at.column - b.at.column,
+  );
+}
+
+/** How many findings of a level there are. */
+export function countLevel(findings: readonly Finding[], level: Level): number {
+  return findings.filter((finding) => kindOf(finding).level === level).length;
+}
+
+/**
+ * Findings as a compiler prints them: `file:line:column: error: what` at the margin, then, behind blanks, the source
+ * line with a marker under the place and the fix. Lines of a fix that are to be pasted are never broken.
+ */
+export function findingsText(findings: readonly Finding[], layout: Layout): string {
+  const blocks: string[] = [];
+  for (const [file, ofFile] of byFile(inOrder(findings))) {
+    const shown = worst(ofFile, layout.perFile);
+    const lines = layout.sources.get(file)?.split(LINE_END) ?? [];
+    for (const finding of shown) blocks.push(block(finding, lines[finding.at.line - 1], layout));
+    const more = ofFile.length - shown.length;
+    if (more > 0) blocks.push(`${layout.styles.place(visible(file))}: and ${more} more`);
+  }
+  return blocks.map((lines) => `${lines}\n`).join('\n');
+}
+
+/**
+ * What a morning says of findings, at most three of them, a line each: errors only, as hints can wait for `check`.
+ * No lines where there are no errors.
+ */
+export function findingsSummary(findings: readonly Finding[], width: number, styles: Styles): string[] {
+  const errors = inOrder(findings).filter((finding) => kindOf(finding).level === 'error');
+  if (errors.length === 0) return [];
+  const shown = errors
+    .slice(0, SUMMARY_LINES)
+    .map((finding) => truncate(`${INDENT}${placeOf(finding)} ${what(finding)}`, width));
+  const head = `${count(errors.length, 'error')} in the journals, so this morning may be missing something:`;
+  const rest = errors.length > SUMMARY_LINES ? `all ${errors.length}` : 'the lines and how to mend them';
+  const more = wrap(`nestlog check shows ${rest}`, width - INDENT.length).map((line) => INDENT + line);
+  return [...wrap(head, width).map(styles.error), ...shown, ...more];
+}
+
+function byFile(findings: Finding[]): Map<string, Finding[]> {
+  const files = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const known = files.get(finding.at.file);
+    if (known === undefined) files.set(finding.at.file, [finding]);
+    else known.push(finding);
+  }
+  return files;
+}
+
+/** As many findings as are shown, hints left out first, in the order they were in. */
+function worst(findings: Finding[], most: number): Finding[] {
+  if (findings.length <= most) return findings;
+  const errors = findings.filter((finding) => kindOf(finding).level === 'error');
+  const hints = findings.filter((finding) => kindOf(finding).level === 'hint');
+  const kept = new Set([...errors, ...hints].slice(0, most));
+  return findings.filter((finding) => kept.has(finding));
+}
+
+const placeOf = ({ at }: Finding) => `${visible(at.file)}:${at.line}:${at.column}:`;
+
+/** The words of a finding, with what the keeper wrote made visible and cut to a length that can be read. */
+function what({ code, args }: Finding): string {
+  return kindOf({ code }).text(shortened(args, 100));
+}
+
+function block(finding: Finding, source: string | undefined, { width, styles }: Layout): string {
+  const { level } = kindOf(finding);
+  const head = `${placeOf(finding)} ${level}: `;
+  const [first, ...rest] = wrap(what(finding), width, { hanging: INDENT.length, taken: widthOf(head) });
+  return [
+    `${styles.place(placeOf(finding))} ${styles[level](`${level}:`)} ${first}`,
+    ...rest,
+    ...(source === undefined ? [] : marked(finding, source, width, styles)),
+    ...fix(finding, width),
+  ].join('\n');
+}
+
+function marked({ at }: Finding, source: string, width: number, styles: Styles): string[] {
+  const number = `${INDENT}${at.line} | `;
+  const { line, before, length } = excerpt(source, at.column, at.length, width - number.length);
+  const marker = `${' '.repeat(number.length - 2)}| ${' '.repeat(before)}${styles.marker('^'.repeat(length))}`;
+  return [`${styles.muted(number)}${line}`.trimEnd(), marker];
+}
+
+/** What was probably meant. Lines after a hint's first, and a hint that is an entry, are there to be pasted. */
+function fix({ code, args }: Finding, width: number): string[] {
+  const hint = kindOf({ code }).hint(shortened(args, 1000));
+  if (hint === null) return [];
+  const [words = '', ...lines] = hint.startsWith('- ') ? ['', ...hint.split('\n')] : hint.split('\n');
+  return [
+    ...wrap(`fix: ${words}`, width - INDENT.length, { hanging: 5 }).map((line) => INDENT + line),
+    ...lines.map((line) => `${INDENT}${line.trimStart()}`),
+  ];
+}
+
+function shortened(args: FindingArgs, most: number): FindingArgs {
+  const short = Object.entries(args).map(([name, value]) => [
+    name,
+    typeof value === 'string' ? truncate(visible(value.slice(0, 4 * most)), most) : value,
+  ]);
+  return Object.fromEntries(short);
+}

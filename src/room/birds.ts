@@ -1,0 +1,117 @@
+import type { Day } from '../days.ts';
+import type { BirdObservation } from '../journal/bird-observations/index.ts';
+import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
+import { findSpecies } from '../species/find.ts';
+import { feederOf, leaveNest, settle, startQuarantine, whyNotAlive } from './lives.ts';
+import type { Bird } from './model.ts';
+import { newBird } from './names.ts';
+import type { Fold } from './scene.ts';
+
+/** Everyone on the bird list enters the room's names; what happened to them is told by their logs. */
+export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
+  for (const record of records) {
+    const known = fold.birds.get(record.id.text)?.listed;
+    if (known) {
+      fold.findings.push({ code: 'bird-twice', at: record.id.at, args: { id: record.id.text, line: known.id.at.line } });
+      continue;
+    }
+    fold.birds.set(record.id.text, listed(record, fold));
+    if (record.is !== null) fold.aliases.set(record.is.text, record.id.text);
+    if (record.ring !== null) wearRing(fold, record);
+  }
+}
+
+function listed(record: BirdRecord, fold: Fold): Bird {
+  const named = record.species?.text ?? null;
+  const bird = newBird(record.id.text, named === null ? null : (findSpecies(named, fold.own)?.species ?? named));
+  return {
+    ...bird,
+    ring: record.ring?.text ?? null,
+    sex: record.sex,
+    hatched: record.hatched === null ? null : { from: record.hatched, to: record.hatched },
+    sire: record.sire.map(({ text }) => text),
+    dam: record.dam.map(({ text }) => text),
+    listed: record,
+  };
+}
+
+function wearRing(fold: Fold, { id, ring }: BirdRecord): void {
+  if (ring === null) return;
+  const wearer = fold.byRing.get(ring.text);
+  if (wearer === undefined) fold.byRing.set(ring.text, fold.birds.get(id.text) as Bird);
+  else fold.findings.push({ code: 'ring-twice', at: ring.at, args: { ring: ring.text, bird: wearer.id } });
+}
+
+/** Takes one line of a bird's own log into its life. */
+export function applyBirdObservation(
+  fold: Fold,
+  { record, entry, observation }: { record: BirdRecord; entry: BirdEntry; observation: BirdObservation },
+): void {
+  const bird = fold.birds.get(record.id.text);
+  if (bird === undefined || bird.listed !== record) return;
+  const away = observation.key === 'back' ? null : whyNotAlive(bird);
+  if (away !== null && typeof away === 'object') {
+    const args = { who: bird.id, did: observation.key, why: away.why };
+    fold.findings.push({ code: away.code, at: observation.at, args });
+    return;
+  }
+  bird.firstSeen ??= entry.date;
+  live(fold, bird, entry.date, observation);
+}
+
+function live(fold: Fold, bird: Bird, day: Day, observation: BirdObservation): void {
+  switch (observation.key) {
+    case 'arrived':
+      bird.arrived = day;
+      startQuarantine(fold, bird, day);
+      return house(bird, day, observation.value?.text ?? null);
+    case 'quarantine': {
+      const { days, until } = observation.value;
+      bird.quarantine = { from: day, until: until ?? day + (days ?? fold.quarantineDays) };
+      bird.released = null;
+      return;
+    }
+    case 'released':
+      bird.released = day;
+      return observation.value === null ? undefined : house(bird, day, observation.value.text);
+    case 'moved':
+      return house(bird, day, observation.value.text);
+    case 'weighed':
+      bird.weights.push({ day, grams: observation.value });
+      return;
+    case 'treated':
+      bird.treated.push({ day, text: observation.value.text });
+      return;
+    case 'unwell':
+      bird.unwell.push({ day, text: observation.value.text });
+      return;
+    case 'moult':
+      bird.moult.push({ day, state: observation.value });
+      return;
+    case 'sexed':
+      bird.sex = observation.value;
+      return;
+    case 'died':
+      bird.fate = { kind: 'died', day, span: { from: day, to: day }, cause: observation.value?.text ?? null };
+      return leaveNest(bird);
+    case 'gone':
+      bird.fate = { kind: 'gone', day, how: observation.value };
+      return leaveNest(bird);
+    case 'back':
+      if (bird.fate?.kind === 'gone') {
+        bird.arrived = day;
+        startQuarantine(fold, bird, day);
+      }
+      bird.fate = null;
+      return;
+    case 'photo':
+      return;
+  }
+}
+
+/** A bird that is still fed goes on being fed by the same pair. */
+function house(bird: Bird, day: Day, housing: string | null): void {
+  const last = bird.stays.at(-1);
+  const nest = bird.independent === null ? feederOf(bird) : null;
+  settle(bird, day, housing, nest, nest === null ? null : (last?.clutch ?? null));
+}

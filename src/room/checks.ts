@@ -1,0 +1,158 @@
+import type { Day } from '../days.ts';
+import { formatDay } from '../days.ts';
+import type { Finding } from '../findings/finding.ts';
+import { nearest } from '../findings/nearest.ts';
+import type { Located } from '../journal/grammar/values.ts';
+import type { RoomRecord } from '../journal/record.ts';
+import type { Bird, Clutch, Pair } from './model.ts';
+import { birdNamed } from './names.ts';
+import type { Fold } from './scene.ts';
+
+/**
+ * What only shows once all journals are read together: hens in two nests, parents of the wrong sex, pedigrees that
+ * bite their tail, names that nobody bears.
+ */
+export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day }): void {
+  fold.findings.push(
+    ...hensInTwoPairs([...fold.pairs.values()]),
+    ...parentsOfWrongSex(fold, record),
+    ...ownAncestors(fold),
+    ...unknownRoutines(fold, record),
+    ...unpinnedParents(fold, record),
+    ...(wholeRecordSeen(record, day) ? missingChicks(fold, record) : []),
+  );
+}
+
+/** One hen's clutches in two pairs, one begun while the other was being laid or sat on. */
+function hensInTwoPairs(pairs: readonly Pair[]): Finding[] {
+  const byHen = new Map<string, Clutch[]>();
+  for (const clutch of pairs.flatMap((pair) => pair.clutches)) {
+    const [hen, ...others] = clutch.hen;
+    if (hen === undefined || others.length > 0) continue;
+    byHen.set(hen, [...(byHen.get(hen) ?? []), clutch]);
+  }
+  const findings: Finding[] = [];
+  for (const [hen, clutches] of byHen) {
+    clutches.sort((a, b) => a.opened - b.opened);
+    clutches.forEach((clutch, i) => {
+      const next = clutches[i + 1];
+      if (next === undefined || next.pair === clutch.pair || next.opened > lastLaying(clutch)) return;
+      const at = next.pair.events.find((event) => event.day >= next.opened)?.at ?? next.pair.at;
+      const args = { hen, other: next.pair.id, pair: clutch.pair.id, day: formatDay(next.opened) };
+      findings.push({ code: 'hen-in-two-pairs', at, args });
+    });
+  }
+  return findings;
+}
+
+/** The last day on which the hen is known to have laid or sat here. */
+function lastLaying(clutch: Clutch): Day {
+  const laid = clutch.eggs.map((egg) => egg.laid.to);
+  const sat = clutch.sittings.flatMap(({ day, by }) => (by === 'hen' || by === 'both' ? [day] : []));
+  return Math.max(clutch.opened, ...laid, ...sat);
+}
+
+function parentsOfWrongSex(fold: Fold, record: RoomRecord): Finding[] {
+  const wrong = (names: readonly Located[], parent: 'cock' | 'hen', role: string, of: string): Finding[] =>
+    names.flatMap(({ text, at }) => {
+      const bird = birdNamed(fold, text);
+      const sex = bird?.listed?.sex ?? bird?.sex ?? null;
+      if (bird === null || sex === null || sex === parent) return [];
+      return [{ code: 'parent-sex' as const, at, args: { bird: text, parent: `${role} of ${of}`, sex } }];
+    });
+  return [
+    ...record.birds.flatMap((bird) => [
+      ...wrong(bird.sire, 'cock', 'sire', bird.id.text),
+      ...wrong(bird.dam, 'hen', 'dam', bird.id.text),
+    ]),
+    ...record.pairs.flatMap((journal) => [
+      ...wrong(journal.cock, 'cock', 'cock', journal.pair.text),
+      ...wrong(journal.hen, 'hen', 'hen', journal.pair.text),
+    ]),
+  ];
+}
+
+/** Each loop of parents once, at the bird of it that the list names first. */
+function ownAncestors(fold: Fold): Finding[] {
+  const state = new Map<Bird, 'open' | 'done'>();
+  const findings: Finding[] = [];
+  for (const start of new Set(fold.birds.values())) {
+    if (state.has(start)) continue;
+    const path: { bird: Bird; parents: Bird[] }[] = [];
+    const enter = (bird: Bird) => {
+      state.set(bird, 'open');
+      path.push({ bird, parents: parentsIn(fold, bird) });
+    };
+    enter(start);
+    while (path.length > 0) {
+      const top = path.at(-1) as { bird: Bird; parents: Bird[] };
+      const next = top.parents.pop();
+      if (next === undefined) {
+        state.set(top.bird, 'done');
+        path.pop();
+      } else if (state.get(next) === 'open') {
+        const loop = path.slice(path.findIndex(({ bird }) => bird === next)).map(({ bird }) => bird);
+        findings.push(...loopFinding(loop));
+      } else if (!state.has(next)) enter(next);
+    }
+  }
+  return findings;
+}
+
+function parentsIn(fold: Fold, bird: Bird): Bird[] {
+  return [...bird.sire, ...bird.dam].flatMap((name) => birdNamed(fold, name) ?? []);
+}
+
+function loopFinding(loop: readonly Bird[]): Finding[] {
+  const member = loop.find((bird) => bird.listed !== null);
+  const at = member?.listed?.at ?? loop[0]?.clutch?.pair.at;
+  if (at === undefined) return [];
+  return [{ code: 'own-ancestor', at, args: { loop: [...loop, loop[0] as Bird].map(({ id }) => id).join(' ← ') } }];
+}
+
+/** Routines marked as done that the room does not have. */
+function unknownRoutines(fold: Fold, record: RoomRecord): Finding[] {
+  const routines = record.settings.routines.map(({ name }) => name.text);
+  const findings: Finding[] = [];
+  const said = (names: readonly Located[]) => {
+    for (const { text, at } of names) {
+      if (!routines.includes(text)) {
+        findings.push({ code: 'unknown-routine', at, args: { name: text, suggestion: nearest(text, routines) ?? '' } });
+      }
+    }
+  };
+  for (const journal of record.pairs) {
+    if (fold.pairs.get(journal.pair.text)?.at !== journal.pair.at) continue;
+    for (const { saw } of journal.entries) {
+      for (const observation of saw) if (observation.key === 'done') said(observation.value);
+    }
+  }
+  for (const entry of record.settings.log) said(entry.done);
+  return findings;
+}
+
+/** A chick named as parent by its clutch's number, where that number is only counted and not written down. */
+function unpinnedParents(fold: Fold, record: RoomRecord): Finding[] {
+  const named = [
+    ...record.birds.flatMap(({ sire, dam, is }) => [...sire, ...dam, ...(is === null ? [] : [is])]),
+    ...record.pairs.flatMap(({ cock, hen }) => [...cock, ...hen]),
+  ];
+  return named.flatMap(({ text, at }) => {
+    const clutch = fold.byRef.get(text)?.clutch ?? null;
+    if (clutch === null || clutch.number === 1) return [];
+    const pinned = record.pairs
+      .find(({ pair }) => pair.text === clutch.pair.id)
+      ?.entries.some((entry) => entry.clutch?.number === clutch.number);
+    return pinned ? [] : [{ code: 'unpinned-parent' as const, at, args: { who: text, number: clutch.number } }];
+  });
+}
+
+function wholeRecordSeen(record: RoomRecord, day: Day): boolean {
+  return record.pairs.every(({ entries }) => entries.every(({ date }) => date <= day));
+}
+
+function missingChicks(fold: Fold, record: RoomRecord): Finding[] {
+  return record.birds.flatMap(({ is }) =>
+    is === null || fold.byRef.has(is.text) ? [] : [{ code: 'no-such-chick-named' as const, at: is.at, args: { ref: is.text } }],
+  );
+}

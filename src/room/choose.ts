@@ -1,0 +1,205 @@
+import type { Place } from '../findings/finding.ts';
+import type { Count, Ref, Who } from '../journal/grammar/who.ts';
+import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
+import { birdNamed, parentsOf } from './names.ts';
+import { type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
+
+/** What an observation asks of the eggs or birds that it can be about. */
+export interface Wanted<T extends Egg | Bird> {
+  /** What it says they did, for the sentence of a finding: `hatched`, `fledged`. */
+  did: string;
+  /** Whom counts and `all` range over. */
+  among: Iterable<T>;
+  /** Why it cannot be this one, in words, or null where it can. */
+  impossible: (one: T) => Refusal | null;
+  /** How badly this one agrees with what is known; lower is better. */
+  rank?: (one: T) => number;
+  /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
+  kind?: (one: T) => string;
+  /** Makes one more where the nest was never counted. */
+  another?: (clutch: Clutch) => T;
+}
+
+/** The clutch of the nest that it lives with: its own, or the one it was given to. */
+export function hostClutch(one: Egg | Bird): Clutch | null {
+  if (!('laid' in one)) return one.stays.at(-1)?.clutch ?? null;
+  const place = one.places.at(-1)?.place;
+  return place?.kind === 'nest' ? place.clutch : one.clutch;
+}
+
+/** The eggs that an observation is about. */
+export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
+  return choose(scene, who, wanted, (ref) => eggOf(scene, ref, wanted));
+}
+
+/** The chicks, fledglings or birds that an observation is about. */
+export function chooseBirds(scene: Scene, who: Who, wanted: Wanted<Bird>): Bird[] {
+  return choose(scene, who, wanted, (ref) => birdsOf(scene, ref, wanted));
+}
+
+function choose<T extends Egg | Bird>(
+  scene: Scene,
+  who: Who,
+  wanted: Wanted<T>,
+  resolve: (ref: Ref) => T[],
+): T[] {
+  if (who.kind === 'refs') {
+    const named: T[] = [];
+    for (const ref of who.refs) {
+      for (const one of resolve(ref)) {
+        const why = wanted.impossible(one);
+        if (why !== null) refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
+        else if (!named.includes(one)) named.push(one);
+      }
+    }
+    return named;
+  }
+  const candidates = candidatesOf(scene, wanted);
+  if (who.kind === 'all') {
+    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', { did: wanted.did, pair: scene.pair.id });
+    return candidates;
+  }
+  return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
+}
+
+/** Everyone for whom it is possible, in the order in which a count takes them: oldest clutch first. */
+function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
+  const rank = wanted.rank ?? (() => 0);
+  return [...wanted.among]
+    .filter((one) => wanted.impossible(one) === null)
+    .filter((one) => scene.pinned === null || hostClutch(one) === scene.pinned)
+    .sort(
+      (a, b) =>
+        (hostClutch(a)?.opened ?? 0) - (hostClutch(b)?.opened ?? 0) ||
+        rank(a) - rank(b) ||
+        Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
+        compare(a, b),
+    );
+}
+
+function compare(a: Egg | Bird, b: Egg | Bird): number {
+  const [first, second] = [fullRef(a), fullRef(b)];
+  return first.localeCompare(second, 'en', { numeric: true });
+}
+
+function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {
+  const chosen = candidates.slice(0, who.count);
+  const left = candidates.slice(who.count);
+  hintGuess(scene, who.at, chosen, left, wanted);
+  const uncounted = scene.pinned ?? uncountedClutch(scene);
+  while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
+    if (uncounted.counted && uncounted.chicksCounted) break;
+    chosen.push(wanted.another(uncounted));
+  }
+  if (chosen.length < who.count && who.exact === 'exactly') {
+    const args = { did: wanted.did, count: who.count, possible: chosen.length, pair: scene.pair.id };
+    report(scene, who.at, 'too-many', args);
+  } else if (chosen.length === 0) {
+    report(scene, who.at, 'nobody-possible', { did: wanted.did, pair: scene.pair.id });
+  }
+  return chosen;
+}
+
+function uncountedClutch(scene: Scene): Clutch | null {
+  return scene.pair.clutches.findLast((clutch) => !clutch.counted || !clutch.chicksCounted) ?? null;
+}
+
+/** Says so when a count had to guess between ones that are not alike. */
+function hintGuess<T extends Egg | Bird>(scene: Scene, at: Place, chosen: T[], left: T[], wanted: Wanted<T>): void {
+  if (chosen.length === 0 || left.length === 0) return;
+  const clutches = new Set([...chosen, ...left].map((one) => hostClutch(one)));
+  const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
+  const args = { did: wanted.did, taken: names(chosen), others: names(left) };
+  if (clutches.size > 1 && hostClutch(left[0] as T) !== hostClutch(chosen[0] as T)) {
+    const [older, younger] = [hostClutch(chosen[0] as T), hostClutch(left[0] as T)];
+    report(scene, at, 'which-clutch', {
+      ...args,
+      taken: older === null ? 'the guests' : `clutch ${older.number}`,
+      others: younger === null ? 'the guests' : `clutch ${younger.number}`,
+      number: older?.number ?? younger?.number ?? 1,
+    });
+    return;
+  }
+  const { rank, kind } = wanted;
+  if (kind === undefined) return;
+  const worst = chosen.at(-1) as T;
+  const rivals = left.filter((one) => rank === undefined || rank(one) === rank(worst));
+  if (rivals.some((one) => kind(one) !== kind(worst))) report(scene, at, 'guessed', args);
+}
+
+/** How this pair's journal would name it: `e1`, `c2`, or in full for a guest. */
+export function shortRef(scene: Scene, one: Egg | Bird): string {
+  return one.clutch?.pair === scene.pair && one.ref !== null ? one.ref : fullRef(one);
+}
+
+/** The clutches of the pair that a ref without a pair can mean, youngest first. */
+function clutchesFor(scene: Scene, ref: Extract<Ref, { form: 'egg' | 'chick' }>): Clutch[] | null {
+  const pair = ref.pair === null ? scene.pair : scene.fold.pairs.get(ref.pair);
+  if (pair === undefined) {
+    reportNoPair(scene, ref.at, ref.pair ?? '');
+    return null;
+  }
+  if (ref.clutch !== null) return pair.clutches.filter((clutch) => clutch.number === ref.clutch);
+  if (pair === scene.pair && scene.entry.clutch !== null) return scene.pinned === null ? [] : [scene.pinned];
+  return [...pair.clutches].reverse();
+}
+
+/** Of several with one number, the one for which it is possible; of several possible, the youngest. */
+function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: Wanted<T>): T[] {
+  const possible = found.filter((one) => wanted.impossible(one) === null);
+  if (possible.length > 1) {
+    const [taken, other] = [possible[0] as T, possible[1] as T];
+    report(scene, ref.at, 'which-clutch', {
+      did: wanted.did,
+      taken: clutchId(taken.clutch as Clutch),
+      others: clutchId(other.clutch as Clutch),
+      number: taken.clutch?.number ?? 1,
+    });
+  }
+  const one = possible[0] ?? found[0];
+  return one === undefined ? [] : [one];
+}
+
+function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
+  if (ref.form !== 'egg') {
+    report(scene, ref.at, 'not-an-egg', { who: ref.text });
+    return [];
+  }
+  const clutches = clutchesFor(scene, ref);
+  if (clutches === null) return [];
+  const found = clutches.flatMap((clutch) => clutch.eggs.filter((egg) => egg.number === ref.number));
+  if (found.length === 0) report(scene, ref.at, 'no-such-egg', known(scene, ref, clutches, 'eggs'));
+  return pick(scene, ref, found, wanted);
+}
+
+function birdsOf(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[] {
+  if (ref.form === 'parent') {
+    const parents = parentsOf(scene, ref.parent);
+    if (parents.length === 0) report(scene, ref.at, 'parent-unknown', { parent: ref.parent, pair: scene.pair.id });
+    return parents;
+  }
+  if (ref.form === 'ring' || ref.form === 'name') {
+    const bird = birdNamed(scene.fold, ref.form === 'ring' ? ref.ring : ref.name, ref.form === 'ring');
+    if (bird === null) report(scene, ref.at, 'no-such-bird', { who: ref.text, did: wanted.did });
+    return bird === null ? [] : [bird];
+  }
+  const clutches = clutchesFor(scene, ref);
+  if (clutches === null) return [];
+  const found = clutches.flatMap((clutch) =>
+    ref.form === 'chick'
+      ? clutch.chicks.filter((chick) => chick.ref === `c${ref.number}`)
+      : clutch.chicks.filter((chick) => chick.egg?.number === ref.number),
+  );
+  if (found.length === 0) {
+    const code = ref.form === 'chick' ? 'no-such-chick' : 'egg-not-hatched';
+    report(scene, ref.at, code, known(scene, ref, clutches, 'chicks'));
+  }
+  return pick(scene, ref, found, wanted);
+}
+
+function known(scene: Scene, ref: Ref, clutches: Clutch[], what: 'eggs' | 'chicks') {
+  const clutch = clutches[0];
+  const have = clutch === undefined ? [] : clutch[what].map((one) => one.ref);
+  const where = clutch === undefined ? `${scene.pair.id} has no such clutch` : `clutch ${clutch.number}`;
+  return { who: ref.text, where, have: have.join(', ') };
+}

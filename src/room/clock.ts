@@ -1,0 +1,118 @@
+import type { Day, Span } from '../days.ts';
+import { layingInterval } from './lives.ts';
+import type { Clutch, Egg } from './model.ts';
+
+/** When full sitting on a clutch began, as far as it is known. */
+export interface SittingStart {
+  span: Span;
+  /** Nobody saw it: it follows from the egg with which the species starts to sit. */
+  inferred: boolean;
+  /** Which egg it was inferred from, `e3` or `e3–e4`, for the reason line; null where it was seen. */
+  eggs: string | null;
+}
+
+/** Since when an egg has been sat on, less the days on which it was not. */
+export interface EggClock {
+  /** The calendar day on which an egg sat on without a break would have been begun. */
+  start: Span;
+  inferred: boolean;
+  /** Whether somebody sits on it, or an incubator warms it, today. */
+  running: boolean;
+}
+
+/** When sitting on this clutch began; null while it has not. Pure: only what the clutch holds up to the day counts. */
+export function sittingStart(clutch: Clutch, day: Day): SittingStart | null {
+  const seen = clutch.sittings.find((sighting) => sighting.by !== 'off');
+  return seen === undefined ? inferredStart(clutch, day) : seenStart(clutch, seen.day);
+}
+
+/** Seen sitting: it began after the last look that found nobody on, not before the first egg that is sat on. */
+function seenStart(clutch: Clutch, seen: Day): SittingStart {
+  const off = clutch.sittings.findLast((sighting) => sighting.by === 'off' && sighting.day < seen);
+  const first = eggNumbers(clutch);
+  const egg = first === null ? clutch.eggs[0] : (clutch.eggs[first.low - 1] ?? clutch.eggs.at(-1));
+  const from = Math.max(egg?.laid.from ?? clutch.opened, off === undefined ? Number.NEGATIVE_INFINITY : off.day + 1);
+  return { span: { from: Math.min(from, seen), to: seen }, inferred: false, eggs: null };
+}
+
+/** From the egg with which the species starts to sit; with fewer eggs, once no more are to be expected, the last. */
+function inferredStart(clutch: Clutch, day: Day): SittingStart | null {
+  const last = clutch.eggs.at(-1);
+  if (last === undefined || !clutch.counted) return uncountedStart(clutch);
+  const numbers = eggNumbers(clutch);
+  const pair = layingInterval(clutch.pair.profile);
+  const settled = day - last.laid.to > pair + 1;
+  if (numbers === null || clutch.eggs.length < numbers.low) {
+    return settled ? { span: last.laid, inferred: true, eggs: last.ref } : null;
+  }
+  const low = clutch.eggs[numbers.low - 1] as Egg;
+  const high = clutch.eggs[numbers.high - 1] ?? last;
+  const eggs = low === high ? low.ref : `${low.ref}–${high.ref}`;
+  return { span: { from: low.laid.from, to: Math.max(low.laid.to, high.laid.to) }, inferred: true, eggs };
+}
+
+/** A clutch of unknown size that nobody saw sat on: some day between its oldest and its newest egg. */
+function uncountedStart(clutch: Clutch): SittingStart | null {
+  const first = clutch.eggs[0];
+  const last = clutch.eggs.at(-1);
+  if (first === undefined || last === undefined) return null;
+  return { span: { from: first.laid.from, to: last.laid.to }, inferred: true, eggs: null };
+}
+
+function eggNumbers(clutch: Clutch): { low: number; high: number } | null {
+  const from = clutch.pair.profile?.sittingFrom?.value ?? 'last';
+  return from === 'last' ? null : from;
+}
+
+/** An egg's clock on a day: it stops in store and goes on under any pair or in an incubator. */
+export function eggClock(egg: Egg, day: Day): EggClock | null {
+  let before: Span | null = null;
+  let clock: EggClock | null = null;
+  egg.places.forEach(({ from, place }, i) => {
+    const until = egg.places[i + 1]?.from ?? null;
+    if (egg.aged !== null && until !== null && until <= egg.aged.day) return;
+    const begun = satOnFrom(egg, from, place, day);
+    if (begun === null) {
+      if (clock !== null) clock.running = false;
+      return;
+    }
+    const start = egg.aged !== null && from <= egg.aged.day ? agedStart(egg.aged) : begun.span;
+    const earlier = before ?? { from: 0, to: 0 };
+    clock = {
+      start: { from: start.from - earlier.to, to: start.to - earlier.from },
+      inferred: begun.inferred && egg.aged === null,
+      running: true,
+    };
+    if (until !== null) {
+      before = {
+        from: Math.max(0, until - clock.start.to),
+        to: Math.max(0, until - clock.start.from),
+      };
+    }
+  });
+  return clock;
+}
+
+function agedStart({ day, days }: { day: Day; days: number }): Span {
+  return { from: day - Math.round(days), to: day - Math.round(days) };
+}
+
+/** From when the egg is sat on in this place, or null where nobody sits on it. */
+function satOnFrom(
+  egg: Egg,
+  from: Day,
+  place: Egg['places'][number]['place'],
+  day: Day,
+): { span: Span; inferred: boolean } | null {
+  if (place.kind === 'incubator') return { span: { from, to: from }, inferred: false };
+  if (place.kind !== 'nest') return null;
+  const home = place.clutch === egg.clutch;
+  const first = egg.places[0];
+  const arrived: Span = first !== undefined && first.from === from && home ? egg.laid : { from, to: from };
+  const sitting = place.clutch === null ? null : sittingStart(place.clutch, day);
+  if (sitting === null) return home && arrived === egg.laid ? null : { span: arrived, inferred: true };
+  return {
+    span: { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) },
+    inferred: sitting.inferred,
+  };
+}

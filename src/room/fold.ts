@@ -1,0 +1,149 @@
+import type { Day } from '../days.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Entry, PairJournal } from '../journal/entry.ts';
+import type { ObservationDefinition } from '../journal/grammar/observation.ts';
+import { type Observation, observations } from '../journal/observations/index.ts';
+import type { RoomRecord } from '../journal/record.ts';
+import type { RoomSettings } from '../journal/settings.ts';
+import { findSpecies, suggestSpecies } from '../species/find.ts';
+import { applyBirdObservation, listBirds } from './birds.ts';
+import { checkRoom } from './checks.ts';
+import type { Bird, Pair } from './model.ts';
+import { birdOrNew } from './names.ts';
+import { applications } from './observations/index.ts';
+import { type Fold, type Scene, reportedDays } from './scene.ts';
+import { inOrder } from './sightings.ts';
+
+/** The room as known on one day. */
+export interface Room {
+  /** The day stood on: nothing dated later is in here. */
+  day: Day;
+  today: Day;
+  settings: RoomSettings;
+  pairs: Pair[];
+  /** Every bird the record knows of, the dead and gone included. */
+  birds: Bird[];
+  /** What reading found, and what cannot or may not be true of all journals together; in order of place. */
+  findings: Finding[];
+}
+
+/**
+ * Understands a room: walks through everything recorded up to the day, in the order in which it happened, and
+ * keeps what became of every egg and bird. Pure; never throws for what a keeper wrote.
+ */
+export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day }): Room {
+  const fold: Fold = {
+    pairs: new Map(),
+    birds: new Map(),
+    byRef: new Map(),
+    byRing: new Map(),
+    aliases: new Map(),
+    own: record.ownSpecies,
+    quarantineDays: record.settings.limits.quarantine,
+    findings: [...record.findings],
+  };
+  listBirds(fold, record.birds);
+  const journals = record.pairs.filter((journal) => addPair(fold, journal));
+  for (const sighting of inOrder(journals, record.birds, clock.day)) {
+    if (sighting.of === 'pair') applyPairObservation(fold, sighting);
+    else applyBirdObservation(fold, sighting);
+  }
+  checkRoom(fold, record, clock);
+  const pairs = [...fold.pairs.values()].sort((a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }));
+  return {
+    ...clock,
+    settings: record.settings,
+    pairs,
+    birds: [...new Set(fold.birds.values())],
+    findings: fold.findings.sort(byPlace),
+  };
+}
+
+function byPlace({ at: a }: Finding, { at: b }: Finding): number {
+  return a.file.localeCompare(b.file, 'en', { numeric: true }) || a.line - b.line || a.column - b.column;
+}
+
+/** A pair's journal joins the room, unless another journal has that id. */
+function addPair(fold: Fold, journal: PairJournal): boolean {
+  const { pair: id, species } = journal;
+  const known = fold.pairs.get(id.text);
+  if (known !== undefined) {
+    fold.findings.push({ code: 'pair-twice', at: id.at, args: { pair: id.text, file: known.at.file } });
+    return false;
+  }
+  const profile = species === null ? null : findSpecies(species.text, fold.own);
+  if (species !== null && profile === null) {
+    const suggestion = suggestSpecies(species.text, fold.own) ?? '';
+    fold.findings.push({ code: 'unknown-species', at: species.at, args: { name: species.text, suggestion } });
+  }
+  const cock = journal.cock.map(({ text }) => text);
+  const hen = journal.hen.map(({ text }) => text);
+  fold.pairs.set(id.text, {
+    id: id.text,
+    at: id.at,
+    species: profile?.species ?? species?.text ?? null,
+    profile,
+    nestLooks: journal.nestLooks ?? profile?.nestLooks?.value ?? 'freely',
+    cock,
+    hen,
+    housing: journal.housing?.text ?? null,
+    partings: [],
+    clutches: [],
+    here: { eggs: new Set(), young: new Set() },
+    guests: new Set(),
+    looks: [],
+    nestStates: [],
+    food: [],
+    chasing: [],
+    done: [],
+    events: [],
+  });
+  return true;
+}
+
+/** Takes one observation into the pair's nest. */
+function applyPairObservation(
+  fold: Fold,
+  { journal, entry, observation }: { journal: PairJournal; entry: Entry; observation: Observation },
+): void {
+  const pair = fold.pairs.get(journal.pair.text) as Pair;
+  const number = entry.clutch?.number ?? null;
+  const scene: Scene = {
+    fold,
+    pair,
+    entry,
+    day: entry.date,
+    since: reportedDays(pair, entry),
+    pinned: number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null),
+  };
+  meetParents(scene);
+  const apply = applications[observation.key] as (scene: Scene, value: unknown, at: Observation['at']) => void;
+  apply(scene, observation.value, observation.at);
+  const site = entry.site?.text ?? null;
+  const pinned = number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null);
+  pair.events.push({ day: entry.date, key: observation.key, site, clutch: pinned, at: observation.at });
+  if (pinned === null && number !== null) reportNoClutch(scene, number);
+  const { look } = observations[observation.key] as ObservationDefinition;
+  if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push({ day: entry.date, site });
+}
+
+/** An entry pinned to a clutch that the pair does not have; said once an entry. */
+function reportNoClutch({ fold, pair, entry }: Scene, number: number): void {
+  const at = entry.clutch?.at ?? entry.at;
+  if (fold.findings.some((finding) => finding.code === 'no-such-clutch' && finding.at === at)) return;
+  const have = pair.clutches.map((clutch) => clutch.number).join(', ');
+  fold.findings.push({ code: 'no-such-clutch', at, args: { pair: pair.id, number, have } });
+}
+
+/** The parents are in the room from the pair's first entry, in its housing unless the bird list says where. */
+function meetParents({ fold, pair, day }: Scene): void {
+  if (pair.events.length > 0) return;
+  for (const [sex, names] of [['cock', pair.cock], ['hen', pair.hen]] as const) {
+    for (const name of names) {
+      const bird = birdOrNew(fold, name, pair.species);
+      bird.sex ??= sex;
+      bird.firstSeen ??= day;
+      if (bird.stays.length === 0) bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });
+    }
+  }
+}

@@ -1,0 +1,217 @@
+import { type Day, formatDay, type Span } from '../days.ts';
+import type { Profile } from '../species/profile.ts';
+import type { Bird, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
+import { fullRef } from './model.ts';
+import { birdOrNew, newBird } from './names.ts';
+import type { Fold, Refusal, Scene } from './scene.ts';
+
+/** Incubation to reckon with where the species has no profile: the widest of the small cage birds, in days. */
+const UNKNOWN_INCUBATION = { low: 10, high: 25 };
+/** The same for fledging age. */
+const UNKNOWN_FLEDGING = { low: 14, high: 40 };
+
+/** Days between eggs; one a day where the profile does not say. */
+export function layingInterval(profile: Profile | null): number {
+  return profile?.layingInterval?.value.high ?? 1;
+}
+
+/** Shortest and longest incubation, in days. */
+export function incubation(profile: Profile | null): { low: number; high: number } {
+  return profile?.incubation?.value ?? UNKNOWN_INCUBATION;
+}
+
+/** Youngest and oldest usual fledging age, in days. */
+export function fledging(profile: Profile | null): { low: number; high: number } {
+  return profile?.fledging?.value ?? UNKNOWN_FLEDGING;
+}
+
+/** Days without a new egg after which a clutch takes no more. */
+export function layingEndsAfter(profile: Profile | null): number {
+  return Math.max(6, 4 * layingInterval(profile));
+}
+
+/** Begins a clutch of the pair; it lives in the housing and with the parents of that day. */
+export function openClutch(scene: Scene, options: { counted: boolean; number?: number }): Clutch {
+  const { pair } = scene;
+  const clutch: Clutch = {
+    pair,
+    number: options.number ?? pinnedNumber(scene) ?? (pair.clutches.at(-1)?.number ?? 0) + 1,
+    site: scene.entry.site?.text ?? null,
+    opened: scene.day,
+    counted: options.counted,
+    chicksCounted: options.counted,
+    eggs: [],
+    chicks: [],
+    cock: [...pair.cock],
+    hen: [...pair.hen],
+    housing: pair.housing,
+    sittings: [],
+    skipped: [],
+    mismatches: [],
+  };
+  pair.clutches.push(clutch);
+  pair.clutches.sort((a, b) => a.number - b.number);
+  return clutch;
+}
+
+function pinnedNumber(scene: Scene): number | null {
+  if (scene.entry.clutch === null) return null;
+  const { number } = scene.entry.clutch;
+  return scene.pair.clutches.some((clutch) => clutch.number === number) ? null : number;
+}
+
+/** Whether one more egg on this day would still belong to the clutch. */
+export function takesEggs(clutch: Clutch, day: Day): boolean {
+  if (clutch.eggs.length === 0) return day - clutch.opened <= layingEndsAfter(clutch.pair.profile);
+  if (clutch.chicks.length > 0 || clutch.eggs.every((egg) => egg.fate !== null)) return false;
+  const last = Math.max(...clutch.eggs.map((egg) => egg.laid.to));
+  return day - last <= layingEndsAfter(clutch.pair.profile);
+}
+
+/** Puts one more egg into the clutch and its pair's nest. */
+export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
+  const number = (clutch.eggs.at(-1)?.number ?? 0) + 1;
+  const egg: Egg = {
+    ref: `e${number}`,
+    number,
+    clutch,
+    laid,
+    assumed,
+    places: [{ from: laid.to, place: { kind: 'nest', pair: clutch.pair, clutch } }],
+    lamp: [],
+    aged: null,
+    pipped: null,
+    fate: null,
+    weights: [],
+    size: null,
+  };
+  clutch.eggs.push(egg);
+  clutch.pair.here.eggs.add(egg);
+  return egg;
+}
+
+/** An egg that must have been there though nobody wrote it down, no older than an incubation can last. */
+export function addUnseenEgg(clutch: Clutch, day: Day): Egg {
+  const oldest = day - incubation(clutch.pair.profile).high;
+  return addEgg(clutch, { from: Math.min(day, oldest), to: day }, true);
+}
+
+/** The pair whose nest it is in now, or null. */
+export function nestOf(egg: Egg): Pair | null {
+  const place = egg.places.at(-1)?.place;
+  return place?.kind === 'nest' ? place.pair : null;
+}
+
+/** Takes an egg to another place from this day on. */
+export function placeEgg(egg: Egg, day: Day, place: EggPlace): void {
+  nestOf(egg)?.here.eggs.delete(egg);
+  egg.places.push({ from: day, place });
+  if (place.kind === 'nest' && egg.fate === null) place.pair.here.eggs.add(egg);
+}
+
+/** Ends an egg. */
+export function endEgg(egg: Egg, fate: EggFate): void {
+  egg.fate = fate;
+  nestOf(egg)?.here.eggs.delete(egg);
+}
+
+/** A chick comes out of an egg, in the nest where the egg is. */
+export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
+  const { clutch } = egg;
+  const ref = `c${clutch.chicks.length + 1}`;
+  const full = `${clutch.pair.id}/${clutch.number}/${ref}`;
+  const alias = fold.aliases.get(full);
+  const bird = alias === undefined ? newBird(full, clutch.pair.species) : birdOrNew(fold, alias, clutch.pair.species);
+  const place = egg.places.at(-1)?.place;
+  const nest = place?.kind === 'nest' ? place.pair : null;
+  Object.assign(bird, {
+    ref,
+    clutch,
+    egg,
+    hatched: span,
+    firstSeen: day,
+    species: clutch.pair.species,
+    sire: clutch.cock,
+    dam: clutch.hen,
+  } satisfies Partial<Bird>);
+  bird.stays.push({
+    from: day,
+    housing: nest?.housing ?? place?.kind ?? null,
+    nest,
+    clutch: place?.kind === 'nest' ? place.clutch : clutch,
+  });
+  fold.birds.set(bird.id, bird);
+  fold.byRef.set(full, bird);
+  clutch.chicks.push(bird);
+  endEgg(egg, { kind: 'hatched', span, day, bird });
+  nest?.here.young.add(bird);
+  if (nest !== null && nest !== clutch.pair) nest.guests.add(bird);
+  return bird;
+}
+
+/** The pair that feeds it now, or null once it feeds itself, is fed by hand or has left. */
+export function feederOf(bird: Bird): Pair | null {
+  return bird.stays.at(-1)?.nest ?? null;
+}
+
+/** A bird lives elsewhere from this day on; `nest` is who feeds it, null where nobody does. */
+export function settle(bird: Bird, day: Day, housing: string | null, nest: Pair | null, clutch: Clutch | null): void {
+  feederOf(bird)?.here.young.delete(bird);
+  bird.stays.push({ from: day, housing, nest, clutch });
+  if (nest === null) return;
+  if (isDependent(bird)) nest.here.young.add(bird);
+  if (bird.clutch !== null && bird.clutch.pair !== nest) nest.guests.add(bird);
+}
+
+/** Whether it is alive, in the room and not yet feeding itself. */
+export function isDependent(bird: Bird): boolean {
+  return bird.ref !== null && bird.fate === null && bird.independent === null;
+}
+
+/** A bird no longer belongs to the nest: dead, gone or independent. */
+export function leaveNest(bird: Bird): void {
+  feederOf(bird)?.here.young.delete(bird);
+}
+
+/** Why nothing can be told of this bird any more, or null while it is alive and here. */
+export function whyNotAlive(bird: Bird): Refusal | null {
+  if (bird.fate === null) return null;
+  const { kind, day } = bird.fate;
+  return { code: 'dead-bird', why: kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}` };
+}
+
+/** Why nothing new can happen to this egg, in words, or null while it is open. */
+export function whyNotOpen(egg: Egg): string | null {
+  if (egg.fate === null) return null;
+  const { kind, day } = egg.fate;
+  if (kind === 'hatched') return `it hatched on ${formatDay(day)} as ${fullRef(egg.fate.bird)}`;
+  if (kind === 'taken') return `it was ${egg.fate.cause} on ${formatDay(day)}`;
+  return `it was lost (${egg.fate.cause ?? 'no cause given'}) on ${formatDay(day)}`;
+}
+
+/** The eggs that the pair's journal speaks of: those in its nest, and its own in an incubator or by hand. */
+export function eggsInReach(pair: Pair): Egg[] {
+  return [...pair.here.eggs, ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isInCare))];
+}
+
+/** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
+export function youngInReach(pair: Pair): Bird[] {
+  const byHand = pair.clutches.flatMap((clutch) => clutch.chicks).filter((young) => feederOf(young) === null);
+  return [...pair.here.young, ...byHand].filter(isDependent);
+}
+
+function isInCare(egg: Egg): boolean {
+  const kind = egg.places.at(-1)?.place.kind;
+  return egg.fate === null && (kind === 'incubator' || kind === 'hand');
+}
+
+/** Where a bird lives now, or null where nobody wrote it. */
+export function housingOf(bird: Bird): string | null {
+  return bird.stays.at(-1)?.housing ?? null;
+}
+
+/** A bird that came, or came home, stays apart for the room's usual days from this day on. */
+export function startQuarantine(fold: Fold, bird: Bird, day: Day): void {
+  bird.quarantine = { from: day, until: day + fold.quarantineDays };
+  bird.released = null;
+}

@@ -1,0 +1,157 @@
+import type { Day, Span } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
+import type { BirdRecord } from '../journal/birds.ts';
+import type { lossCauses, takenCauses } from '../journal/observations/lost.ts';
+import type { ObservationKey } from '../journal/observations/index.ts';
+import type { Profile } from '../species/profile.ts';
+
+/** Where an egg can be: under a pair, in the cool store, in an incubator, or with its keeper. */
+export type EggPlace = { kind: 'nest'; pair: Pair; clutch: Clutch | null } | { kind: 'store' | 'incubator' | 'hand' };
+
+export type LossCause = (typeof lossCauses)[number];
+export type TakenHow = (typeof takenCauses)[number];
+export type Lamp = 'fertile' | 'clear' | 'dead' | 'unsure';
+
+/** How an egg ended. Candling is knowledge, never a fate. */
+export type EggFate =
+  | { kind: 'hatched'; span: Span; day: Day; bird: Bird }
+  | { kind: 'lost'; span: Span; day: Day; cause: LossCause | null }
+  | { kind: 'taken'; span: Span; day: Day; cause: TakenHow };
+
+/** One egg, from the day it was laid to its end. */
+export interface Egg {
+  /** `e1`, `e2` … in laying order in its clutch. */
+  ref: string;
+  number: number;
+  clutch: Clutch;
+  /** The day on which it was laid, as far as the looks can tell. */
+  laid: Span;
+  /** Nobody wrote that it was laid: something later shows that it must have been. */
+  assumed: boolean;
+  places: { from: Day; place: EggPlace }[];
+  lamp: { day: Day; saw: Lamp }[];
+  /** The last time that the lamp told how many days along it was. */
+  aged: { day: Day; days: number } | null;
+  pipped: Day | null;
+  fate: EggFate | null;
+  weights: { day: Day; grams: number }[];
+  size: { length: number; breadth: number } | null;
+}
+
+/** How a bird left the room's care. */
+export type BirdFate =
+  | { kind: 'died'; day: Day; span: Span; cause: string | null }
+  | { kind: 'gone'; day: Day; how: string | null };
+
+/** One bird, whether a chick of this room, a young bird or an adult that came from outside. */
+export interface Bird {
+  /** The keeper's own id, else `PAIR/CLUTCH/cN`. */
+  id: string;
+  /** `c1`, `c2` … in hatching order in its clutch; null for birds from outside. */
+  ref: string | null;
+  ring: string | null;
+  species: string | null;
+  sex: 'cock' | 'hen' | null;
+  /** The clutch it hatched in, and its egg where that is known. */
+  clutch: Clutch | null;
+  egg: Egg | null;
+  hatched: Span | null;
+  /** The first day on which somebody saw it. */
+  firstSeen: Day | null;
+  /** Parents' names as the record has them; several = one of these. */
+  sire: string[];
+  dam: string[];
+  /** Where it lived from which day on; `nest` names the pair that sits on it or feeds it. */
+  stays: { from: Day; housing: string | null; nest: Pair | null; clutch: Clutch | null }[];
+  fledged: { span: Span; day: Day } | null;
+  independent: { span: Span; day: Day } | null;
+  fate: BirdFate | null;
+  /** It stands for young that were heard or seen but not counted. */
+  placeholder: boolean;
+  arrived: Day | null;
+  quarantine: { from: Day; until: Day } | null;
+  released: Day | null;
+  weights: { day: Day; grams: number }[];
+  crops: { day: Day; crop: 'full' | 'thin' | 'empty' }[];
+  fedBy: { day: Day; by: 'cock' | 'hen' | 'hand' }[];
+  roosting: { night: Day; where: 'nest' | 'out' }[];
+  unwell: { day: Day; text: string }[];
+  treated: { day: Day; text: string }[];
+  moult: { day: Day; state: 'started' | 'done' }[];
+  ringed: Day | null;
+  aged: { day: Day; days: number } | null;
+  /** The item of the bird list, where it has one. */
+  listed: BirdRecord | null;
+}
+
+/** One clutch of one pair: the eggs of one laying, and the chicks that came of them wherever they grew up. */
+export interface Clutch {
+  pair: Pair;
+  number: number;
+  /** Which nest, where the pair has two. */
+  site: string | null;
+  opened: Day;
+  /** Whether it is known how many eggs there were. */
+  counted: boolean;
+  /** Whether it is known how many chicks hatched. */
+  chicksCounted: boolean;
+  eggs: Egg[];
+  chicks: Bird[];
+  cock: string[];
+  hen: string[];
+  housing: string | null;
+  sittings: { day: Day; by: 'seen' | 'hen' | 'cock' | 'both' | 'off' }[];
+  skipped: { task: string; day: Day }[];
+  /** Counts of a look that do not agree with what the journal knows. */
+  mismatches: { day: Day; what: 'eggs' | 'chicks'; known: number; seen: number }[];
+}
+
+/** Something a journal's entry said, kept for the conditions of tasks: which key, when, about which clutch. */
+export interface Event {
+  day: Day;
+  key: ObservationKey;
+  site: string | null;
+  clutch: Clutch | null;
+  at: Place;
+}
+
+/** One pair and its nest, as known on the day stood on. */
+export interface Pair {
+  id: string;
+  at: Place;
+  species: string | null;
+  profile: Profile | null;
+  nestLooks: 'freely' | 'sparingly' | 'never';
+  cock: string[];
+  hen: string[];
+  housing: string | null;
+  /** When they were put together or separated, in order. */
+  partings: { day: Day; what: 'paired' | 'reunited' | 'parted'; cock: string[]; hen: string[] }[];
+  clutches: Clutch[];
+  /** Everyone alive who is in this nest or is fed from it today, guests included. */
+  here: { eggs: Set<Egg>; young: Set<Bird> };
+  /** Young of other pairs that were ever brought here. */
+  guests: Set<Bird>;
+  looks: { day: Day; site: string | null }[];
+  nestStates: { day: Day; site: string | null; state: string }[];
+  food: { day: Day; kinds: { kind: string; grams: number | null }[] }[];
+  chasing: { day: Day; by: string | null; at: string | null; level: 'mild' | 'hard' | 'fierce' | null }[];
+  done: { day: Day; name: string }[];
+  events: Event[];
+}
+
+/** Whether the two are in one housing as far as the journal tells. */
+export function together(pair: Pair): boolean {
+  return pair.partings.at(-1)?.what !== 'parted';
+}
+
+/** `LW-1/2`: a clutch by its pair and number. */
+export function clutchId(clutch: Clutch): string {
+  return `${clutch.pair.id}/${clutch.number}`;
+}
+
+/** `LW-1/2/e3`: an egg or chick by its full name. */
+export function fullRef(young: Egg | Bird): string {
+  if ('laid' in young) return `${clutchId(young.clutch)}/${young.ref}`;
+  return young.clutch === null || young.ref === null ? young.id : `${clutchId(young.clutch)}/${young.ref}`;
+}

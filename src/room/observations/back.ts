@@ -1,0 +1,46 @@
+import { chooseBirds, chooseEggs } from '../choose.ts';
+import { settle, startQuarantine } from '../lives.ts';
+import type { Bird, Clutch, Egg, Pair } from '../model.ts';
+import type { Fold } from '../scene.ts';
+import type { Apply } from './apply.ts';
+
+/** Whoever was lost, missing, out of the nest or away is here again. */
+export const back: Apply<'back'> = (scene, who) => {
+  const { pair, day } = scene;
+  if (who.kind === 'refs' && who.refs.every((ref) => ref.form === 'egg')) {
+    const eggs = chooseEggs(scene, who, { did: 'back', among: [], impossible: notMissingEgg });
+    for (const egg of eggs) {
+      egg.fate = null;
+      egg.places.push({ from: day, place: { kind: 'nest', pair, clutch: egg.clutch } });
+      pair.here.eggs.add(egg);
+    }
+    return;
+  }
+  const young = pair.clutches.flatMap((clutch: Clutch) => clutch.chicks);
+  for (const bird of chooseBirds(scene, who, { did: 'back', among: young, impossible: notAway })) {
+    returnBird(scene.fold, bird, pair, day);
+  }
+};
+
+function notMissingEgg(egg: Egg): string | null {
+  if (egg.fate?.kind === 'lost') return null;
+  return egg.fate === null ? 'it is in the nest as far as the journal knows' : 'it is not lost';
+}
+
+function notAway(bird: Bird): string | null {
+  if (bird.fate !== null) return null;
+  return bird.fledged !== null && bird.independent === null ? null : 'it is here as far as the journal knows';
+}
+
+function returnBird(fold: Fold, bird: Bird, pair: Pair, day: number): void {
+  const away = bird.fate;
+  bird.fate = null;
+  if (away?.kind === 'gone') {
+    bird.arrived = day;
+    startQuarantine(fold, bird, day);
+  } else if (away === null) {
+    bird.fledged = null;
+  }
+  const young = bird.clutch !== null && bird.independent === null;
+  settle(bird, day, bird.stays.at(-1)?.housing ?? pair.housing, young ? pair : null, young ? bird.clutch : null);
+}

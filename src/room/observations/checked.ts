@@ -1,0 +1,62 @@
+import type { Count } from '../../journal/grammar/who.ts';
+import { hostClutch } from '../choose.ts';
+import { clearRank } from '../fertility.ts';
+import { addUnseenEgg, hatch, takesEggs } from '../lives.ts';
+import type { Clutch } from '../model.ts';
+import { report, type Scene } from '../scene.ts';
+import type { Apply } from './apply.ts';
+import { addLaid } from './laid.ts';
+
+/** A look into the nest: what it counted is compared with what the journal knows. */
+export const checked: Apply<'checked'> = (scene, value) => {
+  if (value.chicks !== null) reconcileChicks(scene, value.chicks);
+  if (value.eggs !== null) reconcileEggs(scene, value.eggs);
+};
+
+function nestlings(scene: Scene): number {
+  return [...scene.pair.here.young].filter((young) => young.fledged === null).length;
+}
+
+function reconcileEggs(scene: Scene, seen: Count): void {
+  const known = [...scene.pair.here.eggs].length;
+  const more = seen.count - known;
+  if (more === 0) return;
+  const clutch = scene.pinned ?? scene.pair.clutches.at(-1) ?? null;
+  if (more > 0 && clutch !== null && takesEggs(clutch, scene.day)) {
+    addLaid(scene, clutch, more, true);
+    report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
+  } else if (more > 0 && clutch !== null && !clutch.counted) {
+    for (let i = 0; i < more; i++) addUnseenEgg(clutch, scene.day);
+  } else if (!tolerates(seen, more)) {
+    mismatch(scene, clutch, 'eggs', known, seen);
+  }
+}
+
+function reconcileChicks(scene: Scene, seen: Count): void {
+  for (const young of scene.pair.here.young) young.placeholder = false;
+  const known = nestlings(scene);
+  const more = seen.count - known;
+  const clutch = scene.pinned ?? scene.pair.clutches.findLast((one) => one.chicks.length > 0) ?? null;
+  if (more > 0) {
+    const eggs = [...scene.pair.here.eggs].sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
+    for (let i = 0; i < more; i++) {
+      const egg = eggs[i] ?? (clutch !== null && !clutch.counted ? addUnseenEgg(clutch, scene.day) : null);
+      if (egg === null) return mismatch(scene, clutch, 'chicks', known, seen);
+      hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
+      if (hostClutch(egg)?.counted) report(scene, seen.at, 'counted-as-hatched', { who: egg.ref });
+    }
+  } else if (more < 0 && !tolerates(seen, more)) {
+    mismatch(scene, clutch, 'chicks', known, seen);
+  }
+}
+
+/** `3+` allows more than are known, `~3` one either way. */
+function tolerates(seen: Count, more: number): boolean {
+  if (seen.exact === 'about') return Math.abs(more) <= 1;
+  return seen.exact === 'at least' && more < 0;
+}
+
+function mismatch(scene: Scene, clutch: Clutch | null, what: 'eggs' | 'chicks', known: number, seen: Count): void {
+  report(scene, seen.at, 'counts-differ', { what, known, seen: seen.count, pair: scene.pair.id });
+  clutch?.mismatches.push({ day: scene.day, what, known, seen: seen.count });
+}

@@ -1,0 +1,24 @@
+import { chooseBirds } from '../choose.ts';
+import { leaveNest, whyNotAlive, youngInReach } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const died: Apply<'died'> = (scene, value) => {
+  const { day, since } = scene;
+  for (const { cause, who } of value) {
+    const birds = chooseBirds(scene, who, {
+      did: 'died',
+      among: youngInReach(scene.pair),
+      impossible: (bird) => whyNotAlive(bird),
+      kind: (bird) => bird.clutch?.pair.id ?? '',
+    });
+    for (const bird of birds) {
+      bird.fate = {
+        kind: 'died',
+        day,
+        span: { from: bird.ref === null ? day : Math.max(since.from, bird.hatched?.from ?? since.from), to: day },
+        cause: cause?.text ?? null,
+      };
+      leaveNest(bird);
+    }
+  }
+};

@@ -1,0 +1,14 @@
+import { chooseBirds } from '../choose.ts';
+import { whyNotAlive, youngInReach } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const feeding: Apply<'feeding'> = (scene, value) => {
+  for (const { by, who } of value) {
+    const young = chooseBirds(scene, who, {
+      did: 'fed',
+      among: youngInReach(scene.pair),
+      impossible: (bird) => whyNotAlive(bird),
+    });
+    for (const bird of young) bird.fedBy.push({ day: scene.day, by });
+  }
+};

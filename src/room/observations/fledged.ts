@@ -1,0 +1,36 @@
+import { chooseBirds } from '../choose.ts';
+import { addUnseenEgg, fledging, hatch, isDependent, openClutch, whyNotAlive } from '../lives.ts';
+import type { Bird, Clutch } from '../model.ts';
+import type { Scene } from '../scene.ts';
+import type { Apply } from './apply.ts';
+
+export const fledged: Apply<'fledged'> = (scene, who) => {
+  const { pair, day } = scene;
+  const inNest = [...pair.here.young].filter((young) => isDependent(young) && young.fledged === null);
+  if (inNest.length === 0 && scene.pinned === null && who.kind === 'count' && pair.clutches.every(isOver)) {
+    openClutch(scene, { counted: false });
+  }
+  const birds = chooseBirds(scene, who, {
+    did: 'fledged',
+    among: inNest,
+    impossible: (bird) => whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
+    rank: (bird) => bird.hatched?.to ?? 0,
+    kind: (bird) => bird.clutch?.pair.id ?? '',
+    another: (clutch) => unseenNestling(scene, clutch),
+  });
+  for (const bird of birds) {
+    bird.fledged = { span: { from: Math.max(scene.since.from, bird.hatched?.from ?? scene.since.from), to: day }, day };
+    bird.placeholder = false;
+  }
+};
+
+function isOver(clutch: Clutch): boolean {
+  return clutch.counted && clutch.chicksCounted;
+}
+
+/** A fledgling of a nest that was never looked into: it hatched a fledging age ago. */
+function unseenNestling(scene: Scene, clutch: Clutch): Bird {
+  const { low, high } = fledging(scene.pair.profile);
+  const egg = addUnseenEgg(clutch, scene.day - low);
+  return hatch(scene.fold, egg, { from: scene.day - high, to: scene.day - low }, scene.day);
+}

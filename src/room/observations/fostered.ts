@@ -1,0 +1,53 @@
+import type { Who } from '../../journal/grammar/who.ts';
+import { chooseBirds, chooseEggs } from '../choose.ts';
+import { placeEgg, settle, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
+import type { EggPlace } from '../model.ts';
+import { report, type Scene } from '../scene.ts';
+import { placeNamed } from '../where.ts';
+import type { Apply } from './apply.ts';
+
+export const fostered: Apply<'fostered'> = (scene, value) => {
+  for (const { place, who } of value) {
+    const to = placeNamed(scene, place);
+    if (to === null) continue;
+    if (to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs') {
+      report(scene, place.at, 'fostered-to-itself', { pair: scene.pair.id });
+      continue;
+    }
+    if (meansEggs(scene, who)) moveEggs(scene, who, to);
+    else moveYoung(scene, who, to);
+  }
+};
+
+/** Refs say it; a count means the eggs while there are no young in the nest. */
+function meansEggs(scene: Scene, who: Who): boolean {
+  if (who.kind === 'refs') return who.refs.every((ref) => ref.form === 'egg');
+  return scene.pair.here.young.size === 0;
+}
+
+function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
+  const eggs = chooseEggs(scene, who, {
+    did: 'fostered',
+    among: scene.pair.here.eggs,
+    impossible: (egg) => whyNotOpen(egg),
+  });
+  for (const egg of eggs) placeEgg(egg, scene.day, homeIfOwn(egg.clutch, to));
+}
+
+function moveYoung(scene: Scene, who: Who, to: EggPlace): void {
+  const young = chooseBirds(scene, who, {
+    did: 'fostered',
+    among: youngInReach(scene.pair),
+    impossible: (bird) => whyNotAlive(bird),
+  });
+  for (const bird of young) {
+    const place = bird.clutch === null ? to : homeIfOwn(bird.clutch, to);
+    if (place.kind === 'nest') settle(bird, scene.day, place.pair.housing, place.pair, place.clutch);
+    else settle(bird, scene.day, place.kind, null, null);
+  }
+}
+
+/** Whoever comes home lives with its own clutch again. */
+function homeIfOwn(clutch: NonNullable<Scene['pinned']>, to: EggPlace): EggPlace {
+  return to.kind === 'nest' && to.pair === clutch.pair ? { ...to, clutch } : to;
+}

@@ -1,0 +1,23 @@
+import { chooseBirds } from '../choose.ts';
+import { leaveNest, whyNotAlive } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const gone: Apply<'gone'> = (scene, value) => {
+  for (const { how, who } of value) {
+    const birds = chooseBirds(scene, who, {
+      did: 'gone',
+      among: ownYoung(scene.pair.clutches),
+      impossible: (bird) => whyNotAlive(bird),
+      rank: (bird) => (bird.independent === null ? 1 : 0),
+    });
+    for (const bird of birds) {
+      bird.fate = { kind: 'gone', day: scene.day, how };
+      leaveNest(bird);
+    }
+  }
+};
+
+/** All young of this pair that are still here, whoever feeds them. */
+function ownYoung(clutches: readonly import('../model.ts').Clutch[]) {
+  return clutches.flatMap((clutch) => clutch.chicks).filter((bird) => bird.fate === null);
+}

@@ -1,0 +1,69 @@
+import { formatDay } from '../../days.ts';
+import type { Place } from '../../findings/finding.ts';
+import type { Who } from '../../journal/grammar/who.ts';
+import { chooseEggs, hostClutch } from '../choose.ts';
+import { clearRank } from '../fertility.ts';
+import { addUnseenEgg, eggsInReach, hatch, incubation, openClutch, whyNotOpen } from '../lives.ts';
+import type { Egg } from '../model.ts';
+import { type Refusal, report, type Scene } from '../scene.ts';
+import type { Apply } from './apply.ts';
+
+export const hatched: Apply<'hatched'> = (scene, who, at) => {
+  const { pair } = scene;
+  if (eggsInReach(pair).length === 0 && scene.pinned === null && who.kind === 'count' && !hasClutchInCourse(scene)) {
+    openClutch(scene, { counted: false });
+  }
+  const left = takePlaceholders(scene, who);
+  if (left === null) return;
+  const eggs = chooseEggs(scene, left, {
+    did: 'hatched',
+    among: eggsInReach(pair),
+    impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
+    rank: clearRank,
+    kind: (egg) => `${egg.lamp.at(-1)?.saw ?? ''}`,
+    another: (clutch) => addUnseenEgg(clutch, scene.day),
+  });
+  for (const egg of eggs) hatchOne(scene, egg, at);
+  if (who.kind === 'count' && who.exact !== 'exactly') {
+    for (const clutch of new Set(eggs.map(hostClutch))) if (clutch !== null) clutch.chicksCounted = false;
+  }
+};
+
+function hatchOne(scene: Scene, egg: Egg, at: Place): void {
+  if (egg.lamp.at(-1)?.saw === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
+  hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
+}
+
+/** Whether the last clutch may still hatch more than was counted. */
+function hasClutchInCourse(scene: Scene): boolean {
+  const last = scene.pair.clutches.at(-1);
+  return last !== undefined && scene.day - last.opened <= incubation(last.pair.profile).high + 14;
+}
+
+/**
+ * Young that were only heard are the first of those now counted; what is left of the count hatched besides. Null
+ * when nothing is left.
+ */
+function takePlaceholders(scene: Scene, who: Who): Who | null {
+  if (who.kind !== 'count') return who;
+  let left = who.count;
+  for (const young of scene.pair.here.young) {
+    if (left === 0) break;
+    if (!young.placeholder) continue;
+    young.placeholder = false;
+    left -= 1;
+  }
+  return left === 0 ? null : { ...who, count: left };
+}
+
+/** An egg cannot hatch in less than half the shortest incubation after it was laid. */
+function tooSoon(scene: Scene, egg: Egg): Refusal | null {
+  const shortest = incubation(egg.clutch.pair.profile).low / 2;
+  if (scene.day - egg.laid.from >= shortest) return null;
+  return { code: 'hatched-too-soon', why: `it was laid on ${formatDay(egg.laid.from)}, only ${scene.day - egg.laid.from} d before` };
+}
+
+function cannotHatch(egg: Egg): Refusal | null {
+  const why = whyNotOpen(egg);
+  return why !== null && egg.fate?.kind === 'hatched' ? { code: 'hatched-twice', why } : why;
+}

@@ -1,0 +1,23 @@
+import { chooseBirds } from '../choose.ts';
+import { leaveNest, whyNotAlive, youngInReach } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const independent: Apply<'independent'> = (scene, who) => {
+  const { day, pair } = scene;
+  const birds = chooseBirds(scene, who, {
+    did: 'independent',
+    among: youngInReach(pair),
+    impossible: (bird) =>
+      whyNotAlive(bird) ??
+      (bird.independent !== null ? 'it is independent already' : null) ??
+      (bird.ref !== null && bird.fledged === null ? 'it has not left the nest' : null),
+    rank: (bird) => bird.hatched?.to ?? 0,
+    kind: (bird) => bird.clutch?.pair.id ?? '',
+  });
+  for (const bird of birds) {
+    leaveNest(bird);
+    bird.independent = { span: { from: Math.max(scene.since.from, bird.fledged?.day ?? scene.since.from), to: day }, day };
+    const last = bird.stays.at(-1);
+    bird.stays.push({ from: day, housing: last?.housing ?? pair.housing, nest: null, clutch: null });
+  }
+};

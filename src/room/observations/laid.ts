@@ -1,0 +1,73 @@
+import type { Day, Span } from '../../days.ts';
+import { addEgg, incubation, layingInterval, openClutch, takesEggs, whyNotAlive } from '../lives.ts';
+import type { Clutch, Egg } from '../model.ts';
+import { parentsOf } from '../names.ts';
+import { lastLook, refuse, report, type Scene } from '../scene.ts';
+import type { Apply } from './apply.ts';
+
+export const laid: Apply<'laid'> = (scene, who, at) => {
+  const hen = parentsOf(scene, 'hen')[0];
+  const away = hen === undefined ? null : whyNotAlive(hen);
+  if (hen !== undefined && away !== null) refuse(scene, at, away, { who: hen.id, did: 'laid' });
+  if (who.kind === 'all') return report(scene, who.at, 'laid-all');
+  const clutch = layingClutch(scene);
+  if (who.kind === 'count') {
+    if (who.exact !== 'exactly') clutch.counted = false;
+    addLaid(scene, clutch, who.count);
+    return;
+  }
+  for (const ref of who.refs) {
+    if (ref.form !== 'egg') {
+      report(scene, ref.at, 'not-an-egg', { who: ref.text });
+    } else if (clutch.eggs.some((egg) => egg.number === ref.number)) {
+      report(scene, ref.at, 'laid-twice', { who: ref.text, clutch: clutch.number });
+    } else if (ref.number !== (clutch.eggs.at(-1)?.number ?? 0) + 1) {
+      report(scene, ref.at, 'egg-skipped', { who: ref.text, next: `e${clutch.eggs.length + 1}` });
+      addLaid(scene, clutch, 1);
+    } else {
+      addLaid(scene, clutch, 1);
+    }
+  }
+};
+
+/** The clutch that a new egg belongs to: the pinned one, the one still being laid, or a new one. */
+function layingClutch(scene: Scene): Clutch {
+  if (scene.pinned !== null) return scene.pinned;
+  const site = scene.entry.site?.text ?? null;
+  const open = scene.pair.clutches.findLast(
+    (clutch) => (site === null || clutch.site === null || clutch.site === site) && takesEggs(clutch, scene.day),
+  );
+  if (open !== undefined && scene.entry.clutch === null) return open;
+  return openClutch(scene, { counted: true });
+}
+
+/** Adds the new eggs of one look, each with the days on which it can have been laid. */
+export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = false): Egg[] {
+  const interval = layingInterval(clutch.pair.profile);
+  const bound = earliestLaying(scene, clutch, count, interval);
+  const latest = (i: number): Day => scene.day - (count - 1 - i) * interval;
+  return Array.from({ length: count }, (_, i) => {
+    const span: Span = { from: Math.min(bound + i * interval, latest(i)), to: latest(i) };
+    return addEgg(clutch, span, assumed);
+  });
+}
+
+/**
+ * The earliest day on which the first of these eggs can have been laid. A look that saw fewer eggs bounds it, and
+ * so does the pairing; one egg at a first look is taken as that day's, several may be as old as a long sitting.
+ */
+function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: number): Day {
+  const { pair, day, entry } = scene;
+  if (entry.after !== null) return scene.since.from;
+  const look = lastLook(pair, entry.site?.text ?? clutch.site, day);
+  const last = clutch.eggs.at(-1);
+  if (last !== undefined && clutch.counted) {
+    return Math.max(last.laid.from + interval, look === null ? last.laid.to : look + 1);
+  }
+  const first = day - (count - 1) * interval;
+  if (look !== null) return Math.min(look + 1, first);
+  if (count === 1) return day;
+  const together = pair.partings.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
+  return Math.min(first, Math.max(first - incubation(pair.profile).high, together));
+}
+

@@ -1,0 +1,50 @@
+import { takenCauses } from '../../journal/observations/lost.ts';
+import { chooseEggs } from '../choose.ts';
+import { addUnseenEgg, endEgg, whyNotOpen } from '../lives.ts';
+import type { Egg, LossCause, TakenHow } from '../model.ts';
+import type { Apply } from './apply.ts';
+
+type Cause = LossCause | TakenHow | null;
+
+export const lost: Apply<'lost'> = (scene, value) => {
+  const { pair, day } = scene;
+  const inReach = [...pair.here.eggs, ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen))];
+  for (const { cause, who } of value) {
+    const eggs = chooseEggs(scene, who, {
+      did: 'lost',
+      among: new Set(inReach),
+      impossible: (egg) => whyNotOpen(egg),
+      rank: (egg) => rankFor(cause, egg),
+      kind: (egg) => egg.lamp.at(-1)?.saw ?? '',
+      another: (clutch) => addUnseenEgg(clutch, day),
+    });
+    for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
+  }
+};
+
+function isElsewhereOpen(egg: Egg): boolean {
+  const kind = egg.places.at(-1)?.place.kind;
+  return egg.fate === null && (kind === 'store' || kind === 'incubator');
+}
+
+function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
+  if (cause !== null && isTaken(cause)) endEgg(egg, { kind: 'taken', cause, span, day: span.to });
+  else endEgg(egg, { kind: 'lost', cause: cause as LossCause | null, span, day: span.to });
+}
+
+function isTaken(cause: LossCause | TakenHow): cause is TakenHow {
+  return (takenCauses as readonly string[]).includes(cause);
+}
+
+/** Which egg a loss most likely means: the clear one was clear, the dead one had been fertile. */
+function rankFor(cause: Cause, egg: Egg): number {
+  const saw = egg.lamp.at(-1)?.saw;
+  const wanted: Partial<Record<NonNullable<Cause>, (string | undefined)[]>> = {
+    clear: ['clear', 'unsure', undefined, 'dead', 'fertile'],
+    undeveloped: ['clear', 'unsure', undefined, 'dead', 'fertile'],
+    'dead-in-shell': ['dead', 'fertile', undefined, 'unsure', 'clear'],
+    addled: ['dead', undefined, 'unsure', 'fertile', 'clear'],
+  };
+  const order = cause === null ? undefined : wanted[cause];
+  return order === undefined ? 0 : order.indexOf(saw);
+}

@@ -1,0 +1,14 @@
+import { chooseBirds } from '../choose.ts';
+import { whyNotAlive } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const moult: Apply<'moult'> = (scene, value) => {
+  for (const { what, who } of value) {
+    const birds = chooseBirds(scene, who, {
+      did: 'moulted',
+      among: scene.pair.clutches.flatMap((clutch) => clutch.chicks),
+      impossible: (bird) => whyNotAlive(bird),
+    });
+    for (const bird of birds) bird.moult.push({ day: scene.day, state: what });
+  }
+};

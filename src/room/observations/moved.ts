@@ -1,0 +1,28 @@
+import { only } from '../../journal/grammar/who.ts';
+import { chooseBirds } from '../choose.ts';
+import { isDependent, settle, whyNotAlive } from '../lives.ts';
+import type { Bird } from '../model.ts';
+import { parentsOf } from '../names.ts';
+import type { Apply } from './apply.ts';
+
+export const moved: Apply<'moved'> = (scene, value) => {
+  const { pair, day } = scene;
+  for (const { who: ref, housing } of value) {
+    if (ref === null) {
+      pair.housing = housing.text;
+      const family: Bird[] = [...parentsOf(scene, 'both'), ...pair.here.young];
+      for (const bird of family) move(bird, day, housing.text);
+      continue;
+    }
+    const who = only(ref);
+    const birds = chooseBirds(scene, who, { did: 'moved', among: [], impossible: (bird) => whyNotAlive(bird) });
+    for (const bird of birds) move(bird, day, housing.text);
+  }
+};
+
+/** Young go on being fed by whoever feeds them, wherever they live. */
+function move(bird: Bird, day: number, housing: string): void {
+  const last = bird.stays.at(-1);
+  const fed = isDependent(bird);
+  settle(bird, day, housing, fed ? (last?.nest ?? null) : null, fed ? (last?.clutch ?? null) : null);
+}

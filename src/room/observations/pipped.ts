@@ -1,0 +1,14 @@
+import { chooseEggs } from '../choose.ts';
+import { clearRank } from '../fertility.ts';
+import { eggsInReach, whyNotOpen } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const pipped: Apply<'pipped'> = (scene, who) => {
+  const eggs = chooseEggs(scene, who, {
+    did: 'pipped',
+    among: eggsInReach(scene.pair),
+    impossible: (egg) => whyNotOpen(egg),
+    rank: clearRank,
+  });
+  for (const egg of eggs) egg.pipped ??= scene.day;
+};

@@ -1,0 +1,12 @@
+import { chooseEggs } from '../choose.ts';
+import { placeEgg, whyNotOpen } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const pulled: Apply<'pulled'> = (scene, who) => {
+  const eggs = chooseEggs(scene, who, {
+    did: 'taken into store',
+    among: scene.pair.here.eggs,
+    impossible: (egg) => whyNotOpen(egg),
+  });
+  for (const egg of eggs) placeEgg(egg, scene.day, { kind: 'store' });
+};

@@ -1,0 +1,26 @@
+import { chooseEggs } from '../choose.ts';
+import { placeEgg, whyNotOpen } from '../lives.ts';
+import type { Egg, EggPlace } from '../model.ts';
+import type { Scene } from '../scene.ts';
+import { placeNamed } from '../where.ts';
+import type { Apply } from './apply.ts';
+
+export const setUnder: Apply<'set'> = (scene, value) => {
+  for (const { place, who } of value) {
+    const to: EggPlace | null = place === null ? null : placeNamed(scene, place);
+    if (place !== null && to === null) continue;
+    const eggs = chooseEggs(scene, who, {
+      did: 'set',
+      among: storedEggs(scene),
+      impossible: (egg) => whyNotOpen(egg),
+    });
+    for (const egg of eggs) placeEgg(egg, scene.day, to ?? { kind: 'nest', pair: scene.pair, clutch: egg.clutch });
+  }
+};
+
+/** The pair's eggs that lie in store, oldest first. */
+function storedEggs(scene: Scene): Egg[] {
+  return scene.pair.clutches
+    .flatMap((clutch) => clutch.eggs)
+    .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === 'store');
+}

@@ -1,0 +1,14 @@
+import { chooseBirds } from '../choose.ts';
+import type { Apply } from './apply.ts';
+
+export const sexed: Apply<'sexed'> = (scene, value) => {
+  for (const { sex, who } of value) {
+    const birds = chooseBirds(scene, who, {
+      did: `sexed as ${sex}`,
+      among: scene.pair.clutches.flatMap((clutch) => clutch.chicks),
+      impossible: () => null,
+      rank: (bird) => (bird.sex === null ? 0 : 1),
+    });
+    for (const bird of birds) bird.sex = sex;
+  }
+};

@@ -1,0 +1,28 @@
+import { addUnseenEgg, openClutch, whyNotAlive } from '../lives.ts';
+import { parentsOf } from '../names.ts';
+import { refuse, type Scene } from '../scene.ts';
+import type { Clutch } from '../model.ts';
+import type { Apply } from './apply.ts';
+
+export const sitting: Apply<'sitting'> = (scene, by, at) => {
+  for (const parent of by === 'cock' || by === 'hen' || by === 'both' ? parentsOf(scene, by) : []) {
+    const away = whyNotAlive(parent);
+    if (away !== null) refuse(scene, at, away, { who: parent.id, did: 'sat' });
+  }
+  const clutch = sittingClutch(scene, by === 'off');
+  clutch?.sittings.push({ day: scene.day, by });
+};
+
+/** The clutch that is sat on: pinned, the youngest with eggs, or one nobody saw laid. */
+function sittingClutch(scene: Scene, off: boolean): Clutch | null {
+  const { pair } = scene;
+  if (scene.pinned !== null) return scene.pinned;
+  const open = pair.clutches.findLast((clutch) => clutch.eggs.some((egg) => egg.fate === null));
+  if (open !== undefined || scene.entry.clutch === null) {
+    const nestInUse = [...pair.here.eggs].length > 0 || [...pair.here.young].some((young) => young.fledged === null);
+    if (open !== undefined || off || nestInUse) return open ?? null;
+  }
+  const clutch = openClutch(scene, { counted: false });
+  addUnseenEgg(clutch, scene.day);
+  return clutch;
+}

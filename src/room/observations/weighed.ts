@@ -1,0 +1,22 @@
+import { only } from '../../journal/grammar/who.ts';
+import { chooseBirds, chooseEggs } from '../choose.ts';
+import { whyNotAlive, whyNotOpen } from '../lives.ts';
+import type { Apply } from './apply.ts';
+
+export const weighed: Apply<'weighed'> = (scene, value) => {
+  const { day, pair } = scene;
+  for (const { who: ref, grams } of value) {
+    const who = only(ref);
+    if (ref.form === 'egg') {
+      const eggs = chooseEggs(scene, who, {
+        did: 'weighed',
+        among: pair.here.eggs,
+        impossible: (egg) => whyNotOpen(egg),
+      });
+      for (const egg of eggs) egg.weights.push({ day, grams });
+    } else {
+      const birds = chooseBirds(scene, who, { did: 'weighed', among: [], impossible: (bird) => whyNotAlive(bird) });
+      for (const bird of birds) bird.weights.push({ day, grams });
+    }
+  }
+};

@@ -1,0 +1,77 @@
+import type { Day, Span } from '../days.ts';
+import type { FindingCode } from '../findings/codes.ts';
+import type { Finding, FindingArgs, Place } from '../findings/finding.ts';
+import { nearest } from '../findings/nearest.ts';
+import type { Entry } from '../journal/entry.ts';
+import type { Profile } from '../species/profile.ts';
+import type { Bird, Clutch, Pair } from './model.ts';
+
+/** All that the fold builds up while it walks through the record. */
+export interface Fold {
+  pairs: Map<string, Pair>;
+  birds: Map<string, Bird>;
+  /** Chicks by `PAIR/CLUTCH/cN`. */
+  byRef: Map<string, Bird>;
+  byRing: Map<string, Bird>;
+  /** Names of the bird list by the chick that they name with `is:`. */
+  aliases: Map<string, string>;
+  /** The room's own species profiles. */
+  own: readonly Profile[];
+  /** Days that a new bird stays apart. */
+  quarantineDays: number;
+  findings: Finding[];
+}
+
+/** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */
+export interface Scene {
+  fold: Fold;
+  pair: Pair;
+  entry: Entry;
+  day: Day;
+  /** What is reported happened on one of these days. */
+  since: Span;
+  /** The clutch that the entry is pinned to, where the pair has it. */
+  pinned: Clutch | null;
+}
+
+/** Notes that something in the record cannot be or may not be what was meant. */
+export function report(scene: Scene, at: Place, code: FindingCode, args: FindingArgs = {}): void {
+  scene.fold.findings.push({ code, at, args });
+}
+
+/**
+ * The days in which what an entry reports can have happened: after the last look of an earlier day at that nest,
+ * or after what the entry itself gives as `after`, and by its date.
+ */
+export function reportedDays(pair: Pair, entry: Entry): Span {
+  const to = entry.date;
+  if (entry.after !== null) {
+    const { day, time } = entry.after;
+    return { from: Math.min(to, time === null ? day + 1 : day), to };
+  }
+  const last = lastLook(pair, entry.site?.text ?? null, to);
+  return { from: last === null ? to : Math.min(to, last + 1), to };
+}
+
+/** The last day before `day` on which somebody looked into this nest of the pair, or null. */
+export function lastLook(pair: Pair, site: string | null, day: Day): Day | null {
+  for (let i = pair.looks.length - 1; i >= 0; i--) {
+    const look = pair.looks[i] as { day: Day; site: string | null };
+    if (look.day < day && (site === null || look.site === null || look.site === site)) return look.day;
+  }
+  return null;
+}
+
+/** Why an observation cannot be about this egg or bird: words, with a code of their own where a fix differs. */
+export type Refusal = string | { code: FindingCode; why: string };
+
+/** Reports that an observation cannot be about someone. */
+export function refuse(scene: Scene, at: Place, refusal: Refusal, about: { who: string; did: string }): void {
+  const { code, why } = typeof refusal === 'string' ? { code: 'impossible' as const, why: refusal } : refusal;
+  report(scene, at, code, { ...about, why });
+}
+
+/** Reports that no journal has the pair that was named. */
+export function reportNoPair(scene: Scene, at: Place, pair: string): void {
+  report(scene, at, 'no-such-pair', { pair, suggestion: nearest(pair, scene.fold.pairs.keys()) ?? '' });
+}

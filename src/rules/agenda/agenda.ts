@@ -1,0 +1,98 @@
+import type { Room } from '../../room/fold.ts';
+import { type Bird, type Egg, fullRef } from '../../room/model.ts';
+import { type Brood, broodsOf } from '../brood.ts';
+import { bookDurations, type Durations } from '../durations.ts';
+import type { Anchor } from './anchors.ts';
+import { birdTasks } from './bird-tasks.ts';
+import { inHandsOffDays } from './hands-off.ts';
+import type { AgendaItem, TaskState } from './item.ts';
+import { type Milestone, milestones, type TaskWindow } from './milestones.ts';
+import { routineTasks } from './routines.ts';
+import { stateOn } from './state.ts';
+
+/** What the agenda needs of the room beside the room itself. */
+export interface AgendaOptions {
+  /** How many days ahead `coming` looks. */
+  days: number;
+  durations?: Durations;
+}
+
+/**
+ * Everything to be done on the day stood on: what is late, what is due, and what begins within so many days.
+ * Ordered by urgency: late before now before coming, earlier before later.
+ */
+export function agendaOf(room: Room, { days, durations = bookDurations }: AgendaOptions): AgendaItem[] {
+  const broods = broodsOf(room, durations);
+  const items = [
+    ...broods.flatMap((brood) => milestones.flatMap((milestone) => tasksOf(brood, milestone))),
+    ...birdTasks(room),
+    ...routineTasks(room, broods),
+  ];
+  return items.filter((item) => item.state !== 'coming' || item.from <= room.day + days).sort(byUrgency);
+}
+
+const STATES: TaskState[] = ['late', 'now', 'coming'];
+
+function byUrgency(a: AgendaItem, b: AgendaItem): number {
+  return (
+    STATES.indexOf(a.state) - STATES.indexOf(b.state) ||
+    (a.state === 'coming' ? a.from - b.from : (a.to ?? a.from) - (b.to ?? b.from)) ||
+    (a.pair ?? '').localeCompare(b.pair ?? '', 'en', { numeric: true }) ||
+    a.task.localeCompare(b.task)
+  );
+}
+
+/** The tasks that one milestone makes for one brood today. */
+function tasksOf(brood: Brood, milestone: Milestone): AgendaItem[] {
+  if (brood.clutch?.skipped.some(({ task }) => task === milestone.task)) return [];
+  return milestone.anchors(brood).flatMap((anchor) => {
+    const window = milestone.window(anchor, brood);
+    if (window === null) return [];
+    if (milestone.moot(brood, anchor, window.from) || milestone.done(brood, anchor, window.from)) return [];
+    const state = stateOn(brood.room.day, window, milestone.lapses(anchor, window, brood));
+    if (state === null || !lookAllowed(brood, milestone, window, state)) return [];
+    return [itemOf(brood, milestone, anchor, window, state)];
+  });
+}
+
+/** Tasks that need a look respect the pair's wish to be left alone, and the days in which a look costs young. */
+function lookAllowed(brood: Brood, milestone: Milestone, window: TaskWindow, state: TaskState): boolean {
+  if (!milestone.needsLook || brood.where !== 'nest') return true;
+  const { nestLooks } = brood.pair;
+  if (nestLooks === 'never') return false;
+  if (nestLooks === 'sparingly' && state === 'late') return false;
+  if (nestLooks === 'sparingly' && milestone.task === 'next-egg' && (brood.clutch?.eggs.length ?? 0) > 1) return false;
+  return !inHandsOffDays(brood, state === 'coming' ? window.from : brood.room.day);
+}
+
+function itemOf(
+  brood: Brood,
+  milestone: Milestone,
+  anchor: Anchor,
+  window: TaskWindow,
+  state: TaskState,
+): AgendaItem {
+  const { pair, clutch, profile } = brood;
+  const species = profile?.species ?? pair.species;
+  return {
+    task: milestone.task,
+    pair: pair.id,
+    bird: null,
+    clutch: clutch?.number ?? null,
+    who: anchor.who?.map((one) => refIn(brood, one)) ?? null,
+    housing: brood.housing,
+    species,
+    from: window.from,
+    likely: window.likely,
+    to: window.to,
+    state,
+    say: milestone.say,
+    why: [anchor.says, window.days].filter((part) => part !== '').join(' '),
+    basis: window.basis,
+  };
+}
+
+/** How this pair's journal names it: `c1`, or in full for a guest. */
+export function refIn({ pair }: Brood, one: Egg | Bird): string {
+  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
+}

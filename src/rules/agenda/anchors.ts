@@ -1,0 +1,175 @@
+import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
+import type { Bird, Egg } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+
+/** Something that happened or is expected, from which a task's days are counted. */
+export interface Anchor {
+  span: Span;
+  /** What it was and when, for the reason line: `sitting since 4 Mar`. */
+  says: string;
+  /** Which eggs or young the task is about; null for the whole nest. */
+  who: (Egg | Bird)[] | null;
+  likely?: Day;
+  /** What a forecast rests on. */
+  basis?: string;
+}
+
+/** Finds where a task starts from in a brood: no anchor, no task; several, several tasks. */
+export type FindAnchors = (brood: Brood) => Anchor[];
+
+const day = (on: Day): Span => ({ from: on, to: on });
+
+function one(anchor: Anchor | null): Anchor[] {
+  return anchor === null ? [] : [anchor];
+}
+
+/** The last egg of a clutch that may still grow. */
+export const lastEgg: FindAnchors = ({ clutch, hatched }) => {
+  const egg = clutch?.eggs.at(-1);
+  if (egg === undefined || clutch?.counted !== true || hatched.length > 0) return [];
+  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });
+};
+
+/** The first egg that the species sits on. */
+export const sittingEgg: FindAnchors = ({ clutch, profile }) => {
+  const from = profile?.sittingFrom?.value;
+  if (clutch === null || from === undefined || !clutch.counted) return [];
+  const egg = from === 'last' ? clutch.eggs.at(-1) : clutch.eggs[from.low - 1];
+  if (egg === undefined) return [];
+  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });
+};
+
+/** Full sitting; for guests and for eggs in an incubator, the clocks of the eggs themselves. */
+export const sitting: FindAnchors = ({ sitting: start, clocks, where }) => {
+  if (start !== null && where === 'nest') {
+    const how = start.inferred ? ` (inferred${start.eggs === null ? '' : ` from ${start.eggs}`})` : '';
+    return one({ span: start.span, says: `sitting since ${shortSpan(start.span)}${how}`, who: null });
+  }
+  const starts = clocks.map(({ clock }) => clock.start);
+  if (starts.length === 0) return [];
+  const span = { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
+  return one({ span, says: `warm since ${shortSpan(span)}`, who: null });
+};
+
+/** Eggs lying in the cool store, from the day the first of them was taken. */
+export const stored: FindAnchors = ({ stored: eggs }) => {
+  if (eggs.length === 0) return [];
+  const first = Math.min(...eggs.map((egg) => egg.places.at(-1)?.from ?? 0));
+  return one({ span: day(first), says: `${eggs.map((egg) => egg.ref).join(', ')} pulled ${shortDay(first)}`, who: eggs });
+};
+
+/** The days on which the eggs here are expected to hatch. */
+export const hatchWindow: FindAnchors = (brood) => {
+  const { hatch } = brood;
+  if (hatch === null) return [];
+  const start = sitting(brood)[0];
+  return one({
+    span: { from: hatch.from, to: hatch.to },
+    likely: hatch.likely,
+    says: start?.says ?? `hatch ${shortSpan(hatch)}`,
+    who: null,
+  });
+};
+
+/** The first and the last hatching among those who are or were in this nest. */
+export const firstHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.min, 'first hatched');
+export const lastHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.max, 'last hatched');
+
+function hatching(birds: readonly Bird[], pick: (...days: number[]) => number, words: string): Anchor[] {
+  const known = birds.flatMap((bird) => (bird.hatched === null ? [] : [bird.hatched]));
+  if (known.length === 0) return [];
+  const chosen = pick(...known.map((span) => span.to));
+  const span = known.find((one) => one.to === chosen) as Span;
+  return [{ span, says: `${words} ${shortSpan(span)}`, who: null }];
+}
+
+/** Nestlings without a ring, by the day on which they hatched. */
+export const unringed: FindAnchors = ({ young }) => {
+  const bare = young.filter((bird) => bird.ring === null && bird.fledged === null && bird.hatched !== null);
+  const days = [...new Set(bare.map((bird) => (bird.hatched as Span).to))].sort((a, b) => a - b);
+  return days.map((on) => {
+    const who = bare.filter((bird) => bird.hatched?.to === on);
+    const span = { from: Math.min(...who.map((bird) => (bird.hatched as Span).from)), to: on };
+    return { span, says: `hatched ${shortSpan(span)}`, who };
+  });
+};
+
+/** Ringed nestlings, by the day of ringing. */
+export const ringing: FindAnchors = ({ young }) => {
+  const wearers = young.filter((bird) => bird.ringed !== null && bird.fledged === null);
+  const days = [...new Set(wearers.map((bird) => bird.ringed as Day))].sort((a, b) => a - b);
+  return days.map((on) => {
+    const who = wearers.filter((bird) => bird.ringed === on);
+    return { span: day(on), says: `ringed ${shortDay(on)}`, who };
+  });
+};
+
+/** The days on which the nestlings are expected to leave the nest. */
+export const fledgeWindow: FindAnchors = (brood) => {
+  const { fledge, hatched } = brood;
+  if (fledge === null) return [];
+  const first = hatching(hatched, Math.min, 'hatched')[0];
+  const last = hatching(hatched, Math.max, 'hatched')[0];
+  const span = { from: first?.span.from ?? fledge.from, to: last?.span.to ?? fledge.to };
+  return [{ span: { from: fledge.from, to: fledge.to }, likely: fledge.likely, says: `hatched ${shortSpan(span)}`, who: null }];
+};
+
+function fledgings({ hatched }: Brood): Day[] {
+  return hatched.flatMap((bird) => (bird.fledged === null ? [] : [bird.fledged.day]));
+}
+
+/** The first and the last of the young to leave this nest. */
+export const firstFledging: FindAnchors = (brood) => {
+  const days = fledgings(brood);
+  if (days.length === 0) return [];
+  const first = Math.min(...days);
+  return [{ span: day(first), says: `first fledged ${shortDay(first)}`, who: null }];
+};
+export const lastFledging: FindAnchors = (brood) => {
+  const days = fledgings(brood);
+  if (days.length === 0 || brood.young.some((bird) => bird.fledged === null)) return [];
+  const last = Math.max(...days);
+  return [{ span: day(last), says: `last fledged ${shortDay(last)}`, who: null }];
+};
+
+/** Nights in a row, the last of them seen, in which no fledgling slept in the nest. */
+export const NIGHTS_OUT = 3;
+
+/** The morning after the third night in a row with all young out; without such looks, once roosting back is over. */
+export const nestEmpty: FindAnchors = (brood) => {
+  const last = lastFledging(brood)[0];
+  const roosting = brood.profile?.roostingBack?.value;
+  if (last === undefined) return [];
+  const nights = nightsOut(brood);
+  if (nights !== null) {
+    const morning = nights + 1;
+    return [{ span: day(morning), says: `${NIGHTS_OUT} nights with nobody in the nest, to ${shortDay(nights)}`, who: null }];
+  }
+  if (brood.hatched.some((bird) => bird.roosting.length > 0) || roosting === undefined) return [];
+  const from = last.span.to + roosting.high;
+  return [{ span: day(from), says: `${last.says} + ${roosting.high} d in which young come back to sleep`, who: null }];
+};
+
+/** The third of three nights in a row in which every roosting look found the young out, or null. */
+function nightsOut({ hatched }: Brood): Day | null {
+  const nights = new Map<Day, boolean>();
+  for (const bird of hatched) {
+    for (const { night, where } of bird.roosting) nights.set(night, (nights.get(night) ?? true) && where === 'out');
+  }
+  const out = [...nights].filter(([, all]) => all).map(([night]) => night);
+  const inNest = Math.max(Number.NEGATIVE_INFINITY, ...[...nights].filter(([, all]) => !all).map(([night]) => night));
+  const since = out.filter((night) => night > inNest).sort((a, b) => a - b);
+  for (let i = NIGHTS_OUT - 1; i < since.length; i++) {
+    const [first, third] = [since[i - NIGHTS_OUT + 1] as Day, since[i] as Day];
+    if (third - first === NIGHTS_OUT - 1) return third;
+  }
+  return null;
+}
+
+/** Young that are still fed, from the eldest's hatching to the youngest's. */
+export const dependents: FindAnchors = ({ young }) => {
+  const known = young.flatMap((bird) => (bird.hatched === null ? [] : [bird.hatched]));
+  if (known.length === 0) return [];
+  const span = { from: Math.min(...known.map((s) => s.from)), to: Math.max(...known.map((s) => s.to)) };
+  return [{ span, says: `hatched ${shortSpan(span)}`, who: null }];
+};

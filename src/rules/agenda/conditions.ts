@@ -1,0 +1,107 @@
+import type { Day } from '../../days.ts';
+import type { ObservationKey } from '../../journal/observations/index.ts';
+import type { Event } from '../../room/model.ts';
+import { together } from '../../room/model.ts';
+import { layingEndsAfter } from '../../room/lives.ts';
+import { type Brood, mayHatch } from '../brood.ts';
+import type { Anchor } from './anchors.ts';
+
+/** Whether something holds for a task that starts from this anchor and is due from `from`. */
+export type Condition = (brood: Brood, anchor: Anchor, from: Day) => boolean;
+
+/** Any of these. */
+export const any =
+  (...conditions: Condition[]): Condition =>
+  (brood, anchor, from) =>
+    conditions.some((holds) => holds(brood, anchor, from));
+
+/** One of these was recorded for this pair (and clutch, where the entry says so) since the task fell due. */
+export const seenSinceDue =
+  (...keys: ObservationKey[]): Condition =>
+  (brood, _anchor, from) =>
+    events(brood, keys).some(({ day }) => day >= from);
+
+/** One of these was recorded after the anchor. */
+export const seenAfter =
+  (...keys: ObservationKey[]): Condition =>
+  (brood, anchor) =>
+    events(brood, keys).some(({ day }) => day > anchor.span.to);
+
+/** One of these was recorded on the anchor's first day or after it. */
+export const seenSince =
+  (...keys: ObservationKey[]): Condition =>
+  (brood, anchor) =>
+    events(brood, keys).some(({ day }) => day >= anchor.span.from);
+
+function events({ pair, clutch }: Brood, keys: readonly ObservationKey[]): Event[] {
+  return pair.events.filter(
+    (event) => keys.includes(event.key) && (event.clutch === null || event.clutch === clutch),
+  );
+}
+
+/** Every egg here that may hatch has been told fertile or clear. */
+export const allJudged: Condition = ({ eggs }) =>
+  eggs.length > 0 && eggs.every((egg) => egg.lamp.some(({ saw }) => saw !== 'unsure'));
+
+export const sittingSeen: Condition = ({ clutch }) => clutch?.sittings.some(({ by }) => by !== 'off') ?? false;
+
+/** No egg is left here, in the nest or in store. */
+export const eggsEnded: Condition = ({ eggs, stored }) => eggs.length + stored.length === 0;
+
+export const noEggHere: Condition = ({ eggs }) => eggs.length === 0;
+
+/** Somebody hatched or was brought here as a chick. */
+export const hatchedHere: Condition = ({ hatched }) => hatched.length > 0;
+
+export const noYoung: Condition = ({ young }) => young.length === 0;
+
+export const allFledged: Condition = ({ young }) => young.every((bird) => bird.fledged !== null);
+
+/** No more eggs are to be expected: the clutch is old, has hatched, or is sat on with as many as are usual. */
+export const layingOver: Condition = ({ clutch, profile, room, hatched }) => {
+  const last = clutch?.eggs.at(-1);
+  if (clutch === null || last === undefined || hatched.length > 0) return true;
+  const sat = clutch.sittings.some(({ by }) => by !== 'off');
+  const complete = clutch.eggs.length >= (profile?.clutch?.value.low ?? 1);
+  return (sat && complete) || room.day - last.laid.to > layingEndsAfter(profile);
+};
+
+/** Live food stands in what was last recorded as offered, in this pair's journal or in the room's log. */
+export const liveFoodOffered: Condition = ({ pair, room }) => {
+  const offered = [
+    ...pair.food.map(({ day, kinds }) => ({ day, kinds: kinds.map(({ kind }) => kind) })),
+    ...room.settings.log.flatMap(({ date, food }) =>
+      food === null || date > room.day ? [] : [{ day: date, kinds: food.map(({ kind }) => kind.text) }],
+    ),
+  ].sort((a, b) => a.day - b.day);
+  return offered.at(-1)?.kinds.some((kind) => LIVE_FOOD.test(kind)) ?? false;
+};
+
+const LIVE_FOOD = /\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
+
+/** The species is reared without live food, or nobody knows that it needs any. */
+export const needsNoLiveFood: Condition = ({ profile }) => (profile?.liveFood?.value ?? 'no') === 'no';
+
+export const noRinging: Condition = ({ room }) => !room.settings.ringing;
+
+/** The pair has laid again since. */
+export const laidAgain: Condition = ({ pair, clutch }, anchor) =>
+  pair.clutches.some((other) => other !== clutch && other.opened > (clutch?.opened ?? anchor.span.from) && other.eggs.length > 0);
+
+export const parted: Condition = ({ pair }) => !together(pair);
+
+/** The nest was taken out or cleaned after the last of the young left it. */
+export const nestTakenOut: Condition = ({ pair, hatched, clutch }, anchor) => {
+  const left = Math.max(...hatched.map((bird) => bird.fledged?.day ?? Number.NEGATIVE_INFINITY));
+  const since = Number.isFinite(left) ? left : anchor.span.from;
+  return pair.nestStates.some(
+    ({ day, state, site }) =>
+      (state === 'removed' || state === 'cleaned') && day >= since && (site === null || site === (clutch?.site ?? site)),
+  );
+};
+
+/** Somebody is in this nest: eggs of any clutch, or nestlings. */
+export const nestInUse: Condition = ({ pair }) =>
+  pair.here.eggs.size > 0 || [...pair.here.young].some((bird) => bird.fledged === null);
+
+export const noneMayHatch: Condition = ({ eggs }) => !eggs.some(mayHatch);

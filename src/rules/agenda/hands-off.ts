@@ -1,0 +1,23 @@
+import type { Day } from '../../days.ts';
+import type { Brood } from '../brood.ts';
+
+/** Days before the earliest fledging from which a nest is left alone: young explode from a nest opened late. */
+const BEFORE_FLEDGING = 6;
+
+/**
+ * Whether the nest of this brood is to be left alone on a day: around hatching, from two days before the window to
+ * the day after the first hatching; and from six days before the youngest usual fledging age until the last has left.
+ */
+export function inHandsOffDays({ hatch, hatched, young, profile }: Brood, day: Day): boolean {
+  if (hatch !== null && day >= hatch.from - 2 && day <= hatch.to + 1 && hatched.length === 0) return true;
+  const hatchings = hatched.flatMap((bird) => (bird.hatched === null ? [] : [bird.hatched.to]));
+  if (hatchings.length > 0) {
+    const first = Math.min(...hatchings);
+    if (day >= first && day <= first + 1) return true;
+  }
+  const fledging = profile?.fledging?.value;
+  const nestlings = young.filter((bird) => bird.fledged === null && bird.hatched !== null);
+  if (fledging === undefined || nestlings.length === 0) return false;
+  const eldest = Math.min(...nestlings.map((bird) => bird.hatched?.from ?? day));
+  return day >= eldest + fledging.low - BEFORE_FLEDGING;
+}

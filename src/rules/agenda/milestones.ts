@@ -1,0 +1,309 @@
+import { type Day, shortDay } from "../../days.ts";
+import type { Profile } from '../../species/profile.ts';
+import { basisOf } from '../forecast/duration.ts';
+import type { Brood } from '../brood.ts';
+import * as anchors from './anchors.ts';
+import type { Anchor, FindAnchors } from './anchors.ts';
+import * as is from './conditions.ts';
+import type { Condition } from './conditions.ts';
+
+/** The days in which a task is to be done. */
+export interface TaskWindow {
+  from: Day;
+  likely: Day | null;
+  /** Null: until something happens. */
+  to: Day | null;
+  /** The days counted from the anchor, in words: `+ 5–6 d`. */
+  days: string;
+  basis: string | null;
+}
+
+/** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
+export interface Milestone {
+  task: string;
+  /** What to do, in the imperative. */
+  say: string;
+  /** Why it is done and what it means, a few sentences for `due --explain`. */
+  explain: string;
+  needsLook: boolean;
+  anchors: FindAnchors;
+  window: (anchor: Anchor, brood: Brood) => TaskWindow | null;
+  done: Condition;
+  moot: Condition;
+  /** The last day on which it is still shown when nobody did it; null while it is never given up. */
+  lapses: (anchor: Anchor, window: TaskWindow, brood: Brood) => Day | null;
+}
+
+type RangeKey =
+  | 'layingInterval' | 'candling' | 'brooding' | 'ringAge' | 'fledging' | 'roostingBack' | 'restart' | 'independence';
+
+function rangeOf(profile: Profile | null, key: RangeKey): { low: number; high: number } | null {
+  return profile?.[key]?.value ?? null;
+}
+
+function plus(low: number, high: number | null): string {
+  const signed = (n: number) => (n < 0 ? `− ${-n}` : `+ ${n}`);
+  return high === null || high === low ? `${signed(low)} d` : `${signed(low)}–${high} d`;
+}
+
+/** From the anchor's `edge` plus so many days to the same or the other edge plus so many. */
+function days(low: number, high: number | null, edges: { from: 'from' | 'to'; to: 'from' | 'to' } = { from: 'to', to: 'to' }) {
+  return (anchor: Anchor): TaskWindow => ({
+    from: anchor.span[edges.from] + low,
+    likely: null,
+    to: high === null ? null : anchor.span[edges.to] + high,
+    days: plus(low, high),
+    basis: null,
+  });
+}
+
+/** As {@link days}, by a range of the profile; no task where the profile does not know it. */
+function byProfile(
+  key: RangeKey,
+  edges: { from: 'from' | 'to'; to: 'from' | 'to' },
+  shift: { low?: number; high?: number | null } = {},
+) {
+  return (anchor: Anchor, { profile }: Brood): TaskWindow | null => {
+    const range = rangeOf(profile, key);
+    if (range === null) return null;
+    const high = shift.high === null ? null : range.high + (shift.high ?? 0);
+    return days(range.low + (shift.low ?? 0), high, edges)(anchor);
+  };
+}
+
+/** The forecast itself, as the brood has it. */
+function forecast(kind: 'hatch' | 'fledge') {
+  return (anchor: Anchor, brood: Brood): TaskWindow | null => {
+    const expected = brood[kind];
+    if (expected === null) return null;
+    const { range, n } = expected.duration;
+    return {
+      from: anchor.span.from,
+      likely: anchor.likely ?? null,
+      to: anchor.span.to,
+      days: plus(range.low, range.high),
+      basis: basisOf(range, n),
+    };
+  };
+}
+
+const never = () => null;
+const afterWindow = (more: number) => (_anchor: Anchor, { from, to }: TaskWindow) => (to ?? from) + more;
+const afterAnchor = (more: number) => (anchor: Anchor) => anchor.span.to + more;
+const beforeHatch = (less: number) => (_anchor: Anchor, _window: TaskWindow, { hatch }: Brood) =>
+  hatch === null ? null : hatch.from - less;
+
+const SAFE_EARLY = { from: 'from', to: 'to' } as const;
+const SAFE_LATE = { from: 'to', to: 'to' } as const;
+/** Long enough to be seen, not long enough to nag through a winter. */
+const GIVEN_UP = 60;
+
+/** Every shipped task around a clutch, in the order of a brood's life. */
+export const milestones = [
+  {
+    task: 'next-egg',
+    say: 'look for the next egg',
+    explain:
+      'While a clutch is being laid, an egg is due every laying interval, in the early morning. A missed day in the middle of a clutch is a reason to look at the hen: a hen that sits fluffed, strains or stays on the floor is an emergency for an avian vet.',
+    needsLook: true,
+    anchors: anchors.lastEgg,
+    window: (anchor, { profile }) => {
+      const interval = rangeOf(profile, 'layingInterval');
+      return interval === null ? null : days(interval.low, interval.high)(anchor);
+    },
+    done: is.seenAfter('laid'),
+    moot: is.layingOver,
+    lapses: afterWindow(2),
+  },
+  {
+    task: 'confirm-sitting',
+    say: 'see whether they sit',
+    explain:
+      'All later days are counted from the day on which full sitting, by day and night, began. Write `sitting` when you see it; until then it is inferred from the egg with which the species usually starts.',
+    needsLook: false,
+    anchors: anchors.sittingEgg,
+    window: days(0, 2),
+    done: is.sittingSeen,
+    moot: is.any(is.hatchedHere, is.eggsEnded, is.noEggHere),
+    lapses: beforeHatch(1),
+  },
+  {
+    task: 'candle',
+    say: 'candle the eggs',
+    explain:
+      'A lamp behind the egg shows veins in a fertile egg and a clear yolk in one that is not. Counted from the latest day on which sitting can have begun, so that no egg is called clear too early; what looks clear before its day is noted as unsure. Leave a doubtful egg where it is.',
+    needsLook: true,
+    anchors: anchors.sitting,
+    window: byProfile('candling', SAFE_LATE),
+    done: is.any(is.seenSinceDue('candled'), is.allJudged),
+    moot: is.any(is.hatchedHere, is.noEggHere),
+    lapses: beforeHatch(3),
+  },
+  {
+    task: 'set-back',
+    say: 'set the stored eggs back',
+    explain:
+      'Eggs taken into store so that a clutch hatches together lose by every day they wait: they go back after four or five days (common practice), turned once or twice a day until then.',
+    needsLook: false,
+    anchors: anchors.stored,
+    window: days(4, 5),
+    done: () => false,
+    moot: () => false,
+    lapses: afterAnchor(10),
+  },
+  {
+    task: 'live-food',
+    say: 'put live food out',
+    explain:
+      'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
+    needsLook: false,
+    anchors: anchors.hatchWindow,
+    window: (anchor, { profile }) => {
+      const lead = profile?.liveFoodLead?.value.high ?? 2;
+      return { ...days(-lead, 0, { from: 'from', to: 'from' })(anchor), days: `hatch from ${shortDay(anchor.span.from)} − ${lead} d` };
+    },
+    done: is.liveFoodOffered,
+    moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
+    lapses: never,
+  },
+  {
+    task: 'hatch',
+    say: 'hatching expected',
+    explain:
+      'From the day by which one in ten of the earliest egg would be out, to the day by which nine in ten of the last would. No looks into the nest in these days. Late is not overdue: nothing is wrong yet when the window has passed.',
+    needsLook: false,
+    anchors: anchors.hatchWindow,
+    window: forecast('hatch'),
+    done: is.noneMayHatch,
+    moot: is.noEggHere,
+    lapses: (_anchor, { to }) => (to === null ? null : to + 1),
+  },
+  {
+    task: 'first-feed',
+    say: 'see that the chicks are fed',
+    explain:
+      'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in.',
+    needsLook: false,
+    anchors: anchors.firstHatching,
+    window: days(1, 2),
+    done: is.any(is.seenAfter('crops', 'checked', 'heard'), is.seenSince('feeding')),
+    moot: is.any(is.noYoung, is.allFledged),
+    lapses: afterAnchor(4),
+  },
+  {
+    task: 'unhatched',
+    say: 'find out what became of the eggs',
+    explain:
+      'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
+    needsLook: true,
+    anchors: (brood) => {
+      const { eggs, young, hatch, hatched } = brood;
+      if (eggs.length === 0) return [];
+      const empty = anchors.nestEmpty(brood)[0];
+      if (empty !== undefined) return [{ ...empty, who: eggs }];
+      if (hatch === null || young.length > 0 || hatched.length > 0) return [];
+      const start = anchors.sitting(brood)[0];
+      const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(hatch.to)}`;
+      return [{ span: { from: hatch.to + 2, to: hatch.to + 4 }, says, who: eggs }];
+    },
+    window: (anchor, brood) => ({
+      ...days(0, brood.hatched.length > 0 ? 3 : 0, SAFE_EARLY)(anchor),
+      days: brood.hatched.length > 0 ? '' : '+ 2–4 d',
+    }),
+    done: is.noEggHere,
+    moot: () => false,
+    lapses: afterWindow(GIVEN_UP),
+  },
+  {
+    task: 'ring',
+    say: 'check whether the rings fit',
+    explain:
+      'Ring when the closed ring just stays on over the toes: from a day before the usual age, look rather than count. Never force a ring over the foot; when it no longer goes on, it is too late. Size and duty to ring are your ring issuer’s and your country’s matter.',
+    needsLook: true,
+    anchors: anchors.unringed,
+    window: byProfile('ringAge', SAFE_EARLY, { low: -1 }),
+    done: () => false,
+    moot: is.noRinging,
+    lapses: afterWindow(0),
+  },
+  ...([1, 3] as const).map((after): Milestone => ({
+    task: 'ring-check',
+    say: 'look at the ringed legs',
+    explain:
+      'The morning after ringing and on the third day: is every ring still on, no leg swollen, no chick thrown out of the nest? A tight ring on a swollen leg is a vet’s job; taking it off at home can break the leg.',
+    needsLook: false,
+    anchors: anchors.ringing,
+    window: days(after, after),
+    done: is.seenSinceDue('crops', 'weighed', 'checked', 'ringed'),
+    moot: is.allFledged,
+    lapses: afterAnchor(after === 1 ? 2 : 5),
+  })),
+  {
+    task: 'warm-nights',
+    say: 'keep the nights warm: brooding stops',
+    explain:
+      'About now the hen stops brooding by night while the chicks are still thinly feathered. A cold night in these days costs broods: no draughts, warmth where it is usual, no change of place.',
+    needsLook: false,
+    anchors: anchors.lastHatching,
+    window: byProfile('brooding', SAFE_EARLY),
+    done: () => false,
+    moot: is.any(is.noYoung, is.allFledged),
+    lapses: afterWindow(0),
+  },
+  {
+    task: 'fledge',
+    say: 'fledging expected',
+    explain:
+      'No looks into the nest in the week before: young disturbed then leave it too early. Once they are out, see at dusk that every one is off the floor and warm, and that somebody feeds it.',
+    needsLook: false,
+    anchors: anchors.fledgeWindow,
+    window: forecast('fledge'),
+    done: is.allFledged,
+    moot: is.noYoung,
+    lapses: afterWindow(14),
+  },
+  {
+    task: 'nest-down',
+    say: 'take the nest out or clean it',
+    explain:
+      'When for three nights in a row no fledgling slept in it, the old nest can come out. Without such looks at dusk it is asked about once the nights are over in which young of the species come back. Before a second clutch, never with eggs or young in it.',
+    needsLook: false,
+    anchors: anchors.nestEmpty,
+    window: days(0, 3),
+    done: is.nestTakenOut,
+    moot: is.any(is.nestInUse, is.laidAgain),
+    lapses: afterAnchor(GIVEN_UP),
+  },
+  {
+    task: 'watch-restart',
+    say: 'watch whether a parent drives',
+    explain:
+      'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
+    needsLook: false,
+    anchors: (brood) => {
+      const first = anchors.firstFledging(brood);
+      const early = (rangeOf(brood.profile, 'restart')?.low ?? 0) < 0;
+      return first.length > 0 || !early ? first : anchors.fledgeWindow(brood);
+    },
+    window: (anchor, { profile }) => {
+      const restart = rangeOf(profile, 'restart');
+      return restart === null ? null : days(restart.low, null, { from: 'from', to: 'from' })(anchor);
+    },
+    done: is.any(is.parted, is.laidAgain),
+    moot: is.noYoung,
+    lapses: never,
+  },
+  {
+    task: 'independent',
+    say: 'see whether the young feed themselves',
+    explain:
+      'Independent is a young bird that cracks seed and has not begged for a week. Counted to the last day of the profile for the youngest: do not part young from their parents before.',
+    needsLook: false,
+    anchors: anchors.dependents,
+    window: byProfile('independence', SAFE_EARLY),
+    done: is.noYoung,
+    moot: is.noYoung,
+    lapses: afterWindow(GIVEN_UP),
+  },
+] as const satisfies readonly Milestone[];
+

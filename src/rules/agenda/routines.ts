@@ -1,0 +1,174 @@
+import { type Day, shortDay } from '../../days.ts';
+import type { Routine } from '../../journal/settings.ts';
+import type { Room } from '../../room/fold.ts';
+import { housingOf } from '../../room/lives.ts';
+import type { Bird } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+import * as anchors from './anchors.ts';
+import type { AgendaItem } from './item.ts';
+import { stateOn } from './state.ts';
+
+type AnchorName = NonNullable<Routine['after']>;
+
+/** Long enough to be seen, not long enough to nag through a winter. */
+const GIVEN_UP = 30;
+
+/** The room's own routines as tasks: of the whole room, of a pair, of a brood or of a bird that arrived. */
+export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[] {
+  return room.settings.routines.flatMap((routine) => {
+    if (routine.after === null) return roomTask(room, routine) ?? [];
+    if (routine.after === 'arrived') return room.birds.flatMap((bird) => birdTask(room, routine, bird) ?? []);
+    return currentBroods(room, broods, routine.after).flatMap((brood) => broodTask(room, routine, brood) ?? []);
+  });
+}
+
+/** `every` without `after`: due at once, then counted from the last `done` in any journal or the room's log. */
+function roomTask(room: Room, routine: Routine): AgendaItem | null {
+  if (routine.every === null) return null;
+  const last = lastDone(room, routine, null);
+  const from = last === null ? room.day : last + routine.every;
+  const why = last === null ? `every ${routine.every} d; never done yet` : `done ${shortDay(last)} + ${routine.every} d`;
+  return item(room, routine, { from, to: from }, why, {});
+}
+
+function birdTask(room: Room, routine: Routine, bird: Bird): AgendaItem | null {
+  if (bird.arrived === null || bird.fate !== null) return null;
+  const over = routine.until === 'arrived' ? null : bird.independent;
+  if (over !== null) return null;
+  const last = lastDone(room, routine, null, bird.arrived);
+  const about = { bird: bird.id, housing: housingOf(bird), species: bird.species };
+  return counted(room, routine, bird.arrived, last, `arrived ${shortDay(bird.arrived)}`, about);
+}
+
+/** One brood a pair for what happens to the pair; each brood for what happens to eggs and young. */
+function currentBroods(room: Room, broods: readonly Brood[], after: AnchorName): Brood[] {
+  const nests = broods.filter((brood) => brood.where === 'nest');
+  if (after !== 'paired' && after !== 'parted') return nests;
+  return room.pairs.map((pair) => {
+    const last = nests.findLast((brood) => brood.pair === pair);
+    return last ?? emptyBrood(room, pair);
+  });
+}
+
+function emptyBrood(room: Room, pair: Brood['pair']): Brood {
+  return {
+    room,
+    pair,
+    clutch: null,
+    profile: pair.profile,
+    where: 'nest',
+    housing: pair.housing,
+    eggs: [],
+    stored: [],
+    young: [],
+    hatched: [],
+    sitting: null,
+    clocks: [],
+    hatch: null,
+    fledge: null,
+  };
+}
+
+function broodTask(room: Room, routine: Routine, brood: Brood): AgendaItem | null {
+  const start = happened(brood, routine.after as AnchorName);
+  if (start === null) return null;
+  const end = routine.until === null ? null : happened(brood, routine.until);
+  if (end !== null && end.day >= start.day) return null;
+  const last = lastDone(room, routine, brood.pair, start.day);
+  return counted(room, routine, start.day, last, start.says, {
+    pair: brood.pair.id,
+    clutch: routine.after === 'paired' || routine.after === 'parted' ? null : (brood.clutch?.number ?? null),
+    housing: brood.housing,
+    species: brood.profile?.species ?? brood.pair.species,
+  });
+}
+
+/** The latest day on which it happened to this pair or brood. */
+function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | null {
+  const { pair } = brood;
+  const last = pair.partings.at(-1);
+  switch (what) {
+    case 'paired': {
+      if (last === undefined || last.what === 'parted') return null;
+      return { day: last.day, says: `${last.what} ${shortDay(last.day)}` };
+    }
+    case 'parted':
+      return last?.what === 'parted' ? { day: last.day, says: `parted ${shortDay(last.day)}` } : null;
+    case 'laid': {
+      const egg = brood.clutch?.eggs[0] ?? pair.clutches.findLast(({ opened }) => opened >= (last?.day ?? 0))?.eggs[0];
+      return egg === undefined ? null : { day: egg.laid.to, says: `first egg ${shortDay(egg.laid.to)}` };
+    }
+    case 'sitting':
+      return fromAnchor(anchors.sitting(brood), 'to');
+    case 'hatched':
+      return fromAnchor(anchors.firstHatching(brood), 'to');
+    case 'fledged':
+      return fromAnchor(anchors.firstFledging(brood), 'to');
+    case 'independent': {
+      const days = brood.hatched.flatMap((bird) => (bird.independent === null ? [] : [bird.independent.day]));
+      if (days.length === 0 || brood.young.length > 0) return null;
+      return { day: Math.max(...days), says: `independent ${shortDay(Math.max(...days))}` };
+    }
+    case 'arrived':
+      return null;
+  }
+}
+
+function fromAnchor([anchor]: anchors.Anchor[], edge: 'from' | 'to'): { day: Day; says: string } | null {
+  return anchor === undefined ? null : { day: anchor.span[edge], says: anchor.says };
+}
+
+/** Due so many days after its start, and again every so many days after it was done. */
+function counted(
+  room: Room,
+  routine: Routine,
+  start: Day,
+  last: Day | null,
+  says: string,
+  about: Partial<AgendaItem>,
+): AgendaItem | null {
+  if (last === null) {
+    const from = start + routine.days;
+    return item(room, routine, { from, to: from }, `${says} + ${routine.days} d`, about);
+  }
+  if (routine.every === null) return null;
+  const from = last + routine.every;
+  return item(room, routine, { from, to: from }, `done ${shortDay(last)} + ${routine.every} d; ${says}`, about);
+}
+
+/** The last day on which the routine was carried out, in this pair's journal or the room's log. */
+function lastDone(room: Room, routine: Routine, pair: Brood['pair'] | null, since = Number.NEGATIVE_INFINITY): Day | null {
+  const name = routine.name.text;
+  const inRoom = room.settings.log.filter((entry) => entry.done.some(({ text }) => text === name)).map(({ date }) => date);
+  const journals = pair === null ? room.pairs : [pair];
+  const inJournals = journals.flatMap(({ done }) => done.filter((one) => one.name === name).map(({ day }) => day));
+  const days = [...inRoom, ...inJournals].filter((day) => day >= since && day <= room.day);
+  return days.length === 0 ? null : Math.max(...days);
+}
+
+function item(
+  room: Room,
+  routine: Routine,
+  window: { from: Day; to: Day },
+  why: string,
+  about: Partial<AgendaItem>,
+): AgendaItem | null {
+  const state = stateOn(room.day, window, routine.after === null ? null : window.to + GIVEN_UP);
+  if (state === null) return null;
+  return {
+    task: routine.name.text,
+    pair: null,
+    bird: null,
+    clutch: null,
+    who: null,
+    housing: null,
+    species: null,
+    ...window,
+    likely: null,
+    state,
+    say: routine.say,
+    why,
+    basis: null,
+    ...about,
+  };
+}

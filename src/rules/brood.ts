@@ -1,0 +1,152 @@
+import type { Day } from '../days.ts';
+import { eggClock, type EggClock, sittingStart, type SittingStart } from '../room/clock.ts';
+import type { Room } from '../room/fold.ts';
+import { isDependent } from '../room/lives.ts';
+import type { Bird, Clutch, Egg, Pair } from '../room/model.ts';
+import type { Profile } from '../species/profile.ts';
+import type { Durations } from './durations.ts';
+import type { Duration } from './forecast/duration.ts';
+import { type ForecastWindow, windowOf } from './forecast/window.ts';
+
+/** A forecast window and the duration that it rests on. */
+export interface Expected extends ForecastWindow {
+  duration: Duration;
+}
+
+/**
+ * What is to be cared for as one: the eggs and young that live with one clutch of a pair, guests included, or what
+ * of a clutch is in an incubator and hand-fed. Tasks are made for broods, because that is what a keeper opens.
+ */
+export interface Brood {
+  room: Room;
+  pair: Pair;
+  /** The pair's own clutch; null where its nest holds guests only. */
+  clutch: Clutch | null;
+  profile: Profile | null;
+  /** `nest`, or where they are cared for without a pair. */
+  where: 'nest' | 'incubator' | 'hand';
+  housing: string | null;
+  /** Open eggs here. */
+  eggs: Egg[];
+  /** Own eggs in the cool store. */
+  stored: Egg[];
+  /** Young that are fed here, in the nest and out of it. */
+  young: Bird[];
+  /** Everyone who hatched here or was brought here, whatever became of them. */
+  hatched: Bird[];
+  sitting: SittingStart | null;
+  clocks: { egg: Egg; clock: EggClock }[];
+  /** Days on which those of the eggs that may hatch are expected to. */
+  hatch: Expected | null;
+  /** Days on which the nestlings are expected to leave the nest. */
+  fledge: Expected | null;
+}
+
+/** Every brood of the room that is in course or was lately: one a clutch and place, in the order of pairs. */
+export function broodsOf(room: Room, durations: Durations): Brood[] {
+  return room.pairs.flatMap((pair) => {
+    const own = pair.clutches.filter((clutch) => isCurrent(clutch, room.day)).flatMap((clutch) => [
+      makeBrood(room, durations, pair, clutch, 'nest'),
+      ...(['incubator', 'hand'] as const)
+        .map((where) => makeBrood(room, durations, pair, clutch, where))
+        .filter((brood) => brood.eggs.length + brood.young.length > 0),
+    ]);
+    const guests = makeBrood(room, durations, pair, null, 'nest');
+    return guests.eggs.length + guests.young.length > 0 ? [...own, guests] : own;
+  });
+}
+
+/** After so many days nothing is asked of a clutch any more, unless somebody of it is still in the nest or fed. */
+const FORGOTTEN = 180;
+
+function isCurrent(clutch: Clutch, day: Day): boolean {
+  return day - clutch.opened <= FORGOTTEN || clutch.chicks.some(isDependent);
+}
+
+function makeBrood(
+  room: Room,
+  durations: Durations,
+  pair: Pair,
+  clutch: Clutch | null,
+  where: Brood['where'],
+): Brood {
+  const eggs = eggsAt(pair, clutch, where);
+  const young = youngAt(pair, clutch, where);
+  const first = eggs[0]?.clutch ?? young[0]?.clutch ?? clutch;
+  const profile = first?.pair.profile ?? pair.profile;
+  const clocks = eggs.flatMap((egg) => {
+    const clock = eggClock(egg, room.day);
+    return clock === null ? [] : [{ egg, clock }];
+  });
+  const species = profile?.species ?? pair.species ?? '';
+  const starts = clocks.filter(({ egg, clock }) => clock.running && mayHatch(egg)).map(({ clock }) => clock.start);
+  const nestlings = young.filter((bird) => bird.fledged === null && bird.hatched !== null);
+  return {
+    room,
+    pair,
+    clutch,
+    profile,
+    where,
+    housing: where === 'nest' ? pair.housing : where,
+    eggs,
+    stored: where === 'nest' && clutch !== null ? clutch.eggs.filter(isStored) : [],
+    young,
+    hatched: where === 'nest' ? hatchedAt(pair, clutch) : young,
+    sitting: clutch === null ? null : sittingStart(clutch, room.day),
+    clocks,
+    hatch: expected(profile?.incubation?.value, (range) => durations.incubation(species, range), starts),
+    fledge: expected(
+      profile?.fledging?.value,
+      (range) => durations.fledging(species, range),
+      nestlings.map((bird) => bird.hatched as { from: Day; to: Day }),
+    ),
+  };
+}
+
+function expected<R>(
+  range: R | undefined,
+  duration: (range: R) => Duration,
+  starts: { from: Day; to: Day }[],
+): Expected | null {
+  if (range === undefined) return null;
+  const known = duration(range);
+  const window = windowOf(known, starts);
+  return window === null ? null : { ...window, duration: known };
+}
+
+/** Neither the lamp nor anything else has ruled it out. */
+export function mayHatch(egg: Egg): boolean {
+  const saw = egg.lamp.at(-1)?.saw;
+  return egg.fate === null && (egg.pipped !== null || (saw !== 'clear' && saw !== 'dead'));
+}
+
+function isStored(egg: Egg): boolean {
+  return egg.fate === null && egg.places.at(-1)?.place.kind === 'store';
+}
+
+function eggsAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Egg[] {
+  if (where !== 'nest') {
+    return (clutch?.eggs ?? []).filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === where);
+  }
+  return [...pair.here.eggs].filter((egg) => {
+    const place = egg.places.at(-1)?.place;
+    return place?.kind === 'nest' && place.clutch === clutch;
+  });
+}
+
+function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird[] {
+  if (where === 'nest') {
+    return [...pair.here.young].filter((bird) => isDependent(bird) && bird.stays.at(-1)?.clutch === clutch);
+  }
+  // An incubator holds eggs only: what hatches in it is fed by hand from that hour.
+  if (where === 'incubator') return [];
+  return (clutch?.chicks ?? []).filter((bird) => isDependent(bird) && bird.stays.at(-1)?.nest === null);
+}
+
+function hatchedAt(pair: Pair, clutch: Clutch | null): Bird[] {
+  const guests = [...pair.guests].filter(
+    (bird) => bird.clutch !== clutch && bird.stays.some((stay) => stay.nest === pair && stay.clutch === clutch),
+  );
+  const own = (clutch?.chicks ?? []).filter((bird) => bird.stays.some((stay) => stay.nest === pair));
+  return [...own, ...guests];
+}

@@ -1,0 +1,89 @@
+import type { Range } from '../../species/profile.ts';
+import { normalUpdate } from '../../statistics/normal-update.ts';
+
+/** One length that was seen in this room. */
+export interface ObservedDuration {
+  /** Days; the middle, where looks leave several lengths possible. */
+  days: number;
+  /** Longest possible length less the shortest, days: how far the looks stood apart. 0 when known to the day. */
+  width: number;
+}
+
+/** How long something takes, as a distribution: sitting to hatching, hatching to fledging. Days and days². */
+export interface Duration {
+  /** The profile's range it began from. */
+  range: Range;
+  /** Own clutches it has learned from. */
+  n: number;
+  mean: number;
+  /** Of the forecast for one egg or chick: what is unknown of the mean, and the spread about it. */
+  variance: number;
+  /** What is unknown of this room's mean. */
+  meanVariance: number;
+  /** Spread between eggs (or chicks) about this room's mean. */
+  spreadVariance: number;
+  /** Degrees of freedom that the spread rests on. */
+  degrees: number;
+}
+
+/** Standard deviations that the central 90 % of a normal distribution span, both sides together. */
+const CENTRAL_90 = 3.29;
+
+/** No profile is surer than this, whatever its range says: standard deviation, days. */
+const LEAST_DEVIATION = 0.4;
+
+/** As many own clutches the book's spread is worth when the room's own spread is averaged with it. */
+const BOOK_WEIGHT = 8;
+
+/** What the profile alone says: its range is the central 90 % of a normal distribution. */
+export function bookDuration(range: Range): Duration {
+  return learnedDuration(range, []);
+}
+
+/**
+ * What the profile and this room's own clutches say together.
+ *
+ * Half of the book's variance is between rooms, half between eggs. Own clutches sharpen the room's mean
+ * (normal–normal update) and the spread between eggs (average of variances, weighted by degrees of freedom). A length
+ * known only to lie between two looks `width` apart counts for less by the variance of a uniform, width² / 12.
+ * Without own clutches this is exactly the book.
+ */
+export function learnedDuration(range: Range, observations: readonly ObservedDuration[]): Duration {
+  const n = observations.length;
+  const bookVariance = Math.max(LEAST_DEVIATION, (range.high - range.low) / CENTRAL_90) ** 2;
+  const half = bookVariance / 2;
+  const degrees = BOOK_WEIGHT + Math.max(0, n - 1);
+  const spreadVariance = (BOOK_WEIGHT * half + squaresAboutMean(observations)) / degrees;
+  const room = normalUpdate(
+    { mean: (range.low + range.high) / 2, variance: half },
+    observations.map(({ days, width }) => ({ mean: days, variance: spreadVariance + width ** 2 / 12 })),
+  );
+  return {
+    range,
+    n,
+    mean: room.mean,
+    variance: room.variance + spreadVariance,
+    meanVariance: room.variance,
+    spreadVariance,
+    degrees,
+  };
+}
+
+function squaresAboutMean(observations: readonly ObservedDuration[]): number {
+  if (observations.length === 0) return 0;
+  const mean = observations.reduce((sum, { days }) => sum + days, 0) / observations.length;
+  return observations.reduce((sum, { days }) => sum + (days - mean) ** 2, 0);
+}
+
+/**
+ * What a forecast rests on, in words.
+ *
+ * @example
+ * basisOf({ low: 11, high: 13 }, 0) // '11–13 d, book'
+ * basisOf({ low: 12, high: 12 }, 4) // '12 d, book; 4 own clutches'
+ */
+export function basisOf(range: Range, n: number): string {
+  const days = range.low === range.high ? `${range.low} d` : `${range.low}–${range.high} d`;
+  if (n === 0) return `${days}, book`;
+  return `${days}, book; ${n} own ${n === 1 ? 'clutch' : 'clutches'}`;
+}

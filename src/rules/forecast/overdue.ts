@@ -1,0 +1,39 @@
+import type { Day, Span } from '../../days.ts';
+import { studentTail } from '../../statistics/student.ts';
+import type { Duration } from './duration.ts';
+
+/** An egg may be called overdue when fewer than this share of such eggs hatch later. */
+const RARE = 0.01;
+
+/** Days of grace past the longest usual incubation of the clutch's last egg (common practice: 3–4 d). */
+const GRACE = 4;
+
+/**
+ * Share of such eggs, of those that hatch at all, that hatch after this day.
+ *
+ * The spread is itself only estimated, so the tail is Student's t with the degrees of freedom that the spread rests
+ * on; it is longer than the normal tail of the window and calls an egg overdue later.
+ */
+export function shareHatchingAfter(duration: Duration, start: Span, day: Day): number {
+  const scale = Math.sqrt(duration.variance);
+  let sum = 0;
+  for (let begun = start.from; begun <= start.to; begun++) {
+    sum += studentTail((day - begun + 0.5 - duration.mean) / scale, duration.degrees);
+  }
+  return sum / (start.to - start.from + 1);
+}
+
+/**
+ * The first day on which an egg counts as overdue: fewer than 1 in 100 such eggs hatch later, and the clutch's last
+ * egg is 4 days past the longest usual incubation, both counted from the latest its sitting may have begun.
+ * Overdue asks for a look, never for an egg to be destroyed.
+ *
+ * @param start the egg's own clock
+ * @param last the clock of the clutch's last egg
+ */
+export function overdueFrom(duration: Duration, start: Span, last: Span): Day {
+  const latest = { from: start.to, to: start.to };
+  let day = Math.ceil(last.to + duration.range.high + GRACE);
+  while (shareHatchingAfter(duration, latest, day) >= RARE) day++;
+  return day;
+}

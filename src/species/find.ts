@@ -1,0 +1,46 @@
+import leven from 'leven';
+import { comparable, namesOf } from './names.ts';
+import { mergeProfiles, type Profile, type ProfileResult, profileFromData } from './profile.ts';
+import { shippedNames, shippedProfile } from './shipped.ts';
+
+/**
+ * The profile of a species, under whichever of its names: common, scientific, synonym or id. Capitals, accents,
+ * spaces and hyphens make no difference. A room's own profiles go before the shipped ones.
+ *
+ * @example findSpecies('Estrilda caerulescens')?.species // 'lavender waxbill'
+ */
+export function findSpecies(name: string, own: readonly Profile[] = []): Profile | null {
+  const wanted = comparable(name);
+  if (wanted === '') return null;
+  const mine = own.find((profile) => namesOf(profile).some((known) => comparable(known) === wanted));
+  return mine ?? shippedProfile(name);
+}
+
+/** The known name nearest to a misspelt one, or null where nothing is near. */
+export function suggestSpecies(name: string, own: readonly Profile[] = []): string | null {
+  const wanted = comparable(name);
+  let best: { name: string; distance: number } | null = null;
+  for (const known of [...own.flatMap(namesOf), ...shippedNames()]) {
+    const distance = leven(wanted, comparable(known));
+    if (distance < (best?.distance ?? Number.POSITIVE_INFINITY)) best = { name: known, distance };
+  }
+  const near = Math.max(2, Math.floor(wanted.length / 4));
+  return best !== null && wanted !== '' && best.distance <= near ? best.name : null;
+}
+
+/**
+ * A keeper's own profile file, completed from the shipped profile of the same species where there is one.
+ *
+ * @param data the file as plain objects, arrays and strings
+ * @param id the file's name without `.yaml`
+ */
+export function ownProfile(data: unknown, id: string): ProfileResult {
+  const { profile, problems } = profileFromData(data, id);
+  const shipped = shippedProfile(profile.species) ?? shippedProfile(profile.scientific) ?? shippedProfile(id);
+  if (shipped === null) return { profile, problems };
+  const merged = mergeProfiles(profile, shipped);
+  const again = merged.problems.filter(
+    ({ path, code }) => !problems.some((known) => known.code === code && known.path[0] === path[0]),
+  );
+  return { profile: merged.profile, problems: [...problems, ...again] };
+}

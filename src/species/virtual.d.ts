@@ -1,0 +1,5 @@
+/** The files of `src/species/profiles/`, read when the program is built (see `bin/build/profiles.mjs`). */
+declare module 'virtual:species-profiles' {
+  /** One a file, in the order of the file names; all scalars are still text. */
+  export const shippedProfiles: { file: string; data: unknown }[];
+}

@@ -1,0 +1,198 @@
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CommandModule, Context, ExitCode } from '../../src/commands/context.ts';
+import type { CommandEntry } from '../../src/commands/index.ts';
+import { runProgram } from '../../src/commands/program.ts';
+import { UsageError } from '../../src/commands/usage-error.ts';
+import { parseDay } from '../../src/days.ts';
+
+let room: string;
+beforeAll(() => {
+  room = mkdtempSync(join(tmpdir(), 'nestlog-program-'));
+  mkdirSync(join(room, 'pairs'));
+});
+afterAll(() => rmSync(room, { recursive: true }));
+
+const TODAY = parseDay('2026-05-17') as number;
+
+const perches: CommandModule = {
+  definition: {
+    examples: [
+      { line: 'nestlog perches', says: 'all of them' },
+      { line: 'nestlog perches LW-1 --days 3', says: 'one pair’s' },
+    ],
+    arguments: [{ name: '[pair]', description: 'a pair’s id' }],
+    options: [
+      { flags: '--days <number>', description: 'how far to look', default: 7, parse: Number },
+      {
+        flags: '--wood <kind>',
+        description: 'of what',
+        parse: (kind) => {
+          if (kind === 'plastic') throw new UsageError('--wood wants a kind of wood, such as apple');
+          return kind;
+        },
+      },
+    ],
+  },
+  run: () => 0,
+};
+
+/** Runs a small program of our own: what its command was given, and what came out. */
+async function run(
+  line: string,
+  { answer = () => 0, room: need }: { answer?: (context: Context) => ExitCode; room?: 'optional' } = {},
+) {
+  const seen = { out: '', err: '', loaded: [] as string[], context: undefined as Context | undefined };
+  const into = (stream: 'out' | 'err') => (text: string) => {
+    seen[stream] += text;
+  };
+  const entry = (name: string, summary: string): CommandEntry => ({
+    name,
+    summary,
+    load: async () => {
+      seen.loaded.push(name);
+      const definition = need === undefined ? perches.definition : { ...perches.definition, room: need };
+      return {
+        definition,
+        run: (context) => {
+          seen.context = context;
+          return answer(context);
+        },
+      };
+    },
+  });
+  const code = await runProgram(
+    [entry('perches', 'What the birds sit on.'), entry('baths', 'Where they bathe.')],
+    line.split(' ').filter((word) => word !== ''),
+    {
+      version: '1.2.3',
+      environment: { NESTLOG_JOURNALS: room },
+      here: room,
+      today: () => TODAY,
+      stdout: (color) => ({ write: into('out'), color: color ?? false, width: 80 }),
+      stderr: (color) => ({ write: into('err'), color: color ?? false, width: 80 }),
+    },
+  );
+  return { ...seen, code };
+}
+
+describe('common options', () => {
+  it('stand on either side of the command', async () => {
+    const sides = ['--date 2026-03-01 --json --color perches', 'perches --date 2026-03-01 --json --color'];
+    for (const line of sides) {
+      const { code, context } = await run(line);
+      expect(code).toBe(0);
+      expect(context).toMatchObject({
+        day: parseDay('2026-03-01'),
+        today: TODAY,
+        json: true,
+        journals: room,
+      });
+      expect(context?.stdout.color).toBe(true);
+      expect(context?.stderr.color).toBe(true);
+    }
+  });
+
+  it('may be left out: then the day to stand on is today, and colour is the stream’s matter', async () => {
+    const { context } = await run('perches');
+    expect(context).toMatchObject({
+      day: TODAY,
+      today: TODAY,
+      json: false,
+      arguments: [],
+      options: { days: 7 },
+    });
+  });
+
+  it.each(['2026-02-30', '01.03.2026', 'yesterday', '2026-3-1'])('--date %s is no day', async (date) => {
+    const { code, err, context } = await run(`perches --date ${date}`);
+    expect([code, context]).toEqual([2, undefined]);
+    expect(err).toBe(
+      `nestlog: --date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${date}.\n`,
+    );
+  });
+});
+
+describe('a command', () => {
+  it('is given its own arguments and options, without the common ones', async () => {
+    const { context } = await run('perches LW-1 --days 3 --no-color');
+    expect(context).toMatchObject({ arguments: ['LW-1'], options: { days: 3 } });
+    expect(context?.options).not.toHaveProperty('color');
+  });
+
+  it('is loaded only when it is called', async () => {
+    expect((await run('baths')).loaded).toEqual(['baths']);
+    expect((await run('--help')).loaded).toEqual([]);
+  });
+
+  it('decides between exit 0 and 1', async () => {
+    expect((await run('perches', { answer: () => 1 })).code).toBe(1);
+  });
+
+  it('may call the usage wrong: its sentence on stderr and exit 2', async () => {
+    const answer = () => {
+      throw new UsageError('there is no pair LW-9 in this room');
+    };
+    expect(await run('perches LW-9', { answer })).toMatchObject({
+      code: 2,
+      out: '',
+      err: 'nestlog: there is no pair LW-9 in this room\n',
+    });
+    expect(await run('perches --wood plastic')).toMatchObject({ code: 2, context: undefined });
+  });
+
+  it('lets through what is nobody’s mistake but the program’s', async () => {
+    const answer = () => {
+      throw new TypeError('of undefined');
+    };
+    await expect(run('perches', { answer })).rejects.toThrow(TypeError);
+  });
+
+  it('needs a room, unless it says otherwise', async () => {
+    const line = 'perches --journals nowhere';
+    expect(await run(line)).toMatchObject({ code: 2, context: undefined });
+    expect((await run(line, { room: 'optional' })).context?.journals).toBe(join(room, 'nowhere'));
+  });
+});
+
+describe('wrong usage exits 2, with stdout left empty', () => {
+  it.each([
+    ['perhces', /unknown command 'perhces'\n\(Did you mean perches\?\)/],
+    ['perches --dyas 3', /unknown option '--dyas'\n\(Did you mean --days\?\)/],
+    ['perches LW-1 LW-2', /too many arguments/],
+    ['perches --days', /'--days <number>' argument missing/],
+    ['', /^Usage: nestlog/],
+  ])('%s', async (line, message) => {
+    const { code, out, err } = await run(line);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
+  });
+});
+
+describe('help', () => {
+  it('is on stdout, exits 0 and lists every command with its summary', async () => {
+    const { code, out, err } = await run('--help');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/perches .*What the birds sit on\./);
+    expect(out).toMatch(/baths .*Where they bathe\./);
+  });
+
+  it('of a command shows its examples before its options, and the common options too', async () => {
+    const { code, out } = await run('perches --help');
+    expect(code).toBe(0);
+    expect(out.startsWith('What the birds sit on.\n\nExamples:\n  nestlog perches  ')).toBe(true);
+    expect(out.indexOf('Examples:')).toBeLessThan(out.indexOf('--days <number>'));
+    expect(out).toContain('--journals <folder>');
+  });
+
+  it('is also had by the word help', async () => {
+    expect((await run('help perches')).out).toBe((await run('perches --help')).out);
+    expect((await run('help')).out).toBe((await run('--help')).out);
+  });
+});
+
+it('knows its version', async () => {
+  expect(await run('--version')).toMatchObject({ code: 0, out: '1.2.3\n' });
+});

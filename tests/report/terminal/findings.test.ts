@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../../src/findings/finding.ts';
+import { findingsSummary, findingsText, inOrder } from '../../../src/report/terminal/findings.ts';
+import { styles } from '../../../src/report/terminal/style.ts';
+import { widthOf } from '../../../src/report/terminal/width.ts';
+import { FORBIDDEN, hostileText, withoutColour } from '../hostile.ts';
+
+const plain = styles(false);
+
+function finding(line: number, over: Partial<Finding> = {}): Finding {
+  return {
+    code: 'negative-count',
+    at: { file: 'pairs/lw-1.yaml', line, column: 29, length: 2 },
+    args: { text: '-1' },
+    ...over,
+  };
+}
+
+const hint = (line: number) =>
+  finding(line, { code: 'unknown-species', args: { name: 'owl finsh', suggestion: 'owl finch' } });
+
+function text(findings: Finding[], source = '', over: { width?: number; perFile?: number } = {}): string {
+  const sources = new Map([['pairs/lw-1.yaml', source]]);
+  return findingsText(findings, { sources, width: 80, styles: plain, perFile: 20, ...over });
+}
+
+test('place, level and words stand at the margin; line, marker and fix behind blanks', () => {
+  expect(text([hint(2)], 'pair: OF-1\nspecies: owl finsh\n').replace(/:29/, ':10')).toBe(
+    [
+      'pairs/lw-1.yaml:2:10: hint: no profile for the species `owl finsh`, so no dates',
+      '  can be expected',
+      '  2 | species: owl finsh',
+      '    |                   ^',
+      '  fix: did you mean `owl finch`?',
+      '',
+    ].join('\n'),
+  );
+});
+
+test('without a source line the words stand alone', () => {
+  expect(text([finding(7)])).toBe('pairs/lw-1.yaml:7:29: error: -1 is less than none\n');
+});
+
+test.each(['\n', '\r\n', '\r'])('lines end with %j', (end) => {
+  const source = ['pair: LW-1', 'log:', '  - {date: 2026-03-10, laid: -1}', ''].join(end);
+  expect(
+    text([finding(3, { at: { file: 'pairs/lw-1.yaml', line: 3, column: 30, length: 2 } })], source),
+  ).toContain('\n  3 |   - {date: 2026-03-10, laid: -1}\n    |                              ^^\n');
+});
+
+test('findings come by file, line and column, whatever order they were found in', () => {
+  const at = (file: string, line: number, column: number) =>
+    finding(1, { at: { file, line, column, length: 1 } });
+  const sorted = [
+    at('birds.yaml', 3, 1),
+    at('pairs/a.yaml', 2, 9),
+    at('pairs/a.yaml', 10, 2),
+    at('pairs/a.yaml', 10, 5),
+  ];
+  expect(inOrder([...sorted].reverse())).toEqual(sorted);
+});
+
+describe('a file with too many findings', () => {
+  const many = [...Array.from({ length: 5 }, (_, index) => hint(index + 1)), finding(8), finding(9)];
+
+  test('shows its errors before its hints, in the order of the lines, and says how many are left', () => {
+    const shown = text(many, '', { perFile: 3 });
+    expect(shown.match(/yaml:\d+/g)).toEqual(['yaml:1', 'yaml:8', 'yaml:9']);
+    expect(shown).toMatch(/^pairs\/lw-1\.yaml: and 4 more$/m);
+  });
+
+  test('says nothing of more when all are shown', () => {
+    expect(text(many, '', { perFile: 7 })).not.toContain('more');
+  });
+});
+
+describe('above the morning', () => {
+  test('there is nothing without errors: hints can wait', () => {
+    expect(findingsSummary([hint(1)], 80, plain)).toEqual([]);
+  });
+
+  test('up to three errors take a line each', () => {
+    expect(findingsSummary([finding(4), hint(2), finding(3)], 80, plain)).toEqual([
+      '2 errors in the journals, so this morning may be missing something:',
+      '  pairs/lw-1.yaml:3:29: -1 is less than none',
+      '  pairs/lw-1.yaml:4:29: -1 is less than none',
+      '  nestlog check shows the lines and how to mend them',
+    ]);
+  });
+
+  test('more than three are counted, and check is named', () => {
+    const lines = findingsSummary(
+      [1, 2, 3, 4, 5].map((line) => finding(line)),
+      80,
+      plain,
+    );
+    expect(lines).toHaveLength(5);
+    expect(lines.at(-1)).toBe('  nestlog check shows all 5');
+  });
+
+  test('a long one is cut to its line', () => {
+    const [, line = ''] = findingsSummary([finding(3, { args: { text: 'x'.repeat(99) } })], 70, plain);
+    expect(widthOf(line)).toBe(70);
+    expect(line).toMatch(/…$/);
+  });
+});
+
+test('a value of a thousand characters is cut in the words', () => {
+  expect(text([finding(1, { args: { text: 'x'.repeat(1000) } })]).length).toBeLessThan(200);
+});
+
+test('hostile journals and file names reach no terminal, and only the place may be wider than the line', () => {
+  fc.assert(
+    fc.property(
+      hostileText,
+      hostileText,
+      fc.boolean(),
+      fc.integer({ min: 40, max: 120 }),
+      (source, name, color, width) => {
+        const at = { file: name, line: 1, column: 3, length: 4 };
+        const findings = [
+          finding(1, { at, args: { text: source } }),
+          { ...hint(1), at, args: { name: source, suggestion: source } },
+        ];
+        const look = { sources: new Map([[name, source]]), width, styles: styles(color), perFile: 9 };
+        const shown =
+          findingsText(findings, look) + findingsSummary(findings, width, styles(color)).join('\n');
+        expect(withoutColour(shown)).not.toMatch(FORBIDDEN);
+        for (const line of withoutColour(shown)
+          .split('\n')
+          .filter((line) => line.startsWith(' '))) {
+          expect(widthOf(line)).toBeLessThanOrEqual(width);
+        }
+      },
+    ),
+  );
+});

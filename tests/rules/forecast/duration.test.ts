@@ -1,0 +1,139 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  basisOf,
+  bookDuration,
+  learnedDuration,
+  type ObservedDuration,
+} from '../../../src/rules/forecast/duration.ts';
+import { normalCdf } from '../../../src/statistics/normal.ts';
+
+const ranges = fc
+  .tuple(fc.integer({ min: 8, max: 40 }), fc.integer({ min: 0, max: 12 }))
+  .map(([low, width]) => ({ low, high: low + width }));
+const observation: fc.Arbitrary<ObservedDuration> = fc.record({
+  days: fc.integer({ min: 14, max: 90 }).map((halves) => halves / 2),
+  width: fc.integer({ min: 0, max: 6 }),
+});
+const observations = fc.array(observation, { minLength: 1, maxLength: 15 });
+
+const days = (...lengths: number[]) => lengths.map((length) => ({ days: length, width: 0 }));
+
+describe('the book', () => {
+  it('takes a profile range as the central 90 % of a normal distribution', () => {
+    fc.assert(
+      fc.property(
+        ranges.filter(({ low, high }) => high - low >= 2),
+        (range) => {
+          const { mean, variance } = bookDuration(range);
+          const share = (day: number) => normalCdf((day - mean) / Math.sqrt(variance));
+          expect(share(range.high) - share(range.low)).toBeCloseTo(0.9, 4);
+          expect(share(range.low)).toBeCloseTo(1 - share(range.high), 12);
+        },
+      ),
+    );
+  });
+
+  it('is never surer than a standard deviation of 0.4 d, whatever the range says', () => {
+    expect(bookDuration({ low: 12, high: 12 })).toMatchObject({ mean: 12, variance: 0.4 ** 2 });
+    expect(bookDuration({ low: 12, high: 13 })).toMatchObject({ mean: 12.5, variance: 0.4 ** 2 });
+  });
+
+  it('splits its variance half and half: between rooms, between eggs', () => {
+    const { variance, meanVariance, spreadVariance } = bookDuration({ low: 11, high: 13 });
+    expect(variance).toBeCloseTo((2 / 3.29) ** 2, 12);
+    expect(meanVariance).toBe(variance / 2);
+    expect(spreadVariance).toBe(variance / 2);
+  });
+
+  it('is what remains without own clutches, to the last bit', () => {
+    fc.assert(
+      fc.property(ranges, (range) => {
+        const { mean, variance, n } = learnedDuration(range, []);
+        expect(n).toBe(0);
+        expect(mean).toBe((range.low + range.high) / 2);
+        expect(variance).toBe(Math.max(0.4, (range.high - range.low) / 3.29) ** 2);
+        expect(learnedDuration(range, [])).toEqual(bookDuration(range));
+      }),
+    );
+  });
+});
+
+describe('learning from own clutches', () => {
+  // By hand, range 12–15: V = (3/3.29)² = 0.8314779, half 0.4157390. Lengths 13, 14, 15: SS 2, so the spread is
+  // (8 × 0.4157390 + 2)/10 = 0.5325912; the room's mean has precision 1/0.4157390 + 3/0.5325912.
+  it('follows the arithmetic of three clutches', () => {
+    const learned = learnedDuration({ low: 12, high: 15 }, days(13, 14, 15));
+    expect(learned).toMatchObject({ n: 3, degrees: 10 });
+    expect(learned.spreadVariance).toBeCloseTo(0.5325912, 7);
+    expect(learned.meanVariance).toBeCloseTo(1 / (2.4053556 + 5.6328384), 7);
+    expect(learned.mean).toBeCloseTo((13.5 * 2.4053556 + 14 * 5.6328384) / (2.4053556 + 5.6328384), 6);
+    expect(learned.variance).toBeCloseTo(learned.meanVariance + learned.spreadVariance, 12);
+  });
+
+  it('counts a length known only between two looks for less', () => {
+    const range = { low: 12, high: 15 };
+    const daily = learnedDuration(range, [{ days: 16, width: 0 }]);
+    const weekly = learnedDuration(range, [{ days: 16, width: 7 }]);
+    expect(weekly.mean).toBeLessThan(daily.mean);
+    expect(weekly.mean).toBeGreaterThan(13.5);
+    // A uniform 7 d wide has variance 49/12; the precision it brings is 1/(spread + 49/12).
+    const half = (3 / 3.29) ** 2 / 2;
+    expect(weekly.meanVariance).toBeCloseTo(1 / (1 / half + 1 / (half + 49 / 12)), 12);
+  });
+
+  it('does not hang on the order of the clutches', () => {
+    fc.assert(
+      fc.property(ranges, observations, (range, seen) => {
+        const one = learnedDuration(range, seen);
+        const other = learnedDuration(range, [...seen].reverse());
+        expect(other.mean).toBeCloseTo(one.mean, 9);
+        expect(other.variance).toBeCloseTo(one.variance, 9);
+      }),
+    );
+  });
+
+  it('never knows less of its mean than the book did', () => {
+    fc.assert(
+      fc.property(ranges, observations, (range, seen) => {
+        expect(learnedDuration(range, seen).meanVariance).toBeLessThan(bookDuration(range).meanVariance);
+      }),
+    );
+  });
+
+  it('knows more of its mean with each clutch that does not show a wider spread', () => {
+    fc.assert(
+      fc.property(ranges, observations, observation, (range, seen, next) => {
+        const before = learnedDuration(range, seen);
+        const after = learnedDuration(range, [...seen, next]);
+        fc.pre(after.spreadVariance <= before.spreadVariance);
+        expect(after.meanVariance).toBeLessThan(before.meanVariance);
+      }),
+    );
+  });
+
+  it('narrows with clutches that agree and widens with clutches that do not', () => {
+    const range = { low: 11, high: 15 };
+    const book = bookDuration(range).variance;
+    expect(learnedDuration(range, days(13, 13, 13, 13, 13, 13)).variance).toBeLessThan(book / 2);
+    expect(learnedDuration(range, days(10, 16, 10, 16, 10, 16)).variance).toBeGreaterThan(book);
+  });
+
+  it('comes to the lengths that the room shows', () => {
+    const seen = Array.from({ length: 200 }, (_, index) => ({ days: 15 + (index % 3), width: 0 }));
+    const { mean, spreadVariance } = learnedDuration({ low: 11, high: 13 }, seen);
+    expect(Math.abs(mean - 16)).toBeLessThan(0.1);
+    expect(spreadVariance).toBeCloseTo(2 / 3, 1);
+  });
+});
+
+describe('what a forecast rests on, in words', () => {
+  it.each([
+    [11, 13, 0, '11–13 d, book'],
+    [11, 13, 1, '11–13 d, book; 1 own clutch'],
+    [11, 13, 4, '11–13 d, book; 4 own clutches'],
+    [12, 12, 0, '12 d, book'],
+  ])('%i to %i d, %i clutches: %s', (low, high, n, words) => {
+    expect(basisOf({ low, high }, n)).toBe(words);
+  });
+});

@@ -1,0 +1,40 @@
+/** Every source file has the test that mirrors it: `src/a/b.ts` in `tests/a/b.test.ts`. */
+import { transformSync } from 'esbuild';
+
+/** Folders of same-shaped files, covered by one test that goes through all of them. */
+export const tableTested = {
+  'src/journal/observations': 'tests/journal/observations.test.ts',
+  'src/findings/codes': 'tests/findings/codes.test.ts',
+};
+
+/** Files that another test covers. Keep it short. */
+export const coveredBy = {
+  'src/cli.ts': 'tests/bin/nestlog.test.ts',
+  'src/commands/index.ts': 'tests/bin/nestlog.test.ts',
+  'src/commands/usage-error.ts': 'tests/commands/program.test.ts',
+};
+
+/**
+ * Source files without a test. One that holds nothing but types needs none.
+ * @param {import('./sources.mjs').SourceFile[]} sources
+ * @param {Set<string>} tests paths
+ * @param {{ folders: Record<string, string>, files: Record<string, string> }} exceptions
+ * @returns {import('./sources.mjs').Complaint[]}
+ */
+export function withoutTest(sources, tests, exceptions = { folders: tableTested, files: coveredBy }) {
+  /** @type {import('./sources.mjs').Complaint[]} */
+  const complaints = [];
+  for (const { path, text } of sources) {
+    const folder = path.slice(0, path.lastIndexOf('/'));
+    const mirror = path.replace(/^src\//, 'tests/').replace(/\.ts$/, '.test.ts');
+    const expected = exceptions.files[path] ?? exceptions.folders[folder] ?? mirror;
+    if (tests.has(expected) || tests.has(mirror) || isTypesOnly(text)) continue;
+    complaints.push({ path, line: 1, what: `has no test: ${expected}` });
+  }
+  return complaints;
+}
+
+/** @param {string} text */
+function isTypesOnly(text) {
+  return transformSync(text, { loader: 'ts' }).code.trim() === '';
+}

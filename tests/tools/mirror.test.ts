@@ -1,0 +1,36 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { root } from '../../bin/build/settings.mjs';
+import { coveredBy, tableTested, withoutTest } from './mirror.mjs';
+
+const exceptions = {
+  folders: { 'src/eggs': 'tests/eggs.test.ts' },
+  files: { 'src/a.ts': 'tests/b.test.ts' },
+};
+const missing = (path: string, tests: string[], text = 'export const x = 1;') =>
+  withoutTest([{ path, text }], new Set(tests), exceptions).map(({ what }) => what);
+
+it('wants a test in the same place', () => {
+  expect(missing('src/room/fold.ts', ['tests/room/fold.test.ts'])).toEqual([]);
+  expect(missing('src/room/fold.ts', ['tests/fold.test.ts'])).toEqual([
+    'has no test: tests/room/fold.test.ts',
+  ]);
+});
+
+it('wants none for types', () => {
+  expect(
+    missing('src/room/model.ts', [], "import type { A } from './a.ts';\nexport interface B extends A {}"),
+  ).toEqual([]);
+});
+
+it('takes one test for a folder of same-shaped files, and the named exceptions', () => {
+  expect(missing('src/eggs/clear.ts', ['tests/eggs.test.ts'])).toEqual([]);
+  expect(missing('src/eggs/clear.ts', [])).toEqual(['has no test: tests/eggs.test.ts']);
+  expect(missing('src/a.ts', ['tests/b.test.ts'])).toEqual([]);
+});
+
+it('has no exception for what is no longer there', () => {
+  const named = [...Object.keys(tableTested), ...Object.keys(coveredBy)];
+  expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([]);
+});
