@@ -7,7 +7,9 @@ export default defineConfig({
   plugins: [profilesForVite()],
   test: {
     include: ['tests/**/*.test.ts'],
+    // Nothing in the core keeps state between tests, so that each file need not load the libraries anew.
     pool: 'threads',
+    isolate: false,
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
   },
 });

@@ -25,3 +25,8 @@ export interface Finding {
   at: Place;
   args: FindingArgs;
 }
+
+/** Order of findings: by file, line and column. */
+export function byPlace({ at: a }: Finding, { at: b }: Finding): number {
+  return a.file.localeCompare(b.file, 'en', { numeric: true }) || a.line - b.line || a.column - b.column;
+}

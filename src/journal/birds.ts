@@ -37,7 +37,11 @@ export interface BirdRecord {
 const keys = {
   id: { value: ownName, example: 'id: LW-19-04', takes: 'the id of the bird' },
   ring: { value: text, example: 'ring: LW 19 04', takes: 'the code on the ring' },
-  species: { value: text, example: 'species: lavender waxbill', takes: 'common name, scientific name or profile id' },
+  species: {
+    value: text,
+    example: 'species: lavender waxbill',
+    takes: 'common name, scientific name or profile id',
+  },
   sex: { value: word('cock', 'hen', 'unknown'), example: 'sex: hen', takes: 'cock or hen' },
   hatched: { value: day, example: 'hatched: 2024-05-17', takes: 'a date' },
   sire: { value: parents, example: 'sire: LW-17-02', takes: 'a bird, or a list where it is one of these' },
@@ -82,7 +86,8 @@ function readBird(item: Node, reader: LogReader<BirdObservation>, findings: Find
   }
   const name = id ?? said.is ?? said.ring;
   if (name === null) {
-    if (!item.pairs.some(([key]) => key.text === 'id')) findings.push({ code: 'no-id', at: item.at, args: {} });
+    if (!item.pairs.some(([key]) => key.text === 'id'))
+      findings.push({ code: 'no-id', at: item.at, args: {} });
     return null;
   }
   return {

@@ -11,7 +11,10 @@ export interface Clock {
  * The findings for entries of days that nobody has lived yet: later than the day stood on and than today. They are a
  * pass of their own, so that what is read from a file does not depend on the clock.
  */
-export function futureFindings(entries: Iterable<{ date: Day; dateAt: Place }>, { day, today }: Clock): Finding[] {
+export function futureFindings(
+  entries: Iterable<{ date: Day; dateAt: Place }>,
+  { day, today }: Clock,
+): Finding[] {
   const latest = Math.max(day, today);
   const findings: Finding[] = [];
   for (const { date, dateAt } of entries) {

@@ -56,8 +56,14 @@ function load(room: string, path: string): SourceFile {
   const file = join(room, path);
   try {
     const status = statSync(file);
-    if (!status.isFile()) return { path, problem: 'unreadable', detail: status.isDirectory() ? 'it is a folder' : 'it is no file' };
-    if (status.size > LARGEST) return { path, problem: 'too-large', detail: `${Math.round(status.size / 1024 / 1024)} MB` };
+    if (!status.isFile())
+      return {
+        path,
+        problem: 'unreadable',
+        detail: status.isDirectory() ? 'it is a folder' : 'it is no file',
+      };
+    if (status.size > LARGEST)
+      return { path, problem: 'too-large', detail: `${Math.round(status.size / 1024 / 1024)} MB` };
     return decode(path, readFileSync(file));
   } catch (error) {
     return problemOf(path, error);

@@ -1,13 +1,24 @@
-import type { Finding } from '../findings/finding.ts';
+import type { Finding, Place } from '../findings/finding.ts';
+import { nearest } from '../findings/nearest.ts';
 import { ownProfile } from '../species/find.ts';
 import type { Profile } from '../species/profile.ts';
+import { traits } from '../species/traits.ts';
 import { Empty, Fields, List, type Node, Text } from './nodes.ts';
+
+const KEYS = ['species', 'scientific', 'also', ...Object.values(traits).map(({ name }) => name)];
 
 /** Reads a keeper's own species file; every mistake is a finding at its place, and the rest of the profile counts. */
 export function readOwnSpecies(file: string, root: Fields, findings: Finding[]): Profile {
   const id = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
   const { profile, problems } = ownProfile(dataOf(root), id);
-  for (const { path, code, args } of problems) findings.push({ code, at: nodeAt(root, path).at, args });
+  for (const { path, code, args } of problems) {
+    const suggestion = code === 'profile-unknown-key' ? (nearest(String(args.key), KEYS) ?? '') : '';
+    findings.push({
+      code,
+      at: placeOf(root, path, code === 'profile-unknown-key'),
+      args: { ...args, suggestion },
+    });
+  }
   return profile;
 }
 
@@ -21,10 +32,9 @@ function dataOf(node: Node): unknown {
   return data;
 }
 
-/** The value under the path; for the last step that a file does not have, what stands above it. */
-function nodeAt(node: Node, path: readonly string[]): Node {
-  const [step, ...rest] = path;
+/** The place of the key or value under the path; where a step is missing, of what stands above it. */
+function placeOf(node: Node, [step, ...rest]: readonly string[], wantsKey: boolean): Place {
   const pair = node instanceof Fields ? node.pairs.find(([key]) => key.text === step) : undefined;
-  if (pair === undefined) return node;
-  return rest.length === 0 && pair[1] instanceof Empty ? pair[0] : nodeAt(pair[1], rest);
+  if (pair === undefined) return node.at;
+  return rest.length === 0 && wantsKey ? pair[0].at : placeOf(pair[1], rest, wantsKey);
 }

@@ -13,7 +13,11 @@ import type { Shape } from './text/recover.ts';
 /** What a journal says of the pair itself. */
 const header = {
   pair: { value: ownName, example: 'pair: LW-1', takes: 'the id of the pair' },
-  species: { value: text, example: 'species: lavender waxbill', takes: 'common name, scientific name or profile id' },
+  species: {
+    value: text,
+    example: 'species: lavender waxbill',
+    takes: 'common name, scientific name or profile id',
+  },
   cock: { value: parents, example: 'cock: LW-19-04', takes: 'a bird, or a list where it is one of these' },
   hen: { value: parents, example: 'hen: LW-20-11', takes: 'a bird, or a list where it is one of these' },
   housing: { value: text, example: 'housing: flight 2', takes: 'cage, flight or aviary' },
@@ -33,7 +37,8 @@ export function readPairJournal(file: string, root: Fields, findings: Finding[])
   const { pair, 'nest-looks': nestLooks, ...said } = readKeys(root, header, ['log'], findings);
   const name = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
   const top = { ...root.at, length: 1 };
-  if (!root.pairs.some(([key]) => key.text === 'pair')) findings.push({ code: 'no-pair', at: top, args: { name } });
+  if (!root.pairs.some(([key]) => key.text === 'pair'))
+    findings.push({ code: 'no-pair', at: top, args: { name } });
   const logs = root.pairs.filter(([key]) => key.text === 'log');
   if (logs.length === 0) findings.push({ code: 'no-log', at: top, args: {} });
   const reader = new LogReader<Observation>(grammar, findings);

@@ -32,7 +32,10 @@ export function sameText(node: Node): string {
   if (node instanceof Text) return JSON.stringify(node.text);
   if (node instanceof List) return `[${node.items.map(sameText).join()}]`;
   if (node instanceof Fields) {
-    return `{${node.pairs.map(([key, value]) => `${JSON.stringify(key.text)}:${sameText(value)}`).sort().join()}}`;
+    return `{${node.pairs
+      .map(([key, value]) => `${JSON.stringify(key.text)}:${sameText(value)}`)
+      .sort()
+      .join()}}`;
   }
   return node instanceof Refused ? '!' : '';
 }

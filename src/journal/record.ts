@@ -1,4 +1,4 @@
-import type { Finding, Place } from '../findings/finding.ts';
+import { byPlace, type Finding, type Place } from '../findings/finding.ts';
 import type { Profile } from '../species/profile.ts';
 import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
 import type { PairJournal } from './entry.ts';
@@ -49,7 +49,11 @@ export function readRoom(files: readonly SourceFile[], clock: Clock): RoomRecord
   let settingsFile: string | null = null;
   for (const file of files) {
     if ('problem' in file) {
-      record.findings.push({ code: `file-${file.problem}`, at: topOf(file.path), args: { detail: file.detail } });
+      record.findings.push({
+        code: `file-${file.problem}`,
+        at: topOf(file.path),
+        args: { detail: file.detail },
+      });
       continue;
     }
     const reading = readFile(file.path, file.text);
@@ -59,7 +63,8 @@ export function readRoom(files: readonly SourceFile[], clock: Clock): RoomRecord
     else if (settingsFile === null) {
       add(record, reading.says);
       settingsFile = file.path;
-    } else record.findings.push({ code: 'second-settings', at: topOf(file.path), args: { file: settingsFile } });
+    } else
+      record.findings.push({ code: 'second-settings', at: topOf(file.path), args: { file: settingsFile } });
   }
   for (const finding of futureFindings(datesOf(record), clock)) record.findings.push(finding);
   record.findings.sort(byPlace);
@@ -68,19 +73,33 @@ export function readRoom(files: readonly SourceFile[], clock: Clock): RoomRecord
 
 /** Reads one file; where it lies in the room says what it is. */
 export function readFile(path: string, source: string): FileReading {
-  if (isSettings(path)) return read(path, source, settingsShape, (...from) => ({ settings: readSettings(...from) }));
+  if (isSettings(path))
+    return read(path, source, settingsShape, (...from) => ({ settings: readSettings(...from) }));
   if (isBirds(path)) return read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) }));
   if (path.startsWith('species/')) {
-    return neverEmpty(path, read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) })));
+    return neverEmpty(
+      path,
+      read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) })),
+    );
   }
   if (path.startsWith('pairs/')) {
-    return neverEmpty(path, read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) })));
+    return neverEmpty(
+      path,
+      read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) })),
+    );
   }
-  const findings: Finding[] = /^(?:pair|log):/m.test(source) ? [{ code: 'stray-journal', at: topOf(path), args: { path } }] : [];
+  const findings: Finding[] = /^(?:pair|log):/m.test(source)
+    ? [{ code: 'stray-journal', at: topOf(path), args: { path } }]
+    : [];
   return { says: {}, text: source, findings };
 }
 
-function read(path: string, source: string, shape: Shape, says: (root: Fields, findings: Finding[]) => Says): FileReading {
+function read(
+  path: string,
+  source: string,
+  shape: Shape,
+  says: (root: Fields, findings: Finding[]) => Says,
+): FileReading {
   const { root, text, findings } = readTree(path, source, shape);
   return { says: root === null ? {} : says(root, findings), text, findings };
 }
@@ -107,18 +126,9 @@ function* datesOf({ pairs, birds, settings }: RoomRecord): Iterable<{ date: numb
   yield* settings.log;
 }
 
-function isSettings(path: string): boolean {
-  return /^nestlog\.ya?ml$/i.test(path);
-}
-
-function isBirds(path: string): boolean {
-  return /^birds\.ya?ml$/i.test(path);
-}
+const isSettings = (path: string) => /^nestlog\.ya?ml$/i.test(path);
+const isBirds = (path: string) => /^birds\.ya?ml$/i.test(path);
 
 function topOf(file: string): Place {
   return { file, line: 1, column: 1, length: 1 };
-}
-
-function byPlace({ at: a }: Finding, { at: b }: Finding): number {
-  return a.file < b.file ? -1 : a.file > b.file ? 1 : a.line - b.line || a.column - b.column;
 }

@@ -4,7 +4,16 @@ import { type Located, text, wholeNumber, word } from './grammar/values.ts';
 import { Fields, type Node, Refused } from './nodes.ts';
 import { readKeys } from './read/keys.ts';
 
-const anchors = ['paired', 'laid', 'sitting', 'hatched', 'fledged', 'independent', 'arrived', 'parted'] as const;
+const anchors = [
+  'paired',
+  'laid',
+  'sitting',
+  'hatched',
+  'fledged',
+  'independent',
+  'arrived',
+  'parted',
+] as const;
 
 /** What a routine of the room counts its days from. */
 export type Anchor = (typeof anchors)[number];

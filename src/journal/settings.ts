@@ -56,7 +56,11 @@ const keys = {
   'season-start': { value: monthAndDate, example: 'season-start: 09-01', takes: 'month and date, MM-DD' },
   ringing: { value: word('yes', 'no'), example: 'ringing: no', takes: 'yes or no' },
   limits: {
-    value: fields({ quarantine: wholeNumber(0), 'clutches-per-year': wholeNumber(1), 'max-inbreeding': share }),
+    value: fields({
+      quarantine: wholeNumber(0),
+      'clutches-per-year': wholeNumber(1),
+      'max-inbreeding': share,
+    }),
     example: 'limits: {quarantine: 30, clutches-per-year: 3, max-inbreeding: 0.125}',
     takes: '{quarantine: days, clutches-per-year: number, max-inbreeding: 0 to 1}',
   },

@@ -1,6 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import { layingInterval } from './lives.ts';
-import type { Clutch, Egg } from './model.ts';
+import type { Bird, Clutch, Egg } from './model.ts';
 
 /** When full sitting on a clutch began, as far as it is known. */
 export interface SittingStart {
@@ -115,4 +115,18 @@ function satOnFrom(
     span: { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) },
     inferred: sitting.inferred,
   };
+}
+
+/**
+ * The days on which it can have hatched: as the looks tell, but no earlier than a day before the shortest usual
+ * sitting, so that a nest looked into once a week does not make its chicks a week older than they can be.
+ */
+export function hatchedOn(bird: Bird): Span | null {
+  const { hatched, egg } = bird;
+  if (hatched === null || egg === null) return hatched;
+  const shortest = egg.clutch.pair.profile?.incubation?.value.low;
+  const clock = shortest === undefined ? null : eggClock(egg, hatched.to);
+  if (clock === null || shortest === undefined) return hatched;
+  const from = Math.max(hatched.from, clock.start.from + Math.floor(shortest) - 1);
+  return { from: Math.min(from, hatched.to), to: hatched.to };
 }

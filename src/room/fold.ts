@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import type { Finding } from '../findings/finding.ts';
+import { byPlace, type Finding } from '../findings/finding.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
@@ -57,10 +57,6 @@ export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day
     birds: [...new Set(fold.birds.values())],
     findings: fold.findings.sort(byPlace),
   };
-}
-
-function byPlace({ at: a }: Finding, { at: b }: Finding): number {
-  return a.file.localeCompare(b.file, 'en', { numeric: true }) || a.line - b.line || a.column - b.column;
 }
 
 /** A pair's journal joins the room, unless another journal has that id. */

@@ -1,5 +1,5 @@
-import type { Day } from '../days.ts';
-import { eggClock, type EggClock, sittingStart, type SittingStart } from '../room/clock.ts';
+import type { Day, Span } from '../days.ts';
+import { eggClock, type EggClock, hatchedOn, sittingStart, type SittingStart } from '../room/clock.ts';
 import type { Room } from '../room/fold.ts';
 import { isDependent } from '../room/lives.ts';
 import type { Bird, Clutch, Egg, Pair } from '../room/model.ts';
@@ -80,7 +80,7 @@ function makeBrood(
   });
   const species = profile?.species ?? pair.species ?? '';
   const starts = clocks.filter(({ egg, clock }) => clock.running && mayHatch(egg)).map(({ clock }) => clock.start);
-  const nestlings = young.filter((bird) => bird.fledged === null && bird.hatched !== null);
+  const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
     pair,
@@ -94,11 +94,11 @@ function makeBrood(
     hatched: where === 'nest' ? hatchedAt(pair, clutch) : young,
     sitting: clutch === null ? null : sittingStart(clutch, room.day),
     clocks,
-    hatch: expected(profile?.incubation?.value, (range) => durations.incubation(species, range), starts),
+    hatch: expected(profile?.incubation?.value, (range) => durations('incubation', species, range), starts),
     fledge: expected(
       profile?.fledging?.value,
-      (range) => durations.fledging(species, range),
-      nestlings.map((bird) => bird.hatched as { from: Day; to: Day }),
+      (range) => durations('fledging', species, range),
+      nestlings.flatMap((bird) => hatchedOn(bird) ?? []),
     ),
   };
 }
@@ -106,7 +106,7 @@ function makeBrood(
 function expected<R>(
   range: R | undefined,
   duration: (range: R) => Duration,
-  starts: { from: Day; to: Day }[],
+  starts: Span[],
 ): Expected | null {
   if (range === undefined) return null;
   const known = duration(range);

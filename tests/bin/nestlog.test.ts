@@ -31,10 +31,15 @@ describe('the program', () => {
     expect(stderr).toMatch(/^nestlog: unknown command 'no-such-command'/);
   });
 
-  it('shows its help without having read any command’s code', () => {
-    const script = `require('./dist/nestlog.cjs').main(['--help'], 'x').then(() =>
-      console.log('grammar loaded:', '__zod_globalRegistry' in globalThis))`;
-    expect(node(['-e', script]).stdout).toMatch(/^Usage: nestlog.*grammar loaded: false\n$/s);
+  // zod leaves this mark on the global object when its code runs.
+  it('shows its help without having run any command’s code', () => {
+    const marked = (words: string) => {
+      const script = `require('./dist/nestlog.cjs').main(${words}, 'x')
+        .then(() => console.log('grammar loaded:', '__zod_globalRegistry' in globalThis))`;
+      return node(['-e', script]).stdout;
+    };
+    expect(marked("['--help']")).toMatch(/^Usage: nestlog.*grammar loaded: false\n$/s);
+    expect(marked("['due', '--help']")).toMatch(/^.*Usage: nestlog due.*grammar loaded: true\n$/s);
   });
 
   it('takes a closed pipe for a reader that has seen enough', () => {

@@ -4,6 +4,8 @@ import { transformSync } from 'esbuild';
 /** Folders of same-shaped files, covered by one test that goes through all of them. */
 export const tableTested = {
   'src/journal/observations': 'tests/journal/observations.test.ts',
+  'src/journal/bird-observations': 'tests/journal/bird-observations.test.ts',
+  'src/room/observations': 'tests/room/observations.test.ts',
   'src/findings/codes': 'tests/findings/codes.test.ts',
 };
 

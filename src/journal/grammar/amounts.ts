@@ -12,7 +12,8 @@ export const monthAndDate = z
   .transform((node, context): { month: number; date: number } => {
     const text = node.text.trim();
     const [month = 0, date = 0] = (/^(\d{2})-(\d{2})$/.exec(text) ?? []).slice(1).map(Number);
-    if (month >= 1 && month <= 12 && date >= 1 && date <= daysInMonth(LEAP_YEAR, month)) return { month, date };
+    if (month >= 1 && month <= 12 && date >= 1 && date <= daysInMonth(LEAP_YEAR, month))
+      return { month, date };
     return refuse(context, node.at, 'not-month-and-date', { text });
   })
   .meta({ shape: 'month-and-date', description: 'month and date: 09-01' });
@@ -34,7 +35,8 @@ export const minutes = z
   .transform((node, context): number => {
     const text = node.text.trim();
     const [, digits, unit] = /^(\d{1,4}(?:\.\d+)?)\s*(h|min)?$/.exec(text) ?? [];
-    const value = digits === undefined ? parseTime(text) : Math.round(Number(digits) * (unit === 'h' ? 60 : 1));
+    const value =
+      digits === undefined ? parseTime(text) : Math.round(Number(digits) * (unit === 'h' ? 60 : 1));
     return value !== null && value > 0 ? value : refuse(context, node.at, 'not-minutes', { text });
   })
   .meta({ shape: 'minutes', description: 'minutes, or hours: 90, 45 min, 3 h' });

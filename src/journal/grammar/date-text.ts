@@ -31,10 +31,12 @@ const MONTHS = [
 export function readDate(written: string, near: number | null = null): DateReading {
   const text = written.trim();
   const day = parseDay(text);
-  if (day === null) return impossible(text) ?? { code: 'date-shape', args: { text, suggestion: suggestions(text, near) } };
+  if (day === null)
+    return impossible(text) ?? { code: 'date-shape', args: { text, suggestion: suggestions(text, near) } };
   const { year, month, date } = civilDate(day);
   if (year >= EARLIEST_YEAR) return { day };
-  const sameDay = near !== null && date <= daysInMonth(near, month) ? formatDay(dayOf(near, month, date)) : '';
+  const sameDay =
+    near !== null && date <= daysInMonth(near, month) ? formatDay(dayOf(near, month, date)) : '';
   return { code: 'early-date', args: { text, suggestion: sameDay } };
 }
 
@@ -44,7 +46,10 @@ function impossible(text: string): DateReading | null {
   const [year, month, date] = match.slice(1).map(Number) as [number, number, number];
   const name = MONTHS[month - 1];
   if (name === undefined) {
-    return { code: 'impossible-date', args: { text, month: '', days: 0, suggestion: valid(year, date, month) ?? '' } };
+    return {
+      code: 'impossible-date',
+      args: { text, month: '', days: 0, suggestion: valid(year, date, month) ?? '' },
+    };
   }
   const days = daysInMonth(year, month);
   const suggestion = valid(year, month, date > days ? days : 1) ?? '';
@@ -59,7 +64,8 @@ function suggestions(text: string, near: number | null): string {
 
 function readings(text: string, near: number | null): (string | null)[] {
   const clock = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})/.exec(text);
-  if (clock !== null) return [parseDay(clock[1] as string) === null ? null : `${clock[1]}, time: ${clock[2]}`];
+  if (clock !== null)
+    return [parseDay(clock[1] as string) === null ? null : `${clock[1]}, time: ${clock[2]}`];
   const compact = /^(\d{4})(\d{2})(\d{2})$/.exec(text);
   const yearFirst = compact ?? /^(\d{4})[-/. ](\d{1,2})[-/. ](\d{1,2})$/.exec(text);
   if (yearFirst !== null) {
@@ -87,7 +93,8 @@ function inWords(text: string, near: number | null): string | null {
   const numbers = text.match(/\d+/g) ?? [];
   const date = numbers.find((number) => number.length <= 2);
   const year = numbers.find((number) => number.length === 4);
-  if (month < 0 || date === undefined || numbers.length > 2 || (year === undefined && near === null)) return null;
+  if (month < 0 || date === undefined || numbers.length > 2 || (year === undefined && near === null))
+    return null;
   return valid(year === undefined ? (near as number) : Number(year), month + 1, Number(date));
 }
 

@@ -36,12 +36,14 @@ export const moment = z
     const text = node.text.trim();
     const sameDay = parseTime(text);
     if (sameDay !== null) return { day: null, time: sameDay };
-    const [, date = text, clock] = /^(\S+)[T ]+(\d{1,2}:\d{2})$/.exec(text) ?? /^(\d{4}-\d{2}-\d{2})T(\S+)$/.exec(text) ?? [];
+    const [, date = text, clock] =
+      /^(\S+)[T ]+(\d{1,2}:\d{2})$/.exec(text) ?? /^(\d{4}-\d{2}-\d{2})T(\S+)$/.exec(text) ?? [];
     const read = readDate(date);
     if (!('day' in read)) return refuse(context, node.at, read.code, read.args);
     if (clock === undefined) return { day: read.day, time: null };
     const minutes = parseTime(clock);
-    if (minutes === null) return refuse(context, node.at, 'not-a-time', { text: clock, suggestion: suggestTime(clock) });
+    if (minutes === null)
+      return refuse(context, node.at, 'not-a-time', { text: clock, suggestion: suggestTime(clock) });
     return { day: read.day, time: minutes };
   })
   .meta({ shape: 'moment', description: 'a date, a date with a time, or a time of the same day' });

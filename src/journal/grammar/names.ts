@@ -17,7 +17,8 @@ export const ownName = z
     const name = new Text(node.text.trim(), node.at);
     if (name.text === '') return refuse(context, node.at, 'empty-text');
     const taken = name.text.includes('/') || TAKEN.includes(name.text) || parseCount(name) !== null;
-    if (taken || parseRef(name).form !== 'name') return refuse(context, node.at, 'bad-name', { text: name.text });
+    if (taken || parseRef(name).form !== 'name')
+      return refuse(context, node.at, 'bad-name', { text: name.text });
     return { text: name.text, at: name.at };
   })
   .meta({ shape: 'name', description: 'an id without /' });

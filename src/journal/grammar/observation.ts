@@ -18,6 +18,8 @@ export interface ObservationDefinition<S extends z.ZodType = z.ZodType> extends 
 }
 
 /** Keeps the schema's own type while checking the rest. */
-export function observation<S extends z.ZodType>(definition: ObservationDefinition<S>): ObservationDefinition<S> {
+export function observation<S extends z.ZodType>(
+  definition: ObservationDefinition<S>,
+): ObservationDefinition<S> {
   return definition;
 }

@@ -18,7 +18,10 @@ export function suggestTime(text: string): string {
   if (match === null) return '';
   const half = match[3]?.toLowerCase();
   const hour = Number(match[1]);
-  const minutes = minutesOf(half === 'pm' && hour < 12 ? hour + 12 : half === 'am' && hour === 12 ? 0 : hour, Number(match[2] ?? 0));
+  const minutes = minutesOf(
+    half === 'pm' && hour < 12 ? hour + 12 : half === 'am' && hour === 12 ? 0 : hour,
+    Number(match[2] ?? 0),
+  );
   return minutes === null ? '' : formatTime(minutes);
 }
 

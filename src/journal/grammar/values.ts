@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Place } from '../../findings/finding.ts';
-import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
 import { nearest } from '../../findings/nearest.ts';
+import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
 import { refuse } from './issue.ts';
 
 /** A word or sentence and where it stands. */
@@ -110,7 +110,9 @@ export function fields<S extends Shape>(shape: S) {
   return z
     .instanceof(Fields)
     .transform((node, context): FieldsOf<S> => {
-      const result: Record<string, unknown> = Object.fromEntries(Object.keys(shape).map((key) => [key, null]));
+      const result: Record<string, unknown> = Object.fromEntries(
+        Object.keys(shape).map((key) => [key, null]),
+      );
       for (const [index, [name, under]] of node.pairs.entries()) {
         const schema = Object.hasOwn(shape, name.text) ? shape[name.text] : undefined;
         if (schema === undefined) {
@@ -126,7 +128,14 @@ export function fields<S extends Shape>(shape: S) {
         }
         const parsed = schema.safeParse(under);
         if (parsed.success) result[name.text] = parsed.data;
-        else context.issues.push(...(parsed.error.issues.map((issue) => ({ ...issue, path: [index, 1, ...issue.path], input: under })) as never[]));
+        else
+          context.issues.push(
+            ...(parsed.error.issues.map((issue) => ({
+              ...issue,
+              path: [index, 1, ...issue.path],
+              input: under,
+            })) as never[]),
+          );
       }
       if (node.pairs.length === 0) refuse(context, node.at, 'empty-map');
       return result as FieldsOf<S>;

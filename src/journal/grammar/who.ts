@@ -111,7 +111,10 @@ export const count = z
 export const ref = z
   .instanceof(Text)
   .transform((text): Ref => parseRef(text))
-  .meta({ shape: 'ref', description: 'one egg, chick or bird: e1, c2, 2/c1, SF-2/1/c1, cock, hen, a ring, an id' });
+  .meta({
+    shape: 'ref',
+    description: 'one egg, chick or bird: e1, c2, 2/c1, SF-2/1/c1, cock, hen, a ring, an id',
+  });
 
 /** Just this one, for observations that name one egg or bird at a time. */
 export function only(one: Ref): Who {

@@ -4,7 +4,10 @@ import { empty, fields } from '../grammar/values.ts';
 import { count } from '../grammar/who.ts';
 
 export const checked = observation({
-  value: z.union([empty.transform(() => ({ eggs: null, chicks: null })), fields({ eggs: count, chicks: count })]),
+  value: z.union([
+    empty.transform(() => ({ eggs: null, chicks: null })),
+    fields({ eggs: count, chicks: count }),
+  ]),
   order: 180,
   look: true,
   example: 'checked: {eggs: 2, chicks: 2}',

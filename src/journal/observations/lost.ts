@@ -23,7 +23,9 @@ export const takenCauses = ['removed', 'sold', 'given'] as const;
 export const lost = observation({
   value: z.union([
     who.transform((eggs) => [{ cause: null, who: eggs }]),
-    map(word(...lossCauses, ...takenCauses), who).transform((pairs) => pairs.map(([cause, eggs]) => ({ cause, who: eggs }))),
+    map(word(...lossCauses, ...takenCauses), who).transform((pairs) =>
+      pairs.map(([cause, eggs]) => ({ cause, who: eggs })),
+    ),
   ]),
   order: 110,
   look: true,

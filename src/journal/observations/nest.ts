@@ -5,7 +5,10 @@ import { fields, text, word } from '../grammar/values.ts';
 const state = word('offered', 'building', 'lined', 'ready', 'moved', 'removed', 'cleaned');
 
 export const nest = observation({
-  value: z.union([state.transform((is) => ({ state: is, site: null, height: null, material: null })), fields({ state, site: text, height: text, material: text })]),
+  value: z.union([
+    state.transform((is) => ({ state: is, site: null, height: null, material: null })),
+    fields({ state, site: text, height: text, material: text }),
+  ]),
   order: 20,
   look: false,
   example: 'nest: {state: lined, site: gorse bundle, material: coconut fibre}',

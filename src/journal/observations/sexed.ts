@@ -3,9 +3,7 @@ import { map, word } from '../grammar/values.ts';
 import { who } from '../grammar/who.ts';
 
 export const sexed = observation({
-  value: map(word('cock', 'hen'), who).transform((pairs) =>
-    pairs.map(([sex, whom]) => ({ sex, who: whom })),
-  ),
+  value: map(word('cock', 'hen'), who).transform((pairs) => pairs.map(([sex, whom]) => ({ sex, who: whom }))),
   order: 200,
   look: false,
   example: 'sexed: {cock: [c1, c2], hen: c3}',

@@ -4,7 +4,10 @@ import { map, text } from '../grammar/values.ts';
 import { ref } from '../grammar/who.ts';
 
 export const treated = observation({
-  value: z.union([text.transform((what) => [{ who: null, what }]), map(ref, text).transform((pairs) => pairs.map(([whom, what]) => ({ who: whom, what })))]),
+  value: z.union([
+    text.transform((what) => [{ who: null, what }]),
+    map(ref, text).transform((pairs) => pairs.map(([whom, what]) => ({ who: whom, what }))),
+  ]),
   order: 200,
   look: false,
   example: 'treated: {hen: as the vet ordered}',

@@ -25,7 +25,8 @@ export function readKeys<T extends KeyTable>(
     if (elsewhere.includes(key.text)) continue;
     const definition = Object.hasOwn(table, key.text) ? table[key.text] : undefined;
     if (definition === undefined) findings.push(unknownKey(key, [...Object.keys(table), ...elsewhere]));
-    else if (seen.has(key.text)) findings.push({ code: 'duplicate-key', at: key.at, args: { key: key.text } });
+    else if (seen.has(key.text))
+      findings.push({ code: 'duplicate-key', at: key.at, args: { key: key.text } });
     else if (!(node instanceof Empty)) values[key.text] = readValue(definition, key, node, findings) ?? null;
     seen.add(key.text);
   }

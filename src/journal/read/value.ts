@@ -23,13 +23,22 @@ export function readValue<S extends z.ZodType>(
   return undefined;
 }
 
-function findingOf(issues: readonly Issue[], { takes, example }: KeyDefinition, key: Text, node: Node): Finding {
+function findingOf(
+  issues: readonly Issue[],
+  { takes, example }: KeyDefinition,
+  key: Text,
+  node: Node,
+): Finding {
   const leaves = issues.flatMap((issue) => leavesOf(issue, []));
   for (const { issue } of leaves) {
     const said = grammarIssue(issue);
-    if (said !== null) return { code: said.code, at: said.at, args: { ...said.args, name: key.text, example } };
+    if (said !== null)
+      return { code: said.code, at: said.at, args: { ...said.args, name: key.text, example } };
   }
-  const deepest = leaves.reduce<readonly PropertyKey[]>((path, leaf) => (leaf.path.length > path.length ? leaf.path : path), []);
+  const deepest = leaves.reduce<readonly PropertyKey[]>(
+    (path, leaf) => (leaf.path.length > path.length ? leaf.path : path),
+    [],
+  );
   return { code: 'wrong-value', at: nodeAt(node, deepest).at, args: { key: key.text, takes, example } };
 }
 
@@ -46,7 +55,9 @@ function leavesOf(issue: Issue, above: readonly PropertyKey[]): Leaf[] {
 }
 
 function grammarIssue(issue: Issue): GrammarIssue | null {
-  return issue.code === 'custom' && issue.params !== undefined ? (issue.params as unknown as GrammarIssue) : null;
+  return issue.code === 'custom' && issue.params !== undefined
+    ? (issue.params as unknown as GrammarIssue)
+    : null;
 }
 
 /** Follows a path of the grammar: items of lists, and key (0) or value (1) of a map's pairs. */

@@ -1,19 +1,27 @@
 import type { Day } from '../../days.ts';
 import type { Finding, Place } from '../../findings/finding.ts';
 import { readDate } from '../grammar/date-text.ts';
-import type { KeyTable } from '../grammar/key.ts';
+import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { type Located, text, wholeNumber } from '../grammar/values.ts';
 import { Empty, Fields, type Node, Text } from '../nodes.ts';
-import { readValue } from './value.ts';
 import { unknownKey } from './keys.ts';
+import { readValue } from './value.ts';
 
 /** What an entry says besides what was seen. */
 const circumstances = {
   time: { value: time, example: 'time: 07:30', takes: 'a time of day' },
-  after: { value: moment, example: 'after: 2026-02-28 18:00', takes: 'a date, a date with a time, or a time of the same day' },
-  clutch: { value: wholeNumber(1), example: 'clutch: 2', takes: 'the number of one of the pair’s own clutches' },
+  after: {
+    value: moment,
+    example: 'after: 2026-02-28 18:00',
+    takes: 'a date, a date with a time, or a time of the same day',
+  },
+  clutch: {
+    value: wholeNumber(1),
+    example: 'clutch: 2',
+    takes: 'the number of one of the pair’s own clutches',
+  },
   site: { value: text, example: 'site: gorse bundle', takes: 'which nest' },
   note: { value: text, example: 'note: "hen sat well"', takes: 'text' },
 } as const satisfies KeyTable;
@@ -45,18 +53,33 @@ export interface VisitGrammar {
  *
  * @param near the year of other entries, for the fix of a date without one
  */
-export function readVisit<O>(item: Node, grammar: VisitGrammar, near: number | null, findings: Finding[]): Visit<O> | null {
+export function readVisit<O>(
+  item: Node,
+  grammar: VisitGrammar,
+  near: number | null,
+  findings: Finding[],
+): Visit<O> | null {
   if (!(item instanceof Fields)) {
     findings.push({ code: 'not-an-entry', at: item.at, args: {} });
     return null;
   }
   const date = dateOf(item, near, findings);
   if (date === null) return null;
-  const visit: Visit<O> = { at: item.at, ...date, time: null, after: null, clutch: null, site: null, note: null, saw: [] };
+  const visit: Visit<O> = {
+    at: item.at,
+    ...date,
+    time: null,
+    after: null,
+    clutch: null,
+    site: null,
+    note: null,
+    saw: [],
+  };
   const before = findings.length;
   for (const [key, node] of item.pairs) {
     if (key.text === 'date') continue;
-    if (isCircumstance(key.text, grammar)) readCircumstance(visit as Visit<unknown>, key, key.text, node, findings);
+    if (isCircumstance(key.text, grammar))
+      readCircumstance(visit as Visit<unknown>, key, key.text, node, findings);
     else readObservation(visit as Visit<unknown>, key, node, grammar, findings);
   }
   if (visit.saw.length === 0 && visit.note === null && findings.length === before) {
@@ -65,15 +88,25 @@ export function readVisit<O>(item: Node, grammar: VisitGrammar, near: number | n
   return visit;
 }
 
-function dateOf({ at, pairs }: Fields, near: number | null, findings: Finding[]): { date: Day; dateAt: Place } | null {
+function dateOf(
+  { at, pairs }: Fields,
+  near: number | null,
+  findings: Finding[],
+): { date: Day; dateAt: Place } | null {
   const [key, node] = pairs.find(([{ text }]) => text === 'date') ?? [];
   if (key === undefined || node === undefined || node instanceof Empty) {
     const joined = pairs.find(([{ text }]) => text.startsWith('date:'))?.[0];
-    findings.push(joined === undefined ? { code: 'no-date', at: key?.at ?? at, args: {} } : unknownKey(joined, ['date']));
+    findings.push(
+      joined === undefined ? { code: 'no-date', at: key?.at ?? at, args: {} } : unknownKey(joined, ['date']),
+    );
     return null;
   }
   if (!(node instanceof Text)) {
-    findings.push({ code: 'wrong-value', at: node.at, args: { key: 'date', takes: 'a date', example: 'date: 2026-03-01' } });
+    findings.push({
+      code: 'wrong-value',
+      at: node.at,
+      args: { key: 'date', takes: 'a date', example: 'date: 2026-03-01' },
+    });
     return null;
   }
   const read = readDate(node.text, near);
@@ -86,9 +119,16 @@ function isCircumstance(key: string, { circumstances: allowed }: VisitGrammar): 
   return (allowed as readonly string[]).includes(key);
 }
 
-function readCircumstance(visit: Visit<unknown>, key: Text, name: Circumstance, node: Node, findings: Finding[]): void {
+function readCircumstance(
+  visit: Visit<unknown>,
+  key: Text,
+  name: Circumstance,
+  node: Node,
+  findings: Finding[],
+): void {
   if (node instanceof Empty) return;
-  const value = readValue(circumstances[name], key, node, findings);
+  const definition: KeyDefinition = circumstances[name];
+  const value = readValue(definition, key, node, findings);
   if (value === undefined) return;
   if (name === 'time') visit.time = value as number;
   else if (name === 'clutch') visit.clutch = { number: value as number, at: node.at };
@@ -97,14 +137,25 @@ function readCircumstance(visit: Visit<unknown>, key: Text, name: Circumstance, 
 }
 
 /** Of what happened after a moment, the moment cannot lie behind the entry's own. */
-function afterOf(visit: Visit<unknown>, { day, time }: Moment, at: Place, findings: Finding[]): Visit<unknown>['after'] {
+function afterOf(
+  visit: Visit<unknown>,
+  { day, time }: Moment,
+  at: Place,
+  findings: Finding[],
+): Visit<unknown>['after'] {
   const after = { day: day ?? visit.date, time };
   if (after.day <= visit.date) return after;
   findings.push({ code: 'after-later', at, args: {} });
   return null;
 }
 
-function readObservation(visit: Visit<unknown>, key: Text, node: Node, grammar: VisitGrammar, findings: Finding[]): void {
+function readObservation(
+  visit: Visit<unknown>,
+  key: Text,
+  node: Node,
+  grammar: VisitGrammar,
+  findings: Finding[],
+): void {
   const { observations } = grammar;
   const definition = Object.hasOwn(observations, key.text) ? observations[key.text] : undefined;
   if (definition !== undefined) {

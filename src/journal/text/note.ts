@@ -37,7 +37,8 @@ export function swallowedNote({ items, range }: YamlMap, text: string): Swallowe
   const next = items[index + 1]?.key?.range[0];
   if (next === undefined || next >= lineEnd) return null;
   const mapEnd = (range[1] as number) - 1;
-  const region = mapEnd <= lineEnd ? text.slice(from, mapEnd) : text.slice(from, lineEnd).replace(/,?\s*$/, '');
+  const region =
+    mapEnd <= lineEnd ? text.slice(from, mapEnd) : text.slice(from, lineEnd).replace(/,?\s*$/, '');
   const to = from + region.trimEnd().length;
   return { from, to, swallows: (offset) => offset > from && offset < Math.max(to, lineEnd) };
 }

@@ -25,7 +25,14 @@ export function prepare(file: string, raw: string, findings: Finding[]): Prepare
   const lines = new Lines(file, text);
   const lost = text.indexOf(LOST);
   if (lost >= 0) findings.push({ code: 'not-utf8', at: lines.place(lost, lost + 1), args: {} });
-  return { lines, yaml: oneDocument(withoutDirectives(withoutConflicts(text, lines, findings), lines, findings), lines, findings) };
+  return {
+    lines,
+    yaml: oneDocument(
+      withoutDirectives(withoutConflicts(text, lines, findings), lines, findings),
+      lines,
+      findings,
+    ),
+  };
 }
 
 function withoutConflicts(text: string, lines: Lines, findings: Finding[]): string {

@@ -1,5 +1,6 @@
 import type { Finding } from '../../findings/finding.ts';
 import { Fields, List, type Node, Text } from '../nodes.ts';
+import { append } from './append.ts';
 import type { Lines } from './lines.ts';
 import { maskNote, rawNote } from './note.ts';
 import type { Trouble } from './trouble.ts';
@@ -43,21 +44,23 @@ export class Recovery {
 
   fields(slice: Slice): Fields {
     const pairs: (readonly [Text, Node])[] = [];
-    for (const section of sectionsOf(slice)) pairs.push(...this.#section(section));
+    for (const section of sectionsOf(slice)) append(pairs, this.#section(section));
     const at = this.#lines.place(slice.base, slice.base + slice.text.length);
     return new Fields(pairs, at, 'block');
   }
 
   #section(section: Slice): Fields['pairs'] {
-    const parsed = parseYaml(this.#lines, section);
-    if ('root' in parsed && parsed.root instanceof Fields) {
-      this.findings.push(...parsed.findings);
-      return parsed.root.pairs;
-    }
     const lines = linesOf(section.text);
     const name = KEY.exec(lines.find(({ body }) => body !== '')?.body ?? '')?.[2];
     const holds = name !== undefined && Object.hasOwn(this.#shape, name) ? this.#shape[name] : undefined;
-    if (name !== undefined && holds !== undefined) return [this.#list(section, lines, name, holds)];
+    if (name !== undefined && holds !== undefined && lines.some(({ body }) => DASH.test(body))) {
+      return [this.#list(section, lines, name, holds)];
+    }
+    const parsed = parseYaml(this.#lines, section);
+    if ('root' in parsed && parsed.root instanceof Fields) {
+      append(this.findings, parsed.findings);
+      return parsed.root.pairs;
+    }
     this.#unreadable('unreadable-lines', section, parsed);
     return [];
   }
@@ -71,11 +74,18 @@ export class Recovery {
     const indent = lines[first]?.indent ?? 0;
     const starts = lines.filter(
       ({ body, indent: own }, index) =>
-        index >= first && first >= 0 && DASH.test(body) && (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
+        index >= first &&
+        first >= 0 &&
+        DASH.test(body) &&
+        (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
     );
     const stray = lines.slice(head + 1, first < 0 ? lines.length : first).some(({ body }) => body !== '');
     if (stray || !/:\s*(?:#.*)?$/.test(line.body)) {
-      this.#unreadable('unreadable-lines', part(section, line.from, starts[0]?.from ?? section.text.length), null);
+      this.#unreadable(
+        'unreadable-lines',
+        part(section, line.from, starts[0]?.from ?? section.text.length),
+        null,
+      );
     }
     const items = starts.flatMap(({ from }, index) =>
       this.#item(part(section, from, starts[index + 1]?.from ?? section.text.length), holds),
@@ -86,12 +96,14 @@ export class Recovery {
   #item(item: Slice, holds: 'entries' | 'records'): readonly Node[] {
     const parsed = parseYaml(this.#lines, item);
     if ('root' in parsed && parsed.root instanceof List) {
-      this.findings.push(...parsed.findings);
+      append(this.findings, parsed.findings);
       return parsed.root.items;
     }
     if (holds === 'records') return [this.fields({ ...item, text: item.text.replace('-', ' ') })];
     const hopeless = 'trouble' in parsed && parsed.trouble.why === 'too-long';
-    const read = hopeless ? null : (this.#withRawNote(item) ?? this.#withoutTab(item) ?? this.#firstLine(item));
+    const read = hopeless
+      ? null
+      : (this.#withRawNote(item) ?? this.#withoutTab(item) ?? this.#firstLine(item));
     if (read !== null) return read;
     this.#unreadable('unreadable-entry', item, parsed);
     return [];
@@ -102,7 +114,8 @@ export class Recovery {
     if (span === null) return null;
     const note = { from: span.from, text: item.text.slice(span.from, span.to) };
     const items = this.#items({ ...item, text: maskNote(item.text, span), note });
-    if (items !== null) this.findings.push(unquotedNote(this.#lines, item.base + span.from, item.base + span.to));
+    if (items !== null)
+      this.findings.push(unquotedNote(this.#lines, item.base + span.from, item.base + span.to));
     return items;
   }
 
@@ -114,7 +127,11 @@ export class Recovery {
     const items = this.#items({ ...item, text: ' '.repeat(margin.length) + item.text.slice(margin.length) });
     if (items !== null && !this.#tabs) {
       this.#tabs = true;
-      this.findings.push({ code: 'tab-indent', at: this.#lines.place(item.base + tab, item.base + tab + 1), args: {} });
+      this.findings.push({
+        code: 'tab-indent',
+        at: this.#lines.place(item.base + tab, item.base + tab + 1),
+        args: {},
+      });
     }
     return items;
   }
@@ -134,7 +151,7 @@ export class Recovery {
   #items(slice: Slice): readonly Node[] | null {
     const parsed = parseYaml(this.#lines, slice);
     if (!('root' in parsed && parsed.root instanceof List)) return null;
-    this.findings.push(...parsed.findings);
+    append(this.findings, parsed.findings);
     return parsed.root.items;
   }
 

@@ -1,5 +1,6 @@
 import type { Finding } from '../../findings/finding.ts';
 import { Fields } from '../nodes.ts';
+import { append } from './append.ts';
 import { prepare } from './prepare.ts';
 import { Recovery, type Shape } from './recover.ts';
 import { parseYaml } from './yaml.ts';
@@ -22,17 +23,17 @@ export function readTree(file: string, raw: string, shape: Shape): Tree {
   const { text } = lines;
   const whole = parseYaml(lines, { text: yaml, base: 0 });
   if ('root' in whole) {
-    findings.push(...whole.findings);
+    append(findings, whole.findings);
     if (whole.root === null || whole.root instanceof Fields) return { root: whole.root, text, findings };
     findings.push({ code: 'not-a-mapping', at: whole.root.at, args: {} });
     return { root: null, text, findings };
   }
   const recovery = new Recovery(lines, shape);
   const root = recovery.fields({ text: yaml, base: 0 });
-  findings.push(...recovery.findings);
+  append(findings, recovery.findings);
   if (root.pairs.length > 0) return { root, text, findings };
   // Not one key could be read. One finding says more than one for each of many lines.
-  if (recovery.findings.length <= FEW) return { root: null, text, findings };
+  if (recovery.findings.length > 0 && recovery.findings.length <= FEW) return { root: null, text, findings };
   findings.length -= recovery.findings.length;
   const start = Math.max(0, yaml.search(/\S/));
   findings.push({ code: 'not-a-mapping', at: lines.place(start, lines.lineEnd(start)), args: {} });

@@ -1,4 +1,15 @@
-import { type Alias, isAlias, isMap, isScalar, parseDocument, type ParsedNode, type Scalar, type YAMLMap, type YAMLSeq } from 'yaml';
+import {
+  type Alias,
+  isAlias,
+  isMap,
+  isScalar,
+  type ParsedNode,
+  parseDocument,
+  type Scalar,
+  Schema,
+  type YAMLMap,
+  type YAMLSeq,
+} from 'yaml';
 import type { Finding, Place } from '../../findings/finding.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
 import type { Lines } from './lines.ts';
@@ -15,6 +26,9 @@ export interface Slice {
 
 export type Parsed = { root: Node | null; findings: Finding[] } | { trouble: Trouble };
 
+/** All scalars are text: made once, as making it takes longer than reading an entry. */
+const FAILSAFE = new Schema({ schema: 'failsafe' });
+
 /** No journal has such a line; garbage does, and would keep the parser busy. */
 const LONGEST_LINE = 100_000;
 
@@ -24,11 +38,19 @@ export function parseYaml(lines: Lines, slice: Slice): Parsed {
   if (long >= 0) return { trouble: { why: 'too-long', offset: long } };
   try {
     // Keys are compared by the walk: the library's own check takes quadratic time.
-    const document = parseDocument(slice.text, { schema: 'failsafe', prettyErrors: false, uniqueKeys: false, logLevel: 'silent' });
+    const document = parseDocument(slice.text, {
+      schema: FAILSAFE,
+      prettyErrors: false,
+      uniqueKeys: false,
+      logLevel: 'silent',
+    });
     const [error] = document.errors;
     if (error !== undefined) return { trouble: troubleOf(error, slice.text) };
     const walk = new Walk(lines, slice);
-    return { root: document.contents === null ? null : walk.root(document.contents as ParsedNode), findings: walk.findings };
+    return {
+      root: document.contents === null ? null : walk.root(document.contents as ParsedNode),
+      findings: walk.findings,
+    };
   } catch {
     // The library recurses: what is nested deeper than any stack ends here.
     return { trouble: { why: 'too-deep', offset: 0 } };
@@ -58,7 +80,8 @@ class Walk {
   }
 
   root(node: ParsedNode): Node | null {
-    if (isScalar(node) && node.type === 'PLAIN' && node.source === '' && !node.anchor && !node.tag) return null;
+    if (isScalar(node) && node.type === 'PLAIN' && node.source === '' && !node.anchor && !node.tag)
+      return null;
     return this.#node(node, isMap(node));
   }
 
@@ -66,7 +89,9 @@ class Walk {
     const feature = featureOf(node);
     if (feature !== null) {
       // An anchor or a tag leaves the value as it was typed; only an alias has none of its own.
-      const refused = this.#refuse('yaml-feature', this.#featurePlace(node, feature.sign), { feature: feature.name });
+      const refused = this.#refuse('yaml-feature', this.#featurePlace(node, feature.sign), {
+        feature: feature.name,
+      });
       if (isAlias(node)) return refused;
     }
     if (isScalar(node)) return this.#scalar(node as Scalar.Parsed);
@@ -87,7 +112,9 @@ class Walk {
 
   #map(map: YAMLMap.Parsed, outermost: boolean): Fields {
     const at = this.#place(map.range[0], map.range[1]);
-    const swallowed = map.flow ? swallowedNote(map as unknown as Parameters<typeof swallowedNote>[0], this.#slice.text) : null;
+    const swallowed = map.flow
+      ? swallowedNote(map as unknown as Parameters<typeof swallowedNote>[0], this.#slice.text)
+      : null;
     const pairs: (readonly [Text, Node])[] = [];
     const seen = new Set<string>();
     for (const { key, value } of map.items as { key: ParsedNode | null; value: ParsedNode | null }[]) {
@@ -141,7 +168,10 @@ class Walk {
   /** Anchors and tags stand before what they belong to. */
   #featurePlace(node: ParsedNode, sign: string): Place {
     const from = Math.max(0, this.#slice.text.lastIndexOf(sign, node.range[0]));
-    return this.#place(from, Math.max(node.range[0] === node.range[1] ? node.range[0] : node.range[0] + 1, from + sign.length));
+    return this.#place(
+      from,
+      Math.max(node.range[0] === node.range[1] ? node.range[0] : node.range[0] + 1, from + sign.length),
+    );
   }
 }
 

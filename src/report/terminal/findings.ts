@@ -1,10 +1,10 @@
 import { kindOf } from '../../findings/codes.ts';
-import type { Finding, FindingArgs, Level } from '../../findings/finding.ts';
+import { byPlace, type Finding, type FindingArgs, type Level } from '../../findings/finding.ts';
 import { excerpt } from './excerpt.ts';
 import type { Styles } from './style.ts';
 import { visible } from './visible.ts';
 import { truncate, widthOf, wrap } from './width.ts';
-import { count, naturally } from './words.ts';
+import { count } from './words.ts';
 
 /** What a list of findings is laid out with. */
 interface Layout {
@@ -20,16 +20,6 @@ const INDENT = '  ';
 const SUMMARY_LINES = 3;
 const LINE_END = /\r\n|\r|\n/;
 
-/** Findings by file, line and column. */
-export function inOrder(findings: readonly Finding[]): Finding[] {
-  return [...findings].sort(
-    (a, b) =>
-      naturally(a.at.file, b.at.file) ||
-      a.at.line - b.at.line ||
-      a.at.column - b.at.column,
-  );
-}
-
 /** How many findings of a level there are. */
 export function countLevel(findings: readonly Finding[], level: Level): number {
   return findings.filter((finding) => kindOf(finding).level === level).length;
@@ -41,7 +31,7 @@ export function countLevel(findings: readonly Finding[], level: Level): number {
  */
 export function findingsText(findings: readonly Finding[], layout: Layout): string {
   const blocks: string[] = [];
-  for (const [file, ofFile] of byFile(inOrder(findings))) {
+  for (const [file, ofFile] of byFile([...findings].sort(byPlace))) {
     const shown = worst(ofFile, layout.perFile);
     const lines = layout.sources.get(file)?.split(LINE_END) ?? [];
     for (const finding of shown) blocks.push(block(finding, lines[finding.at.line - 1], layout));
@@ -56,7 +46,7 @@ export function findingsText(findings: readonly Finding[], layout: Layout): stri
  * No lines where there are no errors.
  */
 export function findingsSummary(findings: readonly Finding[], width: number, styles: Styles): string[] {
-  const errors = inOrder(findings).filter((finding) => kindOf(finding).level === 'error');
+  const errors = [...findings].sort(byPlace).filter((finding) => kindOf(finding).level === 'error');
   if (errors.length === 0) return [];
   const shown = errors
     .slice(0, SUMMARY_LINES)
@@ -116,10 +106,11 @@ function marked({ at }: Finding, source: string, width: number, styles: Styles):
 function fix({ code, args }: Finding, width: number): string[] {
   const hint = kindOf({ code }).hint(shortened(args, 1000));
   if (hint === null) return [];
-  const [words = '', ...lines] = hint.startsWith('- ') ? ['', ...hint.split('\n')] : hint.split('\n');
+  const [words = '', ...lines] = /^ *- /.test(hint) ? ['', ...hint.split('\n')] : hint.split('\n');
+  const outer = Math.min(...lines.map((line) => line.search(/\S|$/)));
   return [
     ...wrap(`fix: ${words}`, width - INDENT.length, { hanging: 5 }).map((line) => INDENT + line),
-    ...lines.map((line) => `${INDENT}${line.trimStart()}`),
+    ...lines.map((line) => INDENT + line.slice(outer)),
   ];
 }
 

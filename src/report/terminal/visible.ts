@@ -15,11 +15,11 @@ const BREAKS = / *(?:\r\n|\n) */g;
 /**
  * What a terminal acts on or swallows instead of showing it: controls (C0, DEL, C1), characters without a width of
  * their own such as bidi marks, zero-width spaces, variation selectors and fillers, separators of lines and
- * paragraphs, lone surrogates, and marks that would sit on whatever was printed before them.
+ * paragraphs, lone surrogates, and marks with nothing but a blank to sit on.
  * Two joiners stay where they build one picture: U+200D between pictographs and U+FE0F behind one.
  */
 const UNSEEN =
-  /(?!(?<=\p{Emoji})\uFE0F|(?<=\p{Emoji_Modifier}|\p{Extended_Pictographic}\uFE0F?)\u200D(?=\p{Extended_Pictographic}))[\p{Cc}\p{Cf}\p{Default_Ignorable_Code_Point}\p{Zl}\p{Zp}\p{Cs}]|^\p{M}/gu;
+  /(?!(?<=\p{Emoji})\uFE0F|(?<=\p{Emoji_Modifier}|\p{Extended_Pictographic}\uFE0F?)\u200D(?=\p{Extended_Pictographic}))[\p{Cc}\p{Cf}\p{Default_Ignorable_Code_Point}\p{Zl}\p{Zp}\p{Cs}]|(?<!\S)\p{M}/gu;
 
 const PRINTABLE_ASCII = /^[ -~]*$/;
 

@@ -1,7 +1,7 @@
 import type { Room } from '../../room/fold.ts';
 import { type Bird, type Egg, fullRef } from '../../room/model.ts';
 import { type Brood, broodsOf } from '../brood.ts';
-import { bookDurations, type Durations } from '../durations.ts';
+import { type Durations, learnedDurations } from '../durations.ts';
 import type { Anchor } from './anchors.ts';
 import { birdTasks } from './bird-tasks.ts';
 import { inHandsOffDays } from './hands-off.ts';
@@ -21,7 +21,7 @@ export interface AgendaOptions {
  * Everything to be done on the day stood on: what is late, what is due, and what begins within so many days.
  * Ordered by urgency: late before now before coming, earlier before later.
  */
-export function agendaOf(room: Room, { days, durations = bookDurations }: AgendaOptions): AgendaItem[] {
+export function agendaOf(room: Room, { days, durations = learnedDurations(room) }: AgendaOptions): AgendaItem[] {
   const broods = broodsOf(room, durations);
   const items = [
     ...broods.flatMap((brood) => milestones.flatMap((milestone) => tasksOf(brood, milestone))),

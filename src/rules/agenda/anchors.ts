@@ -1,5 +1,6 @@
 import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
 import type { Bird, Egg } from '../../room/model.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Brood } from '../brood.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
@@ -76,7 +77,7 @@ export const firstHatching: FindAnchors = ({ hatched }) => hatching(hatched, Mat
 export const lastHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.max, 'last hatched');
 
 function hatching(birds: readonly Bird[], pick: (...days: number[]) => number, words: string): Anchor[] {
-  const known = birds.flatMap((bird) => (bird.hatched === null ? [] : [bird.hatched]));
+  const known = birds.flatMap((bird) => hatchedOn(bird) ?? []);
   if (known.length === 0) return [];
   const chosen = pick(...known.map((span) => span.to));
   const span = known.find((one) => one.to === chosen) as Span;
@@ -89,7 +90,7 @@ export const unringed: FindAnchors = ({ young }) => {
   const days = [...new Set(bare.map((bird) => (bird.hatched as Span).to))].sort((a, b) => a - b);
   return days.map((on) => {
     const who = bare.filter((bird) => bird.hatched?.to === on);
-    const span = { from: Math.min(...who.map((bird) => (bird.hatched as Span).from)), to: on };
+    const span = { from: Math.min(...who.map((bird) => hatchedOn(bird)?.from ?? on)), to: on };
     return { span, says: `hatched ${shortSpan(span)}`, who };
   });
 };
@@ -168,7 +169,7 @@ function nightsOut({ hatched }: Brood): Day | null {
 
 /** Young that are still fed, from the eldest's hatching to the youngest's. */
 export const dependents: FindAnchors = ({ young }) => {
-  const known = young.flatMap((bird) => (bird.hatched === null ? [] : [bird.hatched]));
+  const known = young.flatMap((bird) => hatchedOn(bird) ?? []);
   if (known.length === 0) return [];
   const span = { from: Math.min(...known.map((s) => s.from)), to: Math.max(...known.map((s) => s.to)) };
   return [{ span, says: `hatched ${shortSpan(span)}`, who: null }];

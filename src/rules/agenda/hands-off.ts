@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Brood } from '../brood.ts';
 
 /** Days before the earliest fledging from which a nest is left alone: young explode from a nest opened late. */
@@ -18,6 +19,6 @@ export function inHandsOffDays({ hatch, hatched, young, profile }: Brood, day: D
   const fledging = profile?.fledging?.value;
   const nestlings = young.filter((bird) => bird.fledged === null && bird.hatched !== null);
   if (fledging === undefined || nestlings.length === 0) return false;
-  const eldest = Math.min(...nestlings.map((bird) => bird.hatched?.from ?? day));
+  const eldest = Math.min(...nestlings.map((bird) => hatchedOn(bird)?.from ?? day));
   return day >= eldest + fledging.low - BEFORE_FLEDGING;
 }

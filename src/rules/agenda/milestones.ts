@@ -1,7 +1,7 @@
-import { type Day, shortDay } from "../../days.ts";
+import { type Day, shortDay } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
 import { basisOf } from '../forecast/duration.ts';
-import type { Brood } from '../brood.ts';
+import type { Brood, Expected } from '../brood.ts';
 import * as anchors from './anchors.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
 import * as is from './conditions.ts';
@@ -76,15 +76,19 @@ function forecast(kind: 'hatch' | 'fledge') {
   return (anchor: Anchor, brood: Brood): TaskWindow | null => {
     const expected = brood[kind];
     if (expected === null) return null;
-    const { range, n } = expected.duration;
+    const { low, high } = expected.duration.range;
     return {
       from: anchor.span.from,
       likely: anchor.likely ?? null,
       to: anchor.span.to,
-      days: plus(range.low, range.high),
-      basis: basisOf(range, n),
+      days: plus(low, high),
+      basis: basisFor(expected),
     };
   };
+}
+
+function basisFor(expected: Expected | null): string | null {
+  return expected === null ? null : basisOf(expected.duration.range, expected.duration.n);
 }
 
 const never = () => null;
@@ -157,10 +161,14 @@ export const milestones = [
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
     needsLook: false,
-    anchors: anchors.hatchWindow,
-    window: (anchor, { profile }) => {
-      const lead = profile?.liveFoodLead?.value.high ?? 2;
-      return { ...days(-lead, 0, { from: 'from', to: 'from' })(anchor), days: `hatch from ${shortDay(anchor.span.from)} − ${lead} d` };
+    anchors: (brood) =>
+      anchors.hatchWindow(brood).map((anchor) => ({
+        ...anchor,
+        says: `hatch from ${shortDay(anchor.span.from)} (${anchor.says})`,
+      })),
+    window: (anchor, brood) => {
+      const lead = brood.profile?.liveFoodLead?.value.high ?? 2;
+      return { ...days(-lead, 0, { from: 'from', to: 'from' })(anchor), days: `− ${lead} d`, basis: basisFor(brood.hatch) };
     },
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
@@ -197,11 +205,11 @@ export const milestones = [
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
     needsLook: true,
     anchors: (brood) => {
-      const { eggs, young, hatch, hatched } = brood;
+      const { eggs, young, hatch, hatched, room } = brood;
       if (eggs.length === 0) return [];
       const empty = anchors.nestEmpty(brood)[0];
       if (empty !== undefined) return [{ ...empty, who: eggs }];
-      if (hatch === null || young.length > 0 || hatched.length > 0) return [];
+      if (hatch === null || room.day <= hatch.to || young.length + hatched.length > 0) return [];
       const start = anchors.sitting(brood)[0];
       const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(hatch.to)}`;
       return [{ span: { from: hatch.to + 2, to: hatch.to + 4 }, says, who: eggs }];

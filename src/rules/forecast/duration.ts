@@ -24,6 +24,8 @@ export interface Duration {
   spreadVariance: number;
   /** Degrees of freedom that the spread rests on. */
   degrees: number;
+  /** The longest that it took in this room, days; 0 without own clutches. */
+  longest: number;
 }
 
 /** Standard deviations that the central 90 % of a normal distribution span, both sides together. */
@@ -66,6 +68,7 @@ export function learnedDuration(range: Range, observations: readonly ObservedDur
     meanVariance: room.variance,
     spreadVariance,
     degrees,
+    longest: Math.max(0, ...observations.map(({ days, width }) => days + width / 2)),
   };
 }
 

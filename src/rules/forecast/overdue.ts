@@ -25,7 +25,8 @@ export function shareHatchingAfter(duration: Duration, start: Span, day: Day): n
 
 /**
  * The first day on which an egg counts as overdue: fewer than 1 in 100 such eggs hatch later, and the clutch's last
- * egg is 4 days past the longest usual incubation, both counted from the latest its sitting may have begun.
+ * egg is 4 days past the longest usual incubation, both counted from the latest its sitting may have begun; and never
+ * while an egg of this room is known to have taken longer.
  * Overdue asks for a look, never for an egg to be destroyed.
  *
  * @param start the egg's own clock
@@ -33,7 +34,7 @@ export function shareHatchingAfter(duration: Duration, start: Span, day: Day): n
  */
 export function overdueFrom(duration: Duration, start: Span, last: Span): Day {
   const latest = { from: start.to, to: start.to };
-  let day = Math.ceil(last.to + duration.range.high + GRACE);
+  let day = Math.ceil(Math.max(last.to + duration.range.high + GRACE, start.to + duration.longest));
   while (shareHatchingAfter(duration, latest, day) >= RARE) day++;
   return day;
 }

@@ -1,9 +1,6 @@
-import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { checkJson } from '../../../src/report/json/check.ts';
 import { dueJson } from '../../../src/report/json/due.ts';
-import { jsonText } from '../../../src/report/json/text.ts';
-import { FORBIDDEN, hostileText } from '../hostile.ts';
+import { findingData } from '../../../src/report/json/finding.ts';
 import { day, item, morning, warning } from '../mornings.ts';
 
 const finding = {
@@ -11,16 +8,6 @@ const finding = {
   at: { file: 'pairs/lw-1.yaml', line: 3, column: 5, length: 2 },
   args: { text: '-1' },
 } as const;
-
-const findingData = {
-  code: 'negative-count',
-  level: 'error',
-  file: 'pairs/lw-1.yaml',
-  line: 3,
-  column: 5,
-  text: '-1 is less than none',
-  hint: null,
-};
 
 test('a morning for programs has every key, ISO dates, and null for the unknown', () => {
   const forecast = item({
@@ -84,25 +71,6 @@ test('a morning for programs has every key, ISO dates, and null for the unknown'
         check: 'candle e4 away from the nest; leave it if you are not sure.',
       },
     ],
-    findings: [findingData],
+    findings: [findingData(finding)],
   });
-});
-
-test('what check found, for programs', () => {
-  expect(JSON.parse(checkJson(day('2026-05-17'), null, [finding]))).toStrictEqual({
-    nestlog: 1,
-    date: '2026-05-17',
-    room: null,
-    findings: [findingData],
-  });
-});
-
-test('hostile text comes through unchanged and reaches no terminal', () => {
-  fc.assert(
-    fc.property(hostileText, (text) => {
-      const printed = jsonText({ text });
-      expect(printed).not.toMatch(FORBIDDEN);
-      expect(JSON.parse(printed)).toEqual({ text });
-    }),
-  );
 });

@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { codes } from '../../../src/findings/codes.ts';
 import type { Finding } from '../../../src/findings/finding.ts';
-import { findingsSummary, findingsText, inOrder } from '../../../src/report/terminal/findings.ts';
+import { findingsSummary, findingsText } from '../../../src/report/terminal/findings.ts';
 import { styles } from '../../../src/report/terminal/style.ts';
 import { widthOf } from '../../../src/report/terminal/width.ts';
 import { FORBIDDEN, hostileText, withoutColour } from '../hostile.ts';
 
 const plain = styles(false);
+/** How the errors of these tests are worded is not what they are about. */
+const words = codes['negative-count'].text({ text: '-1' });
 
 function finding(line: number, over: Partial<Finding> = {}): Finding {
   return {
@@ -39,7 +42,7 @@ test('place, level and words stand at the margin; line, marker and fix behind bl
 });
 
 test('without a source line the words stand alone', () => {
-  expect(text([finding(7)])).toBe('pairs/lw-1.yaml:7:29: error: -1 is less than none\n');
+  expect(text([finding(7)])).toMatch(/^pairs\/lw-1\.yaml:7:29: error: -1 .*\n {2}fix: /);
 });
 
 test.each(['\n', '\r\n', '\r'])('lines end with %j', (end) => {
@@ -52,13 +55,14 @@ test.each(['\n', '\r\n', '\r'])('lines end with %j', (end) => {
 test('findings come by file, line and column, whatever order they were found in', () => {
   const at = (file: string, line: number, column: number) =>
     finding(1, { at: { file, line, column, length: 1 } });
-  const sorted = [
-    at('birds.yaml', 3, 1),
-    at('pairs/a.yaml', 2, 9),
-    at('pairs/a.yaml', 10, 2),
+  const places = ['birds.yaml:3:1:', 'pairs/a.yaml:2:9:', 'pairs/a.yaml:10:2:', 'pairs/a.yaml:10:5:'];
+  const found = [
     at('pairs/a.yaml', 10, 5),
+    at('birds.yaml', 3, 1),
+    at('pairs/a.yaml', 10, 2),
+    at('pairs/a.yaml', 2, 9),
   ];
-  expect(inOrder([...sorted].reverse())).toEqual(sorted);
+  expect(text(found).match(/^\S+/gm)).toEqual(places);
 });
 
 describe('a file with too many findings', () => {
@@ -83,8 +87,8 @@ describe('above the morning', () => {
   test('up to three errors take a line each', () => {
     expect(findingsSummary([finding(4), hint(2), finding(3)], 80, plain)).toEqual([
       '2 errors in the journals, so this morning may be missing something:',
-      '  pairs/lw-1.yaml:3:29: -1 is less than none',
-      '  pairs/lw-1.yaml:4:29: -1 is less than none',
+      `  pairs/lw-1.yaml:3:29: ${words}`,
+      `  pairs/lw-1.yaml:4:29: ${words}`,
       '  nestlog check shows the lines and how to mend them',
     ]);
   });
@@ -107,7 +111,15 @@ describe('above the morning', () => {
 });
 
 test('a value of a thousand characters is cut in the words', () => {
-  expect(text([finding(1, { args: { text: 'x'.repeat(1000) } })]).length).toBeLessThan(200);
+  expect(text([finding(1, { args: { text: 'x'.repeat(1000) } })])).toMatch(/error: \S* ?\n? *x{30,99}…/);
+});
+
+test('what is to be pasted is never broken and keeps its shape', () => {
+  const line = `  - {date: 2026-03-10, laid: 1, note: "${'sat well, '.repeat(12)}"}`;
+  const shown = text([finding(1, { code: 'unquoted-note', args: { line } })]);
+  expect(shown).toContain(`\n  fix:\n  ${line.trim()}\n`);
+  const log = text([finding(1, { code: 'no-log', args: {} })]);
+  expect(log).toMatch(/\n {2}log:\n {2,4}- \{date: /);
 });
 
 test('hostile journals and file names reach no terminal, and only the place may be wider than the line', () => {
@@ -118,12 +130,13 @@ test('hostile journals and file names reach no terminal, and only the place may 
       fc.boolean(),
       fc.integer({ min: 40, max: 120 }),
       (source, name, color, width) => {
-        const at = { file: name, line: 1, column: 3, length: 4 };
+        const file = `pairs/${name}.yaml`;
+        const at = { file, line: 1, column: 3, length: 4 };
         const findings = [
           finding(1, { at, args: { text: source } }),
           { ...hint(1), at, args: { name: source, suggestion: source } },
         ];
-        const look = { sources: new Map([[name, source]]), width, styles: styles(color), perFile: 9 };
+        const look = { sources: new Map([[file, source]]), width, styles: styles(color), perFile: 9 };
         const shown =
           findingsText(findings, look) + findingsSummary(findings, width, styles(color)).join('\n');
         expect(withoutColour(shown)).not.toMatch(FORBIDDEN);

@@ -20,6 +20,7 @@ describe('what a terminal would obey or hide is shown by name', () => {
     ['a line separator', 'a\u2028b', 'a<U+2028>b'],
     ['tag characters', 'x\u{E0041}', 'x<U+E0041>'],
     ['half a surrogate pair', 'x\uD800y', 'x<U+D800>y'],
+    ['a combining mark on a blank', 'x \u0301', 'x <U+0301>'],
     ['a combining mark with nothing to sit on', '\u0301x', '<U+0301>x'],
     ['a variation selector behind a letter', 'a\uFE01', 'a<U+FE01>'],
   ])('%s', (_, text, shown) => {

@@ -1,0 +1,117 @@
+import type { FindingKind } from '../codes.ts';
+import type { FindingArgs } from '../finding.ts';
+
+const because = ({ detail }: FindingArgs) => (detail ? `: ${detail}` : '');
+
+/** Why a stretch of text cannot be read, and what helps. */
+const whys: Record<string, readonly [what: string, help: string]> = {
+  tab: ['a tab stands where only blanks may', 'indent with blanks: most editors can turn tabs into blanks'],
+  'quote-open': [
+    'a quote is opened and never closed',
+    'close it, or put the whole text in double quotes: "hen’s nest"',
+  ],
+  'behind-quote': [
+    'text follows behind a closing quote',
+    'put the quotes around the whole text, with \\" for those inside',
+  ],
+  'brace-open': ['a { is never closed', 'end the entry with } on the same line'],
+  'bracket-open': ['a [ is never closed', 'close the list: [e1, e2]'],
+  'colon-in-text': [
+    'a second colon makes a second key',
+    'put text with a colon in double quotes: "off the nest: cold"',
+  ],
+  'reserved-sign': ['text cannot begin with this sign', 'put it in double quotes'],
+  backslash: ['a backslash in double quotes needs another one', 'write \\\\ for a backslash'],
+  indent: [
+    'it stands too far left or right',
+    'give all keys of an entry, and all entries of the log, the same indentation',
+  ],
+  'too-long': ['the line is longer than any entry', 'is this file really a journal?'],
+  'too-deep': ['too many braces inside of each other', 'is this file really a journal?'],
+  other: ['it is no entry, and no key with a value', 'one entry a line: - {date: 2026-03-01, laid: 1}'],
+};
+
+const whyOf = ({ why }: FindingArgs) => whys[String(why)] ?? (whys.other as readonly [string, string]);
+
+/** What can be wrong with a file, and with its YAML. */
+export const fileCodes = {
+  'file-unreadable': {
+    level: 'error',
+    text: (args) => `this file cannot be read${because(args)}`,
+    hint: () => 'look at its permissions and where it links to; nothing in it counts until then',
+  },
+  'file-binary': {
+    level: 'error',
+    text: (args) => `this file is no text${because(args)}`,
+    hint: () => 'save it as plain text in UTF-8, or give it another name than .yaml',
+  },
+  'file-too-large': {
+    level: 'error',
+    text: (args) => `this file is too large for a journal${because(args)}, the most is 20 MB`,
+    hint: () => 'is it something else? Then move it out of this folder',
+  },
+  'file-loop': {
+    level: 'error',
+    text: () => 'this link leads back to itself or to a folder above it, so it is not followed',
+    hint: () => 'remove the link, or let it lead to the folder that was meant',
+  },
+  'empty-file': {
+    level: 'error',
+    text: () => 'this file is empty',
+    hint: () => 'if it had entries, fetch them from the backup or from git; if not, remove it',
+  },
+  'stray-journal': {
+    level: 'hint',
+    text: ({ path }) => `${path} looks like a pair’s journal, but only those in pairs/ are read`,
+    hint: ({ path }) => `move it to pairs/${path}`,
+  },
+  'second-settings': {
+    level: 'error',
+    text: ({ file }) => `the room has its settings in ${file} already, so nothing in this file counts`,
+    hint: ({ file }) => `put what it says into ${file} and remove it`,
+  },
+  'not-utf8': {
+    level: 'error',
+    text: () => 'letters were lost here: this file is not in UTF-8, or an editor has spoilt it',
+    hint: () => 'save the file as UTF-8 and write the letter again; the rest of the file counts',
+  },
+  'not-a-mapping': {
+    level: 'error',
+    text: () => 'this file does not begin with keys and their values',
+    hint: () => 'a pair’s journal begins with `pair: LW-1`, then `log:` with one entry a line',
+  },
+  'several-documents': {
+    level: 'error',
+    text: () => 'the file ends here for nestlog: nothing behind this mark is read',
+    hint: () => 'remove the line, or put what follows into a file of its own',
+  },
+  'yaml-feature': {
+    level: 'error',
+    text: ({ feature }) => `${article(feature)} ${feature} is something of YAML that journals do not use`,
+    hint: () => 'write the value out, and put text that begins with & * ! or % in double quotes',
+  },
+  'conflict-mark': {
+    level: 'error',
+    text: () => 'git left a mark of conflict here; the lines of both sides are read',
+    hint: () => 'remove the lines with <<<<<<<, ======= and >>>>>>>, and what is in there twice',
+  },
+  'tab-indent': {
+    level: 'error',
+    text: () => 'a tab stands where only blanks may; the entries count, but no other program will read them',
+    hint: () => 'indent with blanks: most editors can turn tabs into blanks',
+  },
+  'unreadable-entry': {
+    level: 'error',
+    text: (args) => `this entry cannot be read: ${whyOf(args)[0]}`,
+    hint: (args) => whyOf(args)[1],
+  },
+  'unreadable-lines': {
+    level: 'error',
+    text: (args) => `this cannot be read: ${whyOf(args)[0]}`,
+    hint: (args) => whyOf(args)[1],
+  },
+} as const satisfies Record<string, FindingKind>;
+
+function article(word: FindingArgs[string] | undefined): string {
+  return /^[aeiou]/.test(String(word)) ? 'an' : 'a';
+}

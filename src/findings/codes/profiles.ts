@@ -1,0 +1,53 @@
+import type { FindingKind } from '../codes.ts';
+
+/** What can be wrong with a keeper's own species profile. */
+export const profileCodes = {
+  'profile-not-a-map': {
+    level: 'error',
+    text: () => 'this file is no species profile',
+    hint: () => 'it has keys, such as `incubation: 12-14`',
+  },
+  'profile-not-a-name': {
+    level: 'error',
+    text: ({ key }) => `\`${key}\` takes a name`,
+    hint: () => 'such as `species: lavender waxbill`',
+  },
+  'profile-unknown-key': {
+    level: 'error',
+    text: ({ key }) => `a species profile has no \`${key}\``,
+    hint: ({ suggestion }) =>
+      suggestion ? `did you mean \`${suggestion}\`?` : '`nestlog species` shows the keys that there are',
+  },
+  'profile-unknown-word': {
+    level: 'error',
+    text: ({ text, key }) => `\`${text}\` is not a word known for \`${key}\``,
+    hint: ({ words }) => `one of ${words}`,
+  },
+  'profile-not-a-number': {
+    level: 'error',
+    text: ({ text, key, unit }) => `\`${text}\` is no number or range of ${unit} for \`${key}\``,
+    hint: ({ key }) => `such as \`${key}: 12-14\``,
+  },
+  'profile-not-positive': {
+    level: 'error',
+    text: ({ text, key }) => `\`${key}\` cannot be ${text}`,
+    hint: ({ unit }) => `it is a number of ${unit} above zero`,
+  },
+  'profile-reversed': {
+    level: 'error',
+    text: ({ text, key }) => `\`${key}: ${text}\` ends before it begins`,
+    hint: ({ key, low, high }) => `write \`${key}: ${high}-${low}\``,
+  },
+  'profile-absurd': {
+    level: 'error',
+    text: ({ key, text, unit, reason }) =>
+      `\`${key}: ${text}\`${unit ? ` (${unit})` : ''} cannot be, and is left out: ${reason}`,
+    hint: () => null,
+  },
+  'profile-doubtful': {
+    level: 'hint',
+    text: ({ key, text, unit, reason }) =>
+      `\`${key}: ${text}\`${unit ? ` (${unit})` : ''} is used, but doubtful: ${reason}`,
+    hint: () => 'if it is right, say where it comes from: {range: …, source: …}',
+  },
+} as const satisfies Record<string, FindingKind>;

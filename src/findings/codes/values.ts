@@ -1,0 +1,131 @@
+import type { FindingKind } from '../codes.ts';
+import type { FindingArgs } from '../finding.ts';
+
+const meant = ({ suggestion }: FindingArgs) => (suggestion ? `did you mean ${suggestion}?` : null);
+
+/** What can be wrong with what stands behind a key. */
+export const valueCodes = {
+  'wrong-value': {
+    level: 'error',
+    text: ({ key, takes }) => `\`${key}\` takes ${takes}`,
+    hint: ({ example }) => `such as \`${example}\``,
+  },
+  'impossible-date': {
+    level: 'error',
+    text: ({ text, month, days }) =>
+      month ? `there is no ${text}: ${month} has ${days} days` : `there is no ${text}: a year has 12 months`,
+    hint: meant,
+  },
+  'date-shape': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is not how dates are written here`,
+    hint: ({ suggestion }) =>
+      suggestion ? `write \`date: ${suggestion}\`` : 'write year, month and day: 2026-03-01',
+  },
+  'early-date': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is before any bird of this room was hatched`,
+    hint: meant,
+  },
+  'future-date': {
+    level: 'error',
+    text: ({ date, today }) => `${date} has not come yet: today is ${today}`,
+    hint: meant,
+  },
+  'not-a-time': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is no time of day`,
+    hint: ({ suggestion }) => (suggestion ? `write \`${suggestion}\`` : 'write hours and minutes: 07:30'),
+  },
+  'after-later': {
+    level: 'error',
+    text: () => '`after` lies behind the day of the entry itself',
+    hint: () => '`after` says when you last looked; `date` when you saw it',
+  },
+  'zero-count': {
+    level: 'error',
+    text: () => '0 says that nothing was seen',
+    hint: () => 'leave it out; only `candled` and `checked` may say 0',
+  },
+  'absurd-count': {
+    level: 'error',
+    text: ({ count }) => `${count} is more than one nest can hold`,
+    hint: () => 'is a blank or a comma missing? Eggs by their number are e1, e2',
+  },
+  'negative-count': {
+    level: 'error',
+    text: ({ text }) => `${text} is less than none`,
+    hint: () => 'eggs that are no longer there are `lost`: {missing: 1}, chicks have `died`',
+  },
+  'not-a-who': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is neither a count nor an egg, chick or bird`,
+    hint: () => 'a count (2), a ref (e1), a list of refs ([e1, e2]), or all',
+  },
+  'not-a-ref': {
+    level: 'error',
+    text: ({ text }) =>
+      text ? `\`${text}\` does not say which egg or chick` : 'this does not say which egg or chick',
+    hint: () => 'a list names each of them: [e1, e2]; a count stands alone: 2',
+  },
+  'not-a-count': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is not a count`,
+    hint: () => 'write digits: 2, or 3+ for at least three, ~3 for about three',
+  },
+  'not-whole': {
+    level: 'error',
+    text: ({ text, least }) => `\`${text}\` is no whole number of at least ${least}`,
+    hint: ({ example }) => `such as \`${example}\``,
+  },
+  'not-a-number': {
+    level: 'error',
+    text: ({ text, unit }) => `\`${text}\` is not a number of ${unit}`,
+    hint: ({ text }) =>
+      /^\d+,\d+$/.test(String(text))
+        ? `write ${String(text).replace(',', '.')}`
+        : 'write the number alone: 4.5',
+  },
+  'not-a-size': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is not an egg’s size`,
+    hint: () => 'length x breadth in mm: 14.2 x 10.8',
+  },
+  'not-month-and-date': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is no day of a year`,
+    hint: () => 'write month and date: 09-01',
+  },
+  'not-a-share': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is no number from 0 to 1`,
+    hint: () => 'a coefficient of inbreeding, such as 0.125 or 12.5 %',
+  },
+  'not-minutes': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` is no length of time`,
+    hint: () => 'write 45 min, or 3 h',
+  },
+  'bad-name': {
+    level: 'error',
+    text: ({ text }) => `\`${text}\` cannot be an id: it would be taken for something else`,
+    hint: () =>
+      'no /, no number alone, no e1 or c2, and none of cock, hen, both, all, some, hand, incubator, unknown',
+  },
+  'empty-list': { level: 'error', text: () => 'the list is empty', hint: () => 'say which, or leave it out' },
+  'empty-map': {
+    level: 'error',
+    text: () => 'the braces are empty',
+    hint: ({ example }) => `such as \`${example}\``,
+  },
+  'empty-text': {
+    level: 'error',
+    text: () => 'the quotes are empty',
+    hint: () => 'write something, or leave the key out',
+  },
+  'unknown-word': {
+    level: 'error',
+    text: ({ word }) => `\`${word}\` is not a word known here`,
+    hint: ({ suggestion, words }) => (suggestion ? `did you mean \`${suggestion}\`?` : `one of ${words}`),
+  },
+} as const satisfies Record<string, FindingKind>;

@@ -1,0 +1,96 @@
+import type { Day } from '../../days.ts';
+import type { Room } from '../../room/fold.ts';
+import type { Clutch } from '../../room/model.ts';
+import { probabilityBy } from '../../statistics/delay.ts';
+import { crpsDays } from '../../statistics/scores.ts';
+import { durationsFrom } from '../durations.ts';
+import { bookDuration, type Duration } from './duration.ts';
+import { type DurationKind, type OwnDuration, ownDurations } from './own-durations.ts';
+import { type ForecastWindow, forecastDay, windowOf } from './window.ts';
+
+/** One forecast of the room's past beside what happened: the first chick to hatch, or the first to leave the nest. */
+export interface PastForecast extends ForecastWindow {
+  kind: DurationKind;
+  species: string;
+  clutch: Clutch;
+  /** Own clutches that the forecast had learned from: all others of the species. */
+  n: number;
+  happened: Day;
+  /** Continuous ranked probability score, days: 0 is certain and right. */
+  crps: number;
+  /** Probability that the window claims. */
+  claimed: number;
+  /** What the profile alone would have said. */
+  book: { likely: Day; crps: number };
+}
+
+/** How good the forecasts of one kind were, over several clutches. */
+export interface TrackRecord {
+  n: number;
+  /** Days between the likely day and the real one; half of the forecasts were nearer. */
+  medianError: number;
+  /** Share that came inside the window, beside the share that the windows claim. */
+  inside: number;
+  claimed: number;
+  crps: number;
+  book: { medianError: number; crps: number };
+}
+
+/**
+ * Every clutch of the room forecast anew from all others of its species (leave-one-out: its own outcome never
+ * teaches its own forecast), beside what happened. The score is of the earliest egg or chick against the first
+ * hatching or fledging, known to the day of the look that found it.
+ */
+export function pastForecasts(room: Room, own: readonly OwnDuration[] = ownDurations(room)): PastForecast[] {
+  return own.flatMap((one) => {
+    const others = own.filter(({ clutch }) => clutch !== one.clutch);
+    const range = one.clutch.pair.profile?.[one.kind]?.value;
+    if (range === undefined) return [];
+    return scored(one, durationsFrom(others)(one.kind, one.species, range), bookDuration(range));
+  });
+}
+
+function scored(one: OwnDuration, duration: Duration, book: Duration): PastForecast[] {
+  const first = one.members.reduce((a, b) => (b.start.from < a.start.from ? b : a)).start;
+  const window = windowOf(duration, [first]);
+  const bookWindow = windowOf(book, [first]);
+  if (window === null || bookWindow === null) return [];
+  const happened = Math.min(...one.members.map(({ end }) => end.to));
+  return [
+    {
+      kind: one.kind,
+      species: one.species,
+      clutch: one.clutch,
+      n: duration.n,
+      ...window,
+      happened,
+      crps: crpsDays(forecastDay(duration, first), happened),
+      claimed: probabilityBy(duration, first, window.to) - probabilityBy(duration, first, window.from - 1),
+      book: { likely: bookWindow.likely, crps: crpsDays(forecastDay(book, first), happened) },
+    },
+  ];
+}
+
+/** The scores of several past forecasts together, or null without any. */
+export function trackRecord(past: readonly PastForecast[]): TrackRecord | null {
+  if (past.length === 0) return null;
+  const mean = (numbers: number[]) => numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
+  return {
+    n: past.length,
+    medianError: median(past.map(({ likely, happened }) => Math.abs(happened - likely))),
+    inside: mean(past.map(({ from, to, happened }) => (happened >= from && happened <= to ? 1 : 0))),
+    claimed: mean(past.map(({ claimed }) => claimed)),
+    crps: mean(past.map(({ crps }) => crps)),
+    book: {
+      medianError: median(past.map(({ book, happened }) => Math.abs(happened - book.likely))),
+      crps: mean(past.map(({ book }) => book.crps)),
+    },
+  };
+}
+
+function median(numbers: readonly number[]): number {
+  const sorted = [...numbers].sort((a, b) => a - b);
+  const middle = sorted.length / 2;
+  const [low, high] = [sorted[Math.ceil(middle) - 1] as number, sorted[Math.floor(middle)] as number];
+  return (low + high) / 2;
+}

@@ -1,0 +1,87 @@
+import type { Room } from '../../room/fold.ts';
+import { allShipped } from '../../species/shipped.ts';
+import { comparable, namesOf } from '../../species/names.ts';
+import type { Profile, Range } from '../../species/profile.ts';
+import { durationsFrom } from '../durations.ts';
+import type { Duration } from '../forecast/duration.ts';
+import { type DurationKind, type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
+import { type PastForecast, pastForecasts, type TrackRecord, trackRecord } from '../forecast/track-record.ts';
+
+/** What this room saw of one kind of duration, and what its forecasts make of it. */
+export interface OwnExperience {
+  /** Clutches of known length. */
+  n: number;
+  /** Days; null without any. */
+  observed: { mean: number; low: number; high: number } | null;
+  /** What forecasts now use: the book sharpened by the above. */
+  duration: Duration;
+  past: PastForecast[];
+  record: TrackRecord | null;
+}
+
+/** One species: the profile and, beside it, this room. */
+export interface SpeciesView {
+  profile: Profile;
+  /** Pairs of it in this room. */
+  pairs: string[];
+  own: Record<DurationKind, OwnExperience | null>;
+}
+
+/** A species as this room knows it. */
+export function speciesView(room: Room, profile: Profile): SpeciesView {
+  const durations = ownDurations(room).filter(({ species }) => species === profile.species);
+  return {
+    profile,
+    pairs: room.pairs.filter((pair) => pair.profile?.species === profile.species).map(({ id }) => id),
+    own: {
+      incubation: experience(room, 'incubation', profile, durations),
+      fledging: experience(room, 'fledging', profile, durations),
+    },
+  };
+}
+
+function experience(
+  room: Room,
+  kind: DurationKind,
+  profile: Profile,
+  all: readonly OwnDuration[],
+): OwnExperience | null {
+  const range = profile[kind]?.value;
+  if (range === undefined) return null;
+  const own = all.filter((one) => one.kind === kind);
+  const past = pastForecasts(room, own);
+  return {
+    n: own.length,
+    observed: observedIn(own),
+    duration: durationsFrom(own)(kind, profile.species, range),
+    past,
+    record: trackRecord(past),
+  };
+}
+
+function observedIn(own: readonly OwnDuration[]): (Range & { mean: number }) | null {
+  if (own.length === 0) return null;
+  const days = own.map((one) => one.days);
+  return { mean: days.reduce((sum, one) => sum + one, 0) / days.length, low: Math.min(...days), high: Math.max(...days) };
+}
+
+/** How the list of species may be narrowed. */
+export interface SpeciesFilter {
+  /** Only species that this room has pairs of. */
+  kept: boolean;
+  liveFood: string | null;
+  /** Part of any of its names. */
+  named: string | null;
+}
+
+/** All species there is a profile of, own files first in line, by common name. */
+export function speciesList(room: Room, own: readonly Profile[], filter: SpeciesFilter): Profile[] {
+  const kept = new Set(room.pairs.map((pair) => pair.profile?.species));
+  const mine = new Set(own.map(({ species }) => species));
+  const wanted = filter.named === null ? null : comparable(filter.named);
+  return [...own, ...allShipped().filter(({ species }) => !mine.has(species))]
+    .filter((profile) => !filter.kept || kept.has(profile.species))
+    .filter((profile) => filter.liveFood === null || profile.liveFood?.value === filter.liveFood)
+    .filter((profile) => wanted === null || namesOf(profile).some((name) => comparable(name).includes(wanted)))
+    .sort((a, b) => a.species.localeCompare(b.species, 'en'));
+}

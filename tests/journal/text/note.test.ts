@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { maskNote, rawNote } from '../../../src/journal/text/note.ts';
+import { read, readLog, seen } from '../reading.ts';
+
+describe('an unquoted note', () => {
+  it.each([
+    ['sat well, pulled', 'a comma makes a key of the next word'],
+    ['sat well, laid: 3', 'so does a whole observation'],
+    ['hen off: cold', 'a second colon'],
+    ['off the nest # twice', 'a comment sign'],
+    ['"cold" she was', 'quotes around a part'],
+    ["'tis cold, she is off", 'an apostrophe in front'],
+    ['two [or three', 'a bracket'],
+    ['@ the window', 'a reserved sign'],
+    ['nest {the left one}, tidy', 'braces'],
+    ['🐣 heard: begging', 'wide letters'],
+    ['5', 'a bare number, which is no trap'],
+  ])('%s is the note (%s)', (note) => {
+    const { entries, found, fixes } = readLog(`- {date: 2026-03-01, laid: 2, note: ${note}}`, '- {date: 2026-03-02, sitting}');
+    expect(entries.map((entry) => entry.note?.text)).toEqual([note, undefined]);
+    expect(seen(entries)).toEqual(['laid {"kind":"count","count":2,"exact":"exactly"}', 'sitting "seen"']);
+    expect(found).toEqual(note === '5' ? [] : ['3:39 unquoted-note']);
+    expect(fixes).toEqual(note === '5' ? [] : [`- {date: 2026-03-01, laid: 2, note: ${JSON.stringify(note)}}`]);
+  });
+
+  it('has a fix that reads as the same entry, without a finding', () => {
+    const first = readLog('- {date: 2026-03-01, note: hen "off": cold, \\pulled}');
+    const again = readLog(first.fixes[0] as string);
+    expect(again.found).toEqual([]);
+    expect(again.entries[0]?.note?.text).toBe(first.entries[0]?.note?.text);
+  });
+
+  it('in quotes is left alone, whatever follows', () => {
+    const { entries, found } = readLog('- {date: 2026-03-01, note: "sat well, pulled", laid: 2}');
+    expect(entries[0]?.note?.text).toBe('sat well, pulled');
+    expect(entries[0]?.saw).toHaveLength(1);
+    expect(found).toEqual([]);
+  });
+
+  it('in quotes is not to blame for what is wrong elsewhere', () => {
+    expect(readLog('- {date: 2026-03-01, note: "fine", laid: [e1}').found).toEqual(['3:48 unreadable-entry']);
+  });
+
+  it('ends at the end of its line where the entry goes on', () => {
+    const { entries } = read('pair: LW-1\nlog:\n  - {date: 2026-03-01, note: sat well, pulled,\n     laid: 2}\n');
+    expect(entries[0]?.note?.text).toBe('sat well, pulled');
+    expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['laid']);
+  });
+
+  it('does not take in the comment behind the entry', () => {
+    expect(readLog('- {date: 2026-03-01, note: sat well, pulled} # {really}').entries[0]?.note?.text).toBe('sat well, pulled');
+  });
+
+  it('is read raw in an entry over several lines too', () => {
+    const { entries, found } = read('pair: LW-1\nlog:\n  - date: 2026-03-01\n    note: hen off: cold\n    laid: 2\n');
+    expect(entries[0]?.note?.text).toBe('hen off: cold');
+    expect(entries[0]?.saw).toHaveLength(1);
+    expect(found).toEqual(['3:5 block-style', '4:11 unquoted-note']);
+  });
+});
+
+describe('a masked note', () => {
+  it('keeps every other offset of the entry', () => {
+    const entry = '- {note: a: b, x}';
+    const span = rawNote(entry);
+    expect(span).toEqual({ from: 9, to: 16 });
+    expect(span && maskNote(entry, span)).toBe('- {note: "xxxxx"}');
+    expect(maskNote('- {note: :}', { from: 9, to: 10 })).toBe('- {note: x}');
+  });
+
+  it('is not looked for where there is none', () => {
+    expect(rawNote('- {date: 2026-03-01, laid: [}')).toBeNull();
+    expect(rawNote('- {date: 2026-03-01, note: }')).toBeNull();
+  });
+});

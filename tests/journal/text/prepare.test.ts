@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { read } from '../reading.ts';
+
+const journal = 'pair: LW-1\nlog:\n  - {date: 2026-02-01, paired}\n';
+
+/** What is found, and how many entries count. */
+function reading(text: string) {
+  const { found, entries } = read(text);
+  return [...found, entries.length];
+}
+
+describe('a file before it is parsed', () => {
+  it('may begin with a byte order mark, which takes no column', () => {
+    expect(read(`\ufeff${journal}`).journal.pair.at).toMatchObject({ line: 1, column: 7 });
+  });
+
+  it('may have the line ends of any system', () => {
+    expect(reading(journal.replaceAll('\n', '\r\n'))).toEqual([1]);
+    expect(reading(journal.replaceAll('\n', '\r'))).toEqual([1]);
+    expect(read(`${journal}  - {date: x}\n`.replaceAll('\n', '\r\n')).found).toEqual(['4:12 date-shape']);
+  });
+
+  it('may begin with --- and end with ...', () => {
+    expect(reading(`# our oldest pair\n---\n${journal}...\n`)).toEqual([1]);
+  });
+
+  it('has no directives; the rest is read', () => {
+    expect(reading(`%YAML 1.1\n---\n${journal}`)).toEqual(['1:1 yaml-feature', 1]);
+    expect(reading(`%TAG ! x\n${journal}`)).toEqual(['1:1 yaml-feature', 1]);
+  });
+
+  it('has no second document: what follows the mark is not read', () => {
+    expect(reading(`${journal}---\npair: LW-2\n`)).toEqual(['4:1 several-documents', 1]);
+    expect(reading(`${journal}...\nx: 1\n`)).toEqual(['4:1 several-documents', 1]);
+    expect(reading(`---\n---\n${journal}`)).toEqual(['2:1 several-documents', 0]);
+    expect(reading(`${journal}---\n# nothing more\n`)).toEqual([1]);
+  });
+
+  it('may have percent signs and dashes in its text', () => {
+    expect(reading('pair: LW-1\nspecies: a --- b\nlog:\n  - {date: 2026-02-01, courting: 50 %}\n')).toEqual([1]);
+  });
+
+  it('keeps both sides of a conflict that git left', () => {
+    const conflict = `${journal}<<<<<<< HEAD\n  - {date: 2026-02-02, nest: building}\n=======\n  - {date: 2026-02-03, nest: lined}\n>>>>>>> shed\n`;
+    expect(reading(conflict)).toEqual(['4:1 conflict-mark', '6:1 conflict-mark', '8:1 conflict-mark', 3]);
+  });
+
+  it('that lost letters is read, and said once', () => {
+    expect(reading(journal.replace('paired', 'courting: fr\ufffdhlich und m\ufffdde'))).toEqual(['3:36 not-utf8', 1]);
+  });
+});

@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { readFile } from '../../../src/journal/record.ts';
+import { read } from '../reading.ts';
+
+/** What is found, and the dates of the entries that count. */
+function reading(text: string) {
+  const { found, entries } = read(text);
+  return { found, days: entries.map(({ dateAt }) => dateAt.line) };
+}
+
+const HEAD = 'pair: LW-1\nlog:\n';
+
+describe('a journal that is no YAML as a whole', () => {
+  it('loses the entry that cannot be read, and no other', () => {
+    const log = '  - {date: 2026-02-01, paired}\n  - {date: 2026-02-02, laid: [e1}\n  - {date: 2026-02-03, sitting}\n';
+    expect(reading(HEAD + log)).toEqual({ found: ['4:33 unreadable-entry'], days: [3, 5] });
+  });
+
+  it('says why, as far as it can be told', () => {
+    const why = (entry: string) => read(`${HEAD}  - ${entry}\n`).findings[0]?.args.why;
+    expect(why('{date: 2026-02-01, courting: "song}')).toBe('quote-open');
+    expect(why('{date: 2026-02-01, courting: "song" loud}')).toBe('behind-quote');
+    expect(why('{date: 2026-02-01, laid: 1')).toBe('brace-open');
+    expect(why('{date: 2026-02-01, laid: [e1}')).toBe('bracket-open');
+    expect(why('{date: 2026-02-01, courting: song: loud}')).toBe('colon-in-text');
+    expect(why('{date: 2026-02-01, courting: @song}')).toBe('reserved-sign');
+    expect(why('{date: 2026-02-01, courting: "a\\qb"}')).toBe('backslash');
+    expect(why('date: 2026-02-01\n   laid: 1\n  sitting: hen')).toBe('indent');
+  });
+
+  it('reads entries over several lines, each to its own end', () => {
+    const log = '  - date: 2026-02-01\n    laid: [e1\n  - date: 2026-02-02\n    laid: 1\n';
+    expect(reading(HEAD + log)).toMatchObject({ days: [5] });
+    expect(read(HEAD + log).found[0]).toMatch(/unreadable-entry$/);
+  });
+
+  it('may have its log at the margin', () => {
+    expect(reading(`${HEAD}- {date: 2026-02-01, laid: [}\n- {date: 2026-02-02, paired}\nhousing: flight 2\n`)).toMatchObject({
+      days: [4],
+    });
+  });
+
+  it('reads an entry that stands too far left or right', () => {
+    const log = '  - {date: 2026-02-01, paired}\n    - {date: 2026-02-02, nest: lined}\n - {date: 2026-02-03, sitting}\n';
+    expect(reading(HEAD + log).days).toEqual([3, 4, 5]);
+  });
+
+  it('keeps an entry with rubbish behind it', () => {
+    const log = '  - {date: 2026-02-01, paired}\nwhat is this\n  - {date: 2026-02-03, sitting}\n';
+    expect(reading(HEAD + log)).toEqual({ found: ['4:1 unreadable-lines'], days: [3, 5] });
+  });
+
+  it('counts its log although the header cannot be read', () => {
+    const { journal, found, entries } = read('pair: LW-1\nspecies: "lavender\nhen: LW-2\nlog:\n  - {date: 2026-02-01, paired}\n');
+    expect(found).toEqual(['2:18 unreadable-lines']);
+    expect(journal).toMatchObject({ pair: { text: 'LW-1' }, species: null, hen: [{ text: 'LW-2' }] });
+    expect(entries).toHaveLength(1);
+  });
+
+  it('counts its header although the log cannot be read', () => {
+    const { journal, found } = read('pair: LW-1\nlog: [\nhousing: flight 2\n');
+    expect(found).toEqual(['2:6 unreadable-lines', '1:1 no-log'].sort());
+    expect(journal.housing?.text).toBe('flight 2');
+  });
+
+  it('indented by tabs is read where that does no harm, and told once', () => {
+    const log = '\t- {date: 2026-02-01, paired}\n\t- {date: 2026-02-02, nest: lined}\n';
+    expect(reading(HEAD + log)).toEqual({ found: ['3:1 tab-indent'], days: [3, 4] });
+  });
+
+  it('with tabs inside of an entry loses that entry', () => {
+    const { findings, entries } = read(`${HEAD}  - date: 2026-02-01\n\tlaid: 1\n  - {date: 2026-02-02, paired}\n`);
+    expect(findings).toMatchObject([{ code: 'unreadable-entry', at: { line: 4, column: 1 }, args: { why: 'tab' } }]);
+    expect(entries).toHaveLength(1);
+  });
+
+  it('is one finding where nothing at all can be read', () => {
+    expect(read('[[[').found).toEqual(['1:3 unreadable-lines']);
+    expect(read('- [x\n'.repeat(100)).found).toEqual(['1:1 not-a-mapping']);
+    expect(read('x [\n'.repeat(100)).found).toEqual(['1:1 not-a-mapping']);
+  });
+
+  it('takes both logs where a merge left two', () => {
+    expect(reading(`${HEAD}  - {date: 2026-02-01, paired}\nlog:\n  - {date: 2026-02-02, nest: lined}\n`)).toEqual({
+      found: ['4:1 second-log'],
+      days: [3, 5],
+    });
+  });
+});
+
+describe('a bird list that is no YAML as a whole', () => {
+  it('loses one line of one bird', () => {
+    const text =
+      'birds:\n  - id: A\n    ring: "LW 1\n    log:\n      - {date: 2026-02-01, arrived}\n      - {date: 2026-02-02, weighed: [}\n  - {id: B, sex: hen}\n';
+    const { says, findings } = readFile('birds.yaml', text);
+    expect(says.birds?.map(({ id, sex, log }) => [id.text, sex, log.length])).toEqual([
+      ['A', null, 1],
+      ['B', 'hen', 0],
+    ]);
+    expect(findings.map(({ code, at }) => `${at.line} ${code}`)).toEqual(['3 unreadable-lines', '6 unreadable-entry']);
+  });
+});

@@ -1,0 +1,45 @@
+import { type Day, parseDay } from '../src/days.ts';
+import { readRoom, type RoomRecord } from '../src/journal/record.ts';
+import { type Room, understandRoom } from '../src/room/fold.ts';
+import { agendaOf } from '../src/rules/agenda/agenda.ts';
+import type { AgendaItem } from '../src/rules/agenda/item.ts';
+
+/** A day of a test, from its ISO text. */
+export function day(text: string): Day {
+  const parsed = parseDay(text);
+  if (parsed === null) throw new Error(`no such day: ${text}`);
+  return parsed;
+}
+
+/** Removes the indent that the text has from standing in a test. */
+export function dedent(text: string): string {
+  const lines = text.replace(/^\n/, '').replace(/\n\s*$/, '\n').split('\n');
+  const indents = lines.filter((line) => line.trim() !== '').map((line) => /^ */.exec(line)?.[0].length ?? 0);
+  const indent = Math.min(...indents);
+  return lines.map((line) => line.slice(indent)).join('\n');
+}
+
+/** The calendar on the wall of the tests: later than every journal in them, so that any day can be stood on. */
+const TODAY = day('2029-12-31');
+
+/** Files of a room, by path; a key without a slash or `.yaml` is a pair's journal. */
+export type Files = Record<string, string>;
+
+/** Reads a room that stands in the test as text. */
+export function record(files: Files, on: string): RoomRecord {
+  const sources = Object.entries(files).map(([name, text]) => ({
+    path: name.endsWith('.yaml') ? name : `pairs/${name}.yaml`,
+    text: dedent(text),
+  }));
+  return readRoom(sources, { day: day(on), today: TODAY });
+}
+
+/** Reads and understands a room that stands in the test as text, on a day. */
+export function room(files: Files, on: string): Room {
+  return understandRoom(record(files, on), { day: day(on), today: TODAY });
+}
+
+/** The agenda of such a room on a day. */
+export function agenda(files: Files, on: string, days = 7): AgendaItem[] {
+  return agendaOf(room(files, on), { days });
+}
