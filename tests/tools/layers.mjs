@@ -20,7 +20,7 @@ export const layers = {
     values: ['report', 'write', 'rules', 'room', 'journal', 'species', ...pure],
     node: true,
   },
-  report: { values: pure, types: ['rules', 'room', 'journal', 'species'] },
+  report: { values: ['room', 'journal', 'species', ...pure], types: ['rules'] },
   write: { values: ['room', 'journal', 'species', ...pure], types: ['rules'], node: true },
   rules: { values: ['room', 'journal', 'species', ...pure] },
   room: { values: ['journal', 'species', ...pure] },

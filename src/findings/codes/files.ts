@@ -10,20 +10,23 @@ const whys: Record<string, readonly [what: string, help: string]> = {
     'a quote is opened and never closed',
     'close it, or put the whole text in double quotes: "hen’s nest"',
   ],
-  'behind-quote': [
-    'text follows behind a closing quote',
+  'text-behind': [
+    'text follows where a quote or brace has closed',
     'put the quotes around the whole text, with \\" for those inside',
   ],
+  'closed-twice': ['there is a } or ] too many', 'remove it'],
+  'comma-twice': ['a comma has nothing behind it', 'remove it, or write what was meant'],
+  'no-blank': ['a blank is missing behind the dash', 'write `- {`'],
   'brace-open': ['a { is never closed', 'end the entry with } on the same line'],
   'bracket-open': ['a [ is never closed', 'close the list: [e1, e2]'],
   'colon-in-text': [
     'a second colon makes a second key',
-    'put text with a colon in double quotes: "off the nest: cold"',
+    'is a comma missing? Else put text with a colon in double quotes: "off the nest: cold"',
   ],
   'reserved-sign': ['text cannot begin with this sign', 'put it in double quotes'],
   backslash: ['a backslash in double quotes needs another one', 'write \\\\ for a backslash'],
   indent: [
-    'it stands too far left or right',
+    'its lines do not stand under each other, or a colon is missing',
     'give all keys of an entry, and all entries of the log, the same indentation',
   ],
   'too-long': ['the line is longer than any entry', 'is this file really a journal?'],

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Finding } from '../../findings/finding.ts';
 import { nearest } from '../../findings/nearest.ts';
 import type { KeyTable } from '../grammar/key.ts';
-import { Empty, type Fields, type Text } from '../nodes.ts';
+import { Empty, type Fields, Refused, type Text } from '../nodes.ts';
 import { readValue } from './value.ts';
 
 /** What was read for each key of a table; null where the key is missing, empty or wrong. */
@@ -22,7 +22,7 @@ export function readKeys<T extends KeyTable>(
   const values = Object.fromEntries(Object.keys(table).map((key) => [key, null])) as Record<string, unknown>;
   const seen = new Set<string>();
   for (const [key, node] of pairs) {
-    if (elsewhere.includes(key.text)) continue;
+    if (elsewhere.includes(key.text) || node instanceof Refused) continue;
     const definition = Object.hasOwn(table, key.text) ? table[key.text] : undefined;
     if (definition === undefined) findings.push(unknownKey(key, [...Object.keys(table), ...elsewhere]));
     else if (seen.has(key.text))

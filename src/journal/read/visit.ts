@@ -5,7 +5,7 @@ import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { type Located, text, wholeNumber } from '../grammar/values.ts';
-import { Empty, Fields, type Node, Text } from '../nodes.ts';
+import { Empty, Fields, type Node, Refused, Text } from '../nodes.ts';
 import { unknownKey } from './keys.ts';
 import { readValue } from './value.ts';
 
@@ -75,14 +75,13 @@ export function readVisit<O>(
     note: null,
     saw: [],
   };
-  const before = findings.length;
   for (const [key, node] of item.pairs) {
-    if (key.text === 'date') continue;
+    if (key.text === 'date' || node instanceof Refused) continue;
     if (isCircumstance(key.text, grammar))
       readCircumstance(visit as Visit<unknown>, key, key.text, node, findings);
     else readObservation(visit as Visit<unknown>, key, node, grammar, findings);
   }
-  if (visit.saw.length === 0 && visit.note === null && findings.length === before) {
+  if (item.pairs.every(([{ text: key }]) => key === 'date' || (key !== 'note' && isCircumstance(key, grammar)))) {
     findings.push({ code: 'empty-entry', at: item.at, args: {} });
   }
   return visit;

@@ -3,7 +3,7 @@ import { Fields, List, type Node, Text } from '../nodes.ts';
 import { append } from './append.ts';
 import type { Lines } from './lines.ts';
 import { maskNote, rawNote } from './note.ts';
-import type { Trouble } from './trouble.ts';
+import { notAnEntry } from './trouble.ts';
 import { type Parsed, parseYaml, type Slice, unquotedNote } from './yaml.ts';
 
 /**
@@ -25,7 +25,7 @@ interface Line {
 const KEY = /^(["']?)([\w][\w -]*)\1[ \t]*:(?=[ \t\r\n]|$)/;
 const DASH = /^-(?=[ \t\r\n]|$)/;
 /** An entry or record, however it is indented. */
-const ENTRY_START = /^-[ \t]+(?:\{|date[ \t]*:)/;
+const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
 
 /**
  * Reads a file that is no YAML as a whole, piece by piece: key by key, and the lists of its shape item by item. A piece
@@ -156,13 +156,12 @@ export class Recovery {
   }
 
   #unreadable(code: 'unreadable-entry' | 'unreadable-lines', slice: Slice, parsed: Parsed | null): void {
-    const trouble: Trouble | null = parsed !== null && 'trouble' in parsed ? parsed.trouble : null;
+    const known = parsed !== null && 'trouble' in parsed;
+    const { why, offset } = known ? parsed.trouble : notAnEntry(slice.text);
     const first = Math.max(0, slice.text.search(/\S/));
     const last = slice.text.trimEnd().length;
-    const offset = Math.min(Math.max(trouble?.offset ?? first, first), Math.max(first, last - 1));
-    const from = slice.base + offset;
-    const to = trouble === null ? slice.base + last : from + 1;
-    this.findings.push({ code, at: this.#lines.place(from, to), args: { why: trouble?.why ?? 'other' } });
+    const from = slice.base + Math.min(Math.max(offset, first), Math.max(first, last - 1));
+    this.findings.push({ code, at: this.#lines.place(from, known ? from + 1 : slice.base + last), args: { why } });
   }
 }
 

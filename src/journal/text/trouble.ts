@@ -2,7 +2,10 @@
 export type Why =
   | 'tab'
   | 'quote-open'
-  | 'behind-quote'
+  | 'text-behind'
+  | 'closed-twice'
+  | 'comma-twice'
+  | 'no-blank'
   | 'brace-open'
   | 'bracket-open'
   | 'colon-in-text'
@@ -32,7 +35,11 @@ type Rule = readonly [code: string, message: RegExp, why: Why];
 const rules: readonly Rule[] = [
   ['TAB_AS_INDENT', /./, 'tab'],
   ['MISSING_CHAR', /quote/, 'quote-open'],
-  ['UNEXPECTED_TOKEN', /at node end/, 'behind-quote'],
+  ['MISSING_CHAR', /Sequence item/, 'indent'],
+  ['MISSING_CHAR', /Comments must/, 'text-behind'],
+  ['UNEXPECTED_TOKEN', /at node end/, 'text-behind'],
+  ['UNEXPECTED_TOKEN', /flow-(?:map|seq)-end/, 'closed-twice'],
+  ['UNEXPECTED_TOKEN', /Unexpected ,/, 'comma-twice'],
   ['BAD_INDENT', /Flow map/, 'brace-open'],
   ['BAD_INDENT', /Flow sequence/, 'bracket-open'],
   ['BLOCK_IN_FLOW', /./, 'colon-in-text'],
@@ -46,10 +53,18 @@ const rules: readonly Rule[] = [
 
 const TAB_INDENT = /^ *\t/m;
 
+const DASH_ALONE = /^[ \t]*-(?=[^\s-])/;
+
 /** Puts the first error of the YAML library into our own terms. */
 export function troubleOf(error: YamlError, text: string): Trouble {
   const rule = rules.find(([code, message]) => code === error.code && message.test(error.message));
   const tab = TAB_INDENT.exec(text);
   if (tab !== null) return { why: 'tab', offset: tab.index + tab[0].length - 1 };
   return { why: rule?.[2] ?? 'other', offset: error.pos[0] };
+}
+
+/** Why a stretch that is some YAML is still no entry. */
+export function notAnEntry(text: string): Trouble {
+  const dash = DASH_ALONE.exec(text);
+  return dash === null ? { why: 'other', offset: 0 } : { why: 'no-blank', offset: dash[0].length };
 }

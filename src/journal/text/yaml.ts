@@ -120,8 +120,9 @@ class Walk {
     for (const { key, value } of map.items as { key: ParsedNode | null; value: ParsedNode | null }[]) {
       if (key !== null && swallowed?.swallows(key.range[0])) continue;
       const name = key === null ? new Text('', at) : this.#key(key);
-      if (name === null) continue;
-      if (name.text === '<<') {
+      if (name instanceof Refused) {
+        pairs.push([new Text('', name.at), name]);
+      } else if (name.text === '<<') {
         pairs.push([name, this.#refuse('yaml-feature', name.at, { feature: 'merge key' })]);
       } else if (seen.has(name.text) && !outermost) {
         pairs.push([name, this.#refuse('duplicate-key', name.at, { key: name.text })]);
@@ -135,12 +136,10 @@ class Walk {
     return new Fields(pairs, at, map.flow ? 'flow' : 'block');
   }
 
-  #key(key: ParsedNode): Text | null {
+  #key(key: ParsedNode): Text | Refused {
     const node = this.#node(key);
-    if (node instanceof Text) return node;
-    if (node instanceof Empty) return new Text('', node.at);
-    if (!(node instanceof Refused)) this.#refuse('bad-key', node.at, {});
-    return null;
+    if (node instanceof Text || node instanceof Refused) return node;
+    return node instanceof Empty ? new Text('', node.at) : this.#refuse('bad-key', node.at, {});
   }
 
   /** What is empty has no place of its own: findings point at its key. */
@@ -165,13 +164,12 @@ class Walk {
     return this.#lines.place(this.#slice.base + from, this.#slice.base + to);
   }
 
-  /** Anchors and tags stand before what they belong to. */
-  #featurePlace(node: ParsedNode, sign: string): Place {
-    const from = Math.max(0, this.#slice.text.lastIndexOf(sign, node.range[0]));
-    return this.#place(
-      from,
-      Math.max(node.range[0] === node.range[1] ? node.range[0] : node.range[0] + 1, from + sign.length),
-    );
+  /** Anchors and tags stand before what they belong to; a tag may begin with two signs. */
+  #featurePlace({ range }: ParsedNode, sign: string): Place {
+    const { text } = this.#slice;
+    let from = Math.max(0, text.lastIndexOf(sign, range[0]));
+    while (sign === '!' && text[from - 1] === '!') from--;
+    return this.#place(from, Math.max(range[1], from + sign.length));
   }
 }
 

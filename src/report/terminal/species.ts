@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
-import { basisOf, type Duration } from '../../rules/forecast/duration.ts';
-import type { PastForecast, TrackRecord } from '../../rules/forecast/track-record.ts';
 import { clutchId } from '../../room/model.ts';
+import type { Duration } from '../../rules/forecast/duration.ts';
+import type { PastForecast, TrackRecord } from '../../rules/forecast/track-record.ts';
 import type { OwnExperience, SpeciesView } from '../../rules/species/view.ts';
 import type { Profile, Range, Sourced } from '../../species/profile.ts';
 import { type Trait, traitKeys, traits } from '../../species/traits.ts';
@@ -55,7 +55,10 @@ function traitLines(trait: Trait, sourced: Sourced<unknown> | null, width: numbe
   const note = sourced.note === undefined ? '' : ` (${sourced.note})`;
   const indent = KEY + VALUE;
   const [first = '', ...rest] = wrap(visible(origin + note), Math.max(20, width - indent));
-  return [`${head}${look.task(value)}${look.muted(first)}`, ...rest.map((line) => ' '.repeat(indent) + look.muted(line))];
+  return [
+    `${head}${look.task(value)}${look.muted(first)}`,
+    ...rest.map((line) => ' '.repeat(indent) + look.muted(line)),
+  ];
 }
 
 /** `11–13 d`, `2.0–2.3 mm`, `last`. */
@@ -69,12 +72,12 @@ function valueText(value: unknown, unit: string): string {
 
 function experienceLines(own: OwnExperience | null, width: number, look: Styles): string[] {
   if (own === null) return [];
-  const { observed, n, duration, record } = own;
+  const { observed, n, duration, basis, record } = own;
   const seen =
     observed === null
       ? 'this room: no clutch of known length yet'
       : `this room: ${count(n, 'clutch', 'clutches')}, mean ${observed.mean.toFixed(1)} d, ${observed.low.toFixed(1)}–${observed.high.toFixed(1)} d`;
-  const now = `forecasts use ${daysOf(duration)} (${basisOf(duration.range, duration.n)})`;
+  const now = `forecasts use ${daysOf(duration)} (${basis})`;
   const kept = record === null ? [] : [recordSentence(record)];
   return [seen, now, ...kept].flatMap((text) =>
     wrap(text, Math.max(20, width - KEY)).map((line) => ' '.repeat(KEY) + look.coming(line)),
@@ -105,7 +108,13 @@ export function recordText(view: SpeciesView, day: Day, { width, color }: Option
     if (own === null || own.record === null) return [title, '  no clutch of known length yet', ''];
     const rows = [...own.past].sort((a, b) => a.happened - b.happened).map((past) => recordRow(past, day));
     const head = `  ${pad('clutch', 10)}${pad('window', 20)}${pad('likely', 14)}${pad('happened', 14)}off   CRPS`;
-    return [title, look.muted(head), ...rows, ...wrap(`  ${recordSentence(own.record)}`, width, { hanging: 2 }), ''];
+    return [
+      title,
+      look.muted(head),
+      ...rows,
+      ...wrap(`  ${recordSentence(own.record)}`, width, { hanging: 2 }),
+      '',
+    ];
   });
   const how =
     'Each clutch is forecast anew from all other clutches of the species in this room; its own outcome never teaches its own forecast. CRPS is the distance of the whole forecast from what happened, in days: less is better.';
@@ -128,7 +137,8 @@ function recordRow({ clutch, from, to, likely, happened, crps }: PastForecast, d
 /** The list of species, one a line. */
 export function speciesListText(profiles: readonly Profile[], { width, color }: Options): string {
   const look = styles(color);
-  if (profiles.length === 0) return 'No species fits. Without filters, `nestlog species` lists all there are.\n';
+  if (profiles.length === 0)
+    return 'No species fits. Without filters, `nestlog species` lists all there are.\n';
   const wide = Math.max(...profiles.map(({ species }) => species.length), 7) + 2;
   const rest = (profile: Profile) =>
     [
@@ -137,7 +147,11 @@ export function speciesListText(profiles: readonly Profile[], { width, color }: 
       pad(profile.liveFood?.value ?? '?', 10),
       profile.scientific,
     ].join(' ');
-  const head = look.muted(`${pad('species', wide)}${pad('sitting', 10)}${pad('fledging', 10)}${pad('live food', 11)}scientific name`);
-  const rows = profiles.map((profile) => truncate(`${pad(visible(profile.species), wide)}${visible(rest(profile))}`, width));
+  const head = look.muted(
+    `${pad('species', wide)}${pad('sitting', 10)}${pad('fledging', 10)}${pad('live food', 11)}scientific name`,
+  );
+  const rows = profiles.map((profile) =>
+    truncate(`${pad(visible(profile.species), wide)}${visible(rest(profile))}`, width),
+  );
   return `${[head, ...rows, '', look.muted(`${count(profiles.length, 'species', 'species')}; one with its sources: nestlog species NAME`)].join('\n')}\n`;
 }

@@ -3,7 +3,7 @@ import { allShipped } from '../../species/shipped.ts';
 import { comparable, namesOf } from '../../species/names.ts';
 import type { Profile, Range } from '../../species/profile.ts';
 import { durationsFrom } from '../durations.ts';
-import type { Duration } from '../forecast/duration.ts';
+import { basisOf, type Duration } from '../forecast/duration.ts';
 import { type DurationKind, type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
 import { type PastForecast, pastForecasts, type TrackRecord, trackRecord } from '../forecast/track-record.ts';
 
@@ -15,6 +15,8 @@ export interface OwnExperience {
   observed: { mean: number; low: number; high: number } | null;
   /** What forecasts now use: the book sharpened by the above. */
   duration: Duration;
+  /** The same in words: what the forecasts rest on. */
+  basis: string;
   past: PastForecast[];
   record: TrackRecord | null;
 }
@@ -50,10 +52,12 @@ function experience(
   if (range === undefined) return null;
   const own = all.filter((one) => one.kind === kind);
   const past = pastForecasts(room, own);
+  const duration = durationsFrom(own)(kind, profile.species, range);
   return {
     n: own.length,
     observed: observedIn(own),
-    duration: durationsFrom(own)(kind, profile.species, range),
+    duration,
+    basis: basisOf(range, duration.n),
     past,
     record: trackRecord(past),
   };

@@ -38,7 +38,7 @@ describe('an unquoted note', () => {
   });
 
   it('in quotes is not to blame for what is wrong elsewhere', () => {
-    expect(readLog('- {date: 2026-03-01, note: "fine", laid: [e1}').found).toEqual(['3:48 unreadable-entry']);
+    expect(readLog('- {date: 2026-03-01, note: "fine", laid: [e1}').found).toEqual(['3:47 unreadable-entry']);
   });
 
   it('ends at the end of its line where the entry goes on', () => {

@@ -19,7 +19,10 @@ describe('a journal that is no YAML as a whole', () => {
   it('says why, as far as it can be told', () => {
     const why = (entry: string) => read(`${HEAD}  - ${entry}\n`).findings[0]?.args.why;
     expect(why('{date: 2026-02-01, courting: "song}')).toBe('quote-open');
-    expect(why('{date: 2026-02-01, courting: "song" loud}')).toBe('behind-quote');
+    expect(why('{date: 2026-02-01, courting: "song" loud}')).toBe('text-behind');
+    expect(why('{date: 2026-02-01, laid: 1}}')).toBe('closed-twice');
+    expect(why('{date: 2026-02-01, , laid: 1}')).toBe('comma-twice');
+    expect(read(`${HEAD}  - {date: 2026-02-01, paired}\n  -{date: 2026-02-02}\n`).findings[0]?.args.why).toBe('no-blank');
     expect(why('{date: 2026-02-01, laid: 1')).toBe('brace-open');
     expect(why('{date: 2026-02-01, laid: [e1}')).toBe('bracket-open');
     expect(why('{date: 2026-02-01, courting: song: loud}')).toBe('colon-in-text');

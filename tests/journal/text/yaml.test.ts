@@ -61,7 +61,7 @@ describe('places', () => {
     const [chick, list] = (ringed instanceof Fields ? ringed.pairs[0] : undefined) ?? [];
     expect(chick?.at).toMatchObject({ column: 33, length: 3 });
     expect(list?.at).toMatchObject({ column: 38, length: 6 });
-    expect(entry?.at).toMatchObject({ line: 3, column: 5, length: 42 });
+    expect(entry?.at).toMatchObject({ line: 3, column: 5, length: 41 });
   });
 
   it('of something empty are those of its key', () => {
