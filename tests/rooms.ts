@@ -1,5 +1,5 @@
 import { type Day, parseDay } from '../src/days.ts';
-import { readRoom, type RoomRecord } from '../src/journal/record.ts';
+import { type RoomRecord, readRoom } from '../src/journal/record.ts';
 import { type Room, understandRoom } from '../src/room/fold.ts';
 import { agendaOf } from '../src/rules/agenda/agenda.ts';
 import type { AgendaItem } from '../src/rules/agenda/item.ts';
@@ -13,7 +13,10 @@ export function day(text: string): Day {
 
 /** Removes the indent that the text has from standing in a test. */
 export function dedent(text: string): string {
-  const lines = text.replace(/^\n/, '').replace(/\n\s*$/, '\n').split('\n');
+  const lines = text
+    .replace(/^\n/, '')
+    .replace(/\n\s*$/, '\n')
+    .split('\n');
   const indents = lines.filter((line) => line.trim() !== '').map((line) => /^ */.exec(line)?.[0].length ?? 0);
   const indent = Math.min(...indents);
   return lines.map((line) => line.slice(indent)).join('\n');

@@ -1,7 +1,13 @@
+import { nearest } from '../findings/nearest.ts';
 import { dueJson } from '../report/json/due.ts';
 import type { Morning } from '../report/morning.ts';
 import { dueText } from '../report/terminal/due.ts';
+import type { Room } from '../room/fold.ts';
+import { housingOf } from '../room/lives.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
+import { type Only, onlyFor } from '../rules/agenda/only.ts';
+import { findSpecies } from '../species/find.ts';
+import type { Profile } from '../species/profile.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -9,6 +15,9 @@ import { UsageError } from './usage-error.ts';
 interface DueOptions {
   days: number;
   by: 'urgency' | 'housing' | 'pair';
+  pair?: string;
+  housing?: string;
+  species?: string;
 }
 
 /** How far ahead a quiet morning looks for the next thing to do. */
@@ -24,14 +33,18 @@ export const definition: CommandDefinition = {
   options: [
     { flags: '--days <number>', description: 'how many days ahead', default: 7, parse: daysAhead },
     { flags: '--by <order>', description: 'urgency, housing or pair', default: 'urgency', parse: order },
+    { flags: '--pair <id>', description: 'only this pair' },
+    { flags: '--housing <name>', description: 'only what is to be done there' },
+    { flags: '--species <name>', description: 'only pairs and birds of this species' },
   ],
 };
 
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
 export function run(context: Context<DueOptions>): ExitCode {
   const { day, today, options, stdout } = context;
-  const { room } = openRoom(context);
-  const ahead = agendaOf(room, { days: Math.max(options.days, HORIZON) });
+  const { room, record } = openRoom(context);
+  const wanted = onlyFor(room, askedFor(options, room, record.ownSpecies));
+  const ahead = agendaOf(room, { days: Math.max(options.days, HORIZON) }).filter(wanted);
   const items = ahead.filter((item) => item.state !== 'coming' || item.from <= day + options.days);
   const morning: Morning = {
     day,
@@ -46,6 +59,34 @@ export function run(context: Context<DueOptions>): ExitCode {
   const { width, color } = stdout;
   stdout.write(context.json ? dueJson(morning) : dueText(morning, { width, color, by: options.by }));
   return 0;
+}
+
+/** The names asked for, or a sentence that says which there are. */
+function askedFor(options: DueOptions, room: Room, own: readonly Profile[]): Only {
+  const { pair = null, housing = null, species = null } = options;
+  const housings = new Set(
+    [...room.pairs.map((known) => known.housing), ...room.birds.map(housingOf)].flatMap((name) => name ?? []),
+  );
+  mustBeOneOf(
+    'pair',
+    pair,
+    room.pairs.map(({ id }) => id),
+  );
+  mustBeOneOf('housing', housing, [...housings]);
+  const kept = [...new Set(room.pairs.flatMap((known) => known.species ?? []))];
+  const named = species === null ? null : (findSpecies(species, own)?.species ?? species);
+  mustBeOneOf('species', named, kept);
+  return { pair, housing, species: named };
+}
+
+function mustBeOneOf(what: string, name: string | null, known: readonly string[]): void {
+  if (name === null || known.includes(name)) return;
+  const near = nearest(name, known);
+  const more =
+    near === null
+      ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`
+      : `did you mean \`${near}\`?`;
+  throw new UsageError(`no ${what} \`${name}\` in this room; ${more}`);
 }
 
 function daysAhead(text: string): number {

@@ -11,6 +11,10 @@ export interface CommandEntry {
 /** All commands, in the order of `nestlog --help`. */
 export const commands: CommandEntry[] = [
   { name: 'due', summary: 'this morning: late, now, coming days, warnings', load: () => import('./due.ts') },
-  { name: 'species', summary: 'a profile with the source of every value', load: () => import('./species.ts') },
+  {
+    name: 'species',
+    summary: 'a profile with the source of every value',
+    load: () => import('./species.ts'),
+  },
   { name: 'check', summary: 'every finding in the journals', load: () => import('./check.ts') },
 ];

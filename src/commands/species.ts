@@ -16,7 +16,10 @@ interface SpeciesOptions {
 
 export const definition: CommandDefinition = {
   examples: [
-    { line: 'nestlog species "lavender waxbill"', says: 'every value, where it comes from, what this room saw' },
+    {
+      line: 'nestlog species "lavender waxbill"',
+      says: 'every value, where it comes from, what this room saw',
+    },
     { line: 'nestlog species LW-1 --record', says: 'past forecasts of its species beside what happened' },
     { line: 'nestlog species --kept', says: 'the species of this room' },
     { line: 'nestlog species --live-food required', says: 'species that are not reared without live food' },
@@ -25,7 +28,11 @@ export const definition: CommandDefinition = {
   options: [
     { flags: '--record', description: 'past forecasts beside what happened' },
     { flags: '--kept', description: 'list: only species with a pair in this room' },
-    { flags: '--live-food <need>', description: `list: ${traits.liveFood.words?.join(', ')}`, parse: liveFood },
+    {
+      flags: '--live-food <need>',
+      description: `list: ${traits.liveFood.words?.join(', ')}`,
+      parse: liveFood,
+    },
     { flags: '--named <part>', description: 'list: part of a name' },
   ],
   room: 'optional',
@@ -38,7 +45,11 @@ export function run(context: Context<SpeciesOptions>): ExitCode {
   const [name] = context.arguments;
   const layout = { width: stdout.width, color: stdout.color };
   if (name === undefined) {
-    const filter = { kept: options.kept ?? false, liveFood: options.liveFood ?? null, named: options.named ?? null };
+    const filter = {
+      kept: options.kept ?? false,
+      liveFood: options.liveFood ?? null,
+      named: options.named ?? null,
+    };
     const profiles = speciesList(room, record.ownSpecies, filter);
     stdout.write(json ? speciesListJson(profiles) : speciesListText(profiles, layout));
     return 0;
@@ -53,7 +64,8 @@ export function run(context: Context<SpeciesOptions>): ExitCode {
 }
 
 function unknown(name: string, suggestion: string | null): string {
-  const more = suggestion === null ? '`nestlog species` lists all there are' : `did you mean "${suggestion}"?`;
+  const more =
+    suggestion === null ? '`nestlog species` lists all there are' : `did you mean "${suggestion}"?`;
   return `no profile of "${name}"; ${more}`;
 }
 

@@ -51,6 +51,8 @@ export class Fields {
 
 /** A value that journals do not use, an alias for one. Its finding has been made; no schema accepts it. */
 export class Refused {
+  /** Tells the type apart from those that have a place and nothing else. */
+  readonly refused = true;
   readonly at: Place;
   constructor(at: Place) {
     this.at = at;

@@ -14,7 +14,7 @@ export function readOwnSpecies(file: string, root: Fields, findings: Finding[]):
   for (const { path, code, args } of problems) {
     const suggestion = code === 'profile-unknown-key' ? (nearest(String(args.key), KEYS) ?? '') : '';
     findings.push({
-      code,
+      code: code === 'profile-not-a-map' ? 'not-a-mapping' : code,
       at: placeOf(root, path, code === 'profile-unknown-key'),
       args: { ...args, suggestion },
     });

@@ -12,7 +12,11 @@ export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
   for (const record of records) {
     const known = fold.birds.get(record.id.text)?.listed;
     if (known) {
-      fold.findings.push({ code: 'bird-twice', at: record.id.at, args: { id: record.id.text, line: known.id.at.line } });
+      fold.findings.push({
+        code: 'bird-twice',
+        at: record.id.at,
+        args: { id: record.id.text, line: known.id.at.line },
+      });
       continue;
     }
     fold.birds.set(record.id.text, listed(record, fold));
@@ -23,7 +27,10 @@ export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
 
 function listed(record: BirdRecord, fold: Fold): Bird {
   const named = record.species?.text ?? null;
-  const bird = newBird(record.id.text, named === null ? null : (findSpecies(named, fold.own)?.species ?? named));
+  const bird = newBird(
+    record.id.text,
+    named === null ? null : (findSpecies(named, fold.own)?.species ?? named),
+  );
   return {
     ...bird,
     ring: record.ring?.text ?? null,
@@ -56,58 +63,58 @@ export function applyBirdObservation(
     return;
   }
   bird.firstSeen ??= entry.date;
-  live(fold, bird, entry.date, observation);
+  const live = lives[observation.key] as (moment: Moment, value: unknown) => void;
+  live({ fold, bird, day: entry.date }, observation.value);
 }
 
-function live(fold: Fold, bird: Bird, day: Day, observation: BirdObservation): void {
-  switch (observation.key) {
-    case 'arrived':
+interface Moment {
+  fold: Fold;
+  bird: Bird;
+  day: Day;
+}
+
+type ValueOf<K extends BirdObservation['key']> = Extract<BirdObservation, { key: K }>['value'];
+
+/** What each line of a bird's log does to its life. */
+const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>) => void } = {
+  arrived: ({ fold, bird, day }, housing) => {
+    bird.arrived = day;
+    startQuarantine(fold, bird, day);
+    house(bird, day, housing?.text ?? null);
+  },
+  quarantine: ({ fold, bird, day }, { days, until }) => {
+    bird.quarantine = { from: day, until: until ?? day + (days ?? fold.quarantineDays) };
+    bird.released = null;
+  },
+  released: ({ bird, day }, housing) => {
+    bird.released = day;
+    if (housing !== null) house(bird, day, housing.text);
+  },
+  moved: ({ bird, day }, housing) => house(bird, day, housing.text),
+  weighed: ({ bird, day }, grams) => void bird.weights.push({ day, grams }),
+  treated: ({ bird, day }, what) => void bird.treated.push({ day, text: what.text }),
+  unwell: ({ bird, day }, what) => void bird.unwell.push({ day, text: what.text }),
+  moult: ({ bird, day }, state) => void bird.moult.push({ day, state }),
+  sexed: ({ bird }, sex) => {
+    bird.sex = sex;
+  },
+  died: ({ bird, day }, cause) => {
+    bird.fate = { kind: 'died', day, span: { from: day, to: day }, cause: cause?.text ?? null };
+    leaveNest(bird);
+  },
+  gone: ({ bird, day }, how) => {
+    bird.fate = { kind: 'gone', day, how };
+    leaveNest(bird);
+  },
+  back: ({ fold, bird, day }) => {
+    if (bird.fate?.kind === 'gone') {
       bird.arrived = day;
       startQuarantine(fold, bird, day);
-      return house(bird, day, observation.value?.text ?? null);
-    case 'quarantine': {
-      const { days, until } = observation.value;
-      bird.quarantine = { from: day, until: until ?? day + (days ?? fold.quarantineDays) };
-      bird.released = null;
-      return;
     }
-    case 'released':
-      bird.released = day;
-      return observation.value === null ? undefined : house(bird, day, observation.value.text);
-    case 'moved':
-      return house(bird, day, observation.value.text);
-    case 'weighed':
-      bird.weights.push({ day, grams: observation.value });
-      return;
-    case 'treated':
-      bird.treated.push({ day, text: observation.value.text });
-      return;
-    case 'unwell':
-      bird.unwell.push({ day, text: observation.value.text });
-      return;
-    case 'moult':
-      bird.moult.push({ day, state: observation.value });
-      return;
-    case 'sexed':
-      bird.sex = observation.value;
-      return;
-    case 'died':
-      bird.fate = { kind: 'died', day, span: { from: day, to: day }, cause: observation.value?.text ?? null };
-      return leaveNest(bird);
-    case 'gone':
-      bird.fate = { kind: 'gone', day, how: observation.value };
-      return leaveNest(bird);
-    case 'back':
-      if (bird.fate?.kind === 'gone') {
-        bird.arrived = day;
-        startQuarantine(fold, bird, day);
-      }
-      bird.fate = null;
-      return;
-    case 'photo':
-      return;
-  }
-}
+    bird.fate = null;
+  },
+  photo: () => {},
+};
 
 /** A bird that is still fed goes on being fed by the same pair. */
 function house(bird: Bird, day: Day, housing: string | null): void {

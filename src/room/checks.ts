@@ -107,7 +107,9 @@ function loopFinding(loop: readonly Bird[]): Finding[] {
   const member = loop.find((bird) => bird.listed !== null);
   const at = member?.listed?.at ?? loop[0]?.clutch?.pair.at;
   if (at === undefined) return [];
-  return [{ code: 'own-ancestor', at, args: { loop: [...loop, loop[0] as Bird].map(({ id }) => id).join(' ← ') } }];
+  return [
+    { code: 'own-ancestor', at, args: { loop: [...loop, loop[0] as Bird].map(({ id }) => id).join(' ← ') } },
+  ];
 }
 
 /** Routines marked as done that the room does not have. */
@@ -117,7 +119,11 @@ function unknownRoutines(fold: Fold, record: RoomRecord): Finding[] {
   const said = (names: readonly Located[]) => {
     for (const { text, at } of names) {
       if (!routines.includes(text)) {
-        findings.push({ code: 'unknown-routine', at, args: { name: text, suggestion: nearest(text, routines) ?? '' } });
+        findings.push({
+          code: 'unknown-routine',
+          at,
+          args: { name: text, suggestion: nearest(text, routines) ?? '' },
+        });
       }
     }
   };
@@ -143,7 +149,9 @@ function unpinnedParents(fold: Fold, record: RoomRecord): Finding[] {
     const pinned = record.pairs
       .find(({ pair }) => pair.text === clutch.pair.id)
       ?.entries.some((entry) => entry.clutch?.number === clutch.number);
-    return pinned ? [] : [{ code: 'unpinned-parent' as const, at, args: { who: text, number: clutch.number } }];
+    return pinned
+      ? []
+      : [{ code: 'unpinned-parent' as const, at, args: { who: text, number: clutch.number } }];
   });
 }
 
@@ -153,6 +161,8 @@ function wholeRecordSeen(record: RoomRecord, day: Day): boolean {
 
 function missingChicks(fold: Fold, record: RoomRecord): Finding[] {
   return record.birds.flatMap(({ is }) =>
-    is === null || fold.byRef.has(is.text) ? [] : [{ code: 'no-such-chick-named' as const, at: is.at, args: { ref: is.text } }],
+    is === null || fold.byRef.has(is.text)
+      ? []
+      : [{ code: 'no-such-chick-named' as const, at: is.at, args: { ref: is.text } }],
   );
 }

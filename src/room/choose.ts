@@ -56,7 +56,8 @@ function choose<T extends Egg | Bird>(
   }
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
-    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', { did: wanted.did, pair: scene.pair.id });
+    if (candidates.length === 0)
+      report(scene, who.at, 'nobody-possible', { did: wanted.did, pair: scene.pair.id });
     return candidates;
   }
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
@@ -105,7 +106,13 @@ function uncountedClutch(scene: Scene): Clutch | null {
 }
 
 /** Says so when a count had to guess between ones that are not alike. */
-function hintGuess<T extends Egg | Bird>(scene: Scene, at: Place, chosen: T[], left: T[], wanted: Wanted<T>): void {
+function hintGuess<T extends Egg | Bird>(
+  scene: Scene,
+  at: Place,
+  chosen: T[],
+  left: T[],
+  wanted: Wanted<T>,
+): void {
   if (chosen.length === 0 || left.length === 0) return;
   const clutches = new Set([...chosen, ...left].map((one) => hostClutch(one)));
   const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
@@ -175,7 +182,8 @@ function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
 function birdsOf(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[] {
   if (ref.form === 'parent') {
     const parents = parentsOf(scene, ref.parent);
-    if (parents.length === 0) report(scene, ref.at, 'parent-unknown', { parent: ref.parent, pair: scene.pair.id });
+    if (parents.length === 0)
+      report(scene, ref.at, 'parent-unknown', { parent: ref.parent, pair: scene.pair.id });
     return parents;
   }
   if (ref.form === 'ring' || ref.form === 'name') {

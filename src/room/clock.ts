@@ -29,9 +29,15 @@ export function sittingStart(clutch: Clutch, day: Day): SittingStart | null {
 /** Seen sitting: it began after the last look that found nobody on, not before the first egg that is sat on. */
 function seenStart(clutch: Clutch, seen: Day): SittingStart {
   const off = clutch.sittings.findLast((sighting) => sighting.by === 'off' && sighting.day < seen);
-  const first = clutch.pair.profile?.sittingFrom == null ? { low: 1 } : (eggNumbers(clutch) ?? { low: clutch.eggs.length });
+  const first =
+    clutch.pair.profile?.sittingFrom == null
+      ? { low: 1 }
+      : (eggNumbers(clutch) ?? { low: clutch.eggs.length });
   const egg = clutch.eggs[first.low - 1] ?? clutch.eggs.at(-1);
-  const from = Math.max(egg?.laid.from ?? clutch.opened, off === undefined ? Number.NEGATIVE_INFINITY : off.day + 1);
+  const from = Math.max(
+    egg?.laid.from ?? clutch.opened,
+    off === undefined ? Number.NEGATIVE_INFINITY : off.day + 1,
+  );
   return { span: { from: Math.min(from, seen), to: seen }, inferred: false, eggs: null };
 }
 

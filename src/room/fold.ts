@@ -11,7 +11,7 @@ import { checkRoom } from './checks.ts';
 import type { Bird, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
-import { type Fold, type Scene, reportedDays } from './scene.ts';
+import { type Fold, reportedDays, type Scene } from './scene.ts';
 import { inOrder } from './sightings.ts';
 
 /** The room as known on one day. */
@@ -113,7 +113,11 @@ function applyPairObservation(
     pinned: number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null),
   };
   meetParents(scene);
-  const apply = applications[observation.key] as (scene: Scene, value: unknown, at: Observation['at']) => void;
+  const apply = applications[observation.key] as (
+    scene: Scene,
+    value: unknown,
+    at: Observation['at'],
+  ) => void;
   apply(scene, observation.value, observation.at);
   const site = entry.site?.text ?? null;
   const pinned = number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null);
@@ -134,12 +138,16 @@ function reportNoClutch({ fold, pair, entry }: Scene, number: number): void {
 /** The parents are in the room from the pair's first entry, in its housing unless the bird list says where. */
 function meetParents({ fold, pair, day }: Scene): void {
   if (pair.events.length > 0) return;
-  for (const [sex, names] of [['cock', pair.cock], ['hen', pair.hen]] as const) {
+  for (const [sex, names] of [
+    ['cock', pair.cock],
+    ['hen', pair.hen],
+  ] as const) {
     for (const name of names) {
       const bird = birdOrNew(fold, name, pair.species);
       bird.sex ??= sex;
       bird.firstSeen ??= day;
-      if (bird.stays.length === 0) bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });
+      if (bird.stays.length === 0)
+        bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });
     }
   }
 }

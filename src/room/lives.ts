@@ -121,7 +121,8 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const ref = `c${clutch.chicks.length + 1}`;
   const full = `${clutch.pair.id}/${clutch.number}/${ref}`;
   const alias = fold.aliases.get(full);
-  const bird = alias === undefined ? newBird(full, clutch.pair.species) : birdOrNew(fold, alias, clutch.pair.species);
+  const bird =
+    alias === undefined ? newBird(full, clutch.pair.species) : birdOrNew(fold, alias, clutch.pair.species);
   const place = egg.places.at(-1)?.place;
   const nest = place?.kind === 'nest' ? place.pair : null;
   Object.assign(bird, {
@@ -155,7 +156,13 @@ export function feederOf(bird: Bird): Pair | null {
 }
 
 /** A bird lives elsewhere from this day on; `nest` is who feeds it, null where nobody does. */
-export function settle(bird: Bird, day: Day, housing: string | null, nest: Pair | null, clutch: Clutch | null): void {
+export function settle(
+  bird: Bird,
+  day: Day,
+  housing: string | null,
+  nest: Pair | null,
+  clutch: Clutch | null,
+): void {
   feederOf(bird)?.here.young.delete(bird);
   bird.stays.push({ from: day, housing, nest, clutch });
   if (nest === null) return;
@@ -177,7 +184,10 @@ export function leaveNest(bird: Bird): void {
 export function whyNotAlive(bird: Bird): Refusal | null {
   if (bird.fate === null) return null;
   const { kind, day } = bird.fate;
-  return { code: 'dead-bird', why: kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}` };
+  return {
+    code: 'dead-bird',
+    why: kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}`,
+  };
 }
 
 /** Why nothing new can happen to this egg, in words, or null while it is open. */

@@ -1,12 +1,14 @@
 import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { BirdRecord } from '../journal/birds.ts';
-import type { lossCauses, takenCauses } from '../journal/observations/lost.ts';
 import type { ObservationKey } from '../journal/observations/index.ts';
+import type { lossCauses, takenCauses } from '../journal/observations/lost.ts';
 import type { Profile } from '../species/profile.ts';
 
 /** Where an egg can be: under a pair, in the cool store, in an incubator, or with its keeper. */
-export type EggPlace = { kind: 'nest'; pair: Pair; clutch: Clutch | null } | { kind: 'store' | 'incubator' | 'hand' };
+export type EggPlace =
+  | { kind: 'nest'; pair: Pair; clutch: Clutch | null }
+  | { kind: 'store' | 'incubator' | 'hand' };
 
 export type LossCause = (typeof lossCauses)[number];
 export type TakenHow = (typeof takenCauses)[number];

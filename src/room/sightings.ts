@@ -1,5 +1,5 @@
-import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
+import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
 
@@ -12,7 +12,11 @@ export type Sighting =
  * Everything seen up to a day, in the order in which it happened: by date, then time, then the order of the trade
  * within a day. Lines may stand in any order in their files; what is left open is settled by what they say.
  */
-export function inOrder(pairs: readonly PairJournal[], birds: readonly BirdRecord[], until: number): Sighting[] {
+export function inOrder(
+  pairs: readonly PairJournal[],
+  birds: readonly BirdRecord[],
+  until: number,
+): Sighting[] {
   const sightings: Sighting[] = [];
   for (const journal of pairs) {
     for (const entry of journal.entries) {

@@ -1,5 +1,5 @@
 import type { Day, Span } from '../days.ts';
-import { eggClock, type EggClock, hatchedOn, sittingStart, type SittingStart } from '../room/clock.ts';
+import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import type { Room } from '../room/fold.ts';
 import { isDependent } from '../room/lives.ts';
 import type { Bird, Clutch, Egg, Pair } from '../room/model.ts';
@@ -45,12 +45,14 @@ export interface Brood {
 /** Every brood of the room that is in course or was lately: one a clutch and place, in the order of pairs. */
 export function broodsOf(room: Room, durations: Durations): Brood[] {
   return room.pairs.flatMap((pair) => {
-    const own = pair.clutches.filter((clutch) => isCurrent(clutch, room.day)).flatMap((clutch) => [
-      makeBrood(room, durations, pair, clutch, 'nest'),
-      ...(['incubator', 'hand'] as const)
-        .map((where) => makeBrood(room, durations, pair, clutch, where))
-        .filter((brood) => brood.eggs.length + brood.young.length > 0),
-    ]);
+    const own = pair.clutches
+      .filter((clutch) => isCurrent(clutch, room.day))
+      .flatMap((clutch) => [
+        makeBrood(room, durations, pair, clutch, 'nest'),
+        ...(['incubator', 'hand'] as const)
+          .map((where) => makeBrood(room, durations, pair, clutch, where))
+          .filter((brood) => brood.eggs.length + brood.young.length > 0),
+      ]);
     const guests = makeBrood(room, durations, pair, null, 'nest');
     return guests.eggs.length + guests.young.length > 0 ? [...own, guests] : own;
   });
@@ -79,7 +81,9 @@ function makeBrood(
     return clock === null ? [] : [{ egg, clock }];
   });
   const species = profile?.species ?? pair.species ?? '';
-  const starts = clocks.filter(({ egg, clock }) => clock.running && mayHatch(egg)).map(({ clock }) => clock.start);
+  const starts = clocks
+    .filter(({ egg, clock }) => clock.running && mayHatch(egg))
+    .map(({ clock }) => clock.start);
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
@@ -145,7 +149,8 @@ function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird
 
 function hatchedAt(pair: Pair, clutch: Clutch | null): Bird[] {
   const guests = [...pair.guests].filter(
-    (bird) => bird.clutch !== clutch && bird.stays.some((stay) => stay.nest === pair && stay.clutch === clutch),
+    (bird) =>
+      bird.clutch !== clutch && bird.stays.some((stay) => stay.nest === pair && stay.clutch === clutch),
   );
   const own = (clutch?.chicks ?? []).filter((bird) => bird.stays.some((stay) => stay.nest === pair));
   return [...own, ...guests];

@@ -4,7 +4,10 @@ import { readFile } from '../../src/journal/record.ts';
 import { plain } from './reading.ts';
 
 function bird(said: string) {
-  const { says, findings } = readFile('birds.yaml', `birds:\n  - id: LW-1\n    log:\n      - {date: 2026-03-01, ${said}}\n`);
+  const { says, findings } = readFile(
+    'birds.yaml',
+    `birds:\n  - id: LW-1\n    log:\n      - {date: 2026-03-01, ${said}}\n`,
+  );
   return { saw: says.birds?.[0]?.log[0]?.saw ?? [], codes: findings.map(({ code }) => code) };
 }
 

@@ -22,7 +22,12 @@ describe('every observation', () => {
 
   it.each(Object.entries(observations))('%s stands at its key', (key, { example }) => {
     const { entries } = readLog(`- {date: 2026-03-01, ${example}}`);
-    expect(entries[0]?.saw[0]?.at).toEqual({ file: 'pairs/LW-1.yaml', line: 3, column: 24, length: key.length });
+    expect(entries[0]?.saw[0]?.at).toEqual({
+      file: 'pairs/LW-1.yaml',
+      line: 3,
+      column: 24,
+      length: key.length,
+    });
   });
 
   it.each(Object.entries(observations))('%s with a list in a list is one finding', (key) => {
@@ -32,7 +37,8 @@ describe('every observation', () => {
   });
 
   it('comes in the order of the trade within a day', () => {
-    const day = 'paired nest laid pulled set sitting candled pipped hatched fostered lost ringed weighed fledged independent died gone checked';
+    const day =
+      'paired nest laid pulled set sitting candled pipped hatched fostered lost ringed weighed fledged independent died gone checked';
     const orders = day.split(' ').map((key) => observations[key as keyof typeof observations].order);
     expect(orders).toEqual([...orders].sort((a, b) => a - b));
     expect(new Set(orders).size).toBe(orders.length);
@@ -67,11 +73,26 @@ describe('values', () => {
     ['laid: e1', { kind: 'refs', refs: [egg(1)] }],
     ['laid: [e1, e2]', { kind: 'refs', refs: [egg(1), egg(2)] }],
     ['hatched: 2/c1', { kind: 'refs', refs: [{ ...chick(1), text: '2/c1', clutch: 2 }] }],
-    ['hatched: SF-2/1/c1', { kind: 'refs', refs: [{ ...chick(1), text: 'SF-2/1/c1', pair: 'SF-2', clutch: 1 }] }],
-    ['died: hen', [{ cause: null, who: { kind: 'refs', refs: [{ text: 'hen', form: 'parent', parent: 'hen' }] } }]],
-    ['died: ring:014', [{ cause: null, who: { kind: 'refs', refs: [{ text: 'ring:014', form: 'ring', ring: '014' }] } }]],
+    [
+      'hatched: SF-2/1/c1',
+      { kind: 'refs', refs: [{ ...chick(1), text: 'SF-2/1/c1', pair: 'SF-2', clutch: 1 }] },
+    ],
+    [
+      'died: hen',
+      [{ cause: null, who: { kind: 'refs', refs: [{ text: 'hen', form: 'parent', parent: 'hen' }] } }],
+    ],
+    [
+      'died: ring:014',
+      [{ cause: null, who: { kind: 'refs', refs: [{ text: 'ring:014', form: 'ring', ring: '014' }] } }],
+    ],
     ['ringed: {c1: 014}', [{ chick: chick(1), code: { text: '014' } }]],
-    ['candled: {fertile: 0, clear: 4}', [{ what: 'fertile', who: count(0) }, { what: 'clear', who: count(4) }]],
+    [
+      'candled: {fertile: 0, clear: 4}',
+      [
+        { what: 'fertile', who: count(0) },
+        { what: 'clear', who: count(4) },
+      ],
+    ],
     ['checked: {eggs: 0, chicks: 2}', { eggs: count(0), chicks: count(2) }],
     ['checked', { eggs: null, chicks: null }],
     ['sitting', 'seen'],
@@ -81,7 +102,13 @@ describe('values', () => {
     ['food: {egg food: 20}', [{ kind: { text: 'egg food' }, grams: 20 }]],
     ['paired: {hen: LW-22-01}', { housing: null, cock: null, hen: { text: 'LW-22-01' } }],
     ['courting', null],
-    ['roosting: {nest: 2, out: c1}', [{ where: 'nest', who: count(2) }, { where: 'out', who: { kind: 'refs', refs: [chick(1)] } }]],
+    [
+      'roosting: {nest: 2, out: c1}',
+      [
+        { where: 'nest', who: count(2) },
+        { where: 'out', who: { kind: 'refs', refs: [chick(1)] } },
+      ],
+    ],
   ])('%s', (said, expected) => {
     expect(JSON.parse(value(said))).toEqual(expected);
   });

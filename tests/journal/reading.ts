@@ -1,6 +1,6 @@
-import type { Entry, PairJournal } from '../../src/journal/entry.ts';
-import type { Finding } from '../../src/findings/finding.ts';
 import { kindOf } from '../../src/findings/codes.ts';
+import type { Finding } from '../../src/findings/finding.ts';
+import type { Entry, PairJournal } from '../../src/journal/entry.ts';
 import { readFile } from '../../src/journal/record.ts';
 
 /** A pair's journal as it stands in a test, and what was found in it. */

@@ -40,7 +40,8 @@ function readNests(folder: string): Nest[] {
 
 /** A journal a nest: the clutch complete and sat on from its dated start, the chicks out on their dated day. */
 function roomOf(nests: readonly Nest[]): Room {
-  const profile = 'species: great tit\nincubation: 12-15\nfledging: 18-22\nsitting-from: last\nlaying-interval: 1\n';
+  const profile =
+    'species: great tit\nincubation: 12-15\nfledging: 18-22\nsitting-from: last\nlaying-interval: 1\n';
   const journals = nests.map(({ start, hatch, eggs, hatchlings }, i) => {
     const text = `
 pair: GT-${i + 1}
@@ -63,7 +64,7 @@ describe.skipIf(!folder)(folder ? title : `${title} (skipped: NESTLOG_REFERENCE 
   const past = aviary === null ? [] : pastForecasts(aviary).filter(({ kind }) => kind === 'incubation');
   const meanError = (error: (forecast: PastForecast) => number) =>
     past.reduce((sum, forecast) => sum + Math.abs(error(forecast)), 0) / past.length;
-  const startOf = ({ clutch }: PastForecast) => (clutch.sittings[0]?.day ?? Number.NaN);
+  const startOf = ({ clutch }: PastForecast) => clutch.sittings[0]?.day ?? Number.NaN;
 
   it('reads 89 nests with the sitting that their source gives: 14.0449 d', () => {
     expect(aviary?.findings).toEqual([]);

@@ -106,6 +106,7 @@ export const entryCodes = {
   'comma-in-map': {
     level: 'error',
     text: ({ key }) => `\`${key}\` stands alone behind a comma and would be lost`,
-    hint: () => 'lists need [ ], as in {clear: [e1, e3]}; decimals need a decimal point, as in 4.5',
+    hint: () =>
+      'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
   },
 } as const satisfies Record<string, FindingKind>;

@@ -2,11 +2,6 @@ import type { FindingKind } from '../codes.ts';
 
 /** What can be wrong with a keeper's own species profile. */
 export const profileCodes = {
-  'profile-not-a-map': {
-    level: 'error',
-    text: () => 'this file is no species profile',
-    hint: () => 'it has keys, such as `incubation: 12-14`',
-  },
   'profile-not-a-name': {
     level: 'error',
     text: ({ key }) => `\`${key}\` takes a name`,

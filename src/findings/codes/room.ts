@@ -20,7 +20,8 @@ export const roomCodes = {
   'no-such-pair': {
     level: 'error',
     text: ({ pair }) => `no journal has the pair \`${pair}\``,
-    hint: ({ suggestion }) => (suggestion ? `did you mean \`${suggestion}\`?` : 'pairs are named by the `pair:` of their journal'),
+    hint: ({ suggestion }) =>
+      suggestion ? `did you mean \`${suggestion}\`?` : 'pairs are named by the `pair:` of their journal',
   },
   'no-such-clutch': {
     level: 'error',
@@ -85,8 +86,12 @@ export const roomCodes = {
   },
   'too-many': {
     level: 'error',
-    text: ({ did, count, possible, pair }) => `${count} ${did}, but in the nest of ${pair} it is possible for ${possible}`,
-    hint: ({ did }) => (did === 'hatched' ? 'record the missing eggs with `laid:` on their day' : 'a smaller count, or the missing ones first'),
+    text: ({ did, count, possible, pair }) =>
+      `${count} ${did}, but in the nest of ${pair} it is possible for ${possible}`,
+    hint: ({ did }) =>
+      did === 'hatched'
+        ? 'record the missing eggs with `laid:` on their day'
+        : 'a smaller count, or the missing ones first',
   },
   'nobody-possible': {
     level: 'error',
@@ -100,7 +105,8 @@ export const roomCodes = {
   },
   'hen-in-two-pairs': {
     level: 'error',
-    text: ({ hen, pair, other, day }) => `the hen ${hen} has a clutch in ${other} on ${day} while this one of ${pair} is in course`,
+    text: ({ hen, pair, other, day }) =>
+      `the hen ${hen} has a clutch in ${other} on ${day} while this one of ${pair} is in course`,
     hint: () => 'a hen lays in one nest at a time: another hen, or a slip in one of the dates',
   },
   'ring-twice': {
@@ -130,12 +136,14 @@ export const roomCodes = {
   },
   'which-clutch': {
     level: 'hint',
-    text: ({ did, taken, others }) => `${did}: possible in more than one clutch; taken as ${taken}, not ${others}`,
+    text: ({ did, taken, others }) =>
+      `${did}: possible in more than one clutch; taken as ${taken}, not ${others}`,
     hint: ({ number }) => `say which: \`clutch: ${number}\``,
   },
   guessed: {
     level: 'hint',
-    text: ({ did, taken, others }) => `${did}: taken as ${taken}, but ${others} would do as well and count differently`,
+    text: ({ did, taken, others }) =>
+      `${did}: taken as ${taken}, but ${others} would do as well and count differently`,
     hint: () => PIN,
   },
   'paired-anew': {
@@ -150,19 +158,23 @@ export const roomCodes = {
   },
   'counted-as-laid': {
     level: 'hint',
-    text: ({ count, clutch }) => `${count} more than the journal knows; taken as laid in clutch ${clutch} since the last look`,
+    text: ({ count, clutch }) =>
+      `${count} more than the journal knows; taken as laid in clutch ${clutch} since the last look`,
     hint: ({ count }) => `laid: ${count}`,
   },
   'counted-as-hatched': {
     level: 'hint',
-    text: ({ who }) => `one chick more than the journal knows; taken as hatched from ${who} since the last look`,
+    text: ({ who }) =>
+      `one chick more than the journal knows; taken as hatched from ${who} since the last look`,
     hint: () => 'hatched: 1',
   },
   'counts-differ': {
     level: 'hint',
     text: ({ what, known, seen, pair }) => `${seen} ${what} seen, ${known} known in the nest of ${pair}`,
     hint: ({ what }) =>
-      what === 'eggs' ? 'what became of the others? `lost: {missing: 1}`' : 'what became of the others? `died: 1`, `hatched: 1`',
+      what === 'eggs'
+        ? 'what became of the others? `lost: {missing: 1}`'
+        : 'what became of the others? `died: 1`, `hatched: 1`',
   },
   'fostered-to-itself': {
     level: 'error',
@@ -171,7 +183,8 @@ export const roomCodes = {
   },
   'unpinned-parent': {
     level: 'hint',
-    text: ({ who }) => `\`${who}\` rests on how the clutches are counted, and its clutch is not pinned in its journal`,
+    text: ({ who }) =>
+      `\`${who}\` rests on how the clutches are counted, and its clutch is not pinned in its journal`,
     hint: ({ number }) => `write \`clutch: ${number}\` on its first \`laid\``,
   },
   'unknown-task': {
@@ -182,6 +195,7 @@ export const roomCodes = {
   'unknown-routine': {
     level: 'hint',
     text: ({ name }) => `no routine of nestlog.yaml is called \`${name}\``,
-    hint: ({ suggestion }) => (suggestion ? `did you mean \`${suggestion}\`?` : 'routines stand in nestlog.yaml under `routines:`'),
+    hint: ({ suggestion }) =>
+      suggestion ? `did you mean \`${suggestion}\`?` : 'routines stand in nestlog.yaml under `routines:`',
   },
 } as const satisfies Record<string, FindingKind>;

@@ -39,7 +39,7 @@ export const valueCodes = {
   },
   'after-later': {
     level: 'error',
-    text: () => '`after` lies behind the day of the entry itself',
+    text: () => '`after` is later than the entry itself',
     hint: () => '`after` says when you last looked; `date` when you saw it',
   },
   'zero-count': {

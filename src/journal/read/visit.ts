@@ -81,7 +81,10 @@ export function readVisit<O>(
       readCircumstance(visit as Visit<unknown>, key, key.text, node, findings);
     else readObservation(visit as Visit<unknown>, key, node, grammar, findings);
   }
-  if (item.pairs.every(([{ text: key }]) => key === 'date' || (key !== 'note' && isCircumstance(key, grammar)))) {
+  dropLaterAfter(visit as Visit<unknown>, item, findings);
+  if (
+    item.pairs.every(([{ text: key }]) => key === 'date' || (key !== 'note' && isCircumstance(key, grammar)))
+  ) {
     findings.push({ code: 'empty-entry', at: item.at, args: {} });
   }
   return visit;
@@ -131,21 +134,18 @@ function readCircumstance(
   if (value === undefined) return;
   if (name === 'time') visit.time = value as number;
   else if (name === 'clutch') visit.clutch = { number: value as number, at: node.at };
-  else if (name === 'after') visit.after = afterOf(visit, value as Moment, node.at, findings);
+  else if (name === 'after') visit.after = { ...(value as Moment), day: (value as Moment).day ?? visit.date };
   else visit[name] = value as Located;
 }
 
-/** Of what happened after a moment, the moment cannot lie behind the entry's own. */
-function afterOf(
-  visit: Visit<unknown>,
-  { day, time }: Moment,
-  at: Place,
-  findings: Finding[],
-): Visit<unknown>['after'] {
-  const after = { day: day ?? visit.date, time };
-  if (after.day <= visit.date) return after;
+/** The moment after which something happened cannot lie behind the entry's own. */
+function dropLaterAfter(visit: Visit<unknown>, { pairs }: Fields, findings: Finding[]): void {
+  const { after, date, time } = visit;
+  if (after === null || after.day < date) return;
+  if (after.day === date && (after.time === null || time === null || after.time <= time)) return;
+  visit.after = null;
+  const at = pairs.find(([{ text: key }]) => key === 'after')?.[1].at ?? visit.at;
   findings.push({ code: 'after-later', at, args: {} });
-  return null;
 }
 
 function readObservation(

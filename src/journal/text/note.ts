@@ -45,7 +45,7 @@ export function swallowedNote({ items, range }: YamlMap, text: string): Swallowe
 
 const FLOW_NOTE = /[{,][ \t]*note[ \t]*:[ \t]+(?=[^ \t\r\n])/;
 const BLOCK_NOTE = /^[ \t]*(?:-[ \t]+)?note[ \t]*:[ \t]+(?=[^ \t\r\n|>])/m;
-const QUOTED = /^(?:"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')[ \t]*(?:$|[,}#])/;
+const QUOTED = /^(?:"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')[ \t\r]*(?:$|[,}#])/;
 
 /**
  * Where the raw words of a note stand in an entry that is no YAML as it stands (`note: hen off: cold`). A note that is

@@ -35,10 +35,13 @@ export function prepare(file: string, raw: string, findings: Finding[]): Prepare
   };
 }
 
+/** One finding a conflict, at its first mark. */
 function withoutConflicts(text: string, lines: Lines, findings: Finding[]): string {
-  if (!text.includes('<<<<<<<') && !text.includes('>>>>>>>')) return text;
+  const first = ['<<<<<<<', '>>>>>>>'].find((mark) => text.includes(mark));
+  if (first === undefined) return text;
   return text.replace(CONFLICT, (mark, at: number) => {
-    findings.push({ code: 'conflict-mark', at: lines.place(at, at + 7), args: {} });
+    if (mark.startsWith(first))
+      findings.push({ code: 'conflict-mark', at: lines.place(at, at + 7), args: {} });
     return `#${mark.slice(1)}`;
   });
 }

@@ -161,7 +161,11 @@ export class Recovery {
     const first = Math.max(0, slice.text.search(/\S/));
     const last = slice.text.trimEnd().length;
     const from = slice.base + Math.min(Math.max(offset, first), Math.max(first, last - 1));
-    this.findings.push({ code, at: this.#lines.place(from, known ? from + 1 : slice.base + last), args: { why } });
+    this.findings.push({
+      code,
+      at: this.#lines.place(from, known ? from + 1 : slice.base + last),
+      args: { why },
+    });
   }
 }
 

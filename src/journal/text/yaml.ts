@@ -122,7 +122,9 @@ class Walk {
       const name = key === null ? new Text('', at) : this.#key(key);
       if (name instanceof Refused) {
         pairs.push([new Text('', name.at), name]);
-      } else if (name.text === '<<') {
+        continue;
+      }
+      if (name.text === '<<') {
         pairs.push([name, this.#refuse('yaml-feature', name.at, { feature: 'merge key' })]);
       } else if (seen.has(name.text) && !outermost) {
         pairs.push([name, this.#refuse('duplicate-key', name.at, { key: name.text })]);

@@ -1,10 +1,20 @@
 import stringWidth from 'string-width';
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+let segmenter: Intl.Segmenter | null = null;
+
+/** The pieces of a text that a reader takes for one character. */
+function graphemes(text: string): string[] {
+  if (ONE_COLUMN.test(text)) return [...text];
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  return [...segmenter.segment(text)].map(({ segment }) => segment);
+}
+
+/** Letters and marks that take one column each: nearly all that is printed, and no need to load emoji tables for it. */
+const ONE_COLUMN = /^[ -~\u00A0\u00B0-\u017F\u2010-\u2027]*$/;
 
 /** Columns that a text takes on a terminal; escape sequences of colours take none. */
 export function widthOf(text: string): number {
-  return stringWidth(text);
+  return ONE_COLUMN.test(text) ? text.length : stringWidth(text);
 }
 
 /** A text with blanks behind it up to the width; one that is wider stays as it is. */
@@ -16,7 +26,7 @@ export function pad(text: string, width: number): string {
 function beginning(text: string, width: number): string {
   let taken = '';
   let used = 0;
-  for (const { segment } of graphemes.segment(text)) {
+  for (const segment of graphemes(text)) {
     used += widthOf(segment);
     if (used > width) break;
     taken += segment;
@@ -32,7 +42,7 @@ export function truncate(text: string, width: number): string {
 /** A text cut at its beginning to the width, with `…` where something is missing. */
 export function truncateStart(text: string, width: number): string {
   if (widthOf(text) <= width) return text;
-  const segments = [...graphemes.segment(text)].map(({ segment }) => segment);
+  const segments = graphemes(text);
   let used = 1;
   let from = segments.length;
   while (from > 0 && used + widthOf(segments[from - 1] as string) <= width) {

@@ -6,7 +6,8 @@ import type { Apply } from './apply.ts';
 export const aged: Apply<'aged'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { days, who } of value) {
-    const chicks = who.kind === 'refs' ? who.refs.some((ref) => ref.form === 'chick') : eggsInReach(pair).length === 0;
+    const chicks =
+      who.kind === 'refs' ? who.refs.some((ref) => ref.form === 'chick') : eggsInReach(pair).length === 0;
     if (chicks) {
       const young = chooseBirds(scene, who, {
         did: 'aged',

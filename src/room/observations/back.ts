@@ -42,5 +42,11 @@ function returnBird(fold: Fold, bird: Bird, pair: Pair, day: number): void {
     bird.fledged = null;
   }
   const young = bird.clutch !== null && bird.independent === null;
-  settle(bird, day, bird.stays.at(-1)?.housing ?? pair.housing, young ? pair : null, young ? bird.clutch : null);
+  settle(
+    bird,
+    day,
+    bird.stays.at(-1)?.housing ?? pair.housing,
+    young ? pair : null,
+    young ? bird.clutch : null,
+  );
 }

@@ -9,7 +9,8 @@ export const candled: Apply<'candled'> = (scene, value) => {
     const eggs = chooseEggs(scene, who, {
       did: `candled ${what}`,
       among: eggsInReach(scene.pair),
-      impossible: (egg) => whyNotOpen(egg) ?? (seen.has(egg) ? 'the same look already says something else of it' : null),
+      impossible: (egg) =>
+        whyNotOpen(egg) ?? (seen.has(egg) ? 'the same look already says something else of it' : null),
       rank: (egg) => (egg.lamp.at(-1)?.saw === what ? 0 : egg.lamp.length === 0 ? 1 : 2),
     });
     for (const egg of eggs) {

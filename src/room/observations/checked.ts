@@ -41,7 +41,10 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     const eggs = [...scene.pair.here.eggs].sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
     for (let i = 0; i < more; i++) {
       const egg = eggs[i] ?? (clutch !== null && !clutch.counted ? addUnseenEgg(clutch, scene.day) : null);
-      if (egg === null) return mismatch(scene, clutch, 'chicks', known, seen);
+      if (egg === null) {
+        mismatch(scene, clutch, 'chicks', known, seen);
+        return;
+      }
       hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
       if (hostClutch(egg)?.counted) report(scene, seen.at, 'counted-as-hatched', { who: egg.ref });
     }
@@ -56,7 +59,13 @@ function tolerates(seen: Count, more: number): boolean {
   return seen.exact === 'at least' && more < 0;
 }
 
-function mismatch(scene: Scene, clutch: Clutch | null, what: 'eggs' | 'chicks', known: number, seen: Count): void {
+function mismatch(
+  scene: Scene,
+  clutch: Clutch | null,
+  what: 'eggs' | 'chicks',
+  known: number,
+  seen: Count,
+): void {
   report(scene, seen.at, 'counts-differ', { what, known, seen: seen.count, pair: scene.pair.id });
   clutch?.mismatches.push({ day: scene.day, what, known, seen: seen.count });
 }

@@ -8,7 +8,8 @@ export const crops: Apply<'crops'> = (scene, value) => {
     const young = chooseBirds(scene, who, {
       did: `looked at (crop ${what})`,
       among: youngInReach(scene.pair),
-      impossible: (bird) => whyNotAlive(bird) ?? (seen.has(bird.id) ? 'the same look already says something else of it' : null),
+      impossible: (bird) =>
+        whyNotAlive(bird) ?? (seen.has(bird.id) ? 'the same look already says something else of it' : null),
     });
     for (const bird of young) {
       seen.add(bird.id);

@@ -15,7 +15,10 @@ export const died: Apply<'died'> = (scene, value) => {
       bird.fate = {
         kind: 'died',
         day,
-        span: { from: bird.ref === null ? day : Math.max(since.from, bird.hatched?.from ?? since.from), to: day },
+        span: {
+          from: bird.ref === null ? day : Math.max(since.from, bird.hatched?.from ?? since.from),
+          to: day,
+        },
         cause: cause?.text ?? null,
       };
       leaveNest(bird);

@@ -13,13 +13,17 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
     among: inNest,
-    impossible: (bird) => whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
+    impossible: (bird) =>
+      whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: (bird) => bird.clutch?.pair.id ?? '',
     another: (clutch) => unseenNestling(scene, clutch),
   });
   for (const bird of birds) {
-    bird.fledged = { span: { from: Math.max(scene.since.from, bird.hatched?.from ?? scene.since.from), to: day }, day };
+    bird.fledged = {
+      span: { from: Math.max(scene.since.from, bird.hatched?.from ?? scene.since.from), to: day },
+      day,
+    };
     bird.placeholder = false;
   }
 };

@@ -10,7 +10,12 @@ import type { Apply } from './apply.ts';
 
 export const hatched: Apply<'hatched'> = (scene, who, at) => {
   const { pair } = scene;
-  if (eggsInReach(pair).length === 0 && scene.pinned === null && who.kind === 'count' && !hasClutchInCourse(scene)) {
+  if (
+    eggsInReach(pair).length === 0 &&
+    scene.pinned === null &&
+    who.kind === 'count' &&
+    !hasClutchInCourse(scene)
+  ) {
     openClutch(scene, { counted: false });
   }
   const left = takePlaceholders(scene, who);
@@ -60,7 +65,10 @@ function takePlaceholders(scene: Scene, who: Who): Who | null {
 function tooSoon(scene: Scene, egg: Egg): Refusal | null {
   const shortest = incubation(egg.clutch.pair.profile).low / 2;
   if (scene.day - egg.laid.from >= shortest) return null;
-  return { code: 'hatched-too-soon', why: `it was laid on ${formatDay(egg.laid.from)}, only ${scene.day - egg.laid.from} d before` };
+  return {
+    code: 'hatched-too-soon',
+    why: `it was laid on ${formatDay(egg.laid.from)}, only ${scene.day - egg.laid.from} d before`,
+  };
 }
 
 function cannotHatch(egg: Egg): Refusal | null {

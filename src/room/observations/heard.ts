@@ -16,7 +16,9 @@ export const heard: Apply<'heard'> = (scene) => {
 };
 
 function likeliestEgg(scene: Scene): Egg {
-  const eggs = [...scene.pair.here.eggs].filter((egg) => scene.pinned === null || egg.clutch === scene.pinned);
+  const eggs = [...scene.pair.here.eggs].filter(
+    (egg) => scene.pinned === null || egg.clutch === scene.pinned,
+  );
   eggs.sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
   return eggs[0] ?? addUnseenEgg(scene.pinned ?? openClutch(scene, { counted: false }), scene.day);
 }

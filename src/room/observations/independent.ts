@@ -16,7 +16,10 @@ export const independent: Apply<'independent'> = (scene, who) => {
   });
   for (const bird of birds) {
     leaveNest(bird);
-    bird.independent = { span: { from: Math.max(scene.since.from, bird.fledged?.day ?? scene.since.from), to: day }, day };
+    bird.independent = {
+      span: { from: Math.max(scene.since.from, bird.fledged?.day ?? scene.since.from), to: day },
+      day,
+    };
     const last = bird.stays.at(-1);
     bird.stays.push({ from: day, housing: last?.housing ?? pair.housing, nest: null, clutch: null });
   }

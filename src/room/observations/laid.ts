@@ -35,7 +35,8 @@ function layingClutch(scene: Scene): Clutch {
   if (scene.pinned !== null) return scene.pinned;
   const site = scene.entry.site?.text ?? null;
   const open = scene.pair.clutches.findLast(
-    (clutch) => (site === null || clutch.site === null || clutch.site === site) && takesEggs(clutch, scene.day),
+    (clutch) =>
+      (site === null || clutch.site === null || clutch.site === site) && takesEggs(clutch, scene.day),
   );
   if (open !== undefined && scene.entry.clutch === null) return open;
   return openClutch(scene, { counted: true });
@@ -70,4 +71,3 @@ function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: n
   const together = pair.partings.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
   return Math.min(first, Math.max(first - incubation(pair.profile).high, together));
 }
-

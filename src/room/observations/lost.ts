@@ -8,7 +8,10 @@ type Cause = LossCause | TakenHow | null;
 
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
-  const inReach = [...pair.here.eggs, ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen))];
+  const inReach = [
+    ...pair.here.eggs,
+    ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen)),
+  ];
   for (const { cause, who } of value) {
     const eggs = chooseEggs(scene, who, {
       did: 'lost',

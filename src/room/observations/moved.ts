@@ -15,7 +15,11 @@ export const moved: Apply<'moved'> = (scene, value) => {
       continue;
     }
     const who = only(ref);
-    const birds = chooseBirds(scene, who, { did: 'moved', among: [], impossible: (bird) => whyNotAlive(bird) });
+    const birds = chooseBirds(scene, who, {
+      did: 'moved',
+      among: [],
+      impossible: (bird) => whyNotAlive(bird),
+    });
     for (const bird of birds) move(bird, day, housing.text);
   }
 };

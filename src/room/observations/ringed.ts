@@ -10,7 +10,8 @@ export const ringed: Apply<'ringed'> = (scene, value) => {
     const birds = chooseBirds(scene, who, {
       did: 'ringed',
       among: youngInReach(scene.pair),
-      impossible: (bird) => whyNotAlive(bird) ?? (bird.ringed === null ? null : `it wears ${bird.ring} already`),
+      impossible: (bird) =>
+        whyNotAlive(bird) ?? (bird.ringed === null ? null : `it wears ${bird.ring} already`),
     });
     for (const bird of birds) {
       const wearer = scene.fold.byRing.get(code.text);

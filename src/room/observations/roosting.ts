@@ -3,12 +3,18 @@ import { isDependent, whyNotAlive } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
 export const roosting: Apply<'roosting'> = (scene, value) => {
-  const fledglings = [...scene.pair.here.young].filter((young) => isDependent(young) && young.fledged !== null);
+  const fledglings = [...scene.pair.here.young].filter(
+    (young) => isDependent(young) && young.fledged !== null,
+  );
   for (const { where, who } of value) {
     const birds =
       who === null
         ? fledglings
-        : chooseBirds(scene, who, { did: 'roosted', among: fledglings, impossible: (bird) => whyNotAlive(bird) });
+        : chooseBirds(scene, who, {
+            did: 'roosted',
+            among: fledglings,
+            impossible: (bird) => whyNotAlive(bird),
+          });
     for (const bird of birds) bird.roosting.push({ night: scene.day, where });
   }
 };

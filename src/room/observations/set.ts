@@ -14,7 +14,8 @@ export const setUnder: Apply<'set'> = (scene, value) => {
       among: storedEggs(scene),
       impossible: (egg) => whyNotOpen(egg),
     });
-    for (const egg of eggs) placeEgg(egg, scene.day, to ?? { kind: 'nest', pair: scene.pair, clutch: egg.clutch });
+    for (const egg of eggs)
+      placeEgg(egg, scene.day, to ?? { kind: 'nest', pair: scene.pair, clutch: egg.clutch });
   }
 };
 

@@ -1,7 +1,7 @@
 import { addUnseenEgg, openClutch, whyNotAlive } from '../lives.ts';
+import type { Clutch } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import { refuse, type Scene } from '../scene.ts';
-import type { Clutch } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 export const sitting: Apply<'sitting'> = (scene, by, at) => {
@@ -19,7 +19,8 @@ function sittingClutch(scene: Scene, off: boolean): Clutch | null {
   if (scene.pinned !== null) return scene.pinned;
   const open = pair.clutches.findLast((clutch) => clutch.eggs.some((egg) => egg.fate === null));
   if (open !== undefined || scene.entry.clutch === null) {
-    const nestInUse = [...pair.here.eggs].length > 0 || [...pair.here.young].some((young) => young.fledged === null);
+    const nestInUse =
+      [...pair.here.eggs].length > 0 || [...pair.here.young].some((young) => young.fledged === null);
     if (open !== undefined || off || nestInUse) return open ?? null;
   }
   const clutch = openClutch(scene, { counted: false });

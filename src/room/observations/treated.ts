@@ -9,11 +9,11 @@ export const treated: Apply<'treated'> = (scene, value) => {
     const birds =
       ref === null
         ? parentsOf(scene, 'both')
-        : chooseBirds(
-            scene,
-            only(ref),
-            { did: 'treated', among: [], impossible: (bird) => whyNotAlive(bird) },
-          );
+        : chooseBirds(scene, only(ref), {
+            did: 'treated',
+            among: [],
+            impossible: (bird) => whyNotAlive(bird),
+          });
     for (const bird of birds) bird.treated.push({ day: scene.day, text: what.text });
   }
 };

@@ -6,7 +6,11 @@ import type { Apply } from './apply.ts';
 export const unwell: Apply<'unwell'> = (scene, value) => {
   for (const { who: ref, what } of value) {
     const who = only(ref);
-    const birds = chooseBirds(scene, who, { did: 'unwell', among: [], impossible: (bird) => whyNotAlive(bird) });
+    const birds = chooseBirds(scene, who, {
+      did: 'unwell',
+      among: [],
+      impossible: (bird) => whyNotAlive(bird),
+    });
     for (const bird of birds) bird.unwell.push({ day: scene.day, text: what.text });
   }
 };

@@ -15,7 +15,11 @@ export const weighed: Apply<'weighed'> = (scene, value) => {
       });
       for (const egg of eggs) egg.weights.push({ day, grams });
     } else {
-      const birds = chooseBirds(scene, who, { did: 'weighed', among: [], impossible: (bird) => whyNotAlive(bird) });
+      const birds = chooseBirds(scene, who, {
+        did: 'weighed',
+        among: [],
+        impossible: (bird) => whyNotAlive(bird),
+      });
       for (const bird of birds) bird.weights.push({ day, grams });
     }
   }

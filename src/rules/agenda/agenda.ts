@@ -21,7 +21,10 @@ export interface AgendaOptions {
  * Everything to be done on the day stood on: what is late, what is due, and what begins within so many days.
  * Ordered by urgency: late before now before coming, earlier before later.
  */
-export function agendaOf(room: Room, { days, durations = learnedDurations(room) }: AgendaOptions): AgendaItem[] {
+export function agendaOf(
+  room: Room,
+  { days, durations = learnedDurations(room) }: AgendaOptions,
+): AgendaItem[] {
   const broods = broodsOf(room, durations);
   const items = [
     ...broods.flatMap((brood) => milestones.flatMap((milestone) => tasksOf(brood, milestone))),
@@ -61,7 +64,8 @@ function lookAllowed(brood: Brood, milestone: Milestone, window: TaskWindow, sta
   const { nestLooks } = brood.pair;
   if (nestLooks === 'never') return false;
   if (nestLooks === 'sparingly' && state === 'late') return false;
-  if (nestLooks === 'sparingly' && milestone.task === 'next-egg' && (brood.clutch?.eggs.length ?? 0) > 1) return false;
+  if (nestLooks === 'sparingly' && milestone.task === 'next-egg' && (brood.clutch?.eggs.length ?? 0) > 1)
+    return false;
   return !inHandsOffDays(brood, state === 'coming' ? window.from : brood.room.day);
 }
 

@@ -1,6 +1,6 @@
 import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
-import type { Bird, Egg } from '../../room/model.ts';
 import { hatchedOn } from '../../room/clock.ts';
+import type { Bird, Egg } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
@@ -56,7 +56,11 @@ export const sitting: FindAnchors = ({ sitting: start, clocks, where }) => {
 export const stored: FindAnchors = ({ stored: eggs }) => {
   if (eggs.length === 0) return [];
   const first = Math.min(...eggs.map((egg) => egg.places.at(-1)?.from ?? 0));
-  return one({ span: day(first), says: `${eggs.map((egg) => egg.ref).join(', ')} pulled ${shortDay(first)}`, who: eggs });
+  return one({
+    span: day(first),
+    says: `${eggs.map((egg) => egg.ref).join(', ')} pulled ${shortDay(first)}`,
+    who: eggs,
+  });
 };
 
 /** The days on which the eggs here are expected to hatch. */
@@ -112,7 +116,14 @@ export const fledgeWindow: FindAnchors = (brood) => {
   const first = hatching(hatched, Math.min, 'hatched')[0];
   const last = hatching(hatched, Math.max, 'hatched')[0];
   const span = { from: first?.span.from ?? fledge.from, to: last?.span.to ?? fledge.to };
-  return [{ span: { from: fledge.from, to: fledge.to }, likely: fledge.likely, says: `hatched ${shortSpan(span)}`, who: null }];
+  return [
+    {
+      span: { from: fledge.from, to: fledge.to },
+      likely: fledge.likely,
+      says: `hatched ${shortSpan(span)}`,
+      who: null,
+    },
+  ];
 };
 
 function fledgings({ hatched }: Brood): Day[] {
@@ -144,21 +155,37 @@ export const nestEmpty: FindAnchors = (brood) => {
   const nights = nightsOut(brood);
   if (nights !== null) {
     const morning = nights + 1;
-    return [{ span: day(morning), says: `${NIGHTS_OUT} nights with nobody in the nest, to ${shortDay(nights)}`, who: null }];
+    return [
+      {
+        span: day(morning),
+        says: `${NIGHTS_OUT} nights with nobody in the nest, to ${shortDay(nights)}`,
+        who: null,
+      },
+    ];
   }
   if (brood.hatched.some((bird) => bird.roosting.length > 0) || roosting === undefined) return [];
   const from = last.span.to + roosting.high;
-  return [{ span: day(from), says: `${last.says} + ${roosting.high} d in which young come back to sleep`, who: null }];
+  return [
+    {
+      span: day(from),
+      says: `${last.says} + ${roosting.high} d in which young come back to sleep`,
+      who: null,
+    },
+  ];
 };
 
 /** The third of three nights in a row in which every roosting look found the young out, or null. */
 function nightsOut({ hatched }: Brood): Day | null {
   const nights = new Map<Day, boolean>();
   for (const bird of hatched) {
-    for (const { night, where } of bird.roosting) nights.set(night, (nights.get(night) ?? true) && where === 'out');
+    for (const { night, where } of bird.roosting)
+      nights.set(night, (nights.get(night) ?? true) && where === 'out');
   }
   const out = [...nights].filter(([, all]) => all).map(([night]) => night);
-  const inNest = Math.max(Number.NEGATIVE_INFINITY, ...[...nights].filter(([, all]) => !all).map(([night]) => night));
+  const inNest = Math.max(
+    Number.NEGATIVE_INFINITY,
+    ...[...nights].filter(([, all]) => !all).map(([night]) => night),
+  );
   const since = out.filter((night) => night > inNest).sort((a, b) => a - b);
   for (let i = NIGHTS_OUT - 1; i < since.length; i++) {
     const [first, third] = [since[i - NIGHTS_OUT + 1] as Day, since[i] as Day];

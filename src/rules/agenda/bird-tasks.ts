@@ -1,7 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
-import type { Bird } from '../../room/model.ts';
 import { housingOf } from '../../room/lives.ts';
+import type { Bird } from '../../room/model.ts';
 import type { AgendaItem } from './item.ts';
 import { stateOn } from './state.ts';
 

@@ -1,8 +1,8 @@
 import type { Day } from '../../days.ts';
 import type { ObservationKey } from '../../journal/observations/index.ts';
+import { layingEndsAfter } from '../../room/lives.ts';
 import type { Event } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
-import { layingEndsAfter } from '../../room/lives.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 
@@ -43,7 +43,8 @@ function events({ pair, clutch }: Brood, keys: readonly ObservationKey[]): Event
 export const allJudged: Condition = ({ eggs }) =>
   eggs.length > 0 && eggs.every((egg) => egg.lamp.some(({ saw }) => saw !== 'unsure'));
 
-export const sittingSeen: Condition = ({ clutch }) => clutch?.sittings.some(({ by }) => by !== 'off') ?? false;
+export const sittingSeen: Condition = ({ clutch }) =>
+  clutch?.sittings.some(({ by }) => by !== 'off') ?? false;
 
 /** No egg is left here, in the nest or in store. */
 export const eggsEnded: Condition = ({ eggs, stored }) => eggs.length + stored.length === 0;
@@ -77,7 +78,8 @@ export const liveFoodOffered: Condition = ({ pair, room }) => {
   return offered.at(-1)?.kinds.some((kind) => LIVE_FOOD.test(kind)) ?? false;
 };
 
-const LIVE_FOOD = /\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
+const LIVE_FOOD =
+  /\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
 
 /** The species is reared without live food, or nobody knows that it needs any. */
 export const needsNoLiveFood: Condition = ({ profile }) => (profile?.liveFood?.value ?? 'no') === 'no';
@@ -86,7 +88,10 @@ export const noRinging: Condition = ({ room }) => !room.settings.ringing;
 
 /** The pair has laid again since. */
 export const laidAgain: Condition = ({ pair, clutch }, anchor) =>
-  pair.clutches.some((other) => other !== clutch && other.opened > (clutch?.opened ?? anchor.span.from) && other.eggs.length > 0);
+  pair.clutches.some(
+    (other) =>
+      other !== clutch && other.opened > (clutch?.opened ?? anchor.span.from) && other.eggs.length > 0,
+  );
 
 export const parted: Condition = ({ pair }) => !together(pair);
 
@@ -96,7 +101,9 @@ export const nestTakenOut: Condition = ({ pair, hatched, clutch }, anchor) => {
   const since = Number.isFinite(left) ? left : anchor.span.from;
   return pair.nestStates.some(
     ({ day, state, site }) =>
-      (state === 'removed' || state === 'cleaned') && day >= since && (site === null || site === (clutch?.site ?? site)),
+      (state === 'removed' || state === 'cleaned') &&
+      day >= since &&
+      (site === null || site === (clutch?.site ?? site)),
   );
 };
 

@@ -1,11 +1,11 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
-import { basisOf } from '../forecast/duration.ts';
 import type { Brood, Expected } from '../brood.ts';
-import * as anchors from './anchors.ts';
+import { basisOf } from '../forecast/duration.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
-import * as is from './conditions.ts';
+import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
+import * as is from './conditions.ts';
 
 /** The days in which a task is to be done. */
 export interface TaskWindow {
@@ -23,6 +23,10 @@ export interface Milestone {
   task: string;
   /** What to do, in the imperative. */
   say: string;
+  /** The table's row in words: its days, what ends it well, and when it is no longer shown. */
+  when: string;
+  doneBy: string;
+  over: string;
   /** Why it is done and what it means, a few sentences for `due --explain`. */
   explain: string;
   needsLook: boolean;
@@ -35,7 +39,14 @@ export interface Milestone {
 }
 
 type RangeKey =
-  | 'layingInterval' | 'candling' | 'brooding' | 'ringAge' | 'fledging' | 'roostingBack' | 'restart' | 'independence';
+  | 'layingInterval'
+  | 'candling'
+  | 'brooding'
+  | 'ringAge'
+  | 'fledging'
+  | 'roostingBack'
+  | 'restart'
+  | 'independence';
 
 function rangeOf(profile: Profile | null, key: RangeKey): { low: number; high: number } | null {
   return profile?.[key]?.value ?? null;
@@ -47,7 +58,11 @@ function plus(low: number, high: number | null): string {
 }
 
 /** From the anchor's `edge` plus so many days to the same or the other edge plus so many. */
-function days(low: number, high: number | null, edges: { from: 'from' | 'to'; to: 'from' | 'to' } = { from: 'to', to: 'to' }) {
+function days(
+  low: number,
+  high: number | null,
+  edges: { from: 'from' | 'to'; to: 'from' | 'to' } = { from: 'to', to: 'to' },
+) {
   return (anchor: Anchor): TaskWindow => ({
     from: anchor.span[edges.from] + low,
     likely: null,
@@ -92,10 +107,15 @@ function basisFor(expected: Expected | null): string | null {
 }
 
 const never = () => null;
-const afterWindow = (more: number) => (_anchor: Anchor, { from, to }: TaskWindow) => (to ?? from) + more;
+const afterWindow =
+  (more: number) =>
+  (_anchor: Anchor, { from, to }: TaskWindow) =>
+    (to ?? from) + more;
 const afterAnchor = (more: number) => (anchor: Anchor) => anchor.span.to + more;
-const beforeHatch = (less: number) => (_anchor: Anchor, _window: TaskWindow, { hatch }: Brood) =>
-  hatch === null ? null : hatch.from - less;
+const beforeHatch =
+  (less: number) =>
+  (_anchor: Anchor, _window: TaskWindow, { hatch }: Brood) =>
+    hatch === null ? null : hatch.from - less;
 
 const SAFE_EARLY = { from: 'from', to: 'to' } as const;
 const SAFE_LATE = { from: 'to', to: 'to' } as const;
@@ -106,6 +126,9 @@ const GIVEN_UP = 60;
 export const milestones = [
   {
     task: 'next-egg',
+    when: 'the last egg + the laying interval, that day',
+    doneBy: 'a new `laid`',
+    over: 'laying is over, or they sit on a usual clutch; two days later',
     say: 'look for the next egg',
     explain:
       'While a clutch is being laid, an egg is due every laying interval, in the early morning. A missed day in the middle of a clutch is a reason to look at the hen: a hen that sits fluffed, strains or stays on the floor is an emergency for an avian vet.',
@@ -121,6 +144,9 @@ export const milestones = [
   },
   {
     task: 'confirm-sitting',
+    when: 'the day of the first egg that the species sits on … + 2 d',
+    doneBy: '`sitting`',
+    over: 'a chick is out, or the hatch window begins',
     say: 'see whether they sit',
     explain:
       'All later days are counted from the day on which full sitting, by day and night, began. Write `sitting` when you see it; until then it is inferred from the egg with which the species usually starts.',
@@ -133,6 +159,9 @@ export const milestones = [
   },
   {
     task: 'candle',
+    when: 'sitting + the profile’s candling days',
+    doneBy: '`candled`',
+    over: 'a chick is out, or two days before the hatch window',
     say: 'candle the eggs',
     explain:
       'A lamp behind the egg shows veins in a fertile egg and a clear yolk in one that is not. Counted from the latest day on which sitting can have begun, so that no egg is called clear too early; what looks clear before its day is noted as unsure. Leave a doubtful egg where it is.',
@@ -145,6 +174,9 @@ export const milestones = [
   },
   {
     task: 'set-back',
+    when: 'pulled + 4 … 5 d',
+    doneBy: '`set`',
+    over: 'an egg has been in store for 10 d',
     say: 'set the stored eggs back',
     explain:
       'Eggs taken into store so that a clutch hatches together lose by every day they wait: they go back after four or five days (common practice), turned once or twice a day until then.',
@@ -157,6 +189,9 @@ export const milestones = [
   },
   {
     task: 'live-food',
+    when: 'hatch window − the profile’s lead … the window’s first day',
+    doneBy: '`food` that names live food',
+    over: 'the species needs none, or no egg may hatch',
     say: 'put live food out',
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
@@ -168,7 +203,11 @@ export const milestones = [
       })),
     window: (anchor, brood) => {
       const lead = brood.profile?.liveFoodLead?.value.high ?? 2;
-      return { ...days(-lead, 0, { from: 'from', to: 'from' })(anchor), days: `− ${lead} d`, basis: basisFor(brood.hatch) };
+      return {
+        ...days(-lead, 0, { from: 'from', to: 'from' })(anchor),
+        days: `− ${lead} d`,
+        basis: basisFor(brood.hatch),
+      };
     },
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
@@ -176,6 +215,9 @@ export const milestones = [
   },
   {
     task: 'hatch',
+    when: 'the earliest egg’s 10 % day … the last egg’s 90 % day',
+    doneBy: 'no egg left that may hatch',
+    over: '`unhatched` takes over, two days after the window',
     say: 'hatching expected',
     explain:
       'From the day by which one in ten of the earliest egg would be out, to the day by which nine in ten of the last would. No looks into the nest in these days. Late is not overdue: nothing is wrong yet when the window has passed.',
@@ -188,6 +230,9 @@ export const milestones = [
   },
   {
     task: 'first-feed',
+    when: 'first hatching + 1 … 2 d',
+    doneBy: '`crops`, `checked`, `heard` or `feeding`',
+    over: 'no chick is alive, or 4 d after the first hatching',
     say: 'see that the chicks are fed',
     explain:
       'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in.',
@@ -200,6 +245,9 @@ export const milestones = [
   },
   {
     task: 'unhatched',
+    when: 'no chick: hatch window + 2 … 4 d; with chicks: when the nest comes down',
+    doneBy: 'every egg has a fate',
+    over: '60 d later',
     say: 'find out what became of the eggs',
     explain:
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
@@ -224,6 +272,9 @@ export const milestones = [
   },
   {
     task: 'ring',
+    when: 'each day of hatching + the profile’s ring age, from a day before',
+    doneBy: '`ringed`',
+    over: 'fledged, or after the window: then it is too late for a closed ring',
     say: 'check whether the rings fit',
     explain:
       'Ring when the closed ring just stays on over the toes: from a day before the usual age, look rather than count. Never force a ring over the foot; when it no longer goes on, it is too late. Size and duty to ring are your ring issuer’s and your country’s matter.',
@@ -234,20 +285,28 @@ export const milestones = [
     moot: is.noRinging,
     lapses: afterWindow(0),
   },
-  ...([1, 3] as const).map((after): Milestone => ({
-    task: 'ring-check',
-    say: 'look at the ringed legs',
-    explain:
-      'The morning after ringing and on the third day: is every ring still on, no leg swollen, no chick thrown out of the nest? A tight ring on a swollen leg is a vet’s job; taking it off at home can break the leg.',
-    needsLook: false,
-    anchors: anchors.ringing,
-    window: days(after, after),
-    done: is.seenSinceDue('crops', 'weighed', 'checked', 'ringed'),
-    moot: is.allFledged,
-    lapses: afterAnchor(after === 1 ? 2 : 5),
-  })),
+  ...([1, 3] as const).map(
+    (after): Milestone => ({
+      task: 'ring-check',
+      when: 'ringed + 1 d, and + 3 d',
+      doneBy: '`crops`, `weighed`, `checked` or `ringed`',
+      over: 'fledged, or 5 d after ringing',
+      say: 'look at the ringed legs',
+      explain:
+        'The morning after ringing and on the third day: is every ring still on, no leg swollen, no chick thrown out of the nest? A tight ring on a swollen leg is a vet’s job; taking it off at home can break the leg.',
+      needsLook: false,
+      anchors: anchors.ringing,
+      window: days(after, after),
+      done: is.seenSinceDue('crops', 'weighed', 'checked', 'ringed'),
+      moot: is.allFledged,
+      lapses: afterAnchor(after === 1 ? 2 : 5),
+    }),
+  ),
   {
     task: 'warm-nights',
+    when: 'last hatching + the profile’s brooding days',
+    doneBy: 'nothing: it is for knowing',
+    over: 'no chick is in the nest, or after the window',
     say: 'keep the nights warm: brooding stops',
     explain:
       'About now the hen stops brooding by night while the chicks are still thinly feathered. A cold night in these days costs broods: no draughts, warmth where it is usual, no change of place.',
@@ -260,6 +319,9 @@ export const milestones = [
   },
   {
     task: 'fledge',
+    when: 'the eldest’s 10 % day … the youngest’s 90 % day',
+    doneBy: 'all fledged',
+    over: 'no chick is alive; 14 d after the window',
     say: 'fledging expected',
     explain:
       'No looks into the nest in the week before: young disturbed then leave it too early. Once they are out, see at dusk that every one is off the floor and warm, and that somebody feeds it.',
@@ -272,6 +334,9 @@ export const milestones = [
   },
   {
     task: 'nest-down',
+    when: 'the morning after the third night in a row with all young out … + 3 d; without looks at dusk, once the nights of roosting back are over',
+    doneBy: '`nest: removed` or `nest: cleaned`',
+    over: 'anything is in that nest, or the next clutch is laid; 60 d later',
     say: 'take the nest out or clean it',
     explain:
       'When for three nights in a row no fledgling slept in it, the old nest can come out. Without such looks at dusk it is asked about once the nights are over in which young of the species come back. Before a second clutch, never with eggs or young in it.',
@@ -284,6 +349,9 @@ export const milestones = [
   },
   {
     task: 'watch-restart',
+    when: 'first fledging + the profile’s restart days, with no end',
+    doneBy: '`parted`, or the next clutch is laid',
+    over: 'no young depend any more',
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
@@ -303,6 +371,9 @@ export const milestones = [
   },
   {
     task: 'independent',
+    when: 'the eldest + the profile’s lowest … the youngest + its highest age of independence',
+    doneBy: '`independent`',
+    over: '60 d later',
     say: 'see whether the young feed themselves',
     explain:
       'Independent is a young bird that cracks seed and has not begged for a week. Counted to the last day of the profile for the youngest: do not part young from their parents before.',
@@ -314,4 +385,3 @@ export const milestones = [
     lapses: afterWindow(GIVEN_UP),
   },
 ] as const satisfies readonly Milestone[];
-

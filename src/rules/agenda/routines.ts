@@ -18,7 +18,9 @@ export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[]
   return room.settings.routines.flatMap((routine) => {
     if (routine.after === null) return roomTask(room, routine) ?? [];
     if (routine.after === 'arrived') return room.birds.flatMap((bird) => birdTask(room, routine, bird) ?? []);
-    return currentBroods(room, broods, routine.after).flatMap((brood) => broodTask(room, routine, brood) ?? []);
+    return currentBroods(room, broods, routine.after).flatMap(
+      (brood) => broodTask(room, routine, brood) ?? [],
+    );
   });
 }
 
@@ -27,7 +29,10 @@ function roomTask(room: Room, routine: Routine): AgendaItem | null {
   if (routine.every === null) return null;
   const last = lastDone(room, routine, null);
   const from = last === null ? room.day : last + routine.every;
-  const why = last === null ? `every ${routine.every} d; never done yet` : `done ${shortDay(last)} + ${routine.every} d`;
+  const why =
+    last === null
+      ? `every ${routine.every} d; never done yet`
+      : `done ${shortDay(last)} + ${routine.every} d`;
   return item(room, routine, { from, to: from }, why, {});
 }
 
@@ -95,7 +100,8 @@ function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | 
     case 'parted':
       return last?.what === 'parted' ? { day: last.day, says: `parted ${shortDay(last.day)}` } : null;
     case 'laid': {
-      const egg = brood.clutch?.eggs[0] ?? pair.clutches.findLast(({ opened }) => opened >= (last?.day ?? 0))?.eggs[0];
+      const egg =
+        brood.clutch?.eggs[0] ?? pair.clutches.findLast(({ opened }) => opened >= (last?.day ?? 0))?.eggs[0];
       return egg === undefined ? null : { day: egg.laid.to, says: `first egg ${shortDay(egg.laid.to)}` };
     }
     case 'sitting':
@@ -133,15 +139,30 @@ function counted(
   }
   if (routine.every === null) return null;
   const from = last + routine.every;
-  return item(room, routine, { from, to: from }, `done ${shortDay(last)} + ${routine.every} d; ${says}`, about);
+  return item(
+    room,
+    routine,
+    { from, to: from },
+    `done ${shortDay(last)} + ${routine.every} d; ${says}`,
+    about,
+  );
 }
 
 /** The last day on which the routine was carried out, in this pair's journal or the room's log. */
-function lastDone(room: Room, routine: Routine, pair: Brood['pair'] | null, since = Number.NEGATIVE_INFINITY): Day | null {
+function lastDone(
+  room: Room,
+  routine: Routine,
+  pair: Brood['pair'] | null,
+  since = Number.NEGATIVE_INFINITY,
+): Day | null {
   const name = routine.name.text;
-  const inRoom = room.settings.log.filter((entry) => entry.done.some(({ text }) => text === name)).map(({ date }) => date);
+  const inRoom = room.settings.log
+    .filter((entry) => entry.done.some(({ text }) => text === name))
+    .map(({ date }) => date);
   const journals = pair === null ? room.pairs : [pair];
-  const inJournals = journals.flatMap(({ done }) => done.filter((one) => one.name === name).map(({ day }) => day));
+  const inJournals = journals.flatMap(({ done }) =>
+    done.filter((one) => one.name === name).map(({ day }) => day),
+  );
   const days = [...inRoom, ...inJournals].filter((day) => day >= since && day <= room.day);
   return days.length === 0 ? null : Math.max(...days);
 }

@@ -5,7 +5,12 @@ import { milestones } from './milestones.ts';
 
 /** Tasks that a journal skips though there are none of that name. */
 export function unknownSkips(record: RoomRecord): Finding[] {
-  const tasks = [...new Set([...milestones.map(({ task }) => task), ...record.settings.routines.map(({ name }) => name.text)])];
+  const tasks = [
+    ...new Set([
+      ...milestones.map(({ task }) => task),
+      ...record.settings.routines.map(({ name }) => name.text),
+    ]),
+  ];
   return record.pairs
     .flatMap(({ entries }) => entries)
     .flatMap(({ saw }) => saw)

@@ -25,14 +25,23 @@ export interface OwnDuration extends ObservedDuration {
 export function ownDurations(room: Room): OwnDuration[] {
   return room.pairs.flatMap(({ clutches }) =>
     clutches.flatMap((clutch) => [
-      ...durationOf('incubation', clutch, clutch.eggs.flatMap((egg) => hatching(egg) ?? [])),
-      ...durationOf('fledging', clutch, clutch.chicks.flatMap((chick) => fledging(chick) ?? [])),
+      ...durationOf(
+        'incubation',
+        clutch,
+        clutch.eggs.flatMap((egg) => hatching(egg) ?? []),
+      ),
+      ...durationOf(
+        'fledging',
+        clutch,
+        clutch.chicks.flatMap((chick) => fledging(chick) ?? []),
+      ),
     ]),
   );
 }
 
 function hatching(egg: Egg): { start: Span; end: Span } | null {
-  if (egg.fate?.kind !== 'hatched' || egg.assumed || egg.aged !== null || egg.fate.bird.aged !== null) return null;
+  if (egg.fate?.kind !== 'hatched' || egg.assumed || egg.aged !== null || egg.fate.bird.aged !== null)
+    return null;
   const clock = eggClock(egg, egg.fate.day);
   return clock === null ? null : { start: clock.start, end: hatchedOn(egg.fate.bird) ?? egg.fate.span };
 }
@@ -44,7 +53,11 @@ function fledging(bird: Bird): { start: Span; end: Span } | null {
   return { start: hatched, end: fledged.span };
 }
 
-function durationOf(kind: DurationKind, clutch: Clutch, members: { start: Span; end: Span }[]): OwnDuration[] {
+function durationOf(
+  kind: DurationKind,
+  clutch: Clutch,
+  members: { start: Span; end: Span }[],
+): OwnDuration[] {
   const species = clutch.pair.profile?.species;
   const range = clutch.pair.profile?.[kind]?.value;
   if (species === undefined || range === undefined || !clutch.counted || members.length === 0) return [];
@@ -53,5 +66,7 @@ function durationOf(kind: DurationKind, clutch: Clutch, members: { start: Span; 
   const width = mean(members.map(({ start, end }) => end.to - end.from + start.to - start.from));
   // A slip in a date must not teach the room that eggs take a month.
   if (days < range.low / 2 || days > range.high * 1.5) return [];
-  return [{ kind, species, clutch, days, width, members, known: Math.max(...members.map(({ end }) => end.to)) }];
+  return [
+    { kind, species, clutch, days, width, members, known: Math.max(...members.map(({ end }) => end.to)) },
+  ];
 }

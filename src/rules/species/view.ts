@@ -1,7 +1,7 @@
 import type { Room } from '../../room/fold.ts';
-import { allShipped } from '../../species/shipped.ts';
 import { comparable, namesOf } from '../../species/names.ts';
 import type { Profile, Range } from '../../species/profile.ts';
+import { allShipped } from '../../species/shipped.ts';
 import { durationsFrom } from '../durations.ts';
 import { basisOf, type Duration } from '../forecast/duration.ts';
 import { type DurationKind, type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
@@ -66,7 +66,11 @@ function experience(
 function observedIn(own: readonly OwnDuration[]): (Range & { mean: number }) | null {
   if (own.length === 0) return null;
   const days = own.map((one) => one.days);
-  return { mean: days.reduce((sum, one) => sum + one, 0) / days.length, low: Math.min(...days), high: Math.max(...days) };
+  return {
+    mean: days.reduce((sum, one) => sum + one, 0) / days.length,
+    low: Math.min(...days),
+    high: Math.max(...days),
+  };
 }
 
 /** How the list of species may be narrowed. */
@@ -86,6 +90,8 @@ export function speciesList(room: Room, own: readonly Profile[], filter: Species
   return [...own, ...allShipped().filter(({ species }) => !mine.has(species))]
     .filter((profile) => !filter.kept || kept.has(profile.species))
     .filter((profile) => filter.liveFood === null || profile.liveFood?.value === filter.liveFood)
-    .filter((profile) => wanted === null || namesOf(profile).some((name) => comparable(name).includes(wanted)))
+    .filter(
+      (profile) => wanted === null || namesOf(profile).some((name) => comparable(name).includes(wanted)),
+    )
     .sort((a, b) => a.species.localeCompare(b.species, 'en'));
 }

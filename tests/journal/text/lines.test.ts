@@ -30,7 +30,9 @@ describe('places', () => {
   });
 
   it('are the same as counting by hand, in any order of asking', () => {
-    const text = fc.array(fc.constantFrom('a', '\n', '🐣', '\r\n', 'é', '\ud800')).map((parts) => parts.join(''));
+    const text = fc
+      .array(fc.constantFrom('a', '\n', '🐣', '\r\n', 'é', '\ud800'))
+      .map((parts) => parts.join(''));
     fc.assert(
       fc.property(text, fc.array(fc.nat(60)), (whole, offsets) => {
         const lines = new Lines('a', whole);
@@ -38,7 +40,8 @@ describe('places', () => {
           const before = whole.slice(0, offset).split('\n');
           const { line, column } = lines.place(offset, offset);
           expect(line).toBe(before.length);
-          const inPair = /[\ud800-\udbff]$/.test(whole.slice(0, offset)) && /^[\udc00-\udfff]/.test(whole.slice(offset));
+          const inPair =
+            /[\ud800-\udbff]$/.test(whole.slice(0, offset)) && /^[\udc00-\udfff]/.test(whole.slice(offset));
           if (!inPair) expect(column).toBe([...(before.at(-1) as string)].length + 1);
         }
       }),

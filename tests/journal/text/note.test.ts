@@ -16,11 +16,16 @@ describe('an unquoted note', () => {
     ['🐣 heard: begging', 'wide letters'],
     ['5', 'a bare number, which is no trap'],
   ])('%s is the note (%s)', (note) => {
-    const { entries, found, fixes } = readLog(`- {date: 2026-03-01, laid: 2, note: ${note}}`, '- {date: 2026-03-02, sitting}');
+    const { entries, found, fixes } = readLog(
+      `- {date: 2026-03-01, laid: 2, note: ${note}}`,
+      '- {date: 2026-03-02, sitting}',
+    );
     expect(entries.map((entry) => entry.note?.text)).toEqual([note, undefined]);
     expect(seen(entries)).toEqual(['laid {"kind":"count","count":2,"exact":"exactly"}', 'sitting "seen"']);
     expect(found).toEqual(note === '5' ? [] : ['3:39 unquoted-note']);
-    expect(fixes).toEqual(note === '5' ? [] : [`- {date: 2026-03-01, laid: 2, note: ${JSON.stringify(note)}}`]);
+    expect(fixes).toEqual(
+      note === '5' ? [] : [`- {date: 2026-03-01, laid: 2, note: ${JSON.stringify(note)}}`],
+    );
   });
 
   it('has a fix that reads as the same entry, without a finding', () => {
@@ -42,17 +47,23 @@ describe('an unquoted note', () => {
   });
 
   it('ends at the end of its line where the entry goes on', () => {
-    const { entries } = read('pair: LW-1\nlog:\n  - {date: 2026-03-01, note: sat well, pulled,\n     laid: 2}\n');
+    const { entries } = read(
+      'pair: LW-1\nlog:\n  - {date: 2026-03-01, note: sat well, pulled,\n     laid: 2}\n',
+    );
     expect(entries[0]?.note?.text).toBe('sat well, pulled');
     expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['laid']);
   });
 
   it('does not take in the comment behind the entry', () => {
-    expect(readLog('- {date: 2026-03-01, note: sat well, pulled} # {really}').entries[0]?.note?.text).toBe('sat well, pulled');
+    expect(readLog('- {date: 2026-03-01, note: sat well, pulled} # {really}').entries[0]?.note?.text).toBe(
+      'sat well, pulled',
+    );
   });
 
   it('is read raw in an entry over several lines too', () => {
-    const { entries, found } = read('pair: LW-1\nlog:\n  - date: 2026-03-01\n    note: hen off: cold\n    laid: 2\n');
+    const { entries, found } = read(
+      'pair: LW-1\nlog:\n  - date: 2026-03-01\n    note: hen off: cold\n    laid: 2\n',
+    );
     expect(entries[0]?.note?.text).toBe('hen off: cold');
     expect(entries[0]?.saw).toHaveLength(1);
     expect(found).toEqual(['3:5 block-style', '4:11 unquoted-note']);

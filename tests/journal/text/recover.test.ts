@@ -12,7 +12,8 @@ const HEAD = 'pair: LW-1\nlog:\n';
 
 describe('a journal that is no YAML as a whole', () => {
   it('loses the entry that cannot be read, and no other', () => {
-    const log = '  - {date: 2026-02-01, paired}\n  - {date: 2026-02-02, laid: [e1}\n  - {date: 2026-02-03, sitting}\n';
+    const log =
+      '  - {date: 2026-02-01, paired}\n  - {date: 2026-02-02, laid: [e1}\n  - {date: 2026-02-03, sitting}\n';
     expect(reading(HEAD + log)).toEqual({ found: ['4:33 unreadable-entry'], days: [3, 5] });
   });
 
@@ -22,7 +23,9 @@ describe('a journal that is no YAML as a whole', () => {
     expect(why('{date: 2026-02-01, courting: "song" loud}')).toBe('text-behind');
     expect(why('{date: 2026-02-01, laid: 1}}')).toBe('closed-twice');
     expect(why('{date: 2026-02-01, , laid: 1}')).toBe('comma-twice');
-    expect(read(`${HEAD}  - {date: 2026-02-01, paired}\n  -{date: 2026-02-02}\n`).findings[0]?.args.why).toBe('no-blank');
+    expect(read(`${HEAD}  - {date: 2026-02-01, paired}\n  -{date: 2026-02-02}\n`).findings[0]?.args.why).toBe(
+      'no-blank',
+    );
     expect(why('{date: 2026-02-01, laid: 1')).toBe('brace-open');
     expect(why('{date: 2026-02-01, laid: [e1}')).toBe('bracket-open');
     expect(why('{date: 2026-02-01, courting: song: loud}')).toBe('colon-in-text');
@@ -37,14 +40,26 @@ describe('a journal that is no YAML as a whole', () => {
     expect(read(HEAD + log).found[0]).toMatch(/unreadable-entry$/);
   });
 
+  it('is the same with the line ends of another system', () => {
+    const text = `${HEAD}  - {date: 2026-02-01, note: off: cold}\n  - date: 2026-02-02\n    note: "fine"\n    laid: [\n  - {date: 2026-02-03, sitting}\nx y\n`;
+    const unix = read(text);
+    const other = read(text.replaceAll('\n', '\r\n'));
+    expect(other.findings).toEqual(unix.findings);
+    expect(other.entries).toEqual(unix.entries);
+    expect(unix.found).toHaveLength(3);
+  });
+
   it('may have its log at the margin', () => {
-    expect(reading(`${HEAD}- {date: 2026-02-01, laid: [}\n- {date: 2026-02-02, paired}\nhousing: flight 2\n`)).toMatchObject({
+    expect(
+      reading(`${HEAD}- {date: 2026-02-01, laid: [}\n- {date: 2026-02-02, paired}\nhousing: flight 2\n`),
+    ).toMatchObject({
       days: [4],
     });
   });
 
   it('reads an entry that stands too far left or right', () => {
-    const log = '  - {date: 2026-02-01, paired}\n    - {date: 2026-02-02, nest: lined}\n - {date: 2026-02-03, sitting}\n';
+    const log =
+      '  - {date: 2026-02-01, paired}\n    - {date: 2026-02-02, nest: lined}\n - {date: 2026-02-03, sitting}\n';
     expect(reading(HEAD + log).days).toEqual([3, 4, 5]);
   });
 
@@ -54,7 +69,9 @@ describe('a journal that is no YAML as a whole', () => {
   });
 
   it('counts its log although the header cannot be read', () => {
-    const { journal, found, entries } = read('pair: LW-1\nspecies: "lavender\nhen: LW-2\nlog:\n  - {date: 2026-02-01, paired}\n');
+    const { journal, found, entries } = read(
+      'pair: LW-1\nspecies: "lavender\nhen: LW-2\nlog:\n  - {date: 2026-02-01, paired}\n',
+    );
     expect(found).toEqual(['2:18 unreadable-lines']);
     expect(journal).toMatchObject({ pair: { text: 'LW-1' }, species: null, hen: [{ text: 'LW-2' }] });
     expect(entries).toHaveLength(1);
@@ -72,8 +89,12 @@ describe('a journal that is no YAML as a whole', () => {
   });
 
   it('with tabs inside of an entry loses that entry', () => {
-    const { findings, entries } = read(`${HEAD}  - date: 2026-02-01\n\tlaid: 1\n  - {date: 2026-02-02, paired}\n`);
-    expect(findings).toMatchObject([{ code: 'unreadable-entry', at: { line: 4, column: 1 }, args: { why: 'tab' } }]);
+    const { findings, entries } = read(
+      `${HEAD}  - date: 2026-02-01\n\tlaid: 1\n  - {date: 2026-02-02, paired}\n`,
+    );
+    expect(findings).toMatchObject([
+      { code: 'unreadable-entry', at: { line: 4, column: 1 }, args: { why: 'tab' } },
+    ]);
     expect(entries).toHaveLength(1);
   });
 
@@ -84,7 +105,9 @@ describe('a journal that is no YAML as a whole', () => {
   });
 
   it('takes both logs where a merge left two', () => {
-    expect(reading(`${HEAD}  - {date: 2026-02-01, paired}\nlog:\n  - {date: 2026-02-02, nest: lined}\n`)).toEqual({
+    expect(
+      reading(`${HEAD}  - {date: 2026-02-01, paired}\nlog:\n  - {date: 2026-02-02, nest: lined}\n`),
+    ).toEqual({
       found: ['4:1 second-log'],
       days: [3, 5],
     });
@@ -100,6 +123,9 @@ describe('a bird list that is no YAML as a whole', () => {
       ['A', null, 1],
       ['B', 'hen', 0],
     ]);
-    expect(findings.map(({ code, at }) => `${at.line} ${code}`)).toEqual(['3 unreadable-lines', '6 unreadable-entry']);
+    expect(findings.map(({ code, at }) => `${at.line} ${code}`)).toEqual([
+      '3 unreadable-lines',
+      '6 unreadable-entry',
+    ]);
   });
 });

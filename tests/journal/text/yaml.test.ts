@@ -14,7 +14,9 @@ function parse(text: string) {
 /** The text of each value of a mapping; null where it is no text. */
 function values(text: string): (string | null)[] {
   const { root } = parse(text);
-  return root instanceof Fields ? root.pairs.map(([, value]) => (value instanceof Text ? value.text : null)) : [];
+  return root instanceof Fields
+    ? root.pairs.map(([, value]) => (value instanceof Text ? value.text : null))
+    : [];
 }
 
 /**
@@ -22,13 +24,27 @@ function values(text: string): (string | null)[] {
  * `~` and `null`, numbers of `012` and `0o14`; YAML 1.1 made truth of `on` and `no`, and 5400 of `1:30`.
  */
 describe('scalars are text, whatever they look like', () => {
-  it.each(['on', 'no', 'yes', 'off', 'true', '~', 'null', '012', '0o14', '014', '1:30', '1e3', '.inf', '2026-03-01', '1_000', '='])(
-    '%s stays itself',
-    (text) => {
-      expect(values(`key: ${text}`)).toEqual([text]);
-      expect(values(`{key: ${text}, other: x}`)).toEqual([text, 'x']);
-    },
-  );
+  it.each([
+    'on',
+    'no',
+    'yes',
+    'off',
+    'true',
+    '~',
+    'null',
+    '012',
+    '0o14',
+    '014',
+    '1:30',
+    '1e3',
+    '.inf',
+    '2026-03-01',
+    '1_000',
+    '=',
+  ])('%s stays itself', (text) => {
+    expect(values(`key: ${text}`)).toEqual([text]);
+    expect(values(`{key: ${text}, other: x}`)).toEqual([text, 'x']);
+  });
 
   it('quotes are not part of them', () => {
     expect(values('a: "no"\nb: \'it\'\'s\'\nc: "\\u00e9\\n"')).toEqual(['no', "it's", 'é\n']);
@@ -86,7 +102,9 @@ describe('what journals do not use', () => {
   });
 
   it('does not lose what was typed beside it', () => {
-    expect(seen(readLog('- {date: 2026-02-01, laid: &egg e1, hatched: *egg, sitting}').entries)).toHaveLength(2);
+    expect(seen(readLog('- {date: 2026-02-01, laid: &egg e1, hatched: *egg, sitting}').entries)).toHaveLength(
+      2,
+    );
     expect(seen(readLog('- {date: 2026-02-01, laid: 1, laid: 2}').entries)).toEqual([
       'laid {"kind":"count","count":1,"exact":"exactly"}',
     ]);
@@ -98,8 +116,13 @@ describe('what journals do not use', () => {
   });
 
   it('costs nothing: an anchor bomb is not set off', () => {
-    const levels = Array.from({ length: 30 }, (_, level) => `l${level + 1}: &l${level + 1} [${`*l${level}, `.repeat(9)}]`);
-    const { found, entries } = read(`l0: &l0 x\n${levels.join('\n')}\npair: LW-1\nlog:\n  - {date: 2026-02-01, paired}\n`);
+    const levels = Array.from(
+      { length: 30 },
+      (_, level) => `l${level + 1}: &l${level + 1} [${`*l${level}, `.repeat(9)}]`,
+    );
+    const { found, entries } = read(
+      `l0: &l0 x\n${levels.join('\n')}\npair: LW-1\nlog:\n  - {date: 2026-02-01, paired}\n`,
+    );
     expect(entries).toHaveLength(1);
     expect(found[0]).toBe('1:1 unknown-key');
     expect(found.length).toBeLessThan(400);
@@ -108,10 +131,44 @@ describe('what journals do not use', () => {
 
 describe('no text', () => {
   it('makes the reader throw', () => {
-    const pieces = fc.constantFrom('{', '}', '[', ']', ':', ' ', '\n', '- ', '&a', '*a', '!', '|', '>', '"', "'", '#', '%', '\t', '? ', 'date', 'note: ', 'log:', '🐣', '\0', '\ud800', '---', ',');
+    const pieces = fc.constantFrom(
+      '{',
+      '}',
+      '[',
+      ']',
+      ':',
+      ' ',
+      '\n',
+      '- ',
+      '&a',
+      '*a',
+      '!',
+      '|',
+      '>',
+      '"',
+      "'",
+      '#',
+      '%',
+      '\t',
+      '? ',
+      'date',
+      'note: ',
+      'log:',
+      '🐣',
+      '\0',
+      '\ud800',
+      '---',
+      ',',
+    );
     const soup = fc.array(pieces, { maxLength: 60 }).map((parts) => parts.join(''));
-    fc.assert(fc.property(fc.oneof(soup, fc.string({ unit: 'binary' })), (text) => void read(text)), { numRuns: 500 });
-    fc.assert(fc.property(soup, (text) => void readLog(`- {date: 2026-02-01, ${text}`)), { numRuns: 500 });
+    fc.assert(
+      fc.property(fc.oneof(soup, fc.string({ unit: 'binary' })), (text) => void read(text)),
+      { numRuns: 500 },
+    );
+    fc.assert(
+      fc.property(soup, (text) => void readLog(`- {date: 2026-02-01, ${text}`)),
+      { numRuns: 500 },
+    );
   });
 
   it('keeps the reader busy, however deep or long', () => {

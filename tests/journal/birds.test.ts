@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { parseDay } from '../../src/days.ts';
+import { readFile } from '../../src/journal/record.ts';
+
+function birds(text: string) {
+  const { says, findings } = readFile('birds.yaml', text);
+  return {
+    birds: says.birds ?? [],
+    found: findings.map(({ code, at }) => `${at.line}:${at.column} ${code}`),
+  };
+}
+
+describe('the bird list', () => {
+  it('says where each bird comes from, and its later life', () => {
+    const { birds: list, found } = birds(
+      'birds:\n  - {id: A, ring: 014, species: canary, sex: cock, hatched: 2024-05-17, sire: B, dam: [C, D], origin: swapped, owner: mine}\n' +
+        '  - id: E\n    is: LW-3/2/c1\n    log:\n      - {date: 2026-03-01, time: 07:30, weighed: 8.4, note: "fit"}\n',
+    );
+    expect(found).toEqual([]);
+    expect(list[0]).toMatchObject({
+      at: { line: 2, column: 5 },
+      id: { text: 'A' },
+      ring: { text: '014' },
+      sex: 'cock',
+      hatched: parseDay('2024-05-17'),
+      sire: [{ text: 'B' }],
+      dam: [{ text: 'C' }, { text: 'D' }],
+      owner: { text: 'mine' },
+      is: null,
+      log: [],
+    });
+    expect(list[1]).toMatchObject({
+      id: { text: 'E' },
+      is: { text: 'LW-3/2/c1' },
+      log: [{ time: 450, note: { text: 'fit' }, saw: [{ key: 'weighed', value: 8.4 }] }],
+    });
+  });
+
+  it('knows a bird without an id by the chick that it is, or by its ring', () => {
+    expect(birds('birds: [{is: LW-3/2/c1}, {ring: 014}]').birds.map(({ id }) => id.text)).toEqual([
+      'LW-3/2/c1',
+      '014',
+    ]);
+  });
+
+  it.each([
+    ['birds: [{sex: hen}]', '1:9 no-id'],
+    ['birds: [{id: a/b}]', '1:14 bad-name'],
+    ['birds: [LW-1]', '1:9 not-a-bird'],
+    ['birds: {id: A}', '1:8 birds-no-list'],
+    ['brids: []', '1:1 unknown-key'],
+    ['birds: [{id: A, sex: male}]', '1:22 unknown-word'],
+    ['birds: [{id: A, hatched: 2024}]', '1:26 date-shape'],
+    ['birds: [{id: A, rung: 14}]', '1:17 unknown-key'],
+    ['birds: [{id: A, log: {x: 1}}]', '1:22 log-no-list'],
+    ['birds: [{id: A, log: [{date: 2026-03-01, weigthed: 8}]}]', '1:42 unknown-key'],
+  ])('%s is one finding', (text, finding) => {
+    expect(birds(text).found).toEqual([finding]);
+  });
+
+  it('loses a bird that cannot be named, and no other', () => {
+    expect(birds('birds: [{sex: hen}, {id: B}]').birds).toHaveLength(1);
+  });
+
+  it('may be empty', () => {
+    for (const text of ['', 'birds:\n', 'birds: []\n']) expect(birds(text)).toEqual({ birds: [], found: [] });
+  });
+});

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { parseDay } from '../../src/days.ts';
+import { futureFindings } from '../../src/journal/future.ts';
+
+const day = (text: string) => parseDay(text) as number;
+const dateAt = { file: 'a', line: 1, column: 1, length: 10 };
+
+/** The suggestion for an entry of that date, or null where there is nothing to say. */
+function finding(date: string, on: string, today: string) {
+  const [found] = futureFindings([{ date: day(date), dateAt }], { day: day(on), today: day(today) });
+  return found === undefined ? null : found.args.suggestion;
+}
+
+describe('a day that has not come', () => {
+  it('is later than the day stood on and than today', () => {
+    expect(finding('2026-05-18', '2026-05-17', '2026-05-17')).not.toBeNull();
+    expect(finding('2026-05-17', '2026-05-17', '2026-05-17')).toBeNull();
+  });
+
+  it('has come by today although an earlier day is stood on, or the other way round', () => {
+    expect(finding('2026-05-17', '2026-01-01', '2026-05-17')).toBeNull();
+    expect(finding('2026-05-17', '2026-05-17', '2026-01-01')).toBeNull();
+  });
+
+  it.each([
+    ['2027-03-01', '2026-03-01'],
+    ['2026-12-01', '2025-12-01'],
+    ['2062-02-01', '2026-02-01'],
+    ['2028-02-29', '2024-02-29'],
+  ])('%s was probably %s', (date, meant) => {
+    expect(finding(date, '2026-05-17', '2026-05-17')).toBe(meant);
+  });
+});

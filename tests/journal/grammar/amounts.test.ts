@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest';
+import { minutes, monthAndDate, share } from '../../../src/journal/grammar/amounts.ts';
+import { typedValue } from './schemas.ts';
+
+it.each([
+  ['01-01', { month: 1, date: 1 }],
+  ['09-15', { month: 9, date: 15 }],
+  ['02-30', 'not-month-and-date'],
+  ['13-01', 'not-month-and-date'],
+  ['9-15', 'not-month-and-date'],
+])('month and date: %s', (typed, expected) => {
+  expect(typedValue(monthAndDate, typed)).toEqual(expected);
+});
+
+it.each([
+  ['0.125', 0.125],
+  ['12.5 %', 0.125],
+  ['0', 0],
+  ['1', 1],
+  ['12.5', 'not-a-share'],
+  ['-1', 'not-a-share'],
+  ['half', 'not-a-share'],
+])('share: %s', (typed, expected) => {
+  expect(typedValue(share, typed)).toBe(expected);
+});
+
+it.each([
+  ['90', 90],
+  ['45 min', 45],
+  ['3 h', 180],
+  ['1.5 h', 90],
+  ['1:30', 90],
+  ['0', 'not-minutes'],
+  ['soon', 'not-minutes'],
+])('minutes: %s', (typed, expected) => {
+  expect(typedValue(minutes, typed)).toBe(expected);
+});

@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { formatDay, parseDay } from '../../../src/days.ts';
+import { readDate } from '../../../src/journal/grammar/date-text.ts';
+
+/** The code of the finding and what was probably meant. */
+function answer(text: string, near: number | null = 2026): string {
+  const read = readDate(text, near);
+  return 'day' in read ? formatDay(read.day) : `${read.code}: ${read.args.suggestion}`;
+}
+
+describe('a date', () => {
+  it('is year, month and day', () => {
+    expect(answer('2026-03-01')).toBe('2026-03-01');
+    expect(answer(' 2024-02-29 ')).toBe('2024-02-29');
+  });
+
+  it.each([
+    ['2026-02-30', '2026-02-28'],
+    ['2026-02-29', '2026-02-28'],
+    ['2024-02-30', '2024-02-29'],
+    ['2026-04-31', '2026-04-30'],
+    ['2026-13-02', '2026-02-13'],
+    ['2026-13-32', ''],
+    ['2026-03-00', '2026-03-01'],
+    ['2026-00-03', ''],
+  ])('%s is in no calendar; %s was meant', (text, meant) => {
+    expect(answer(text)).toBe(`impossible-date: ${meant}`);
+  });
+
+  it('that is impossible says how long the month is', () => {
+    expect(readDate('2026-02-30')).toMatchObject({ args: { month: 'February 2026', days: 28 } });
+  });
+
+  it.each([
+    ['1.3.2026', '2026-03-01'],
+    ['01. 03. 2026', '2026-03-01'],
+    ['1.3.26', '2026-03-01'],
+    ['2026/03/01', '2026-03-01'],
+    ['2026.3.1', '2026-03-01'],
+    ['2026-3-1', '2026-03-01'],
+    ['20260301', '2026-03-01'],
+    ['2026-03-01T07:30', '2026-03-01, time: 07:30'],
+    ['2026-03-01 07:30', '2026-03-01, time: 07:30'],
+    ['13/3/2026', '2026-03-13'],
+    ['3/13/2026', '2026-03-13'],
+    ['1/3/2026', '2026-03-01 or 2026-01-03'],
+    ['3/3/2026', '2026-03-03'],
+    ['1 March 2026', '2026-03-01'],
+    ['March 1, 2026', '2026-03-01'],
+    ['1st Mar', '2026-03-01'],
+    ['03-01', '2026-03-01'],
+    ['1.3.', '2026-03-01'],
+    ['31.2.2026', ''],
+    ['yesterday', ''],
+    ['', ''],
+    ['2026-03', ''],
+  ])('written as %s is answered with the right form: %s', (text, meant) => {
+    expect(answer(text)).toBe(`date-shape: ${meant}`);
+  });
+
+  it('without a year has none to be answered with where the file has no other date', () => {
+    expect(answer('03-01', null)).toBe('date-shape: ');
+    expect(answer('1 March', null)).toBe('date-shape: ');
+  });
+
+  it.each([
+    ['1026-03-01', '2026-03-01'],
+    ['0026-03-01', '2026-03-01'],
+    ['1949-12-31', '2026-12-31'],
+    ['1948-02-29', ''],
+  ])('%s is a slip of the finger for %s', (text, meant) => {
+    expect(answer(text)).toBe(`early-date: ${meant}`);
+  });
+
+  it('of 1950 may be a bird of somebody’s youth', () => {
+    expect(answer('1950-01-01')).toBe('1950-01-01');
+  });
+
+  it('is never suggested that is not in the calendar', () => {
+    const digits = fc
+      .array(fc.constantFrom(...'0123456789-/. '), { maxLength: 12 })
+      .map((parts) => parts.join(''));
+    fc.assert(
+      fc.property(digits, (text) => {
+        const read = readDate(text, 2026);
+        const meant = 'day' in read ? [] : String(read.args.suggestion).match(/\d{4}-\d{2}-\d{2}/g);
+        for (const date of meant ?? []) expect(parseDay(date)).not.toBeNull();
+      }),
+    );
+  });
+});

@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import { day, moment, time } from '../../../src/journal/grammar/moment.ts';
+import { typedValue } from './schemas.ts';
+
+it.each([
+  ['1970-01-02', 1],
+  ['1.3.2026', 'date-shape'],
+  ['2026-02-30', 'impossible-date'],
+  ['[a]', 'wrong-value'],
+])('day: %s', (typed, expected) => {
+  expect(typedValue(day, typed)).toBe(expected);
+});
+
+it.each([
+  ['07:30', 450],
+  ['1:30', 90],
+  ['7.30', 'not-a-time'],
+])('time: %s', (typed, expected) => {
+  expect(typedValue(time, typed)).toBe(expected);
+});
+
+it.each([
+  ['1970-01-02', { day: 1, time: null }],
+  ['1970-01-02 18:00', { day: 1, time: 1080 }],
+  ['1970-01-02T18:00', { day: 1, time: 1080 }],
+  ['18:00', { day: null, time: 1080 }],
+  ['1970-01-02 25:00', 'not-a-time'],
+  ['2026-02-30 18:00', 'impossible-date'],
+  ['yesterday', 'date-shape'],
+])('moment: %s', (typed, expected) => {
+  expect(typedValue(moment, typed)).toEqual(expected);
+});

@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { ownName, parents } from '../../../src/journal/grammar/names.ts';
+import { typedValue } from './schemas.ts';
+
+it.each(['LW-1', 'the old cock', 'LW 19 04', 'no', '~', 'e1b', 'Äffchen'])('%s can be an id', (name) => {
+  expect(typedValue(ownName, name)).toEqual({ text: name });
+});
+
+it.each([
+  'LW-3/2/c1',
+  'e1',
+  'c12',
+  '3',
+  '3+',
+  '~3',
+  'some',
+  'all',
+  'cock',
+  'hen',
+  'both',
+  'hand',
+  'incubator',
+  'unknown',
+  'ring:014',
+])('%s cannot: the grammar needs it', (name) => {
+  expect(typedValue(ownName, name)).toBe('bad-name');
+});
+
+it.each([
+  ['LW-19-04', ['LW-19-04']],
+  ['LW-3/2/c1', ['LW-3/2/c1']],
+  ['[A, B]', ['A', 'B']],
+  ['unknown', []],
+  ['"?"', []],
+])('a parent may be %s', (typed, expected) => {
+  expect(typedValue(parents, typed)).toEqual(expected.map((text) => ({ text })));
+});
+
+it.each([
+  ['{a: b}', 'wrong-value'],
+  ['[[a]]', 'wrong-value'],
+  ['""', 'empty-text'],
+])('a parent cannot be %s', (typed, code) => {
+  expect(typedValue(parents, typed)).toBe(code);
+});

@@ -1,0 +1,13 @@
+import { expect, it } from 'vitest';
+import { eggSize } from '../../../src/journal/grammar/size.ts';
+import { typedValue } from './schemas.ts';
+
+it.each([
+  ['14.2 x 10.8', { length: 14.2, breadth: 10.8 }],
+  ['14.2x10.8', { length: 14.2, breadth: 10.8 }],
+  ['10.8 × 14', { length: 14, breadth: 10.8 }],
+  ['14.2', 'not-a-size'],
+  ['14,2 x 10,8', 'not-a-size'],
+])('%s: the longer side is the length', (typed, expected) => {
+  expect(typedValue(eggSize, typed)).toEqual(expected);
+});

@@ -1,0 +1,47 @@
+import { expect, it } from 'vitest';
+import { count, parseCount, parseRef, ref, who, whoOrNone } from '../../../src/journal/grammar/who.ts';
+import { Text } from '../../../src/journal/nodes.ts';
+import { typedValue } from './schemas.ts';
+
+const at = { file: 'a', line: 1, column: 1, length: 1 };
+
+it.each([
+  ['e1', 'egg'],
+  ['c12', 'chick'],
+  ['2/c1', 'chick'],
+  ['SF-2/1/e3', 'egg'],
+  ['cock', 'parent'],
+  ['both', 'parent'],
+  ['ring:e1', 'ring'],
+  ['e0', 'name'],
+  ['E1', 'name'],
+  ['SF-2/c1', 'name'],
+  ['LW-19-04', 'name'],
+])('%s is a ref to a %s', (text, form) => {
+  expect(parseRef(new Text(text, at)).form).toBe(form);
+});
+
+it.each([
+  ['2', 2, 'exactly'],
+  ['012', 12, 'exactly'],
+  ['3+', 3, 'at least'],
+  ['some', 1, 'at least'],
+  ['~3', 3, 'about'],
+])('%s is a count', (text, number, exact) => {
+  expect(parseCount(new Text(text, at))).toMatchObject({ count: number, exact });
+});
+
+it.each(['e1', '-1', '1.5', 'two', '3 +', '', '~'])('%s is no count', (text) => {
+  expect(parseCount(new Text(text, at))).toBeNull();
+});
+
+it('is nobody only where that is worth saying', () => {
+  expect(typedValue(who, '0')).toBe('zero-count');
+  expect(typedValue(whoOrNone, '0')).toMatchObject({ count: 0 });
+  expect(typedValue(count, '0')).toMatchObject({ count: 0 });
+});
+
+it('is one of them where a key or value names one', () => {
+  expect(typedValue(ref, 'c1')).toMatchObject({ form: 'chick', number: 1 });
+  expect(typedValue(ref, '[c1, c2]')).toBe('wrong-value');
+});

@@ -1,0 +1,131 @@
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { loadRoom } from '../../src/journal/load.ts';
+
+let room: string;
+beforeEach(() => {
+  room = mkdtempSync(join(tmpdir(), 'room-'));
+});
+afterEach(() => rmSync(room, { recursive: true }));
+
+function write(path: string, content: string | Uint8Array = 'pair: x\n'): void {
+  mkdirSync(dirname(join(room, path)), { recursive: true });
+  writeFileSync(join(room, path), content);
+}
+
+/** Paths, with the problem of those that have one. */
+function loaded(): string[] {
+  return loadRoom(room).map((file) =>
+    'problem' in file ? `${file.path}: ${file.problem} ${file.detail}`.trim() : file.path,
+  );
+}
+
+describe('the files of a room', () => {
+  it('are its journals, sorted by path', () => {
+    for (const path of [
+      'pairs/b.yaml',
+      'pairs/a.yml',
+      'pairs/old/c.YAML',
+      'species/x.yaml',
+      'birds.yaml',
+      'nestlog.yaml',
+      'LW-1.yaml',
+    ])
+      write(path);
+    expect(loaded()).toEqual([
+      'LW-1.yaml',
+      'birds.yaml',
+      'nestlog.yaml',
+      'pairs/a.yml',
+      'pairs/b.yaml',
+      'pairs/old/c.YAML',
+      'species/x.yaml',
+    ]);
+  });
+
+  it('are nothing hidden, and nothing else', () => {
+    for (const path of [
+      'pairs/.a.yaml',
+      '.git/x.yaml',
+      'pairs/a.yaml~',
+      'pairs/a.txt',
+      'species/old/x.yaml',
+      'notes/x.yaml',
+    ])
+      write(path);
+    expect(loaded()).toEqual([]);
+  });
+
+  it('may be missing altogether', () => {
+    expect(loadRoom(join(room, 'nowhere'))).toEqual([]);
+  });
+
+  it('keep their text as it is', () => {
+    write('pairs/a.yaml', '\ufeffpair: 🐣\r\n');
+    expect(loadRoom(room)).toEqual([{ path: 'pairs/a.yaml', text: '\ufeffpair: 🐣\r\n' }]);
+  });
+});
+
+describe('links', () => {
+  it('are followed', () => {
+    write('elsewhere/a.yaml');
+    mkdirSync(join(room, 'pairs'));
+    symlinkSync('../elsewhere', join(room, 'pairs/linked'));
+    symlinkSync('../elsewhere/a.yaml', join(room, 'pairs/b.yaml'));
+    expect(loaded()).toEqual(['pairs/b.yaml', 'pairs/linked/a.yaml']);
+  });
+
+  it('that go round in circles are a problem, and the rest is read', () => {
+    write('pairs/a.yaml');
+    symlinkSync('..', join(room, 'pairs/up'));
+    symlinkSync('.', join(room, 'pairs/here'));
+    symlinkSync('self.yaml', join(room, 'pairs/self.yaml'));
+    expect(loaded()).toEqual([
+      'pairs/a.yaml',
+      'pairs/here: loop',
+      'pairs/self.yaml: loop',
+      'pairs/up/pairs: loop',
+    ]);
+  });
+
+  it('to nowhere are a problem', () => {
+    mkdirSync(join(room, 'pairs'));
+    symlinkSync('gone.yaml', join(room, 'pairs/a.yaml'));
+    expect(loaded()).toEqual(['pairs/a.yaml: unreadable it is a link to a file that does not exist']);
+  });
+});
+
+describe('files that cannot be read', () => {
+  it('may be folders', () => {
+    write('nestlog.yaml/x.txt');
+    write('pairs/a.yaml/b.yaml');
+    expect(loaded()).toEqual(['nestlog.yaml: unreadable it is a folder', 'pairs/a.yaml/b.yaml']);
+  });
+
+  it('may be too large, which is told without reading them', () => {
+    write('pairs/a.yaml');
+    truncateSync(join(room, 'pairs/a.yaml'), 50 * 1024 * 1024);
+    expect(loaded()).toEqual(['pairs/a.yaml: too-large 50 MB']);
+  });
+
+  it('may be no text', () => {
+    write('pairs/picture.yaml', Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0]));
+    write('pairs/wide.yaml', Uint8Array.from([0xff, 0xfe, 0x70, 0, 0x61, 0]));
+    write(
+      'pairs/noise.yaml',
+      Uint8Array.from({ length: 100 }, (_, index) => 128 + index),
+    );
+    expect(loaded()).toEqual([
+      'pairs/noise.yaml: binary',
+      'pairs/picture.yaml: binary',
+      'pairs/wide.yaml: binary it is UTF-16',
+    ]);
+  });
+
+  it('are read with what was lost where a few letters are not in UTF-8', () => {
+    write('pairs/a.yaml', Uint8Array.from([...new TextEncoder().encode('pair: '.repeat(10)), 0xfc]));
+    expect(loadRoom(room)).toEqual([{ path: 'pairs/a.yaml', text: `${'pair: '.repeat(10)}\ufffd` }]);
+  });
+});

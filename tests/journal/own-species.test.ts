@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../src/findings/codes.ts';
+import { readFile } from '../../src/journal/record.ts';
+
+function profile(text: string, path = 'species/blue-finch.yaml') {
+  const { says, findings } = readFile(path, text);
+  return {
+    profile: says.profile,
+    found: findings.map(({ code, at }) => `${at.line}:${at.column} ${code}`),
+    fixes: findings.map((finding) => kindOf(finding).hint(finding.args)),
+  };
+}
+
+describe('a keeper’s own species file', () => {
+  it('is a profile, named after its file where it has no name', () => {
+    const { profile: read, found } = profile('incubation: 12-14\nlive-food: required\n');
+    expect(found).toEqual([]);
+    expect(read).toMatchObject({
+      id: 'blue-finch',
+      species: 'blue finch',
+      incubation: { value: { low: 12, high: 14 } },
+    });
+  });
+
+  it.each([
+    ['incubaton: 12-14', '1:1 profile-unknown-key'],
+    ['clutch:\n  range: 4-5\n  sauce: book', '3:3 profile-unknown-key'],
+    ['incubation: 14-12', '1:13 profile-reversed'],
+    ['incubation: soon', '1:13 profile-not-a-number'],
+    ['live-food: often', '1:12 profile-unknown-word'],
+    ['incubation: 120', '1:13 profile-absurd'],
+    ['incubation: {range: x}', '1:21 profile-not-a-number'],
+    ['species: [a]', '1:10 profile-not-a-name'],
+    ['__proto__: {x: 1}', '1:1 profile-unknown-key'],
+    ['incubation: [', '1:13 unreadable-lines'],
+    ['', '1:1 empty-file'],
+  ])('%s has its finding at its place', (text, finding) => {
+    expect(profile(text).found).toEqual([finding]);
+  });
+
+  it('suggests the key that was meant', () => {
+    expect(profile('incubaton: 12-14').fixes).toEqual(['did you mean `incubation`?']);
+  });
+
+  it('counts but for what is wrong', () => {
+    expect(profile('incubation: [\nfledging: 18-20\n').profile?.fledging?.value).toEqual({
+      low: 18,
+      high: 20,
+    });
+  });
+});

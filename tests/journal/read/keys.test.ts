@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { read } from '../reading.ts';
+
+const LOG = 'log:\n  - {date: 2026-03-01, paired}\n';
+
+describe('keys of a header', () => {
+  it('are unknown with the one that was probably meant', () => {
+    const { found, fixes } = read(`pair: LW-1\nhousng: flight 2\nNest_Looks: never\ncolour: blue\n${LOG}`);
+    expect(found).toEqual(['2:1 unknown-key', '3:1 unknown-key', '4:1 unknown-key']);
+    expect(fixes.slice(0, 2)).toEqual(['did you mean `housing`?', 'did you mean `nest-looks`?']);
+    expect(fixes[2]).toContain('there are pair, species, cock, hen');
+  });
+
+  it('count once; what stands first holds', () => {
+    const { found, journal } = read(`pair: LW-1\nhousing: flight 2\nhousing: flight 3\n${LOG}`);
+    expect(found).toEqual(['3:1 duplicate-key']);
+    expect(journal.housing?.text).toBe('flight 2');
+  });
+
+  it('say nothing when empty', () => {
+    expect(read(`pair: LW-1\ncock:\nhousing: # later\n${LOG}`)).toMatchObject({
+      found: [],
+      journal: { cock: [], housing: null },
+    });
+  });
+
+  it('with a wrong value leave the others alone', () => {
+    const { found, journal } = read(`pair: LW-1\nhousing: [a]\nnest-looks: nevr\nspecies: canary\n${LOG}`);
+    expect(found).toEqual(['2:10 wrong-value', '3:13 unknown-word']);
+    expect(journal).toMatchObject({ housing: null, nestLooks: null, species: { text: 'canary' } });
+  });
+
+  it('need a blank behind their colon', () => {
+    const { found, fixes } = read(
+      'pair: LW-1\nlog:\n  - {date: 2026-03-01, laid:1}\n  - {date:2026-03-01, laid: 1}\n',
+    );
+    expect(found).toEqual(['3:24 colon-without-blank', '4:6 colon-without-blank']);
+    expect(fixes).toEqual(['write `laid: 1`', 'write `date: 2026-03-01`']);
+  });
+});

@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { parseDay } from '../../../src/days.ts';
+import { readLog, seen } from '../reading.ts';
+
+describe('an entry', () => {
+  it('says when, where and which clutch', () => {
+    const line =
+      '- {date: 2026-03-02, time: 07:30, after: 2026-03-01 18:00, clutch: 2, site: gorse, laid: 1, note: "third"}';
+    const { entries, found } = readLog(line);
+    expect(found).toEqual([]);
+    expect(entries[0]).toMatchObject({
+      at: { line: 3, column: 5, length: line.length - 2 },
+      date: parseDay('2026-03-02'),
+      dateAt: { column: 12, length: 10 },
+      time: 450,
+      after: { day: parseDay('2026-03-01'), time: 1080 },
+      clutch: { number: 2, at: { column: 70, length: 1 } },
+      site: { text: 'gorse' },
+      note: { text: 'third' },
+    });
+  });
+
+  it('may hold any number of observations, in the order they stand', () => {
+    const { entries } = readLog('- {date: 2026-03-02, sitting: hen, laid: 1, nest: lined}');
+    expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['sitting', 'laid', 'nest']);
+  });
+
+  it.each([
+    ['2026-02-28', { day: parseDay('2026-02-28'), time: null }],
+    ['2026-02-28 7:05', { day: parseDay('2026-02-28'), time: 425 }],
+    ['06:00', { day: parseDay('2026-03-02'), time: 360 }],
+  ])('happened after %s', (after, expected) => {
+    expect(readLog(`- {date: 2026-03-02, after: ${after}, laid: 1}`).entries[0]?.after).toEqual(expected);
+  });
+
+  it('cannot have happened after a later day, but counts', () => {
+    const { entries, found } = readLog('- {date: 2026-03-02, after: 2026-03-03, laid: 1}');
+    expect(found).toEqual(['3:31 after-later']);
+    expect(entries[0]).toMatchObject({ after: null, saw: [{ key: 'laid' }] });
+  });
+
+  it('cannot have happened after a later time of its own day', () => {
+    expect(readLog('- {date: 2026-03-02, time: 07:30, after: 08:00, laid: 1}').found).toEqual([
+      '3:44 after-later',
+    ]);
+    expect(readLog('- {date: 2026-03-02, after: 08:00, time: 07:30, laid: 1}').found).toEqual([
+      '3:31 after-later',
+    ]);
+    expect(readLog('- {date: 2026-03-02, time: 07:30, after: 2026-03-01 08:00, laid: 1}').found).toEqual([]);
+  });
+
+  it.each([
+    ['- {laid: 1}', '3:5 no-date'],
+    ['- {date: , laid: 1}', '3:6 no-date'],
+    ['- {date: [2026], laid: 1}', '3:12 wrong-value'],
+    ['- {date: 2026-02-30, laid: -1}', '3:12 impossible-date'],
+    ['- {date: 1.3.2026, laid: 1}', '3:12 date-shape'],
+    ['- 2026-03-01 laid 1', '3:5 not-an-entry'],
+    ['- [2026-03-01, laid]', '3:5 not-an-entry'],
+    ['-', '3:4 not-an-entry'],
+  ])('%s is one finding, and does not count', (line, finding) => {
+    const { entries, found } = readLog('- {date: 2026-02-01, paired}', line, '- {date: 2026-03-03, laid: 1}');
+    expect(found).toEqual([finding.replace('3:', '4:')]);
+    expect(entries).toHaveLength(2);
+  });
+
+  it.each([
+    ['time: 7.30', 'not-a-time', 'write `07:30`'],
+    ['clutch: second', 'not-whole', 'such as `clutch: 2`'],
+    ['clutch: 0', 'not-whole', 'such as `clutch: 2`'],
+    ['candeled: {clear: e1}', 'unknown-key', 'did you mean `candled`?'],
+    ['tme: 07:30', 'unknown-key', 'did you mean `time`?'],
+    [
+      'e3',
+      'comma-in-map',
+      'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
+    ],
+  ])('with %s counts without it', (said, code, fix) => {
+    const { entries, findings, fixes } = readLog(`- {date: 2026-03-01, laid: e1, ${said}}`);
+    expect(findings.map((finding) => finding.code)).toEqual([code]);
+    expect(fixes).toEqual([fix]);
+    expect(seen(entries)).toHaveLength(1);
+  });
+
+  it('that says nothing is a hint; one with a note is not', () => {
+    expect(readLog('- {date: 2026-03-01}').found).toEqual(['3:5 empty-entry']);
+    expect(readLog('- {date: 2026-03-01, time: 07:30, clutch: 1}').found).toEqual(['3:5 empty-entry']);
+    expect(readLog('- {date: 2026-03-01, note: "all quiet"}').found).toEqual([]);
+  });
+});

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { readFile } from '../../src/journal/record.ts';
+import { usualSettings } from '../../src/journal/settings.ts';
+import { plain } from './reading.ts';
+
+function settings(text: string) {
+  const { says, findings } = readFile('nestlog.yaml', text);
+  const { code, at } = findings[0] ?? {};
+  return {
+    settings: says.settings ?? usualSettings(),
+    found: findings.length === 0 ? null : `${at?.line}:${at?.column} ${code}`,
+    count: findings.length,
+  };
+}
+
+describe('the settings of a room', () => {
+  it('are the usual ones where nothing is said', () => {
+    expect(settings('')).toMatchObject({ settings: usualSettings(), found: null });
+    expect(usualSettings()).toMatchObject({
+      seasonStart: { month: 1, date: 1 },
+      ringing: true,
+      limits: { quarantine: 30 },
+    });
+  });
+
+  it('are read key by key', () => {
+    const { settings: said, found } = settings(
+      [
+        'room: back garden',
+        'season-start: 09-01',
+        'ringing: no',
+        'limits: {quarantine: 45, clutches-per-year: 3, max-inbreeding: 12.5 %}',
+        'feeding: {from: 06:00, to: 20:00, every: 3 h}',
+        'rings: [{mm: 2.3, in-hand: 12}]',
+        'ring-lead: 21',
+        'log:',
+        '  - {date: 2026-03-01, done: worm flights, food: {egg food: 20}, note: "cold"}',
+      ].join('\n'),
+    );
+    expect(found).toBeNull();
+    expect(JSON.parse(plain(said))).toEqual({
+      room: 'back garden',
+      seasonStart: { month: 9, date: 1 },
+      ringing: false,
+      limits: { quarantine: 45, clutchesPerYear: 3, maxInbreeding: 0.125 },
+      routines: [],
+      feeding: { from: 360, to: 1200, every: 180 },
+      rings: [{ mm: 2.3, inHand: 12 }],
+      ringLead: 21,
+      log: [
+        {
+          date: 20513,
+          done: [{ text: 'worm flights' }],
+          food: [{ kind: { text: 'egg food' }, grams: 20 }],
+          note: { text: 'cold' },
+        },
+      ],
+    });
+  });
+
+  it.each([
+    ['rom: x', '1:1 unknown-key'],
+    ['season-start: 2026-09-01', '1:15 not-month-and-date'],
+    ['ringing: maybe', '1:10 unknown-word'],
+    ['limits: {quarantine: long}', '1:22 not-whole'],
+    ['limits: {quarantin: 30}', '1:10 unknown-key'],
+    ['limits: {max-inbreeding: 12.5}', '1:26 not-a-share'],
+    ['feeding: {from: 06:00, to: 20:00}', '1:10 wrong-value'],
+    ['feeding: {from: 20:00, to: 06:00, every: 3 h}', '1:10 wrong-value'],
+    ['rings: [2.3]', '1:9 not-a-ring'],
+    ['rings: [{mm: 2.3}]', '1:9 not-a-ring'],
+    ['rings: 12', '1:8 no-list'],
+    ['routines: {name: x}', '1:11 no-list'],
+    ['ring-lead: soon', '1:12 not-whole'],
+    ['log: [{date: 2026-03-01, laid: 1}]', '1:26 unknown-key'],
+  ])('%s is one finding, and the rest holds', (text, finding) => {
+    const { settings: said, found, count } = settings(`${text}\nroom: mine\n`);
+    expect(found).toBe(finding);
+    expect(count).toBe(1);
+    expect(said.room).toBe('mine');
+  });
+});
