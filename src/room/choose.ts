@@ -135,7 +135,7 @@ function hintGuess<T extends Egg | Bird>(
 }
 
 /** How this pair's journal would name it: `e1`, `c2`, or in full for a guest. */
-export function shortRef(scene: Scene, one: Egg | Bird): string {
+function shortRef(scene: Scene, one: Egg | Bird): string {
   return one.clutch?.pair === scene.pair && one.ref !== null ? one.ref : fullRef(one);
 }
 

@@ -97,7 +97,7 @@ export function addUnseenEgg(clutch: Clutch, day: Day): Egg {
 }
 
 /** The pair whose nest it is in now, or null. */
-export function nestOf(egg: Egg): Pair | null {
+function nestOf(egg: Egg): Pair | null {
   const place = egg.places.at(-1)?.place;
   return place?.kind === 'nest' ? place.pair : null;
 }

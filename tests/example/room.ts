@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { type Day, parseDay } from '../../src/days.ts';
 import { loadRoom } from '../../src/journal/load.ts';
-import { readRoom, type RoomRecord } from '../../src/journal/record.ts';
+import { type RoomRecord, readRoom } from '../../src/journal/record.ts';
 import { type Room, understandRoom } from '../../src/room/fold.ts';
 
 /** The day on which the example room is alive. */

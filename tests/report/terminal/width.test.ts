@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
 import { visible } from '../../../src/report/terminal/visible.ts';
 import { flow, pad, truncate, truncateStart, widthOf, wrap } from '../../../src/report/terminal/width.ts';
@@ -22,6 +23,17 @@ test.each([
 ])('%s takes as many columns as a terminal gives it', (text, columns) => {
   // Wide and fullwidth characters take two columns: Unicode Standard Annex 11.
   expect(widthOf(text)).toBe(columns);
+});
+
+test('letters that are taken for one column each are one for the library as well', () => {
+  const oneColumn = fc.string({
+    unit: fc.constantFrom(...'az AZ09~-·–—‘’“”…°éüßŒſ\u00A0'),
+  });
+  fc.assert(
+    fc.property(oneColumn, (text) => {
+      expect(widthOf(text)).toBe(stringWidth(text));
+    }),
+  );
 });
 
 test('padding counts columns, not characters', () => {
