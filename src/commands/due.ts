@@ -2,10 +2,14 @@ import { nearest } from '../findings/nearest.ts';
 import { dueJson } from '../report/json/due.ts';
 import type { Morning } from '../report/morning.ts';
 import { dueText } from '../report/terminal/due.ts';
+import { explainText } from '../report/terminal/explain.ts';
 import type { Room } from '../room/fold.ts';
 import { housingOf } from '../room/lives.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
+import type { TaskWords } from '../rules/agenda/item.ts';
 import { type Only, onlyFor } from '../rules/agenda/only.ts';
+import { routineWords } from '../rules/agenda/routines.ts';
+import { taskWords } from '../rules/agenda/tasks.ts';
 import { findSpecies } from '../species/find.ts';
 import type { Profile } from '../species/profile.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
@@ -18,6 +22,7 @@ interface DueOptions {
   pair?: string;
   housing?: string;
   species?: string;
+  explain?: string;
 }
 
 /** How far ahead a quiet morning looks for the next thing to do. */
@@ -28,6 +33,7 @@ export const definition: CommandDefinition = {
     { line: 'nestlog due', says: 'this morning: late, now, the coming week, warnings' },
     { line: 'nestlog due --days 14', says: 'the coming fortnight' },
     { line: 'nestlog due --by housing', says: 'in the order of a walk through the room' },
+    { line: 'nestlog due --explain candle', says: 'what a task means' },
     { line: 'nestlog due --date 2026-05-17', says: 'as it was known on that morning' },
   ],
   options: [
@@ -36,6 +42,7 @@ export const definition: CommandDefinition = {
     { flags: '--pair <id>', description: 'only this pair' },
     { flags: '--housing <name>', description: 'only what is to be done there' },
     { flags: '--species <name>', description: 'only pairs and birds of this species' },
+    { flags: '--explain <task>', description: 'what a task means, and when it is over' },
   ],
 };
 
@@ -43,6 +50,10 @@ export const definition: CommandDefinition = {
 export function run(context: Context<DueOptions>): ExitCode {
   const { day, today, options, stdout } = context;
   const { room, record } = openRoom(context);
+  if (options.explain !== undefined) {
+    stdout.write(explainText(wordsOf(options.explain, room), stdout));
+    return 0;
+  }
   const wanted = onlyFor(room, askedFor(options, room, record.ownSpecies));
   const ahead = agendaOf(room, { days: Math.max(options.days, HORIZON) }).filter(wanted);
   const items = ahead.filter((item) => item.state !== 'coming' || item.from <= day + options.days);
@@ -87,6 +98,18 @@ function mustBeOneOf(what: string, name: string | null, known: readonly string[]
       ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`
       : `did you mean \`${near}\`?`;
   throw new UsageError(`no ${what} \`${name}\` in this room; ${more}`);
+}
+
+/** A shipped task's words, or a routine's of this room. */
+function wordsOf(task: string, room: Room): TaskWords {
+  const routines = room.settings.routines.map(routineWords);
+  const found = [...taskWords, ...routines].find((words) => words.task === task);
+  if (found !== undefined) return found;
+  const names = [...taskWords, ...routines].map((words) => words.task);
+  const near = nearest(task, names);
+  throw new UsageError(
+    `no task \`${task}\`; ${near === null ? `there are ${names.join(', ')}` : `did you mean \`${near}\`?`}`,
+  );
 }
 
 function daysAhead(text: string): number {

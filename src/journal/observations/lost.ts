@@ -30,6 +30,6 @@ export const lost = observation({
   order: 110,
   look: true,
   example: 'lost: {clear: e2}',
-  takes: '{cause: who}, or who',
-  doc: 'eggs that ended without a chick',
+  takes: `{cause: who}, or who; by itself: ${lossCauses.join(', ')}; by our hand: ${takenCauses.join(', ')}`,
+  doc: 'eggs that ended without a chick; those taken by our hand are in no rate',
 });

@@ -2,7 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
-import type { AgendaItem } from './item.ts';
+import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
 
 /** Tasks of single birds, whether or not they are in a pair. */
@@ -10,14 +10,18 @@ export function birdTasks(room: Room): AgendaItem[] {
   return room.birds.flatMap((bird) => quarantineEnd(room, bird) ?? []);
 }
 
-/** What single birds' tasks mean, for `due --explain`. */
-export const birdTaskTexts = {
+/** What single birds' tasks mean. */
+export const birdTaskWords = {
   'quarantine-end': {
+    task: 'quarantine-end',
     say: 'let out of quarantine',
+    when: 'arrival or return + the days of quarantine … + 2 d',
+    doneBy: '`released`',
+    over: 'the bird left; 60 d later. It waits while the bird is unwell',
     explain:
       'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird is unwell.',
   },
-} as const;
+} as const satisfies Record<string, TaskWords>;
 
 /** An unwell bird is reckoned well again when nothing was written of it for so many days. */
 const UNWELL_FOR = 14;
@@ -40,7 +44,7 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem | null {
     ...window,
     likely: null,
     state,
-    say: birdTaskTexts['quarantine-end'].say,
+    say: birdTaskWords['quarantine-end'].say,
     why: because(quarantine.from, quarantine.until),
     basis: null,
   };

@@ -29,6 +29,21 @@ export interface AgendaItem {
   basis: string | null;
 }
 
+/** What a kind of task is, in words: for the item itself, for `due --explain` and for the manual. */
+export interface TaskWords {
+  task: string;
+  /** What to do, in the imperative. */
+  say: string;
+  /** Its days in words: from what they are counted, and how many. */
+  when: string;
+  /** What a journal says once it is done. */
+  doneBy: string;
+  /** When it is no longer shown though nobody did it. */
+  over: string;
+  /** Why it is done and what it means, a few sentences. */
+  explain: string;
+}
+
 /** `note`: know. `watch`: look today. `act`: a bird may suffer today. */
 export type WarningLevel = 'note' | 'watch' | 'act';
 

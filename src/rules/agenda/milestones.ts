@@ -6,6 +6,7 @@ import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
+import type { TaskWords } from './item.ts';
 
 /** The days in which a task is to be done. */
 export interface TaskWindow {
@@ -19,16 +20,7 @@ export interface TaskWindow {
 }
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
-export interface Milestone {
-  task: string;
-  /** What to do, in the imperative. */
-  say: string;
-  /** The table's row in words: its days, what ends it well, and when it is no longer shown. */
-  when: string;
-  doneBy: string;
-  over: string;
-  /** Why it is done and what it means, a few sentences for `due --explain`. */
-  explain: string;
+export interface Milestone extends TaskWords {
   needsLook: boolean;
   anchors: FindAnchors;
   window: (anchor: Anchor, brood: Brood) => TaskWindow | null;

@@ -5,7 +5,7 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 import * as anchors from './anchors.ts';
-import type { AgendaItem } from './item.ts';
+import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
 
 type AnchorName = NonNullable<Routine['after']>;
@@ -22,6 +22,19 @@ export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[]
       (brood) => broodTask(room, routine, brood) ?? [],
     );
   });
+}
+
+/** A routine of the room in the words of a task. */
+export function routineWords({ name, after, days, every, until, say }: Routine): TaskWords {
+  const again = every === null ? '' : `, again every ${every} d`;
+  return {
+    task: name.text,
+    say,
+    when: after === null ? `every ${every} d` : `${after} + ${days} d${again}`,
+    doneBy: `\`done: ${name.text}\``,
+    over: until === null ? 'a month later, unless it comes again' : `once \`${until}\` is recorded`,
+    explain: 'A routine of this room, from nestlog.yaml.',
+  };
 }
 
 /** `every` without `after`: due at once, then counted from the last `done` in any journal or the room's log. */

@@ -1,13 +1,13 @@
 import type { Finding } from '../../findings/finding.ts';
 import { nearest } from '../../findings/nearest.ts';
 import type { RoomRecord } from '../../journal/record.ts';
-import { milestones } from './milestones.ts';
+import { taskWords } from './tasks.ts';
 
 /** Tasks that a journal skips though there are none of that name. */
 export function unknownSkips(record: RoomRecord): Finding[] {
   const tasks = [
     ...new Set([
-      ...milestones.map(({ task }) => task),
+      ...taskWords.map(({ task }) => task),
       ...record.settings.routines.map(({ name }) => name.text),
     ]),
   ];

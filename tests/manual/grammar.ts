@@ -1,0 +1,111 @@
+import { birdObservations } from '../../src/journal/bird-observations/index.ts';
+import type { ObservationDefinition } from '../../src/journal/grammar/observation.ts';
+import { observations } from '../../src/journal/observations/index.ts';
+import { traitKeys, traits } from '../../src/species/traits.ts';
+
+/** The grammar reference, made from the files that the reader itself uses. */
+export function grammarPage(): string {
+  return `# What the files can say
+
+<!-- Made from src/journal by \`UPDATE_GOLDEN=1 npx vitest run tests/manual\`: change it there. -->
+
+A room is a folder:
+
+| file | holds |
+|---|---|
+| \`nestlog.yaml\` | the room: name, season start, limits, own routines, its own log |
+| \`birds.yaml\` | the birds that came from outside, and adults' lives |
+| \`species/*.yaml\` | own species profiles, or corrections to the shipped ones |
+| \`pairs/**/*.yaml\` | one journal a pair |
+
+Files are YAML. All values are read as text: ring \`014\` stays \`014\`, \`no\` stays \`no\`. Anchors, tags and several documents in
+one file are refused. When a file cannot be read as a whole, its log is read entry by entry, and what cannot be read is
+named by \`nestlog check\` with its line.
+
+## A pair's journal
+
+| key | says |
+|---|---|
+| \`pair\` | the pair's id, without \`/\` |
+| \`species\` | common name, scientific name or profile id |
+| \`cock\`, \`hen\` | a bird: its id, its ring, or a chick of this room as \`PAIR/CLUTCH/CHICK\`; a list means one of these; leave it out if unknown |
+| \`housing\` | cage, flight or aviary, in your own words |
+| \`nest-looks\` | \`freely\`, \`sparingly\` or \`never\`: how much looking this pair bears |
+| \`log\` | the visits, one a line |
+
+## An entry: one visit
+
+Any order of lines will do; they are sorted by \`date\`, then \`time\`, then the order of the trade within a day. One entry a line,
+the note last and in double quotes, is the form that git merges best.
+
+| key | says |
+|---|---|
+| \`date\` | \`2026-03-01\`, needed |
+| \`time\` | \`07:30\` |
+| \`after\` | what is told happened after this day (\`2026-02-27\`, or with a time): when you last looked, where the journal does not say |
+| \`clutch\` | the number of the pair's clutch; write it on the first \`laid\` of each |
+| \`site\` | which nest, where the pair has two |
+| \`note\` | what you would tell a friend |
+
+## Whom it is about
+
+| written | means |
+|---|---|
+| \`2\` | two, nobody knows which |
+| \`some\`, \`3+\`, \`~3\` | at least one, at least three, about three |
+| \`e1\`, \`[e1, e3]\` | eggs in laying order in their clutch |
+| \`c1\`, \`[c1, c2]\` | chicks in hatching order |
+| \`2/c1\` | of the pair's own clutch 2 |
+| \`SF-2/1/c1\` | another pair's, a guest here |
+| \`cock\`, \`hen\`, \`both\` | the parents |
+| a ring, \`ring:014\` | where a code looks like a count or a ref |
+| \`all\` | everyone in this nest for whom it is possible, guests included |
+
+A number takes those that agree best with what is known, then the lowest; where the guess would change a rate, \`check\` asks
+for refs. \`0\` may be said in \`candled\` and \`checked\` only. The day of hatching is day 0; so is the day full sitting began.
+
+## What can be seen or done
+
+The order within a day is that of the table's last column: of two observations of one day without a time, the lower number
+happened first. A *look* means that whoever wrote it saw into the nest.
+
+${table(observations)}
+
+## The log of a bird in \`birds.yaml\`
+
+A bird has \`id\`, and as known \`ring\`, \`species\`, \`sex\`, \`hatched\`, \`sire\`, \`dam\`, \`origin\`, \`owner\`; \`is: LW-3/2/c1\` names a chick that
+hatched here and carries its later life. Its \`log\`:
+
+${table(birdObservations)}
+
+## A species profile
+
+Shipped profiles are corrected by a file in \`species/\` with \`species:\` and the keys you know better. A value is a range
+(\`12-14\`), one figure, or \`{range: 12-14, source: …, grade: …}\`.
+
+| key | counts |
+|---|---|
+${traitKeys.map((key) => `| \`${traits[key].name}\` | ${countsOf(key)} |`).join('\n')}
+`;
+}
+
+function countsOf(key: (typeof traitKeys)[number]): string {
+  const { unit, words } = traits[key];
+  return [unit === 'egg' ? 'the number of the egg' : unit, ...(words ?? []).map((word) => `\`${word}\``)]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
+function table(definitions: Record<string, ObservationDefinition>): string {
+  const rows = Object.entries(definitions).map(([key, { takes, doc, example, look, order }]) => {
+    const looks = look === false ? '' : look === true ? 'look' : 'look, if it was an egg or chick';
+    return `| \`${key}\` | ${escaped(takes)} | ${escaped(doc)} | \`${escaped(example)}\` | ${looks} | ${order} |`;
+  });
+  return ['| key | takes | means | example | look | order |', '|---|---|---|---|---|---|', ...rows].join(
+    '\n',
+  );
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('|', '\\|');
+}
