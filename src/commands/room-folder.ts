@@ -31,7 +31,7 @@ export function roomFolder(places: Places): string {
   const folder = resolve(places.here, named);
   const source = places.option === undefined ? 'NESTLOG_JOURNALS' : '--journals';
   if (!isFolder(folder)) throw new UsageError(`No room: ${source} names ${named}, which is no folder.`);
-  if (!MARKS.some((mark) => existsSync(join(folder, mark)))) {
+  if (!isRoom(folder)) {
     throw new UsageError(`No room: ${named}, named by ${source}, has none of ${MARKS.join(', ')} in it.`);
   }
   return folder;
@@ -41,6 +41,11 @@ export function roomFolder(places: Places): string {
 export function anyFolder(places: Places): string {
   const named = places.option ?? (places.environment || undefined);
   return named === undefined ? (nearestRoom(places.here) ?? places.here) : resolve(places.here, named);
+}
+
+/** Whether a folder has any of the files that make it a room. */
+export function isRoom(folder: string): boolean {
+  return MARKS.some((mark) => existsSync(join(folder, mark)));
 }
 
 function nearestRoom(from: string): string | undefined {

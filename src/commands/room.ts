@@ -3,6 +3,7 @@ import { loadRoom } from '../journal/load.ts';
 import { type RoomRecord, readRoom } from '../journal/record.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { unknownSkips } from '../rules/agenda/skips.ts';
+import { stockFindings } from '../rules/stock/findings.ts';
 import type { Context } from './context.ts';
 
 /** What every command begins with: the room's files, read and understood. */
@@ -15,6 +16,6 @@ export interface OpenRoom {
 export function openRoom({ journals, day, today }: Pick<Context, 'journals' | 'day' | 'today'>): OpenRoom {
   const record = readRoom(loadRoom(journals), { day, today });
   const room = understandRoom(record, { day, today });
-  room.findings = [...room.findings, ...unknownSkips(record)].sort(byPlace);
+  room.findings = [...room.findings, ...unknownSkips(record), ...stockFindings(record, room)].sort(byPlace);
   return { record, room };
 }

@@ -1,5 +1,6 @@
 import { readingCodes } from './codes/reading.ts';
 import { roomCodes } from './codes/room.ts';
+import { stockCodes } from './codes/stock.ts';
 import type { Finding, FindingArgs, Level } from './finding.ts';
 
 /** One kind of finding: how bad it is, what is wrong, and what was probably meant. */
@@ -12,9 +13,9 @@ export interface FindingKind {
 }
 
 /** Every kind of finding there is. */
-export const codes = { ...readingCodes, ...roomCodes } as const;
+export const codes = { ...readingCodes, ...roomCodes, ...stockCodes } as const;
 
-export type FindingCode = keyof typeof readingCodes | keyof typeof roomCodes;
+export type FindingCode = keyof typeof readingCodes | keyof typeof roomCodes | keyof typeof stockCodes;
 
 /** The kind behind a finding's code. */
 export function kindOf(finding: Pick<Finding, 'code'>): FindingKind {

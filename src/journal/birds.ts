@@ -34,7 +34,8 @@ export interface BirdRecord {
   log: BirdEntry[];
 }
 
-const keys = {
+/** What birds.yaml says of a bird besides its log. */
+export const birdKeys = {
   id: { value: ownName, example: 'id: LW-19-04', takes: 'the id of the bird' },
   ring: { value: text, example: 'ring: LW 19 04', takes: 'the code on the ring' },
   species: {
@@ -51,14 +52,15 @@ const keys = {
   is: { value: text, example: 'is: LW-3/2/c1', takes: 'a chick of a journal, PAIR/CLUTCH/CHICK' },
 } as const satisfies KeyTable;
 
-const grammar: VisitGrammar = { observations: birdObservations, circumstances: ['time', 'note'] };
+/** What the entries of a bird's log may say. */
+export const birdLog: VisitGrammar = { observations: birdObservations, circumstances: ['time', 'note'] };
 
 export const birdsShape: Shape = { birds: 'records', log: 'entries' };
 
 /** Reads the stock that came from outside. A bird that cannot be named is a finding; the others count. */
 export function readBirds(root: Fields, findings: Finding[]): BirdRecord[] {
   const birds: BirdRecord[] = [];
-  const reader = new LogReader<BirdObservation>(grammar, findings);
+  const reader = new LogReader<BirdObservation>(birdLog, findings);
   for (const [key, list] of root.pairs) {
     if (key.text !== 'birds') findings.push(unknownKey(key, ['birds']));
     else if (list instanceof List) {
@@ -79,7 +81,7 @@ function readBird(item: Node, reader: LogReader<BirdObservation>, findings: Find
     findings.push({ code: 'not-a-bird', at: item.at, args: {} });
     return null;
   }
-  const { id, sex, sire, dam, ...said } = readKeys(item, keys, ['log'], findings);
+  const { id, sex, sire, dam, ...said } = readKeys(item, birdKeys, ['log'], findings);
   const log: BirdEntry[] = [];
   for (const [key, node] of item.pairs) {
     if (key.text === 'log') for (const entry of reader.read(node)) log.push(entry);

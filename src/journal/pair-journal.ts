@@ -11,7 +11,7 @@ import type { VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 
 /** What a journal says of the pair itself. */
-const header = {
+export const pairKeys = {
   pair: { value: ownName, example: 'pair: LW-1', takes: 'the id of the pair' },
   species: {
     value: text,
@@ -28,20 +28,21 @@ const header = {
   },
 } as const satisfies KeyTable;
 
-const grammar: VisitGrammar = { observations, circumstances: ['time', 'after', 'clutch', 'site', 'note'] };
+/** What the entries of its log may say. */
+export const pairLog: VisitGrammar = { observations, circumstances: ['time', 'after', 'clutch', 'site', 'note'] };
 
 export const pairShape: Shape = { log: 'entries' };
 
 /** Reads a pair's journal. A header that lacks something is a finding; its log counts all the same. */
 export function readPairJournal(file: string, root: Fields, findings: Finding[]): PairJournal {
-  const { pair, 'nest-looks': nestLooks, ...said } = readKeys(root, header, ['log'], findings);
+  const { pair, 'nest-looks': nestLooks, ...said } = readKeys(root, pairKeys, ['log'], findings);
   const name = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
   const top = { ...root.at, length: 1 };
   if (!root.pairs.some(([key]) => key.text === 'pair'))
     findings.push({ code: 'no-pair', at: top, args: { name } });
   const logs = root.pairs.filter(([key]) => key.text === 'log');
   if (logs.length === 0) findings.push({ code: 'no-log', at: top, args: {} });
-  const reader = new LogReader<Observation>(grammar, findings);
+  const reader = new LogReader<Observation>(pairLog, findings);
   const entries: Entry[] = [];
   for (const [index, [key, log]] of logs.entries()) {
     // Two logs are what is left of a merge that kept both sides: none of their lines may be lost.

@@ -32,7 +32,8 @@ export interface Routine {
   say: string;
 }
 
-const keys = {
+/** What nestlog.yaml says of one routine. */
+export const routineKeys = {
   name: { value: text, example: 'name: calcium', takes: 'a name' },
   after: { value: word(...anchors), example: 'after: paired', takes: anchors.join(', ') },
   days: { value: wholeNumber(0), example: 'days: 3', takes: 'days' },
@@ -49,7 +50,7 @@ export function readRoutine(item: Node, findings: Finding[]): Routine | null {
     return null;
   }
   const before = findings.length;
-  const { name, after, days, every, until, say } = readKeys(item, keys, [], findings);
+  const { name, after, days, every, until, say } = readKeys(item, routineKeys, [], findings);
   if (name !== null && (after !== null || every !== null)) {
     return { at: item.at, name, after, days: days ?? 0, every, until, say: say?.text ?? name.text };
   }

@@ -51,7 +51,8 @@ export interface RoomSettings {
 
 const feeding = fields({ from: time, to: time, every: minutes });
 
-const keys = {
+/** What nestlog.yaml says besides its lists. */
+export const settingsKeys = {
   room: { value: text, example: 'room: the birdroom', takes: 'a name' },
   'season-start': { value: monthAndDate, example: 'season-start: 09-01', takes: 'month and date, MM-DD' },
   ringing: { value: word('yes', 'no'), example: 'ringing: no', takes: 'yes or no' },
@@ -72,14 +73,16 @@ const keys = {
   'ring-lead': { value: wholeNumber(0), example: 'ring-lead: 21', takes: 'days' },
 } as const satisfies KeyTable;
 
-const ringKeys = {
+/** What nestlog.yaml says of the rings of one size. */
+export const ringKeys = {
   mm: { value: number('mm'), example: 'mm: 2.3', takes: 'inside diameter in mm' },
   'in-hand': { value: wholeNumber(0), example: 'in-hand: 12', takes: 'how many are in the drawer' },
 } as const satisfies KeyTable;
 
 const lists = ['routines', 'rings', 'log'];
 
-const grammar: VisitGrammar = {
+/** What the entries of the room's log may say. */
+export const roomLog: VisitGrammar = {
   observations: { done: observations.done, food: observations.food },
   circumstances: ['time', 'note'],
 };
@@ -104,8 +107,8 @@ export function usualSettings(): RoomSettings {
 /** Reads nestlog.yaml. What is missing or wrong is as in any room. */
 export function readSettings(root: Fields, findings: Finding[]): RoomSettings {
   const usual = usualSettings();
-  const said = readKeys(root, keys, lists, findings);
-  const reader = new LogReader<Observation>(grammar, findings);
+  const said = readKeys(root, settingsKeys, lists, findings);
+  const reader = new LogReader<Observation>(roomLog, findings);
   return {
     room: said.room?.text ?? null,
     seasonStart: said['season-start'] ?? usual.seasonStart,
@@ -145,7 +148,7 @@ function feedingOf(
   if (said === null) return null;
   const { from, to, every } = said;
   if (from !== null && to !== null && every !== null && from <= to) return { from, to, every };
-  const { takes, example } = keys.feeding;
+  const { takes, example } = settingsKeys.feeding;
   const at = valuesOf(root, 'feeding')[0]?.at ?? root.at;
   findings.push({ code: 'wrong-value', at, args: { key: 'feeding', takes, example } });
   return null;

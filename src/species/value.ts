@@ -20,11 +20,13 @@ export interface Problem {
   args: Record<string, string | number>;
 }
 
-const grades: readonly Grade[] = ['open data', 'read', 'common practice', 'from memory'];
-const fieldNames = ['range', 'value', 'source', 'grade', 'note'];
+/** How far a source can be trusted, the best first. */
+export const grades: readonly Grade[] = ['open data', 'read', 'common practice', 'from memory'];
+/** What the long form of a value may say. */
+export const fieldNames = ['range', 'value', 'source', 'grade', 'note'];
 
 /** The ways in which the open data sets write that nothing is known; a keeper may say `unknown`. */
-const absent = new Set(['', '-999', 'NA', 'NAV', 'unknown']);
+export const absent = new Set(['', '-999', 'NA', 'NAV', 'unknown']);
 
 const NUMBERS = /^(-?\d{1,6}(?:\.\d{1,6})?)(?:\s*(?:-|–|to)\s*(-?\d{1,6}(?:\.\d{1,6})?))?$/;
 

@@ -75,7 +75,7 @@ export function oneOrMore<S extends z.ZodType>(item: S) {
       z.instanceof(Text).transform((one): Node[] => [one]),
     ])
     .pipe(z.array(item) as unknown as z.ZodType<z.output<S>[], Node[]>)
-    .meta({ shape: 'one-or-more' });
+    .meta({ shape: 'one-or-more', item });
 }
 
 /**

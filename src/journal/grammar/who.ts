@@ -56,7 +56,7 @@ export function parseCount({ text, at }: Text): Count | null {
 }
 
 /** More birds than this in one nest is a slip of the finger. */
-const MOST = 40;
+export const MOST = 40;
 
 function checkedCount(count: Count, zero: boolean, context: z.core.$RefinementCtx): Count {
   if (count.count === 0 && !zero) return refuse(context, count.at, 'zero-count');
@@ -91,10 +91,10 @@ const whoInput = z.union([z.instanceof(Text), z.instanceof(List)]);
 const whoOf = (zero: boolean) => whoInput.transform((node, context) => parseWho(node, zero, context));
 
 /** Whom: a count of at least one, refs, or `all`. */
-export const who = whoOf(false).meta({ shape: 'who', description: WHO_NOTE });
+export const who = whoOf(false).meta({ shape: 'who', least: 1, description: WHO_NOTE });
 
 /** As {@link who}, where none is worth saying: `candled: {fertile: 0, clear: 4}`. */
-export const whoOrNone = whoOf(true).meta({ shape: 'who', description: `${WHO_NOTE}; 0 is allowed` });
+export const whoOrNone = whoOf(true).meta({ shape: 'who', least: 0, description: `${WHO_NOTE}; 0 is allowed` });
 
 /** A count that may be 0, exact or not. */
 export const count = z

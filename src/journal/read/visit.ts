@@ -10,7 +10,7 @@ import { unknownKey } from './keys.ts';
 import { readValue } from './value.ts';
 
 /** What an entry says besides what was seen. */
-const circumstances = {
+export const circumstances = {
   time: { value: time, example: 'time: 07:30', takes: 'a time of day' },
   after: {
     value: moment,

@@ -54,7 +54,7 @@ export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = f
 }
 
 /**
- * The earliest day on which the first of these eggs can have been laid. A look that saw fewer eggs bounds it, and
+ * The earliest day on which the first of these eggs can have been laid. A look of late that saw fewer eggs bounds it, and
  * so does the pairing; one egg at a first look is taken as that day's, several may be as old as a long sitting.
  */
 function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: number): Day {
@@ -66,8 +66,9 @@ function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: n
     return Math.max(last.laid.from + interval, look === null ? last.laid.to : look + 1);
   }
   const first = day - (count - 1) * interval;
-  if (look !== null) return Math.min(look + 1, first);
+  const oldest = first - incubation(pair.profile).high;
+  if (look !== null && look >= oldest) return Math.min(look + 1, first);
   if (count === 1) return day;
   const together = pair.partings.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
-  return Math.min(first, Math.max(first - incubation(pair.profile).high, together));
+  return Math.min(first, Math.max(oldest, together));
 }

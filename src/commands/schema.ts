@@ -1,0 +1,59 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { nearest } from '../findings/nearest.ts';
+import { SCHEMA_FOLDER, schemaFile, schemaKinds } from '../journal/schema-files.ts';
+import { schemaText } from '../report/schema/index.ts';
+import { snippetsText } from '../report/schema/snippets.ts';
+import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { isRoom } from './room-folder.ts';
+import { UsageError } from './usage-error.ts';
+
+interface SchemaOptions {
+  write?: true;
+}
+
+export const definition: CommandDefinition = {
+  examples: [
+    {
+      line: 'nestlog schema --write',
+      says: `all schemas into ${SCHEMA_FOLDER}/ of the room, where editors find them`,
+    },
+    { line: 'nestlog schema pair', says: 'the JSON Schema of a pair’s journal' },
+    { line: 'nestlog schema snippets', says: 'an entry of today for every observation, for an editor' },
+  ],
+  arguments: [{ name: '[kind]', description: `${schemaKinds.join(', ')} or snippets` }],
+  options: [{ flags: '--write', description: `write the schemas into ${SCHEMA_FOLDER}/ of the room` }],
+  room: 'optional',
+};
+
+/** Prints what editors want to know of the journals, or puts it where they look for it. */
+export function run({ arguments: [kind], options, journals, stdout }: Context<SchemaOptions>): ExitCode {
+  if (options.write) {
+    if (kind !== undefined) throw new UsageError('--write writes all schemas; leave the kind out');
+    if (!isRoom(journals)) {
+      throw new UsageError('No room here to write the schemas into; name its folder with --journals.');
+    }
+    for (const file of writeSchemas(journals)) stdout.write(`${file}\n`);
+  } else if (kind === undefined) {
+    throw new UsageError(`which one? ${schemaKinds.join(', ')} or snippets; --write writes all schemas`);
+  } else if (kind === 'snippets') stdout.write(snippetsText());
+  else stdout.write(schemaText(known(kind)));
+  return 0;
+}
+
+/** Writes the schemas into a room and gives their paths there. */
+export function writeSchemas(room: string): string[] {
+  mkdirSync(join(room, SCHEMA_FOLDER), { recursive: true });
+  return schemaKinds.map((kind) => {
+    writeFileSync(join(room, schemaFile(kind)), schemaText(kind));
+    return schemaFile(kind);
+  });
+}
+
+function known(said: string): (typeof schemaKinds)[number] {
+  const kind = schemaKinds.find((name) => name === said);
+  if (kind !== undefined) return kind;
+  const near = nearest(said, [...schemaKinds, 'snippets']);
+  const more = near === null ? `there are ${schemaKinds.join(', ')} and snippets` : `did you mean ${near}?`;
+  throw new UsageError(`no schema \`${said}\`; ${more}`);
+}

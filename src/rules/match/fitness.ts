@@ -1,0 +1,67 @@
+import { type Day, formatDay, shortDay } from '../../days.ts';
+import type { Room } from '../../room/fold.ts';
+import type { Clutch } from '../../room/model.ts';
+import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
+import type { Stock, StockBird } from '../stock/stock.ts';
+
+/** An unwell bird is reckoned well again when nothing was written of it for so many days. */
+const UNWELL_FOR = 14;
+
+/** What a bird's fitness is judged by, beside the bird. */
+export interface FitnessContext {
+  room: Room;
+  stock: Stock;
+  /** Birds to leave out. */
+  not: ReadonlySet<StockBird>;
+  /** The pair of every bird that is spoken for. */
+  spokenFor: ReadonlyMap<StockBird, string>;
+}
+
+/**
+ * Why a bird that is here cannot be paired in the coming season, in words, or null where it can: sexed, old enough,
+ * well, out of quarantine, not resting and not in a pair that stays.
+ */
+export function whyNotFit(one: StockBird, { room, stock, not, spokenFor }: FitnessContext): string | null {
+  if (not.has(one)) return 'left out as you asked';
+  if (one.age === 'chick' || one.age === 'fledgling') return 'still in the nest or fed';
+  if (one.bird.sex === null) return 'not sexed';
+  const pair = spokenFor.get(one);
+  if (pair !== undefined) return `in ${pair}, which stays together`;
+  return tooYoung(one, room.day) ?? inQuarantine(one, room.day) ?? unwell(one, room.day) ?? resting(one, room, stock);
+}
+
+function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
+  if (bird.hatched === null) return null;
+  const age = day - bird.hatched.to;
+  if (age >= breedingAge(profile)) return null;
+  const months = (days: number) => Math.floor(days / DAYS_A_MONTH);
+  const ready = bird.hatched.to + Math.ceil(breedingAge(profile));
+  return `too young: ${months(age)} months, old enough on ${formatDay(ready)}`;
+}
+
+function inQuarantine({ bird }: StockBird, day: Day): string | null {
+  const { quarantine, released } = bird;
+  if (quarantine === null || released !== null || quarantine.until <= day) return null;
+  return `in quarantine until ${shortDay(quarantine.until)}`;
+}
+
+function unwell({ bird }: StockBird, day: Day): string | null {
+  const last = bird.unwell.at(-1);
+  if (last === undefined || day - last.day > UNWELL_FOR) return null;
+  return `unwell on ${shortDay(last.day)} (${last.text})`;
+}
+
+const YEAR = 365;
+
+/** A hen that has laid as many clutches as a year allows rests until the oldest of them is a year old. */
+function resting({ bird, profile }: StockBird, { pairs, day, settings }: Room, { find }: Stock): string | null {
+  const limit = settings.limits.clutchesPerYear ?? profile?.clutchesPerYear?.value.high ?? null;
+  if (bird.sex !== 'hen' || limit === null) return null;
+  const isHers = ({ hen, eggs, opened }: Clutch) =>
+    hen.length === 1 && eggs.length > 0 && day - opened < YEAR && find(hen[0] as string) === bird;
+  const opened = pairs.flatMap(({ clutches }) => clutches.filter(isHers).map((clutch) => clutch.opened)).sort((a, b) => a - b);
+  if (opened.length < limit) return null;
+  const free = (opened[opened.length - limit] as Day) + YEAR;
+  const clutches = opened.length === 1 ? '1 clutch' : `${opened.length} clutches`;
+  return `resting: ${clutches} in a year, the limit is ${limit}; free on ${formatDay(free)}`;
+}

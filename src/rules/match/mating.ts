@@ -1,0 +1,81 @@
+import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
+import { kinship } from '../../statistics/pedigree/relationship.ts';
+import type { Contribution } from '../stock/groups.ts';
+import type { Stock, StockBird } from '../stock/stock.ts';
+import { kinOf } from './kin.ts';
+
+/** A cock and a hen, and what their young would be. */
+export interface Mating {
+  cock: StockBird;
+  hen: StockBird;
+  /** F of their young. */
+  inbreeding: number;
+  /** Mean kinship of their young with the living birds of the species: the mean of the parents’. */
+  meanKinship: number;
+  /**
+   * What proposals make as small as they can: the young’s mean kinship (how common their genes are here) and their
+   * inbreeding together, two probabilities of the same kind.
+   */
+  cost: number;
+}
+
+/** A mating with all that a keeper wants to know of it. */
+export interface JudgedMating extends Mating {
+  /** F of their sons’ Z chromosomes; daughters have one Z only. */
+  zInbreeding: number;
+  /** `uncle and niece`; null where no ancestor in common is known. */
+  kin: string | null;
+  /** The ancestors that make them related, with each one’s part of F; the greatest first. */
+  through: Contribution[];
+  /** What the numbers cannot know. */
+  cautions: string[];
+}
+
+/** What would come of two birds; `inbreeding` is their kinship, where that is known already. */
+export function matingOf(
+  cock: StockBird,
+  hen: StockBird,
+  { lineage }: Stock,
+  inbreeding = kinship(lineage.autosomes, cock.ancestor.number, hen.ancestor.number),
+): Mating {
+  const meanKinship = ((cock.meanKinship ?? 0) + (hen.meanKinship ?? 0)) / 2;
+  return { cock, hen, inbreeding, meanKinship, cost: meanKinship + inbreeding };
+}
+
+/** All that there is to say of two birds. */
+export function judge(mating: Mating, stock: Stock): JudgedMating {
+  const { cock, hen, inbreeding } = mating;
+  const { autosomes, ancestors, z } = stock.lineage;
+  const [his, hers] = [cock.ancestor, hen.ancestor];
+  return {
+    ...mating,
+    zInbreeding: kinship(z(), his.number, hers.number),
+    kin: kinOf(his, hers, inbreeding),
+    through: commonAncestors(autosomes, his.number, hers.number).map(({ ancestor, share }) => ({
+      founder: ancestors[ancestor]?.id as string,
+      share,
+    })),
+    cautions: [cock, hen].flatMap(doubts).concat(sameOrigin(cock, hen) ?? []),
+  };
+}
+
+/** What is written of a bird’s parents that could not be used: it may be closer kin than is known. */
+function doubts({ id, parents, inbreeding, bird }: StockBird): string[] {
+  const { sire, dam } = parents;
+  return [
+    ...(sire.doubt === null ? [] : [`the sire of ${id} is not certain: ${sire.doubt}`]),
+    ...(dam.doubt === null || dam.doubt === sire.doubt ? [] : [`the dam of ${id} is not certain: ${dam.doubt}`]),
+    ...(inbreeding === null ? [`the pedigree of ${id} runs in a circle: it is closer kin than these numbers say`] : []),
+    ...(bird.hatched === null ? [`nobody wrote when ${id} hatched: is it old enough?`] : []),
+  ];
+}
+
+/** Two birds of unknown parents from one place may well be brother and sister. */
+function sameOrigin(cock: StockBird, hen: StockBird): string | null {
+  const [one, other] = [cock, hen].map(({ bird, parents: { sire, dam } }) => {
+    const origin = bird.listed?.origin?.text ?? null;
+    return sire.id === null && dam.id === null ? origin : null;
+  });
+  if (one === null || one === undefined || one.toLowerCase() !== other?.toLowerCase()) return null;
+  return `both came from one place (${one}) with unknown parents: they may be brother and sister`;
+}

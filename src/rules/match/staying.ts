@@ -1,0 +1,36 @@
+import type { Room } from '../../room/fold.ts';
+import type { Pair } from '../../room/model.ts';
+import { currentMateship, type Stock, type StockBird } from '../stock/stock.ts';
+
+/** Which pairs are to stay. */
+export interface PairWishes {
+  /** Ids of pairs that stay, or come together again. */
+  keep: ReadonlySet<string>;
+  /** Whether pairs that were not parted, but for those to keep, are open to change. */
+  anew: boolean;
+}
+
+/** The pair of every bird that is spoken for: pairs that were not parted, and those to keep. */
+export function spokenFor(room: Room, stock: Stock, { keep, anew }: PairWishes): Map<StockBird, string> {
+  const pairs = new Map<StockBird, string>();
+  if (!anew) {
+    for (const one of stock.birds) {
+      const current = currentMateship(one);
+      if (current !== null) pairs.set(one, current.pair.id);
+    }
+  }
+  for (const pair of room.pairs.filter(({ id }) => keep.has(id))) {
+    for (const one of matesOf(pair, stock) ?? []) pairs.set(one, pair.id);
+  }
+  return pairs;
+}
+
+/** The cock and the hen of a pair, where it is known who they are and both are here; else null. */
+export function matesOf({ cock, hen }: Pair, stock: Stock): [cock: StockBird, hen: StockBird] | null {
+  const [his, hers] = [cock, hen].map((names) => {
+    const bird = names.length === 1 ? stock.find(names[0] as string) : null;
+    const one = bird === null ? null : stock.of(bird);
+    return one?.status === 'here' ? one : null;
+  });
+  return his && hers ? [his, hers] : null;
+}

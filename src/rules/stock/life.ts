@@ -1,0 +1,80 @@
+import type { Day } from '../../days.ts';
+import { fledging, isDependent } from '../../room/lives.ts';
+import type { Bird } from '../../room/model.ts';
+import type { Profile } from '../../species/profile.ts';
+
+/** `expected`: on the list, but not yet come or hatched. `unaccounted`: a chick nobody wrote of after its time. */
+export type Status = 'here' | 'unaccounted' | 'gone' | 'died' | 'expected';
+
+/** `chick` until it leaves the nest, `fledgling` while it is fed, `young` until it is old enough to breed. */
+export const ageClasses = ['chick', 'fledgling', 'young', 'adult'] as const;
+export type AgeClass = (typeof ageClasses)[number];
+
+/** Of a month, on average. */
+export const DAYS_A_MONTH = 365.25 / 12;
+
+/** Age in days at which the young of a species without a profile are taken to feed themselves. */
+const UNKNOWN_INDEPENDENCE = 60;
+/** So many days after it should feed itself, a chick of whom nothing more was written is unaccounted for. */
+const PATIENCE = 30;
+
+/** What became of a bird, as known on the day stood on. `paired`: it was ever put to a mate. */
+export function statusOf(bird: Bird, day: Day, { profile, paired }: { profile: Profile | null; paired: boolean }): Status {
+  if (bird.fate !== null) return bird.fate.kind;
+  if (isExpected(bird, day)) return 'expected';
+  return paired || !isLost(bird, day, profile) ? 'here' : 'unaccounted';
+}
+
+function isExpected({ listed, hatched, firstSeen, clutch }: Bird, day: Day): boolean {
+  if (hatched !== null && hatched.from > day) return true;
+  if (listed === null || firstSeen !== null) return false;
+  if (listed.is !== null && clutch === null) return true;
+  return listed.log.some(({ saw }) => saw.some(({ key }) => key === 'arrived'));
+}
+
+/** Bred here, never seen to feed itself, and no sign of life since it must have. */
+function isLost(bird: Bird, day: Day, profile: Profile | null): boolean {
+  if (!isDependent(bird) || bird.hatched === null || bird.listed !== null) return false;
+  const until = bird.hatched.to + independenceAge(profile);
+  return day > until + PATIENCE && lastSign(bird) <= until;
+}
+
+function independenceAge(profile: Profile | null): number {
+  return profile?.independence?.value.high ?? UNKNOWN_INDEPENDENCE;
+}
+
+/** The last day on which something was written of it. */
+export function lastSign(bird: Bird): Day {
+  const days = [
+    ...[bird.weights, bird.crops, bird.fedBy, bird.unwell, bird.treated, bird.moult].flatMap((seen) =>
+      seen.map(({ day }) => day),
+    ),
+    ...bird.roosting.map(({ night }) => night),
+    ...bird.stays.map(({ from }) => from),
+    bird.firstSeen,
+    bird.ringed,
+    bird.fledged?.day,
+    bird.arrived,
+  ];
+  return Math.max(...days.map((day) => day ?? Number.NEGATIVE_INFINITY));
+}
+
+/**
+ * Its class of age: as was seen, else as its species' usual ages tell, taking it for as young as it can be. A bird of
+ * unknown age from outside is an adult.
+ */
+export function ageClassOf(bird: Bird, day: Day, profile: Profile | null): AgeClass {
+  const { hatched } = bird;
+  if (hatched === null) return 'adult';
+  const age = day - hatched.to;
+  if (isDependent(bird) && age <= independenceAge(profile)) {
+    return bird.fledged !== null || age > fledging(profile).high ? 'fledgling' : 'chick';
+  }
+  if (bird.ref === null && age <= fledging(profile).high) return 'chick';
+  return age >= breedingAge(profile) ? 'adult' : 'young';
+}
+
+/** Days of age from which a bird may be asked to breed; a year where the species has no profile. */
+export function breedingAge(profile: Profile | null): number {
+  return (profile?.breedingAge?.value.low ?? 12) * DAYS_A_MONTH;
+}

@@ -1,0 +1,77 @@
+import type { Day } from '../../days.ts';
+import type { Bird, Pair } from '../../room/model.ts';
+import type { FindBird } from './names.ts';
+
+/** One cock and one hen that were together for a time; several names = one of these. */
+export interface Mateship {
+  pair: Pair;
+  cock: string[];
+  hen: string[];
+  from: Day;
+  /** The day on which they were separated, or one of them died or left; null while they are together. */
+  to: Day | null;
+}
+
+/** Who was with whom in a pair, in order. A pair without a line of its own by that day was not yet put together. */
+export function mateshipsOf(pair: Pair, find: FindBird): Mateship[] {
+  const [begun] = pair.events;
+  if (begun === undefined) return [];
+  const all: Mateship[] = [];
+  let current: Mateship | null = null;
+  const begin = (from: Day, { cock, hen }: Pick<Mateship, 'cock' | 'hen'>) => {
+    current = { pair, cock, hen, from, to: null };
+    all.push(current);
+  };
+  const [first] = pair.partings;
+  if (first === undefined || first.day > begun.day) begin(begun.day, pair.clutches[0] ?? first ?? pair);
+  for (const parting of pair.partings) {
+    const same: boolean = current !== null && alike(current, parting);
+    if (current !== null && (parting.what === 'parted' || !same)) {
+      (current as Mateship).to = parting.day;
+      current = null;
+    }
+    if (parting.what !== 'parted' && current === null) begin(parting.day, parting);
+  }
+  return all.map((mateship) => ({ ...mateship, to: earliest([mateship.to, ...losses(mateship, find)]) }));
+}
+
+function alike(a: Pick<Mateship, 'cock' | 'hen'>, b: Pick<Mateship, 'cock' | 'hen'>): boolean {
+  return a.cock.join('\n') === b.cock.join('\n') && a.hen.join('\n') === b.hen.join('\n');
+}
+
+/** The days since they were together on which one of the two died or left. */
+function losses({ cock, hen, from }: Mateship, find: FindBird): (Day | null)[] {
+  return [cock, hen].map((names) => {
+    const [name] = names;
+    const fate = name === undefined || names.length > 1 ? null : (find(name)?.fate ?? null);
+    return fate === null || fate.day < from ? null : fate.day;
+  });
+}
+
+function earliest(days: readonly (Day | null)[]): Day | null {
+  const known = days.filter((day) => day !== null);
+  return known.length === 0 ? null : Math.min(...known);
+}
+
+/**
+ * The mateships of single birds, each bird's in order of their beginning. A hen that is put to another cock has left
+ * the one before, whether or not that was written down; a cock may have several hens.
+ */
+export function mateshipsByBird(pairs: readonly Pair[], find: FindBird): Map<Bird, Mateship[]> {
+  const byBird = new Map<Bird, Mateship[]>();
+  for (const mateship of pairs.flatMap((pair) => mateshipsOf(pair, find)).sort((a, b) => a.from - b.from)) {
+    for (const parent of ['cock', 'hen'] as const) {
+      const [name, ...others] = mateship[parent];
+      const bird = name === undefined || others.length > 0 ? null : find(name);
+      if (bird === null) continue;
+      const before = byBird.get(bird);
+      if (before === undefined) byBird.set(bird, [mateship]);
+      else {
+        const last = before.at(-1) as Mateship;
+        if (parent === 'hen') last.to = Math.min(last.to ?? mateship.from, mateship.from);
+        before.push(mateship);
+      }
+    }
+  }
+  return byBird;
+}

@@ -1,0 +1,23 @@
+import { type Bird, fullRef } from '../../room/model.ts';
+
+/** Finds the bird behind a name, whichever of its names that is. */
+export type FindBird = (name: string) => Bird | null;
+
+/**
+ * Birds by all that they go by: their id, `PAIR/CLUTCH/cN`, the chick that `is:` says they are, and their ring, with or
+ * without `ring:` before it. An id goes before a ring of the same letters; a ring that is on two birds names the first.
+ */
+export function birdsByName(birds: readonly Bird[]): FindBird {
+  const byName = new Map<string, Bird>();
+  const byRing = new Map<string, Bird>();
+  const add = (names: Map<string, Bird>, name: string | null | undefined, bird: Bird) => {
+    if (name !== null && name !== undefined && !names.has(name)) names.set(name, bird);
+  };
+  for (const bird of birds) add(byName, bird.id, bird);
+  for (const bird of birds) {
+    add(byName, fullRef(bird), bird);
+    add(byName, bird.listed?.is?.text, bird);
+    add(byRing, bird.ring, bird);
+  }
+  return (name) => byName.get(name) ?? byRing.get(name.replace(/^ring:/, '')) ?? null;
+}

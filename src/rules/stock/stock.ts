@@ -1,0 +1,112 @@
+import type { Day } from '../../days.ts';
+import type { Room } from '../../room/fold.ts';
+import { housingOf } from '../../room/lives.ts';
+import type { Bird } from '../../room/model.ts';
+import { findSpecies } from '../../species/find.ts';
+import type { Profile } from '../../species/profile.ts';
+import { meanKinships } from '../../statistics/pedigree/relationship.ts';
+import { type AgeClass, ageClassOf, type Status, statusOf } from './life.ts';
+import { type Ancestor, type Lineage, lineageOf } from './lineage.ts';
+import { type Mateship, mateshipsByBird } from './mateships.ts';
+import { birdsByName, type FindBird } from './names.ts';
+import { type Parents, parentsOf } from './parents.ts';
+
+/** One bird of the room's record as the stock knows it. */
+export interface StockBird {
+  bird: Bird;
+  id: string;
+  profile: Profile | null;
+  parents: Parents;
+  ancestor: Ancestor;
+  status: Status;
+  /** Null for birds that are not here. */
+  age: AgeClass | null;
+  /** Where it lives; null where nobody wrote it, and for birds that are not here. */
+  housing: string | null;
+  /** With whom it was ever put together, in order. */
+  mateships: Mateship[];
+  /** F; null where it cannot be told, because the pedigree runs in a circle. */
+  inbreeding: number | null;
+  /** Mean kinship with the living birds of its species, itself included; null for birds that are not here. */
+  meanKinship: number | null;
+}
+
+/** The room's birds, related to one another, as known on a day. */
+export interface Stock {
+  day: Day;
+  birds: StockBird[];
+  lineage: Lineage;
+  find: FindBird;
+  of(bird: Bird): StockBird | null;
+}
+
+/**
+ * Folds the stock: everyone of the bird list and every chick of every journal, each once. Young that were only heard
+ * are nobody in particular and not among them. `own` are the room's own species profiles.
+ */
+export function stockOf(room: Room, own: readonly Profile[]): Stock {
+  const find = birdsByName(room.birds);
+  const mateships = mateshipsByBird(room.pairs, find);
+  const parents = new Map(room.birds.map((bird) => [bird, parentsOf(bird, { find, mateships })]));
+  const lineage = lineageOf(room.birds, parents);
+  const profiles = new Map<string, Profile | null>();
+  const profileOf = ({ species }: Bird): Profile | null => {
+    if (species === null) return null;
+    const known = profiles.get(species);
+    if (known !== undefined) return known;
+    const found = findSpecies(species, own);
+    profiles.set(species, found);
+    return found;
+  };
+  const birds = room.birds
+    .filter(({ placeholder }) => !placeholder)
+    .map((bird): StockBird => {
+      const profile = profileOf(bird);
+      const his = mateships.get(bird) ?? [];
+      const status = statusOf(bird, room.day, { profile, paired: his.length > 0 });
+      const here = status === 'here';
+      const ancestor = lineage.of(bird);
+      return {
+        bird,
+        id: bird.id,
+        profile,
+        parents: parents.get(bird) as Parents,
+        ancestor,
+        status,
+        age: here ? ageClassOf(bird, room.day, profile) : null,
+        housing: here ? housingOf(bird) : null,
+        mateships: his,
+        inbreeding: lineage.inbreeding(ancestor),
+        meanKinship: null,
+      };
+    })
+    .sort((a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }));
+  for (const living of bySpecies(birds.filter(({ status }) => status === 'here')).values()) {
+    const numbers = living.map(({ ancestor }) => ancestor.number);
+    const means = meanKinships(lineage.autosomes, numbers);
+    living.forEach((one, index) => {
+      one.meanKinship = means[index] as number;
+    });
+  }
+  const byBird = new Map(birds.map((one) => [one.bird, one]));
+  return { day: room.day, birds, lineage, find, of: (bird) => byBird.get(bird) ?? null };
+}
+
+/** Birds by the name of their species, null for those whose species nobody wrote; species in the order of the alphabet. */
+export function bySpecies(birds: readonly StockBird[]): Map<string | null, StockBird[]> {
+  const groups = new Map<string | null, StockBird[]>();
+  for (const one of birds) {
+    const { species } = one.bird;
+    const group = groups.get(species);
+    if (group === undefined) groups.set(species, [one]);
+    else group.push(one);
+  }
+  return new Map(
+    [...groups].sort(([a], [b]) => Number(a === null) - Number(b === null) || (a ?? '').localeCompare(b ?? '')),
+  );
+}
+
+/** The mateship a bird is in on the day stood on, or null: the last that has not ended. */
+export function currentMateship({ mateships }: StockBird): Mateship | null {
+  return mateships.findLast(({ to }) => to === null) ?? null;
+}

@@ -1,0 +1,67 @@
+import { stockOf, type Stock, type StockBird } from '../../../src/rules/stock/stock.ts';
+import { type Files, record, room } from '../../rooms.ts';
+
+/** The stock of a room that stands in the test as text, on a day. */
+export function stock(files: Files, on: string): Stock {
+  return stockOf(room(files, on), record(files, on).ownSpecies);
+}
+
+/** One bird of a stock, by any of its names. */
+export function birdIn(of: Stock, name: string): StockBird {
+  const bird = of.find(name);
+  const found = bird === null ? null : of.of(bird);
+  if (found === null) throw new Error(`nobody called ${name}`);
+  return found;
+}
+
+/** A room of three generations: two founder pairs, their young paired with each other, and those in the nest. */
+export const threeGenerations: Files = {
+  'birds.yaml': `
+    birds:
+      - {id: A, species: lavender waxbill, sex: cock, hatched: 2021-03-01, log: [{date: 2022-01-10, arrived: flight 1}]}
+      - {id: B, species: lavender waxbill, sex: hen, hatched: 2021-03-05}
+      - {id: C, species: lavender waxbill, sex: cock, hatched: 2021-04-01}
+      - {id: D, species: lavender waxbill, sex: hen, ring: LW 7}
+      - {id: SON, is: LW-1/1/c1, sex: cock, ring: LW 21}
+      - {id: GIRL, is: LW-2/1/c1, sex: hen}
+  `,
+  'LW-1': `
+    pair: LW-1
+    species: lavender waxbill
+    cock: A
+    hen: B
+    housing: flight 1
+    log:
+      - {date: 2024-03-01, paired}
+      - {date: 2024-03-10, laid: 2, clutch: 1}
+      - {date: 2024-03-24, hatched: 2}
+      - {date: 2024-04-12, fledged: all}
+      - {date: 2024-05-01, independent: all}
+      - {date: 2024-06-01, parted}
+  `,
+  'LW-2': `
+    pair: LW-2
+    species: lavender waxbill
+    cock: C
+    hen: LW 7
+    housing: flight 2
+    log:
+      - {date: 2024-03-01, paired}
+      - {date: 2024-03-10, laid: 2, clutch: 1}
+      - {date: 2024-03-24, hatched: 2}
+      - {date: 2024-04-12, fledged: all}
+      - {date: 2024-05-01, independent: all}
+  `,
+  'LW-3': `
+    pair: LW-3
+    species: lavender waxbill
+    cock: LW-1/1/c1
+    hen: GIRL
+    housing: flight 3
+    log:
+      - {date: 2025-05-01, paired}
+      - {date: 2025-05-10, laid: 3, clutch: 1}
+      - {date: 2025-05-24, hatched: 3}
+      - {date: 2025-06-12, fledged: [c1, c2]}
+  `,
+};
