@@ -4,6 +4,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { writeCodeCache } from './code-cache.mjs';
 import { build } from 'esbuild';
 import { root, settings } from './settings.mjs';
 import { packageFolders, thirdPartyPage } from './third-party.mjs';
@@ -18,3 +19,5 @@ const { metafile } = await build({
 const page = thirdPartyPage(packageFolders(Object.keys(metafile.inputs)).map((folder) => join(root, folder)));
 const file = join(root, 'THIRD-PARTY.md');
 if (!existsSync(file) || readFileSync(file, 'utf8') !== page) writeFileSync(file, page);
+
+writeCodeCache(join(root, 'dist/nestlog.cjs'));

@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { loadedWhenCalled } from './lazy.mjs';
 import { profilesForEsbuild } from './profiles.mjs';
 
 /** The folder of the project, absolute. */
@@ -14,9 +15,13 @@ export const settings = {
   platform: 'node',
   target: 'node20.19',
   format: 'cjs',
+  // Node 20 knows the v flag; rewritten, such expressions would be compiled at every start instead of when needed.
+  supported: { 'regexp-set-notation': true },
   minify: true,
   legalComments: 'external',
-  charset: 'utf8',
+  // One byte a character: Node reads such a file in half the time and memory.
+  charset: 'ascii',
   logLevel: 'warning',
-  plugins: [profilesForEsbuild()],
+  // Loading it makes a segmenter of graphemes, which takes 9 ms; most mornings need none.
+  plugins: [profilesForEsbuild(), loadedWhenCalled(['string-width'])],
 };

@@ -11,10 +11,14 @@ export interface CommandEntry {
 /** All commands, in the order of `nestlog --help`. */
 export const commands: CommandEntry[] = [
   { name: 'due', summary: 'this morning: late, now, coming days, warnings', load: () => import('./due.ts') },
+  { name: 'bird', summary: 'one bird: life, parents, young, inbreeding', load: () => import('./bird.ts') },
+  { name: 'stock', summary: 'who is here, and how varied the stock is', load: () => import('./stock.ts') },
+  { name: 'match', summary: 'whom to pair with whom', load: () => import('./match.ts') },
   {
     name: 'species',
     summary: 'a profile with the source of every value',
     load: () => import('./species.ts'),
   },
+  { name: 'export', summary: 'tables for other programs', load: () => import('./export.ts') },
   { name: 'check', summary: 'every finding in the journals', load: () => import('./check.ts') },
 ];

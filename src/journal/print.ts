@@ -23,7 +23,8 @@ function flowText(node: Node): string {
   return '';
 }
 
-function scalar(text: string): string {
+/** Text as one scalar of a line of braces, in quotes where it needs them. */
+export function scalar(text: string): string {
   return PLAIN.test(text) ? text : JSON.stringify(text);
 }
 

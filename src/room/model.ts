@@ -102,7 +102,8 @@ export interface Clutch {
   cock: string[];
   hen: string[];
   housing: string | null;
-  sittings: { day: Day; by: 'seen' | 'hen' | 'cock' | 'both' | 'off' }[];
+  /** `time` in minutes since midnight, null where nobody wrote it. */
+  sittings: { day: Day; time: number | null; by: 'seen' | 'hen' | 'cock' | 'both' | 'off' }[];
   skipped: { task: string; day: Day }[];
   /** Counts of a look that do not agree with what the journal knows. */
   mismatches: { day: Day; what: 'eggs' | 'chicks'; known: number; seen: number }[];

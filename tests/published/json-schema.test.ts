@@ -5,7 +5,7 @@
  */
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import Ajv2020, { type ValidateFunction } from 'ajv/dist/2020.js';
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import formats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { parseDocument } from 'yaml';
@@ -18,7 +18,7 @@ import { schemaText } from '../../src/report/schema/index.ts';
 import { dedent } from '../rooms.ts';
 
 // Words for people are in the schemas for editors; types may be given as lists.
-const ajv = new Ajv2020.default({ allErrors: true, strict: true, strictTypes: false, strictRequired: false });
+const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: false, strictRequired: false });
 formats.default(ajv);
 
 const validators = Object.fromEntries(

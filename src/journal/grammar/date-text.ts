@@ -8,7 +8,7 @@ export type DateReading = { day: Day } | { code: FindingCode; args: FindingArgs 
 /** Before that nobody wrote the journals of birds that are alive now: such a year is a slip of the finger. */
 const EARLIEST_YEAR = 1950;
 
-const MONTHS = [
+export const MONTHS = [
   'January',
   'February',
   'March',

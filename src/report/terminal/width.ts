@@ -10,7 +10,7 @@ function graphemes(text: string): string[] {
 }
 
 /** Letters and marks that take one column each: nearly all that is printed, and no need to load emoji tables for it. */
-const ONE_COLUMN = /^[ -~\u00A0\u00B0-\u017F\u2010-\u2027]*$/;
+const ONE_COLUMN = /^[ -~\u00A0-\u00AC\u00AE-\u017F\u2010-\u2027\u2190-\u2193\u2212]*$/;
 
 /** Columns that a text takes on a terminal; escape sequences of colours take none. */
 export function widthOf(text: string): number {

@@ -10,7 +10,7 @@ export const sitting: Apply<'sitting'> = (scene, by, at) => {
     if (away !== null) refuse(scene, at, away, { who: parent.id, did: 'sat' });
   }
   const clutch = sittingClutch(scene, by === 'off');
-  clutch?.sittings.push({ day: scene.day, by });
+  clutch?.sittings.push({ day: scene.day, time: scene.entry.time, by });
 };
 
 /** The clutch that is sat on: pinned, the youngest with eggs, or one nobody saw laid. */

@@ -1,7 +1,8 @@
 import type { Day } from '../../days.ts';
 import type { ObservationKey } from '../../journal/observations/index.ts';
+import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
-import type { Event } from '../../room/model.ts';
+import type { Event, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
@@ -67,16 +68,24 @@ export const layingOver: Condition = ({ clutch, profile, room, hatched }) => {
   return (sat && complete) || room.day - last.laid.to > layingEndsAfter(profile);
 };
 
-/** Live food stands in what was last recorded as offered, in this pair's journal or in the room's log. */
-export const liveFoodOffered: Condition = ({ pair, room }) => {
+/**
+ * What this pair is offered: as last recorded in its journal or in the room's log; both count where they were written
+ * on one day. Null where nobody wrote anything.
+ */
+export function foodOffered(pair: Pair, room: Room): { day: Day; live: boolean } | null {
   const offered = [
     ...pair.food.map(({ day, kinds }) => ({ day, kinds: kinds.map(({ kind }) => kind) })),
     ...room.settings.log.flatMap(({ date, food }) =>
       food === null || date > room.day ? [] : [{ day: date, kinds: food.map(({ kind }) => kind.text) }],
     ),
-  ].sort((a, b) => a.day - b.day);
-  return offered.at(-1)?.kinds.some((kind) => LIVE_FOOD.test(kind)) ?? false;
-};
+  ];
+  if (offered.length === 0) return null;
+  const latest = Math.max(...offered.map(({ day }) => day));
+  const kinds = offered.flatMap((food) => (food.day === latest ? food.kinds : []));
+  return { day: latest, live: kinds.some((kind) => LIVE_FOOD.test(kind)) };
+}
+
+export const liveFoodOffered: Condition = ({ pair, room }) => foodOffered(pair, room)?.live ?? false;
 
 const LIVE_FOOD =
   /\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;

@@ -1,8 +1,10 @@
+import type { Day } from '../../days.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
-import { kinOf } from './kin.ts';
+import { kinOf } from '../stock/kin.ts';
+import { breedingAge } from '../stock/life.ts';
 
 /** A cock and a hen, and what their young would be. */
 export interface Mating {
@@ -55,27 +57,36 @@ export function judge(mating: Mating, stock: Stock): JudgedMating {
       founder: ancestors[ancestor]?.id as string,
       share,
     })),
-    cautions: [cock, hen].flatMap(doubts).concat(sameOrigin(cock, hen) ?? []),
+    cautions: [...[cock, hen].flatMap(doubts), ...unknownAge([cock, hen], stock.day), ...sameOrigin(cock, hen)],
   };
 }
 
 /** What is written of a bird’s parents that could not be used: it may be closer kin than is known. */
-function doubts({ id, parents, inbreeding, bird }: StockBird): string[] {
+function doubts({ id, parents, inbreeding }: StockBird): string[] {
   const { sire, dam } = parents;
   return [
     ...(sire.doubt === null ? [] : [`the sire of ${id} is not certain: ${sire.doubt}`]),
     ...(dam.doubt === null || dam.doubt === sire.doubt ? [] : [`the dam of ${id} is not certain: ${dam.doubt}`]),
     ...(inbreeding === null ? [`the pedigree of ${id} runs in a circle: it is closer kin than these numbers say`] : []),
-    ...(bird.hatched === null ? [`nobody wrote when ${id} hatched: is it old enough?`] : []),
   ];
 }
 
+/** Birds of which nobody knows that they are old enough: hatched who knows when, and not long enough here. */
+function unknownAge(birds: readonly StockBird[], day: Day): string[] {
+  const doubtful = birds.filter(({ bird: { hatched, firstSeen }, profile }) => {
+    return hatched === null && (firstSeen === null || day - firstSeen < breedingAge(profile));
+  });
+  if (doubtful.length === 0) return [];
+  const names = doubtful.map(({ id }) => id).join(' and ');
+  return [`nobody wrote when ${names} hatched: old enough?`];
+}
+
 /** Two birds of unknown parents from one place may well be brother and sister. */
-function sameOrigin(cock: StockBird, hen: StockBird): string | null {
+function sameOrigin(cock: StockBird, hen: StockBird): string[] {
   const [one, other] = [cock, hen].map(({ bird, parents: { sire, dam } }) => {
     const origin = bird.listed?.origin?.text ?? null;
     return sire.id === null && dam.id === null ? origin : null;
   });
-  if (one === null || one === undefined || one.toLowerCase() !== other?.toLowerCase()) return null;
-  return `both came from one place (${one}) with unknown parents: they may be brother and sister`;
+  if (one === null || one === undefined || one.toLowerCase() !== other?.toLowerCase()) return [];
+  return [`both came from one place (${one}) with unknown parents: they may be brother and sister`];
 }

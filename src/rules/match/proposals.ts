@@ -2,7 +2,7 @@ import type { Room } from '../../room/fold.ts';
 import { cheapestAssignment } from '../../statistics/assignment.ts';
 import { bySpecies, type Stock, type StockBird } from '../stock/stock.ts';
 import { type FitnessContext, whyNotFit } from './fitness.ts';
-import { kinOf } from './kin.ts';
+import { kinOf } from '../stock/kin.ts';
 import { judge, type JudgedMating, type Mating, matingOf } from './mating.ts';
 import { matesOf, type PairWishes, spokenFor } from './staying.ts';
 
@@ -105,7 +105,7 @@ function keptPairs(birds: readonly StockBird[], { room, stock, spokenFor: pairs 
   const ids = new Set(birds.flatMap((one) => pairs.get(one) ?? []));
   return room.pairs.flatMap((pair) => {
     const mates = ids.has(pair.id) ? matesOf(pair, stock) : null;
-    if (mates?.every((one) => pairs.get(one) === pair.id) !== true) return [];
+    if (!mates?.every((one) => pairs.get(one) === pair.id) || !birds.includes(mates[0])) return [];
     return [{ pair: pair.id, ...judge(matingOf(...mates, stock), stock) }];
   });
 }
@@ -177,6 +177,11 @@ function whyAlone(one: StockBird, { candidates, limit, stock }: Field): string {
     const { kin, inbreeding } = judge(closest, stock);
     const mate = closest.cock === one ? closest.hen : closest.cock;
     return `every free ${mates} is closer kin than ${limit}; the least so is ${mate.id} (${kin}, F ${rounded(inbreeding)})`;
+  }
+  const within = options.filter((option) => isWithin(option, limit));
+  if (within.length < options.length) {
+    const ids = within.map(({ cock, hen }) => (cock === one ? hen.id : cock.id)).join(', ');
+    return `every ${mates} that is no closer kin than ${limit} goes to another: ${ids}`;
   }
   return `no ${mates} left; the other ${others} make the better pairs`;
 }

@@ -1,4 +1,4 @@
-import type { Ancestor } from '../stock/lineage.ts';
+import type { Ancestor } from './lineage.ts';
 
 /** How close two are, with the kinship that no closer relatives of the kind fall below. */
 const closeness: [kinship: number, as: string][] = [

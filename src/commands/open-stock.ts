@@ -1,0 +1,50 @@
+import { nearest } from '../findings/nearest.ts';
+import type { Pair } from '../room/model.ts';
+import { type Stock, type StockBird, stockOf } from '../rules/stock/stock.ts';
+import { findSpecies, suggestSpecies } from '../species/find.ts';
+import type { Context } from './context.ts';
+import { type OpenRoom, openRoom } from './room.ts';
+import { UsageError } from './usage-error.ts';
+
+/** A room with its birds folded into one stock. */
+export interface OpenStock extends OpenRoom {
+  stock: Stock;
+}
+
+/** Reads the room's folder and folds its stock as known on the day stood on. */
+export function openStock(context: Pick<Context, 'journals' | 'day' | 'today'>): OpenStock {
+  const open = openRoom(context);
+  return { ...open, stock: stockOf(open.room, open.record.ownSpecies) };
+}
+
+/** The bird of that id, ring or `PAIR/CLUTCH/cN`; a name that nobody bears is wrong usage. */
+export function birdNamed(name: string, { find, of, birds }: Stock): StockBird {
+  const bird = find(name);
+  const known = bird === null ? null : of(bird);
+  if (known !== null) return known;
+  const names = birds.flatMap(({ id, bird: { ring } }) => (ring === null ? [id] : [id, ring]));
+  throw new UsageError(`no bird is called \`${name}\`${suggested(nearest(name, names))}`);
+}
+
+/** The pair of that id; one that there is not is wrong usage. */
+export function pairNamed(name: string, { room }: OpenRoom): Pair {
+  const pair = room.pairs.find(({ id }) => id === name);
+  if (pair !== undefined) return pair;
+  const suggestion = nearest(
+    name,
+    room.pairs.map(({ id }) => id),
+  );
+  throw new UsageError(`no journal has the pair \`${name}\`${suggested(suggestion)}`);
+}
+
+/** The species as the stock calls it, by any of its names; one that neither book nor room knows is wrong usage. */
+export function speciesNamed(name: string, { record, stock }: OpenStock): string {
+  const kept = stock.birds.find(({ bird }) => bird.species?.toLowerCase() === name.toLowerCase());
+  const species = kept?.bird.species ?? findSpecies(name, record.ownSpecies)?.species;
+  if (species !== undefined) return species;
+  throw new UsageError(`no species is called \`${name}\`${suggested(suggestSpecies(name, record.ownSpecies))}`);
+}
+
+function suggested(name: string | null): string {
+  return name === null ? '; `nestlog stock` lists who is here' : `; did you mean \`${name}\`?`;
+}

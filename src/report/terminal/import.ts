@@ -1,0 +1,93 @@
+import type { ImportOutcome } from '../import.ts';
+import { type Styles, styles } from './style.ts';
+import { visible } from './visible.ts';
+import { widthOf, wrap } from './width.ts';
+import { count } from './words.ts';
+
+interface Options {
+  width: number;
+  color: boolean;
+  /** How many problems are shown. */
+  most: number;
+}
+
+const INDENT = '  ';
+/** Lines of the first journal that are shown as a sample. */
+const SAMPLE = 14;
+
+/** What an import did or would do; where it cannot be done, every reason by its row. */
+export function importText(outcome: ImportOutcome, { width, color, most }: Options): string {
+  const look = styles(color);
+  const lines =
+    outcome.problems.length > 0
+      ? problemLines(outcome, width, most, look)
+      : [...summaryLines(outcome, width, look), ...sampleLines(outcome, look), '', ...lastLines(outcome, width, look)];
+  return `${lines.join('\n')}\n`;
+}
+
+function problemLines({ problems }: ImportOutcome, width: number, most: number, look: Styles): string[] {
+  const lines = problems.slice(0, most).flatMap((problem) => {
+    const place = visible(placeOf(problem));
+    const head = `${place} error: `;
+    const [first, ...rest] = wrap(visible(problem.text), width, { hanging: 2, taken: widthOf(head) });
+    const fix = problem.hint === null ? [] : wrap(`fix: ${visible(problem.hint)}`, width - 2, { hanging: 5 });
+    return [
+      `${look.place(place)} ${look.error('error:')} ${first}`,
+      ...rest,
+      ...fix.map((line) => INDENT + line),
+      '',
+    ];
+  });
+  const more = problems.length - most;
+  if (more > 0) lines.push(`and ${more} more; --all shows them`, '');
+  const said = `${count(problems.length, 'problem')}, so nothing is written.`;
+  return [...lines, ...wrap(said, width).map(look.heading)];
+}
+
+function placeOf({ file, row, line, column }: ImportOutcome['problems'][number]): string {
+  const where = row !== null ? ` row ${row}` : line !== null ? ` line ${line}` : '';
+  return `${file}${where}${column === null ? '' : `, ${column}`}:`;
+}
+
+function summaryLines(outcome: ImportOutcome, width: number, look: Styles): string[] {
+  const { table, rows, skipped, journals, dates, unread, zeros, hints } = outcome;
+  const entries = journals.reduce((sum, journal) => sum + journal.entries, 0);
+  const assumed = journals.reduce((sum, journal) => sum + journal.assumed, 0);
+  const head = `${table}: ${count(rows, 'row')}, ${count(journals.length, 'journal')}, ${count(entries, 'entry', 'entries')}`;
+  const left = [...zeros].map(([key, times]) => `${key} in ${count(times, 'row')}`).join(', ');
+  const facts = [
+    skipped > 0 ? `left out as the mapping says: ${count(skipped, 'row')}` : null,
+    dates.order === null ? null : `dates are read ${dates.order} (${dates.because})`,
+    assumed > 0 ? `dates counted from other dates, which their notes say: ${assumed}` : null,
+    left === '' ? null : `not written, as the table says 0: ${left}`,
+    unread.length > 0 ? `columns that are not read: ${unread.join(', ')}` : null,
+    ...hints.map(({ row, text, times }) => {
+      const where = row === null ? '' : times > 1 ? ` (${times} times, first in row ${row})` : ` (row ${row})`;
+      return `hint: ${text}${where}`;
+    }),
+  ];
+  return [
+    ...wrap(visible(head), width).map(look.heading),
+    ...facts.flatMap((fact) =>
+      fact === null ? [] : wrap(visible(fact), width - 2, { hanging: 2 }).map((line) => INDENT + line),
+    ),
+  ];
+}
+
+function sampleLines({ journals: [first] }: ImportOutcome, look: Styles): string[] {
+  if (first === undefined) return [];
+  const lines = first.text.trimEnd().split('\n');
+  return [
+    '',
+    look.place(`${visible(first.path)}:`),
+    ...lines.slice(0, SAMPLE).map((line) => INDENT + visible(line)),
+    ...(lines.length > SAMPLE ? [`${INDENT}and ${count(lines.length - SAMPLE, 'line')} more`] : []),
+  ];
+}
+
+function lastLines({ written }: ImportOutcome, width: number, look: Styles): string[] {
+  const said = written
+    ? 'All of it is written. `nestlog check` reads it once more.'
+    : 'Nothing is written yet: without --dry-run it will be.';
+  return wrap(said, width).map(look.heading);
+}

@@ -1,0 +1,143 @@
+import type { JudgedMating } from '../../rules/match/mating.ts';
+import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
+import type { JudgedPair, MatchPage } from '../match.ts';
+import { ancestorsText, coefficient, percent } from './birds.ts';
+import { longDate } from './dates.ts';
+import { type Styles, styles } from './style.ts';
+import { visible } from './visible.ts';
+import { wrap } from './width.ts';
+import { count } from './words.ts';
+
+interface Options {
+  width: number;
+  color: boolean;
+}
+
+interface Layout {
+  width: number;
+  look: Styles;
+  limit: number | null;
+}
+
+/** Whom to pair with whom in the next season, with the reasons, and who is left over. */
+export function matchText({ day, room, limit, anew, species }: MatchPage, { width, color }: Options): string {
+  const look = styles(color);
+  const layout = { width, look, limit };
+  const title = ['For the next season', longDate(day), room].filter((part) => part !== null).join(' · ');
+  const [fruitful, barren] = [true, false].map((some) => species.filter(({ proposals }) => proposals.length > 0 === some));
+  const blocks = [
+    [...wrap(visible(title), width).map(look.heading), ...limitLine(layout)],
+    ...[...(fruitful ?? []), ...(barren ?? [])].flatMap((match) => speciesBlocks(match, layout)),
+    anew || species.every(({ kept }) => kept.length === 0) ? [] : stayLine(layout),
+    closing(layout),
+  ];
+  return laidOut(blocks);
+}
+
+/** A pair that there is, judged in the same way. */
+export function judgedPairText({ pair, limit, mating }: JudgedPair, { width, color }: Options): string {
+  const look = styles(color);
+  const layout = { width, look, limit };
+  const title = `${pair}: ${namesOf(mating)}`;
+  return laidOut([[...wrap(visible(title), width).map(look.heading), ...judgement(mating, layout)], closing(layout)]);
+}
+
+function laidOut(blocks: string[][]): string {
+  return blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => `${lines.join('\n')}\n`)
+    .join('\n');
+}
+
+function limitLine({ width, limit }: Layout): string[] {
+  return limit === null ? [] : wrap(`Only pairs whose young have an F of at most ${coefficient(limit)}.`, width);
+}
+
+function stayLine({ width }: Layout): string[] {
+  return wrap('Pairs that were not parted stay together. To think all pairs out anew: nestlog match --anew.', width);
+}
+
+const namesOf = ({ cock, hen }: Pick<JudgedMating, 'cock' | 'hen'>) => `${cock.id} × ${hen.id}`;
+
+function speciesBlocks(match: SpeciesMatch, layout: Layout): string[][] {
+  const { species, proposals, kept, leftOut } = match;
+  const { look, width } = layout;
+  const number = proposals.length === 0 ? 'no pair to propose' : `${count(proposals.length, 'pair')} proposed`;
+  return [
+    wrap(visible(`${species ?? 'species not recorded'} · ${number}`), width).map(look.heading),
+    ...proposals.map((proposal) => proposalLines(proposal, layout)),
+    keptLines(kept, layout),
+    leftOutLines(leftOut, layout),
+  ];
+}
+
+function proposalLines(proposal: Proposal, layout: Layout): string[] {
+  const { reasons, runnerUp } = proposal;
+  return [
+    `  ${layout.look.task(visible(namesOf(proposal)))}`,
+    ...judgement(proposal, layout),
+    ...(reasons.length === 0 ? [] : item('why', reasons.join('; '), layout)),
+    ...(runnerUp === null ? [] : item('next best', `${namesOf(runnerUp)}, ${short(runnerUp)}`, layout)),
+  ];
+}
+
+/** What the young would be, what that means, and what the numbers cannot know. */
+function judgement(mating: JudgedMating, layout: Layout): string[] {
+  const { inbreeding, meanKinship, through, zInbreeding, kin, cautions } = mating;
+  const { look, limit } = layout;
+  const figures = `F of the young ${coefficient(inbreeding)} · mean kinship ${coefficient(meanKinship)}`;
+  const beyond = limit !== null && inbreeding > limit + 1e-12 ? ` It is beyond your limit of ${coefficient(limit)}.` : '';
+  const close = inbreeding >= 1 / 16;
+  const words =
+    kin === null
+      ? 'no ancestor in common is known'
+      : `${close ? 'close kin: ' : ''}${kin}, through ${ancestorsText(through, 4)}. ${meaning(inbreeding)}${beyond}`;
+  const style = close ? look.watch : (text: string) => text;
+  const onZ = Math.abs(zInbreeding - inbreeding) < 1e-12 ? [] : item('on the Z', `${coefficient(zInbreeding)} for sons; daughters have one Z only`, layout);
+  return [
+    ...wrapped(figures, layout, 4),
+    ...wrapped(words, layout, 4).map(style),
+    ...onZ,
+    ...cautions.flatMap((caution) => item('check', caution, layout)),
+  ];
+}
+
+/** `Of their young's gene pairs 12.5 % are expected to be twice one ancestor's gene.` */
+function meaning(inbreeding: number): string {
+  return `Of the young’s gene pairs ${percentOf(inbreeding)} are expected to be one ancestor’s gene twice.`;
+}
+
+const percentOf = (share: number) => (share >= 0.1 ? `${Number((share * 100).toFixed(1))} %` : percent(share));
+
+const short = ({ inbreeding, kin, meanKinship }: JudgedMating) =>
+  `F ${coefficient(inbreeding)}${kin === null ? '' : ` (${kin})`}, mean kinship ${coefficient(meanKinship)}`;
+
+function item(label: string, text: string, layout: Layout): string[] {
+  return wrapped(`${label}: ${text}`, layout, 4);
+}
+
+function wrapped(text: string, { width }: Layout, indent: number): string[] {
+  return wrap(visible(text), width - indent, { hanging: 2 }).map((line) => ' '.repeat(indent) + line);
+}
+
+function keptLines(kept: readonly KeptPair[], layout: Layout): string[] {
+  if (kept.length === 0) return [];
+  const lines = kept.flatMap((pair) => wrapped(`${pair.pair}: ${namesOf(pair)}, ${short(pair)}`, layout, 4));
+  return ['  Stay together', ...lines];
+}
+
+/** By reason, as many birds often have the same. */
+function leftOutLines(leftOut: readonly LeftOut[], layout: Layout): string[] {
+  if (leftOut.length === 0) return [];
+  const byReason = new Map<string, string[]>();
+  for (const { one, why } of leftOut) byReason.set(why, [...(byReason.get(why) ?? []), one.id]);
+  const lines = [...byReason].flatMap(([why, ids]) => wrapped(`${ids.join(', ')}: ${why}`, layout, 4));
+  return ['  Not paired', ...lines];
+}
+
+function closing({ width, look }: Layout): string[] {
+  return wrap(
+    'F counts what is known: birds of unknown parents pass for unrelated. The more inbred young are, the oftener hidden faults show and the fewer hatch and live: in wild great tits hatching fell by about 7.5 % for each 10 % of F (van Noordwijk & Scharloo 1981, second hand). What is hidden in a line, how a bird is built and sings, which colours do not go together, and what local rules ask, is yours to judge.',
+    width,
+  ).map(look.muted);
+}

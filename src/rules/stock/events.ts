@@ -1,0 +1,65 @@
+import type { Day } from '../../days.ts';
+import { type Bird, clutchId } from '../../room/model.ts';
+import type { StockBird } from './stock.ts';
+
+/** One thing that happened to a bird. */
+export interface LifeEvent {
+  day: Day;
+  /** A few words: `weighed 8.4 g`. */
+  what: string;
+}
+
+/** A bird's life in order: from its hatching to what became of it. */
+export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
+  return [
+    ...beginnings(bird),
+    ...stays(bird),
+    ...mateships.flatMap(({ pair, cock, hen, from, to }) => [
+      { day: from, what: `put together in ${pair.id}: ${namesOf(cock)} and ${namesOf(hen)}` },
+      ...(to === null || to === bird.fate?.day ? [] : [{ day: to, what: `no longer together in ${pair.id}` }]),
+    ]),
+    ...bird.weights.map(({ day, grams }) => ({ day, what: `weighed ${grams} g` })),
+    ...bird.moult.map(({ day, state }) => ({ day, what: state === 'started' ? 'moult started' : 'moult done' })),
+    ...bird.treated.map(({ day, text }) => ({ day, what: `treated: ${text}` })),
+    ...bird.unwell.map(({ day, text }) => ({ day, what: `unwell: ${text}` })),
+    ...endings(bird),
+  ].sort((a, b) => a.day - b.day);
+}
+
+const namesOf = (names: readonly string[]) => (names.length === 0 ? 'unknown' : names.join(' or '));
+
+function beginnings(bird: Bird): LifeEvent[] {
+  const { hatched, clutch, ringed, ring, fledged, independent, arrived, listed, released } = bird;
+  const origin = listed?.origin?.text ?? null;
+  const events: [Day | null | undefined, string][] = [
+    [hatched?.to, clutch === null ? 'hatched' : `hatched in clutch ${clutchId(clutch)}`],
+    [ringed, `ringed ${ring ?? ''}`.trim()],
+    [fledged?.day, 'left the nest'],
+    [independent?.day, 'fed itself'],
+    [arrived, origin === null ? 'arrived' : `arrived: ${origin}`],
+    [released, 'let out of quarantine'],
+  ];
+  return events.flatMap(([day, what]) => (day === null || day === undefined ? [] : [{ day, what }]));
+}
+
+/** Where it was put, each time that this changed; where it hatched goes without saying. */
+function stays({ stays: all, clutch }: Bird): LifeEvent[] {
+  return all.flatMap(({ from, housing, nest }, index) => {
+    const before = all[index - 1];
+    const moved = housing !== null && housing !== before?.housing;
+    const fostered = nest !== null && nest !== (before?.nest ?? clutch?.pair);
+    const what = [
+      ...(fostered ? [`given to ${nest.id}`] : []),
+      ...(moved && (index > 0 || clutch === null) ? [`in ${housing}`] : []),
+    ];
+    return what.length === 0 ? [] : [{ day: from, what: what.join(', ') }];
+  });
+}
+
+function endings({ fate }: Bird): LifeEvent[] {
+  if (fate === null) return [];
+  const { kind, day } = fate;
+  const how = fate.kind === 'died' ? fate.cause : fate.how;
+  if (kind === 'died') return [{ day, what: how === null ? 'died' : `died: ${how}` }];
+  return [{ day, what: how ?? 'left' }];
+}

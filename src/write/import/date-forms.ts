@@ -1,0 +1,105 @@
+import { type Day, dayOf, daysInMonth, parseDay } from '../../days.ts';
+import { MONTHS } from '../../journal/grammar/date-text.ts';
+import { parseTime } from '../../journal/grammar/time-text.ts';
+
+/** In which order a date of figures alone names its parts. */
+export const dateOrders = ['day-first', 'month-first', 'year-first'] as const;
+
+export type DateOrder = (typeof dateOrders)[number];
+
+/** What a cell's text can mean as a date, before anybody decided on an order. */
+export type DateForm =
+  | { kind: 'day'; day: Day; time: number | null }
+  /** Figures whose order depends on the country; an order without a day in the calendar is null. */
+  | { kind: 'figures'; days: Record<DateOrder, Day | null>; shortYear: boolean }
+  /** A spreadsheet's own count of days, shown where a cell has lost its date format. */
+  | { kind: 'serial'; serial: number }
+  /** The shape of a date, but the calendar has no such day. */
+  | { kind: 'impossible' }
+  | { kind: 'unreadable' };
+
+/** The two systems in which spreadsheets count days. */
+export const serialSystems = ['1900', '1904'] as const;
+
+export type SerialSystem = (typeof serialSystems)[number];
+
+/** 1950 to 2099 in either system: other numbers of a date column are something else. */
+const SERIALS = { least: 16803, most: 73050 };
+
+const WEEKDAY = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+/i;
+
+/**
+ * Reads a date as people and spreadsheets write it. What depends on the country is left open.
+ *
+ * @example dateForm('31/05/2016') // figures: day-first 2016-05-31, no month-first
+ */
+export function dateForm(written: string): DateForm {
+  const text = written.trim().replace(WEEKDAY, '');
+  const clock = /^(\d{4}-\d{2}-\d{2})[T ](\d{1,2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(text);
+  if (clock !== null) {
+    const day = parseDay(clock[1] as string);
+    const time = parseTime(clock[2] as string);
+    return day === null ? { kind: 'impossible' } : { kind: 'day', day, time: time === 0 ? null : time };
+  }
+  const yearFirst =
+    /^(\d{4})([-/. ])(\d{1,2})\2(\d{1,2})$/.exec(text) ?? /^(\d{4})()(\d{2})(\d{2})$/.exec(text);
+  if (yearFirst !== null) return dayForm(Number(yearFirst[1]), Number(yearFirst[3]), Number(yearFirst[4]));
+  if (/^\d{5}(\.\d+)?$/.test(text)) {
+    const serial = Math.floor(Number(text));
+    return serial >= SERIALS.least && serial <= SERIALS.most
+      ? { kind: 'serial', serial }
+      : { kind: 'unreadable' };
+  }
+  return figures(text) ?? named(text) ?? { kind: 'unreadable' };
+}
+
+/** The day of a spreadsheet's number. The 1900 system counts a 29 February 1900 that never was. */
+export function serialDay(serial: number, system: SerialSystem): Day {
+  return serial + (system === '1900' ? dayOf(1899, 12, 30) : dayOf(1904, 1, 1));
+}
+
+/** `31/5/2016`, `31.05.16`: with dots the day stands first wherever dates are written so. */
+function figures(text: string): DateForm | null {
+  const match = /^(\d{1,2})([-/ ]|\. ?)(\d{1,2})\2(\d{4}|\d{2})$/.exec(text);
+  if (match === null) return null;
+  const [one, two, three] = [match[1], match[3], match[4]].map(Number) as [number, number, number];
+  const shortYear = match[4]?.length === 2;
+  const year = wholeYear(match[4] as string);
+  const dotted = match[2]?.startsWith('.') ?? false;
+  const days = {
+    'day-first': dayIn(year, two, one),
+    'month-first': dotted ? null : dayIn(year, one, two),
+    'year-first': shortYear && !dotted ? dayIn(wholeYear(match[1] as string), two, three) : null,
+  };
+  if (Object.values(days).every((day) => day === null)) return { kind: 'impossible' };
+  return dotted && !shortYear
+    ? { kind: 'day', day: days['day-first'] as Day, time: null }
+    : { kind: 'figures', days, shortYear };
+}
+
+/** `31 May 2016`, `31-May-16`, `May 31st, 2016`. */
+function named(text: string): DateForm | null {
+  const match =
+    /^(?<date>\d{1,2})(?:st|nd|rd|th)?[-. ]*(?<month>[a-z]{3,})\.?,?[- ]*(?<year>\d{4}|\d{2})$/i.exec(text) ??
+    /^(?<month>[a-z]{3,})\.? *(?<date>\d{1,2})(?:st|nd|rd|th)?,? +(?<year>\d{4})$/i.exec(text);
+  const { date = '', month = '', year = '' } = match?.groups ?? {};
+  const index = MONTHS.findIndex((name) => name.toLowerCase().startsWith(month.toLowerCase()));
+  return match === null || index < 0 ? null : dayForm(wholeYear(year), index + 1, Number(date));
+}
+
+function dayForm(year: number, month: number, date: number): DateForm {
+  const day = dayIn(year, month, date);
+  return day === null ? { kind: 'impossible' } : { kind: 'day', day, time: null };
+}
+
+function dayIn(year: number, month: number, date: number): Day | null {
+  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
+  return dayOf(year, month, date);
+}
+
+/** Two figures are 1969 to 2068, as POSIX has it (IEEE Std 1003.1, strptime, %y). */
+function wholeYear(digits: string): number {
+  const year = Number(digits);
+  if (digits.length > 2) return year;
+  return year >= 69 ? 1900 + year : 2000 + year;
+}

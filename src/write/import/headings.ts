@@ -1,0 +1,41 @@
+import { nearest } from '../../findings/nearest.ts';
+import { Fields, List, type Node, Text } from '../../journal/nodes.ts';
+import type { Mapping } from './mapping.ts';
+import type { ImportProblem } from './problem.ts';
+import { holesOf, plainHeading, templateOf } from './template.ts';
+
+/** Every heading that the mapping names. */
+export function headingsOf({ header, words, skip, log }: Mapping): Set<string> {
+  const named = new Set<string>([...words.keys()]);
+  const take = (source: string) => {
+    for (const { heading } of holesOf(templateOf(source))) named.add(heading);
+  };
+  for (const { source } of header.values()) take(source);
+  for (const { heading } of [...skip, ...log.flatMap(({ when }) => when)]) named.add(heading);
+  const walk = (node: Node): void => {
+    if (node instanceof Text) take(node.text);
+    else if (node instanceof List) node.items.forEach(walk);
+    else if (node instanceof Fields) for (const pair of node.pairs) pair.forEach(walk);
+  };
+  for (const { fields: entry } of log) walk(entry);
+  return named;
+}
+
+/** A problem for each heading of the mapping that the table does not have. */
+export function missingHeadings(mapping: Mapping, headings: readonly string[]): ImportProblem[] {
+  const known = new Set(headings.map(plainHeading));
+  return [...headingsOf(mapping)]
+    .filter((heading) => !known.has(plainHeading(heading)))
+    .map((heading) => {
+      const near = nearest(heading, headings);
+      const hint = near === null ? `the headings are ${headings.join(', ')}` : `did you mean <${near}>?`;
+      return {
+        file: mapping.file,
+        row: null,
+        line: null,
+        column: null,
+        text: `the table has no column <${heading}>`,
+        hint,
+      };
+    });
+}

@@ -1,0 +1,161 @@
+import { type Day, formatDay } from '../../days.ts';
+import { Fields } from '../../journal/nodes.ts';
+import { type ObservationKey, observations } from '../../journal/observations/index.ts';
+import { lineOf, scalar } from '../../journal/print.ts';
+import { schemaLine } from '../../journal/schema-files.ts';
+import { type DraftEntry, textNode } from './entry.ts';
+import { type HeaderKey, headerKeys } from './mapping.ts';
+import type { ImportProblem } from './problem.ts';
+
+/** What one row says: of which pair, and when what was seen there. */
+export interface DraftRow {
+  row: number;
+  header: ReadonlyMap<HeaderKey, string>;
+  entries: DraftEntry[];
+}
+
+/** A journal that is to be written. */
+export interface NewJournal {
+  pair: string;
+  /** Relative to the room, with `/`. */
+  path: string;
+  text: string;
+  entries: number;
+  /** Entries whose date was counted from another one. */
+  assumed: number;
+  /** The row that each line of the text comes from, by its 1-based number. */
+  rows: ReadonlyMap<number, number>;
+}
+
+interface Layout {
+  /** The table's name, and the day of the import. */
+  table: string;
+  today: Day;
+  /** Folder below `pairs/`, or empty. */
+  into: string;
+  /** Whether each row is a clutch of its own. */
+  numbered: boolean;
+}
+
+type Located = DraftEntry & { row: number };
+
+/** One journal a pair, its entries in the order in which they happened. */
+export function journalsOf(
+  rows: readonly DraftRow[],
+  layout: Layout,
+  problems: ImportProblem[],
+): NewJournal[] {
+  const pairs = new Map<string, DraftRow[]>();
+  for (const row of rows) {
+    const pair = row.header.get('pair') as string;
+    const known = pairs.get(pair);
+    if (known === undefined) pairs.set(pair, [row]);
+    else known.push(row);
+  }
+  const journals: NewJournal[] = [];
+  const files = new Map<string, string>();
+  for (const [pair, ofPair] of pairs) {
+    const path = ['pairs', layout.into, `${fileName(pair)}.yaml`].filter((part) => part !== '').join('/');
+    const other = files.get(path.toLowerCase());
+    if (other !== undefined) {
+      const text = `the pairs \`${other}\` and \`${pair}\` would share the file ${path}`;
+      problems.push(problem(layout.table, ofPair[0]?.row ?? null, text, 'give one of them another id'));
+    }
+    files.set(path.toLowerCase(), pair);
+    journals.push(journalOf(pair, path, ofPair, layout, problems));
+  }
+  return journals;
+}
+
+function journalOf(
+  pair: string,
+  path: string,
+  rows: DraftRow[],
+  layout: Layout,
+  problems: ImportProblem[],
+): NewJournal {
+  const header = headerOf(pair, rows, layout.table, problems);
+  const entries = (layout.numbered ? inClutches(rows) : rows)
+    .flatMap(({ row, entries: ofRow }) => ofRow.map((entry) => ({ ...entry, row })))
+    .sort((a, b) => a.date - b.date || orderOf(a) - orderOf(b));
+  const lines = [
+    schemaLine('pair', path),
+    `# From ${printable(layout.table)}, imported on ${formatDay(layout.today)}.`,
+    ...header,
+    'log:',
+  ];
+  const from = new Map<number, number>();
+  for (const entry of entries) {
+    lines.push(`  ${lineOf(entry.fields)}`);
+    from.set(lines.length, entry.row);
+  }
+  const assumed = entries.filter((entry) => entry.assumed).length;
+  return { pair, path, text: `${lines.join('\n')}\n`, entries: entries.length, assumed, rows: from };
+}
+
+/** Every row of a pair has to say the same of it. */
+function headerOf(pair: string, rows: readonly DraftRow[], file: string, problems: ImportProblem[]): string[] {
+  const lines: string[] = [];
+  for (const key of headerKeys) {
+    const said = rows.flatMap(({ row, header }) => {
+      const value = header.get(key);
+      return value === undefined ? [] : [{ row, value }];
+    });
+    const [first] = said;
+    if (first === undefined) continue;
+    lines.push(`${key}: ${scalar(first.value)}`);
+    const other = said.find(({ value }) => value !== first.value);
+    if (other === undefined) continue;
+    const text = `${key} of ${pair} is \`${other.value}\` here and \`${first.value}\` in row ${first.row}`;
+    problems.push(problem(file, other.row, text, 'one journal a pair: give the new pair an id of its own'));
+  }
+  return lines;
+}
+
+/** Numbers the clutches of a pair by their first dates, on all entries from the first egg on. */
+function inClutches(rows: readonly DraftRow[]): DraftRow[] {
+  const first = ({ entries }: DraftRow) => Math.min(...entries.map(({ date }) => date));
+  return [...rows]
+    .sort((a, b) => first(a) - first(b))
+    .map((row, index) => {
+      const laid = Math.min(...row.entries.filter((entry) => says(entry, 'laid')).map(({ date }) => date));
+      const entries = row.entries.map((entry) =>
+        entry.date < laid || says(entry, 'clutch') ? entry : pinned(entry, index + 1),
+      );
+      return { ...row, entries };
+    });
+}
+
+function pinned(entry: DraftEntry, clutch: number): DraftEntry {
+  const { pairs, at } = entry.fields;
+  const isFirst = ([key]: (typeof pairs)[0]) => ['date', 'time', 'after'].includes(key.text);
+  const number = [textNode('clutch'), textNode(String(clutch))] as const;
+  const ordered = [...pairs.filter(isFirst), number, ...pairs.filter((pair) => !isFirst(pair))];
+  return { ...entry, fields: new Fields(ordered, at) };
+}
+
+function says({ fields }: DraftEntry, name: string): boolean {
+  return fields.pairs.some(([key]) => key.text === name);
+}
+
+/** The place in its day of what an entry tells first. */
+function orderOf({ fields }: Located): number {
+  const orders = fields.pairs.flatMap(([{ text }]) =>
+    Object.hasOwn(observations, text) ? [observations[text as ObservationKey].order] : [],
+  );
+  return Math.min(...orders);
+}
+
+/** A file's name for an id: letters and figures of any script, and what is harmless everywhere. */
+function fileName(pair: string): string {
+  return pair.replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^\.+/, '-');
+}
+
+/** A name inside of a comment. */
+function printable(name: string): string {
+  return name.replace(/\p{C}/gu, ' ');
+}
+
+function problem(file: string, row: number | null, text: string, hint: string): ImportProblem {
+  return { file, row, line: null, column: null, text, hint };
+}

@@ -1,0 +1,90 @@
+import { kindOf } from '../../findings/codes.ts';
+import type { Finding } from '../../findings/finding.ts';
+import type { PairJournal } from '../../journal/entry.ts';
+import type { Clock } from '../../journal/future.ts';
+import { readRoom, type SourceFile } from '../../journal/record.ts';
+import { understandRoom } from '../../room/fold.ts';
+import type { NewJournal } from './journals.ts';
+import type { ImportProblem } from './problem.ts';
+
+/** Something to know about what was imported; it does not stand in the way. */
+export interface ImportHint {
+  /** The first row that it is about. */
+  row: number | null;
+  text: string;
+  /** How many rows say so. */
+  times: number;
+}
+
+/**
+ * Reads the room as it will be, and gives what is wrong in the new journals by the rows that they come from: an egg
+ * that hatches before it is laid, more young than eggs, a day that has not come.
+ */
+export function verify(
+  table: string,
+  existing: readonly SourceFile[],
+  journals: readonly NewJournal[],
+  clock: Clock,
+  problems: ImportProblem[],
+): ImportHint[] {
+  const byPath = new Map(journals.map((journal) => [journal.path, journal]));
+  const files = [...existing, ...journals.map(({ path, text }) => ({ path, text }))];
+  const record = readRoom(files, clock);
+  const known = record.pairs.filter(({ file }) => !byPath.has(file));
+  for (const journal of journals) problems.push(...overwritten(table, journal, existing, known));
+  if (problems.length > 0) return [];
+  const room = understandRoom(record, clock);
+  const hints = new Map<string, ImportHint>();
+  for (const finding of room.findings) {
+    const journal = byPath.get(finding.at.file);
+    if (journal === undefined) continue;
+    const row = journal.rows.get(finding.at.line) ?? firstRow(journal);
+    const { level, text, hint } = kindOf(finding);
+    if (level === 'error') problems.push(problemOf(table, row, finding, journal));
+    else addHint(hints, `${text(finding.args)}${suggestion(hint(finding.args))}`, row);
+  }
+  return [...hints.values()];
+}
+
+/** An import begins journals; it never changes one. */
+function overwritten(
+  file: string,
+  journal: NewJournal,
+  existing: readonly SourceFile[],
+  known: readonly PairJournal[],
+): ImportProblem[] {
+  const { pair, path } = journal;
+  const there =
+    known.find((one) => one.pair.text === pair)?.file ??
+    existing.find((one) => one.path.toLowerCase() === path.toLowerCase())?.path;
+  if (there === undefined) return [];
+  const text = `${pair} has a journal already, ${there}; it is never overwritten`;
+  return [{ file, row: firstRow(journal), line: null, column: null, text, hint: 'take the pair out of the table, or give it another id' }];
+}
+
+function problemOf(file: string, row: number | null, finding: Finding, { pair }: NewJournal): ImportProblem {
+  const { text, hint } = kindOf(finding);
+  return {
+    file,
+    row,
+    line: null,
+    column: null,
+    text: `${pair}: ${text(finding.args)}`,
+    hint: hint(finding.args),
+  };
+}
+
+/** The same sentence about several rows is said once. */
+function addHint(hints: Map<string, ImportHint>, text: string, row: number | null): void {
+  const known = hints.get(text);
+  if (known === undefined) hints.set(text, { row, text, times: 1 });
+  else known.times++;
+}
+
+function suggestion(hint: string | null): string {
+  return hint === null ? '' : `: ${hint}`;
+}
+
+function firstRow({ rows }: NewJournal): number | null {
+  return [...rows.values()][0] ?? null;
+}

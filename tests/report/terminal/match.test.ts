@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { run } from '../../../src/commands/match.ts';
+import { widthOf } from '../../../src/report/terminal/width.ts';
+import { runCommand } from '../../commands/run.ts';
+import { expectGolden } from '../../golden.ts';
+import { FAMILY_DAY, family } from '../family.ts';
+
+const text = async (width: number, options = {}) =>
+  (await runCommand({ run }, family, { on: FAMILY_DAY, width, options })).text;
+
+describe.each([80, 120])('at %i columns', (width) => {
+  it.each([
+    ['as it stands', 'match', {}],
+    ['with all pairs open and a limit', 'match-anew', { anew: true, maxInbreeding: 0.1 }],
+    ['one pair', 'match-pair', { pair: 'SF-3' }],
+  ])('%s', async (_, file, options) => {
+    const page = await text(width, options);
+    expectGolden(new URL(`golden/${file}-${width}.txt`, import.meta.url), page);
+    for (const line of page.split('\n')) expect(widthOf(line)).toBeLessThanOrEqual(width);
+  });
+});
+
+it('states close kin, says what it means and leaves the rest to the keeper', async () => {
+  const page = await text(200, { pair: 'SF-3' });
+  expect(page).toContain('close kin: grandsire and granddaughter');
+  expect(page).toContain('12.5 % are expected to be one ancestor’s gene twice');
+  expect(page).toContain('what local rules ask, is yours to judge');
+});

@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import type { Files } from '../../rooms.ts';
+import { alone, match, pairsOf } from './rooms.ts';
+
+const ON = '2026-05-17';
+
+/** A cock without a fault and one hen, of whom the line of the bird list says more. */
+function room(hen: string, more: Files = {}): Files {
+  return {
+    'birds.yaml': `birds:
+  - {id: C, species: zebra finch, sex: cock, hatched: 2024-01-01}
+  - {id: H, species: zebra finch, ${hen}}`,
+    ...more,
+  };
+}
+
+const why = (hen: string, more: Files = {}) => alone(match(room(hen, more), ON)).H;
+
+describe('left out of the proposals', () => {
+  it('nobody who is alive, here, sexed, old enough and free', () => {
+    expect(pairsOf(match(room('sex: hen, hatched: 2024-01-01'), ON))).toEqual(['C × H']);
+  });
+
+  it('a bird whose sex nobody knows', () => {
+    expect(why('hatched: 2024-01-01')).toBe('not sexed');
+  });
+
+  it('one that is too young by its profile, with the day on which it is not', () => {
+    expect(why('sex: hen, hatched: 2026-01-10')).toMatch(/^too young: 4 months, old enough on 2026-\d\d-\d\d$/);
+  });
+
+  it('one in quarantine, until that is over', () => {
+    const arrived = (day: string) => why(`sex: hen, hatched: 2024-01-01, log: [{date: ${day}, arrived: cage 3}]`);
+    expect(arrived('2026-05-01')).toBe('in quarantine until 31 May');
+    expect(arrived('2026-04-01')).toBeUndefined();
+  });
+
+  it('one that was let out earlier is free', () => {
+    const log = '[{date: 2026-05-01, arrived: cage 3}, {date: 2026-05-10, released: flight 1}]';
+    expect(why(`sex: hen, hatched: 2024-01-01, log: ${log}`)).toBeUndefined();
+  });
+
+  it('one that was unwell within a fortnight', () => {
+    expect(why('sex: hen, hatched: 2024-01-01, log: [{date: 2026-05-10, unwell: fluffed}]')).toBe(
+      'unwell on 10 May (fluffed)',
+    );
+    expect(why('sex: hen, hatched: 2024-01-01, log: [{date: 2026-05-02, unwell: fluffed}]')).toBeUndefined();
+  });
+
+  it('one in a pair that was not parted', () => {
+    const pair = 'pair: ZF-1\ncock: Z\nhen: H\nlog:\n  - {date: 2026-03-01, paired}';
+    expect(why('sex: hen, hatched: 2024-01-01', { 'ZF-1': pair })).toBe('in ZF-1, which stays together');
+  });
+
+  it('nobody whose mate has died', () => {
+    const pair = 'pair: ZF-1\ncock: Z\nhen: H\nlog:\n  - {date: 2026-03-01, paired}\n  - {date: 2026-04-01, died: cock}';
+    expect(why('sex: hen, hatched: 2024-01-01', { 'ZF-1': pair })).toBeUndefined();
+  });
+
+  it('the dead, the sold and the young in the nest', () => {
+    const { leftOut, proposals } = match(room('sex: hen, hatched: 2024-01-01, log: [{date: 2026-05-01, gone: sold}]'), ON);
+    expect(proposals).toEqual([]);
+    expect(leftOut.map(({ one }) => one.id)).toEqual(['C']);
+  });
+});
+
+describe('a hen that has laid as often as a year allows', () => {
+  const clutches = (days: string[]) => `
+    pair: ZF-1
+    species: zebra finch
+    cock: Z
+    hen: H
+    log:
+      - {date: 2025-01-01, paired}
+      ${days.map((day, i) => `- {date: ${day}, clutch: ${i + 1}, laid: 1}\n      - {date: ${day}, lost: {broken: 1}, time: 20:00}`).join('\n      ')}
+      - {date: 2026-05-01, parted}
+  `;
+  const limits = 'limits: {clutches-per-year: 3}';
+  const hen = 'sex: hen, hatched: 2024-01-01';
+
+  it('rests until the oldest of them is a year old', () => {
+    const log = clutches(['2025-08-01', '2025-11-01', '2026-02-01']);
+    expect(why(hen, { 'ZF-1': log, 'nestlog.yaml': limits })).toBe(
+      'resting: 3 clutches in a year, the limit is 3; free on 2026-08-01',
+    );
+  });
+
+  it('does not for clutches of more than a year ago', () => {
+    const log = clutches(['2025-05-01', '2025-11-01', '2026-02-01']);
+    expect(why(hen, { 'ZF-1': log, 'nestlog.yaml': limits })).toBeUndefined();
+  });
+});

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { formatDay } from '../../../src/days.ts';
+import { lifeOf } from '../../../src/rules/stock/events.ts';
+import type { Files } from '../../rooms.ts';
+import { birdIn, stock, threeGenerations } from './rooms.ts';
+
+const life = (files: Files, name: string, on = '2026-06-01') =>
+  lifeOf(birdIn(stock(files, on), name)).map(({ day, what }) => `${formatDay(day)} ${what}`);
+
+describe('a life', () => {
+  it('of a bird that was bred here', () => {
+    expect(life(threeGenerations, 'SON')).toEqual([
+      '2024-03-24 hatched in clutch LW-1/1',
+      '2024-04-12 left the nest',
+      '2024-05-01 fed itself',
+      '2025-05-01 in flight 3',
+      '2025-05-01 put together in LW-3: LW-1/1/c1 and GIRL',
+    ]);
+  });
+
+  it('of one that came from outside, and died', () => {
+    const files = {
+      'birds.yaml': `
+        birds:
+          - id: x
+            origin: the spring meeting
+            log:
+              - {date: 2026-01-02, arrived: cage 3}
+              - {date: 2026-01-20, weighed: 8.4, moult: started}
+              - {date: 2026-02-02, released: flight 1, treated: as the vet ordered}
+              - {date: 2026-03-01, unwell: fluffed}
+              - {date: 2026-03-03, died: unknown}
+      `,
+    };
+    expect(life(files, 'x')).toEqual([
+      '2026-01-02 arrived: the spring meeting',
+      '2026-01-02 in cage 3',
+      '2026-01-20 weighed 8.4 g',
+      '2026-01-20 moult started',
+      '2026-02-02 let out of quarantine',
+      '2026-02-02 in flight 1',
+      '2026-02-02 treated: as the vet ordered',
+      '2026-03-01 unwell: fluffed',
+      '2026-03-03 died: unknown',
+    ]);
+  });
+
+  it('tells of foster parents', () => {
+    const files = {
+      'LW-1': `
+        pair: LW-1
+        species: lavender waxbill
+        cock: A
+        hen: B
+        housing: flight 1
+        log:
+          - {date: 2026-03-01, laid: 1, clutch: 1}
+          - {date: 2026-03-14, hatched: 1}
+          - {date: 2026-03-16, fostered: {LW-2: c1}}
+      `,
+      'LW-2': 'pair: LW-2\ncock: P\nhen: Q\nhousing: flight 2\nlog:\n  - {date: 2026-02-01, paired}',
+    };
+    expect(life(files, 'LW-1/1/c1', '2026-03-20')).toEqual([
+      '2026-03-14 hatched in clutch LW-1/1',
+      '2026-03-16 given to LW-2, in flight 2',
+    ]);
+  });
+});
