@@ -33,7 +33,7 @@ export type ExitCode = 0 | 1;
 export interface CommandDefinition {
   /** Shown first in the help. */
   examples: [Example, ...Example[]];
-  arguments?: { name: string; description: string }[];
+  arguments?: CommandArgument[];
   options?: CommandOption[];
   /** `needed`: a folder that is a room, else exit 2 (the default). `optional`: any folder will do. */
   room?: 'needed' | 'optional';
@@ -44,11 +44,21 @@ interface Example {
   says: string;
 }
 
+interface CommandArgument {
+  /** As commander reads them: `<pair>`, `[name]`. */
+  name: string;
+  description: string;
+  /** The words that a shell offers for it, where its name does not say what it is. */
+  completes?: readonly string[];
+}
+
 interface CommandOption {
   /** As commander reads them: `--days <number>`. */
   flags: string;
   description: string;
   default?: unknown;
+  /** The words that a shell offers behind it, where its name does not say what it takes. */
+  completes?: readonly string[];
   /** Turns the text into the option's value, or throws a `UsageError` that says what would be right. */
   parse?: (text: string) => unknown;
 }

@@ -23,7 +23,13 @@ export const definition: CommandDefinition = {
     { line: 'nestlog export birds --format ndjson', says: 'one JSON object a line' },
   ],
   arguments: [{ name: '<table>', description: names }],
-  options: [{ flags: '--format <format>', description: `${formatNames} (default: csv, with --json json)`, parse: format }],
+  options: [
+    {
+      flags: '--format <format>',
+      description: `${formatNames} (default: csv, with --json json)`,
+      parse: format,
+    },
+  ],
 };
 
 /** Writes one table to stdout, for other programs. */

@@ -4,7 +4,7 @@ import { loadRoom } from '../journal/load.ts';
 import { importJson } from '../report/json/import.ts';
 import { importText } from '../report/terminal/import.ts';
 import { guessMapping } from '../write/import/guess.ts';
-import { planImport } from '../write/import/plan.ts';
+import { emptyPlan, planImport } from '../write/import/plan.ts';
 import { readTable } from '../write/import/table.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { isRoom } from './room-folder.ts';
@@ -48,10 +48,10 @@ export function run(context: Context<ImportOptions>): ExitCode {
   const most = options.all ? Number.POSITIVE_INFINITY : MOST;
   if (options.guess) {
     const reading = readTable(table.name, table.text);
-    if (reading.problems.length === 0) {
-      stdout.write(guessMapping(reading.table));
-      return 0;
-    }
+    const { problems } = reading;
+    if (problems.length === 0) stdout.write(guessMapping(reading.table));
+    else stdout.write(importText({ ...emptyPlan(table.name, problems), written: false }, { width, color, most }));
+    return problems.length > 0 ? 1 : 0;
   }
   if (options.map === undefined) {
     throw new UsageError('name the mapping with --map; --guess prints one to begin with');

@@ -19,6 +19,13 @@ export const commands: CommandEntry[] = [
     summary: 'a profile with the source of every value',
     load: () => import('./species.ts'),
   },
+  { name: 'import', summary: 'journals from a table', load: () => import('./import.ts') },
   { name: 'export', summary: 'tables for other programs', load: () => import('./export.ts') },
   { name: 'check', summary: 'every finding in the journals', load: () => import('./check.ts') },
+  { name: 'schema', summary: 'JSON Schemas and snippets for editors', load: () => import('./schema.ts') },
+  {
+    name: 'completion',
+    summary: 'what bash, zsh or fish offer at the Tab key',
+    load: () => import('./completion.ts'),
+  },
 ];

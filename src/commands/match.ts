@@ -19,17 +19,28 @@ export const definition: CommandDefinition = {
   examples: [
     { line: 'nestlog match', says: 'whom to pair with whom in the next season, and why' },
     { line: 'nestlog match "lavender waxbill" --keep LW-1', says: 'with LW-1 together, parted or not' },
-    { line: 'nestlog match --not LW-19-04 --max-inbreeding 6.25%', says: 'without a bird, and without close kin' },
+    {
+      line: 'nestlog match --not LW-19-04 --max-inbreeding 6.25%',
+      says: 'without a bird, and without close kin',
+    },
     { line: 'nestlog match --pair LW-1', says: 'a pair that there is, judged in the same way' },
   ],
   arguments: [{ name: '[species]', description: 'one species; without it every species' }],
   options: [
-    { flags: '--keep <pair>', description: 'a pair that is to stay or come together; may be repeated', parse: more },
+    {
+      flags: '--keep <pair>',
+      description: 'a pair that is to stay or come together; may be repeated',
+      parse: more,
+    },
     { flags: '--not <bird>', description: 'a bird to leave out; may be repeated', parse: more },
-    { flags: '--anew', description: 'pairs that were not parted are open to change as well, but for those to keep' },
+    {
+      flags: '--anew',
+      description: 'pairs that were not parted are open to change as well, but for those to keep',
+    },
     {
       flags: '--max-inbreeding <F>',
-      description: 'the highest inbreeding of young to propose, 0.125 or 12.5% (default: the limit in nestlog.yaml, or any)',
+      description:
+        'the highest inbreeding of young to propose, 0.125 or 12.5% (default: the limit in nestlog.yaml, or any)',
       parse: coefficient,
     },
     { flags: '--pair <pair>', description: 'judge this pair instead' },
@@ -88,5 +99,7 @@ function coefficient(text: string): number {
   const [, number, percent] = /^(\d+(?:\.\d+)?|\.\d+)\s*(%)?$/.exec(text) ?? [];
   const value = Number(number) / (percent === undefined ? 1 : 100);
   if (value >= 0 && value <= 1) return value;
-  throw new UsageError(`--max-inbreeding takes a number from 0 to 1 or a percentage, such as 0.125 or 12.5%, not \`${text}\``);
+  throw new UsageError(
+    `--max-inbreeding takes a number from 0 to 1 or a percentage, such as 0.125 or 12.5%, not \`${text}\``,
+  );
 }

@@ -42,7 +42,9 @@ export function speciesNamed(name: string, { record, stock }: OpenStock): string
   const kept = stock.birds.find(({ bird }) => bird.species?.toLowerCase() === name.toLowerCase());
   const species = kept?.bird.species ?? findSpecies(name, record.ownSpecies)?.species;
   if (species !== undefined) return species;
-  throw new UsageError(`no species is called \`${name}\`${suggested(suggestSpecies(name, record.ownSpecies))}`);
+  throw new UsageError(
+    `no species is called \`${name}\`${suggested(suggestSpecies(name, record.ownSpecies))}`,
+  );
 }
 
 function suggested(name: string | null): string {

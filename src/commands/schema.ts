@@ -21,7 +21,13 @@ export const definition: CommandDefinition = {
     { line: 'nestlog schema pair', says: 'the JSON Schema of a pair’s journal' },
     { line: 'nestlog schema snippets', says: 'an entry of today for every observation, for an editor' },
   ],
-  arguments: [{ name: '[kind]', description: `${schemaKinds.join(', ')} or snippets` }],
+  arguments: [
+    {
+      name: '[kind]',
+      description: `${schemaKinds.join(', ')} or snippets`,
+      completes: [...schemaKinds, 'snippets'],
+    },
+  ],
   options: [{ flags: '--write', description: `write the schemas into ${SCHEMA_FOLDER}/ of the room` }],
   room: 'optional',
 };

@@ -29,7 +29,10 @@ export const pairKeys = {
 } as const satisfies KeyTable;
 
 /** What the entries of its log may say. */
-export const pairLog: VisitGrammar = { observations, circumstances: ['time', 'after', 'clutch', 'site', 'note'] };
+export const pairLog: VisitGrammar = {
+  observations,
+  circumstances: ['time', 'after', 'clutch', 'site', 'note'],
+};
 
 export const pairShape: Shape = { log: 'entries' };
 

@@ -1,5 +1,6 @@
 import type { Place } from '../findings/finding.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
+import { isDependent } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
@@ -151,9 +152,11 @@ function clutchesFor(scene: Scene, ref: Extract<Ref, { form: 'egg' | 'chick' }>)
   return [...pair.clutches].reverse();
 }
 
-/** Of several with one number, the one for which it is possible; of several possible, the youngest. */
+/** Of several with one number, the one for which it is possible; of several possible, the one in the nest, else the youngest. */
 function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: Wanted<T>): T[] {
-  const possible = found.filter((one) => wanted.impossible(one) === null);
+  const all = found.filter((one) => wanted.impossible(one) === null);
+  const inCourse = all.filter((one) => ('laid' in one ? one.fate === null : isDependent(one)));
+  const possible = inCourse.length === 1 ? inCourse : all;
   if (possible.length > 1) {
     const [taken, other] = [possible[0] as T, possible[1] as T];
     report(scene, ref.at, 'which-clutch', {

@@ -38,6 +38,8 @@ export interface Brood {
   clocks: { egg: Egg; clock: EggClock }[];
   /** Days on which those of the eggs that may hatch are expected to. */
   hatch: Expected | null;
+  /** The same for all eggs here, the clear ones included: the days by which their time is over. */
+  term: Expected | null;
   /** Days on which the nestlings are expected to leave the nest. */
   fledge: Expected | null;
 }
@@ -81,9 +83,13 @@ function makeBrood(
     return clock === null ? [] : [{ egg, clock }];
   });
   const species = profile?.species ?? pair.species ?? '';
-  const starts = clocks
-    .filter(({ egg, clock }) => clock.running && mayHatch(egg))
-    .map(({ clock }) => clock.start);
+  const running = clocks.filter(({ clock }) => clock.running);
+  const incubation = (some: typeof clocks) =>
+    expected(
+      profile?.incubation?.value,
+      (range) => durations('incubation', species, range),
+      some.map(({ clock }) => clock.start),
+    );
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
@@ -98,7 +104,8 @@ function makeBrood(
     hatched: where === 'nest' ? hatchedAt(pair, clutch) : young,
     sitting: clutch === null ? null : sittingStart(clutch, room.day),
     clocks,
-    hatch: expected(profile?.incubation?.value, (range) => durations('incubation', species, range), starts),
+    hatch: incubation(running.filter(({ egg }) => mayHatch(egg))),
+    term: incubation(running),
     fledge: expected(
       profile?.fledging?.value,
       (range) => durations('fledging', species, range),

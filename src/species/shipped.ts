@@ -26,6 +26,11 @@ export function shippedNames(): string[] {
   return shippedProfiles.flatMap(names);
 }
 
+/** The common name of every shipped species, without reading a single value. */
+export function shippedSpecies(): string[] {
+  return shippedProfiles.flatMap((shipped) => names(shipped)[0] ?? []);
+}
+
 /** Built for the first name that is not simply a file's: most rooms never need it. */
 function index(): Map<string, Shipped> {
   byName ??= new Map(

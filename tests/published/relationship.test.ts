@@ -54,21 +54,33 @@ describe('lines bred the same way for generations (Wright 1921, Genetics 6:111; 
   }
 
   it('brother and sister: F = ¼ (1 + 2 F₁ + F₂)', () => {
-    expect(course((t) => `x${t} = x${t - 1} × y${t - 1}; y${t} = x${t - 1} × y${t - 1}`, 10).slice(1)).toEqual(
-      [1 / 4, 3 / 8, 1 / 2, 19 / 32, 43 / 64, 47 / 64, 201 / 256, 423 / 512, 55 / 64],
-    );
+    expect(
+      course((t) => `x${t} = x${t - 1} × y${t - 1}; y${t} = x${t - 1} × y${t - 1}`, 10).slice(1),
+    ).toEqual([1 / 4, 3 / 8, 1 / 2, 19 / 32, 43 / 64, 47 / 64, 201 / 256, 423 / 512, 55 / 64]);
   });
 
   it('young and their younger parent: the same numbers', () => {
-    expect(course((t) => `x${t} = x${t - 1} × ${t === 1 ? 'y' : `x${t - 2}`}`, 7).slice(1)).toEqual(
-      [1 / 4, 3 / 8, 1 / 2, 19 / 32, 43 / 64, 47 / 64],
-    );
+    expect(course((t) => `x${t} = x${t - 1} × ${t === 1 ? 'y' : `x${t - 2}`}`, 7).slice(1)).toEqual([
+      1 / 4,
+      3 / 8,
+      1 / 2,
+      19 / 32,
+      43 / 64,
+      47 / 64,
+    ]);
   });
 
   it('back to the same parent each time: towards ½', () => {
-    expect(course((t) => `x${t} = A × x${t - 1}`, 8)).toEqual(
-      [0, 1 / 4, 3 / 8, 7 / 16, 15 / 32, 31 / 64, 63 / 128, 127 / 256],
-    );
+    expect(course((t) => `x${t} = A × x${t - 1}`, 8)).toEqual([
+      0,
+      1 / 4,
+      3 / 8,
+      7 / 16,
+      15 / 32,
+      31 / 64,
+      63 / 128,
+      127 / 256,
+    ]);
   });
 
   it('half sibs, one cock and many hens: F = ⅛ (1 + 6 F₁ + F₂)', () => {
@@ -124,7 +136,9 @@ describe('Roan Gauntlet (Wright 1922, Am. Nat. 56:330; Lynch & Walsh 1998, ch. 7
 function matrix(named: Named, order: string[]): number[][] {
   const relationship = relate(named.pedigree);
   const numbers = order.map(named.of);
-  return numbers.map((one) => [...(relationship.kinshipTable([[one]], numbers)[0] ?? [])].map((kin) => 2 * kin));
+  return numbers.map((one) =>
+    [...(relationship.kinshipTable([[one]], numbers)[0] ?? [])].map((kin) => 2 * kin),
+  );
 }
 
 describe('matrices that books print', () => {
@@ -234,7 +248,9 @@ describe('founders, by enumeration of every segregation (definitions of Lacy 198
 
 /** Columns `id, sire, dam` and others of a comma-separated file without quotes. */
 function table(file: string): Record<string, string>[] {
-  const [head = '', ...rows] = readFileSync(join(reference as string, file), 'utf8').trim().split(/\r?\n/);
+  const [head = '', ...rows] = readFileSync(join(reference as string, file), 'utf8')
+    .trim()
+    .split(/\r?\n/);
   const names = head.split(',');
   return rows.map((row) => {
     const values = row.split(',');

@@ -9,17 +9,20 @@ const sum = (costs: number[][], of: [number, number][]) =>
 function everyWay(rows: number, columns: number[]): [number, number][][] {
   if (rows === 0) return [[]];
   return columns.flatMap((column) =>
-    everyWay(rows - 1, columns.filter((other) => other !== column)).map((rest): [number, number][] => [
-      ...rest,
-      [rows - 1, column],
-    ]),
+    everyWay(
+      rows - 1,
+      columns.filter((other) => other !== column),
+    ).map((rest): [number, number][] => [...rest, [rows - 1, column]]),
   );
 }
 
 it('is as cheap as the cheapest of all ways', () => {
-  const square = fc
-    .integer({ min: 1, max: 5 })
-    .chain((n) => fc.array(fc.array(fc.integer({ min: 0, max: 30 }), { minLength: n, maxLength: n }), { minLength: 1, maxLength: n }));
+  const square = fc.integer({ min: 1, max: 5 }).chain((n) =>
+    fc.array(fc.array(fc.integer({ min: 0, max: 30 }), { minLength: n, maxLength: n }), {
+      minLength: 1,
+      maxLength: n,
+    }),
+  );
   fc.assert(
     fc.property(square, (costs) => {
       const ways = everyWay(costs.length, [...(costs[0] as number[]).keys()]);

@@ -1,7 +1,5 @@
 import type { FindingKind } from '../codes.ts';
 
-const PIN = 'say which: `clutch: 2`, or refs such as e1 or c2';
-
 /** What can be wrong with what the journals say once they are read together. */
 export const roomCodes = {
   'unknown-species': {
@@ -100,7 +98,7 @@ export const roomCodes = {
   },
   'dead-bird': {
     level: 'error',
-    text: ({ who, did, why }) => `${who} ${did}? ${why}`,
+    text: ({ who, did, why }) => `${who} cannot have ${did}: ${why}`,
     hint: () => 'another bird, or a slip in one of the dates; a new mate is `paired: {hen: ID}`',
   },
   'hen-in-two-pairs': {
@@ -144,7 +142,7 @@ export const roomCodes = {
     level: 'hint',
     text: ({ did, taken, others }) =>
       `${did}: taken as ${taken}, but ${others} would do as well and count differently`,
-    hint: () => PIN,
+    hint: () => 'name them: refs such as e1 or c2',
   },
   'paired-anew': {
     level: 'hint',
@@ -154,7 +152,7 @@ export const roomCodes = {
   'hatched-though-clear': {
     level: 'hint',
     text: ({ who }) => `${who} hatched though the lamp had called it clear; the chick is believed`,
-    hint: () => PIN,
+    hint: () => 'if the lamp was right it came out of another egg: name that one, `hatched: e2`',
   },
   'counted-as-laid': {
     level: 'hint',

@@ -4,7 +4,8 @@ import type { FindingKind } from '../codes.ts';
 export const stockCodes = {
   'alike-names': {
     level: 'hint',
-    text: ({ name, other }) => `\`${name}\` and \`${other}\` differ only in capitals or blanks; they are taken for two`,
+    text: ({ name, other }) =>
+      `\`${name}\` and \`${other}\` differ only in capitals or blanks; they are taken for two`,
     hint: ({ other }) => `if it is the same one, write \`${other}\``,
   },
   'parent-younger': {

@@ -3,7 +3,7 @@ import { word } from '../grammar/values.ts';
 
 export const moult = observation({
   value: word('started', 'done'),
-  order: 200,
+  order: 156,
   look: false,
   example: 'moult: started',
   takes: 'started or done',

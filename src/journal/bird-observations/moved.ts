@@ -3,7 +3,7 @@ import { text } from '../grammar/values.ts';
 
 export const moved = observation({
   value: text,
-  order: 200,
+  order: 159,
   look: false,
   example: 'moved: flight 3',
   takes: 'the housing',

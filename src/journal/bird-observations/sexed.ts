@@ -3,7 +3,7 @@ import { word } from '../grammar/values.ts';
 
 export const sexed = observation({
   value: word('cock', 'hen'),
-  order: 200,
+  order: 158,
   look: false,
   example: 'sexed: hen',
   takes: 'cock or hen',

@@ -3,7 +3,7 @@ import { text } from '../grammar/values.ts';
 
 export const treated = observation({
   value: text,
-  order: 200,
+  order: 154,
   look: false,
   example: 'treated: as the vet ordered',
   takes: 'text',

@@ -3,7 +3,7 @@ import { text } from '../grammar/values.ts';
 
 export const unwell = observation({
   value: text,
-  order: 200,
+  order: 152,
   look: false,
   example: 'unwell: fluffed on the floor',
   takes: 'text',

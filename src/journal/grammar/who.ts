@@ -94,7 +94,11 @@ const whoOf = (zero: boolean) => whoInput.transform((node, context) => parseWho(
 export const who = whoOf(false).meta({ shape: 'who', least: 1, description: WHO_NOTE });
 
 /** As {@link who}, where none is worth saying: `candled: {fertile: 0, clear: 4}`. */
-export const whoOrNone = whoOf(true).meta({ shape: 'who', least: 0, description: `${WHO_NOTE}; 0 is allowed` });
+export const whoOrNone = whoOf(true).meta({
+  shape: 'who',
+  least: 0,
+  description: `${WHO_NOTE}; 0 is allowed`,
+});
 
 /** A count that may be 0, exact or not. */
 export const count = z

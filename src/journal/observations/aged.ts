@@ -4,7 +4,7 @@ import { who } from '../grammar/who.ts';
 
 export const aged = observation({
   value: map(number('days'), who).transform((pairs) => pairs.map(([days, whom]) => ({ days, who: whom }))),
-  order: 75,
+  order: 97,
   look: true,
   example: 'aged: {5: [e1, e2]}',
   takes: '{DAYS: who}',

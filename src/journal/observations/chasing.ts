@@ -7,7 +7,7 @@ export const chasing = observation({
     empty.transform(() => ({ by: null, at: null, level: null })),
     fields({ by: text, at: text, level: word('mild', 'hard', 'fierce') }),
   ]),
-  order: 200,
+  order: 151,
   look: false,
   example: 'chasing: {by: cock, at: hen, level: hard}',
   takes: 'nothing, or {by, at, level: mild, hard or fierce}',

@@ -6,7 +6,7 @@ export const moult = observation({
   value: map(word('started', 'done'), who).transform((pairs) =>
     pairs.map(([what, whom]) => ({ what, who: whom })),
   ),
-  order: 200,
+  order: 156,
   look: false,
   example: 'moult: {started: c1}',
   takes: '{started, done: who}',

@@ -8,7 +8,7 @@ export const moved = observation({
     text.transform((housing) => [{ who: null, housing }]),
     map(ref, text).transform((pairs) => pairs.map(([whom, housing]) => ({ who: whom, housing }))),
   ]),
-  order: 200,
+  order: 165,
   look: false,
   example: 'moved: {c1: flight 3}',
   takes: 'housing, or {who: housing}',

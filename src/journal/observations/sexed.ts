@@ -4,7 +4,7 @@ import { who } from '../grammar/who.ts';
 
 export const sexed = observation({
   value: map(word('cock', 'hen'), who).transform((pairs) => pairs.map(([sex, whom]) => ({ sex, who: whom }))),
-  order: 200,
+  order: 158,
   look: false,
   example: 'sexed: {cock: [c1, c2], hen: c3}',
   takes: '{cock, hen: who}',

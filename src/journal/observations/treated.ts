@@ -8,7 +8,7 @@ export const treated = observation({
     text.transform((what) => [{ who: null, what }]),
     map(ref, text).transform((pairs) => pairs.map(([whom, what]) => ({ who: whom, what }))),
   ]),
-  order: 200,
+  order: 154,
   look: false,
   example: 'treated: {hen: as the vet ordered}',
   takes: 'text, or {who: text}',

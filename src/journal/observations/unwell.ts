@@ -4,7 +4,7 @@ import { ref } from '../grammar/who.ts';
 
 export const unwell = observation({
   value: map(ref, text).transform((pairs) => pairs.map(([whom, what]) => ({ who: whom, what }))),
-  order: 200,
+  order: 152,
   look: false,
   example: 'unwell: {hen: fluffed and straining}',
   takes: '{who: text}',

@@ -10,7 +10,7 @@ const GENERATIONS = 4;
 
 /** One bird’s life for programs. */
 export function birdJson(portrait: Portrait, { day, of }: Pick<Stock, 'day' | 'of'>): string {
-  const { one, origin, through, asClose, known, speciesMean, mates, life } = portrait;
+  const { one, origin, through, kin, known, speciesMean, mates, life } = portrait;
   const { bird, parents } = one;
   return jsonText({
     nestlog: 1,
@@ -21,7 +21,7 @@ export function birdJson(portrait: Portrait, { day, of }: Pick<Stock, 'day' | 'o
     pedigree: pedigreeData(one.ancestor, GENERATIONS, of),
     known,
     through: through.map(({ founder, share }) => ({ ancestor: founder, share })),
-    asClose,
+    kin,
     speciesMeanKinship: speciesMean,
     mates: mates.map(({ id, times, young }) => ({
       mate: id,
@@ -46,7 +46,8 @@ interface PedigreeData {
 
 function pedigreeData(one: Ancestor, left: number, of: Stock['of']): PedigreeData {
   const { id, bird, sire, dam } = one;
-  const parent = (which: Ancestor | null) => (which === null || left === 0 ? null : pedigreeData(which, left - 1, of));
+  const parent = (which: Ancestor | null) =>
+    which === null || left === 0 ? null : pedigreeData(which, left - 1, of);
   const inbreeding = bird === null ? null : (of(bird)?.inbreeding ?? null);
   return { id, ring: bird?.ring ?? null, inbreeding, sire: parent(sire), dam: parent(dam) };
 }

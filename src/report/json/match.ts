@@ -28,7 +28,17 @@ export function judgedPairJson({ day, pair, limit, mating }: JudgedPair): string
   return jsonText({ nestlog: 1, date: formatDay(day), maxInbreeding: limit, pair, ...matingData(mating) });
 }
 
-function matingData({ cock, hen, inbreeding, zInbreeding, meanKinship, cost, kin, through, cautions }: JudgedMating) {
+function matingData({
+  cock,
+  hen,
+  inbreeding,
+  zInbreeding,
+  meanKinship,
+  cost,
+  kin,
+  through,
+  cautions,
+}: JudgedMating) {
   return {
     cock: cock.id,
     hen: hen.id,

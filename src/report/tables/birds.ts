@@ -16,21 +16,57 @@ export const birdColumns: readonly Column[] = [
   { name: 'ring', doc: 'the code on its ring', value: ({ bird }) => bird.ring },
   { name: 'species', doc: 'common name', value: ({ bird }) => bird.species },
   { name: 'sex', doc: 'cock or hen', value: ({ bird }) => bird.sex },
-  { name: 'hatched', doc: 'the day, or the last on which it can have been', value: ({ bird }) => dayOrNull(bird.hatched?.to) },
-  { name: 'hatchedFrom', doc: 'the first day on which it can have been', value: ({ bird }) => dayOrNull(bird.hatched?.from) },
-  { name: 'sire', doc: 'id; nothing where it is not known for sure', value: ({ parents }) => parents.sire.id },
+  {
+    name: 'hatched',
+    doc: 'the day, or the last on which it can have been',
+    value: ({ bird }) => dayOrNull(bird.hatched?.to),
+  },
+  {
+    name: 'hatchedFrom',
+    doc: 'the first day on which it can have been',
+    value: ({ bird }) => dayOrNull(bird.hatched?.from),
+  },
+  {
+    name: 'sire',
+    doc: 'id; nothing where it is not known for sure',
+    value: ({ parents }) => parents.sire.id,
+  },
   { name: 'dam', doc: 'id; nothing where it is not known for sure', value: ({ parents }) => parents.dam.id },
   { name: 'status', doc: 'here, unaccounted, gone, died or expected', value: ({ status }) => status },
-  { name: 'age', doc: 'chick, fledgling, young or adult; only of birds that are here', value: ({ age }) => age },
+  {
+    name: 'age',
+    doc: 'chick, fledgling, young or adult; only of birds that are here',
+    value: ({ age }) => age,
+  },
   { name: 'housing', doc: 'where it lives; only of birds that are here', value: ({ housing }) => housing },
-  { name: 'pair', doc: 'the pair that it is in', value: ({ mateships }) => mateships.findLast(({ to }) => to === null)?.pair.id ?? null },
-  { name: 'chick', doc: 'the chick of a journal that it was, PAIR/CLUTCH/CHICK', value: ({ bird }) => (bird.clutch === null ? null : refOf(bird)) },
+  {
+    name: 'pair',
+    doc: 'the pair that it is in',
+    value: ({ mateships }) => mateships.findLast(({ to }) => to === null)?.pair.id ?? null,
+  },
+  {
+    name: 'chick',
+    doc: 'the chick of a journal that it was, PAIR/CLUTCH/CHICK',
+    value: ({ bird }) => (bird.clutch === null ? null : refOf(bird)),
+  },
   { name: 'left', doc: 'the day on which it died or left', value: ({ bird }) => dayOrNull(bird.fate?.day) },
-  { name: 'how', doc: 'cause of death, or sold, given, swapped, lent, escaped', value: ({ bird }) => howOf(bird.fate) },
+  {
+    name: 'how',
+    doc: 'cause of death, or sold, given, swapped, lent, escaped',
+    value: ({ bird }) => howOf(bird.fate),
+  },
   { name: 'origin', doc: 'where it came from', value: ({ bird }) => bird.listed?.origin?.text ?? null },
   { name: 'owner', doc: 'whose it is', value: ({ bird }) => bird.listed?.owner?.text ?? null },
-  { name: 'inbreeding', doc: 'F; nothing where the pedigree runs in a circle', value: ({ inbreeding }) => inbreeding },
-  { name: 'meanKinship', doc: 'with all of its species here; only of birds that are here', value: ({ meanKinship }) => meanKinship },
+  {
+    name: 'inbreeding',
+    doc: 'F; nothing where the pedigree runs in a circle',
+    value: ({ inbreeding }) => inbreeding,
+  },
+  {
+    name: 'meanKinship',
+    doc: 'with all of its species here; only of birds that are here',
+    value: ({ meanKinship }) => meanKinship,
+  },
 ];
 
 /** One bird as a row. */

@@ -13,7 +13,10 @@ interface ColumnsOptions {
 const GAP = 2;
 
 /** Rows of cells below one another, each column as wide as its widest cell. The first row is the head. */
-export function columns(rows: readonly string[][], { width, indent, right = [], cut }: ColumnsOptions): string[] {
+export function columns(
+  rows: readonly string[][],
+  { width, indent, right = [], cut }: ColumnsOptions,
+): string[] {
   const number = Math.max(...rows.map((row) => row.length));
   const widths = Array.from({ length: number }, (_, column) =>
     rows.reduce((widest, row) => Math.max(widest, widthOf(row[column] ?? '')), 0),

@@ -24,7 +24,9 @@ export function matchText({ day, room, limit, anew, species }: MatchPage, { widt
   const look = styles(color);
   const layout = { width, look, limit };
   const title = ['For the next season', longDate(day), room].filter((part) => part !== null).join(' · ');
-  const [fruitful, barren] = [true, false].map((some) => species.filter(({ proposals }) => proposals.length > 0 === some));
+  const [fruitful, barren] = [true, false].map((some) =>
+    species.filter(({ proposals }) => proposals.length > 0 === some),
+  );
   const blocks = [
     [...wrap(visible(title), width).map(look.heading), ...limitLine(layout)],
     ...[...(fruitful ?? []), ...(barren ?? [])].flatMap((match) => speciesBlocks(match, layout)),
@@ -39,7 +41,10 @@ export function judgedPairText({ pair, limit, mating }: JudgedPair, { width, col
   const look = styles(color);
   const layout = { width, look, limit };
   const title = `${pair}: ${namesOf(mating)}`;
-  return laidOut([[...wrap(visible(title), width).map(look.heading), ...judgement(mating, layout)], closing(layout)]);
+  return laidOut([
+    [...wrap(visible(title), width).map(look.heading), ...judgement(mating, layout)],
+    closing(layout),
+  ]);
 }
 
 function laidOut(blocks: string[][]): string {
@@ -50,11 +55,16 @@ function laidOut(blocks: string[][]): string {
 }
 
 function limitLine({ width, limit }: Layout): string[] {
-  return limit === null ? [] : wrap(`Only pairs whose young have an F of at most ${coefficient(limit)}.`, width);
+  return limit === null
+    ? []
+    : wrap(`Only pairs whose young have an F of at most ${coefficient(limit)}.`, width);
 }
 
 function stayLine({ width }: Layout): string[] {
-  return wrap('Pairs that were not parted stay together. To think all pairs out anew: nestlog match --anew.', width);
+  return wrap(
+    'Pairs that were not parted stay together. To think all pairs out anew: nestlog match --anew.',
+    width,
+  );
 }
 
 const namesOf = ({ cock, hen }: Pick<JudgedMating, 'cock' | 'hen'>) => `${cock.id} × ${hen.id}`;
@@ -62,7 +72,8 @@ const namesOf = ({ cock, hen }: Pick<JudgedMating, 'cock' | 'hen'>) => `${cock.i
 function speciesBlocks(match: SpeciesMatch, layout: Layout): string[][] {
   const { species, proposals, kept, leftOut } = match;
   const { look, width } = layout;
-  const number = proposals.length === 0 ? 'no pair to propose' : `${count(proposals.length, 'pair')} proposed`;
+  const number =
+    proposals.length === 0 ? 'no pair to propose' : `${count(proposals.length, 'pair')} proposed`;
   return [
     wrap(visible(`${species ?? 'species not recorded'} · ${number}`), width).map(look.heading),
     ...proposals.map((proposal) => proposalLines(proposal, layout)),
@@ -86,14 +97,18 @@ function judgement(mating: JudgedMating, layout: Layout): string[] {
   const { inbreeding, meanKinship, through, zInbreeding, kin, cautions } = mating;
   const { look, limit } = layout;
   const figures = `F of the young ${coefficient(inbreeding)} · mean kinship ${coefficient(meanKinship)}`;
-  const beyond = limit !== null && inbreeding > limit + 1e-12 ? ` It is beyond your limit of ${coefficient(limit)}.` : '';
+  const beyond =
+    limit !== null && inbreeding > limit + 1e-12 ? ` It is beyond your limit of ${coefficient(limit)}.` : '';
   const close = inbreeding >= 1 / 16;
   const words =
     kin === null
       ? 'no ancestor in common is known'
       : `${close ? 'close kin: ' : ''}${kin}, through ${ancestorsText(through, 4)}. ${meaning(inbreeding)}${beyond}`;
   const style = close ? look.watch : (text: string) => text;
-  const onZ = Math.abs(zInbreeding - inbreeding) < 1e-12 ? [] : item('on the Z', `${coefficient(zInbreeding)} for sons; daughters have one Z only`, layout);
+  const onZ =
+    Math.abs(zInbreeding - inbreeding) < 1e-12
+      ? []
+      : item('on the Z', `${coefficient(zInbreeding)} for sons; daughters have one Z only`, layout);
   return [
     ...wrapped(figures, layout, 4),
     ...wrapped(words, layout, 4).map(style),
@@ -107,7 +122,8 @@ function meaning(inbreeding: number): string {
   return `Of the young’s gene pairs ${percentOf(inbreeding)} are expected to be one ancestor’s gene twice.`;
 }
 
-const percentOf = (share: number) => (share >= 0.1 ? `${Number((share * 100).toFixed(1))} %` : percent(share));
+const percentOf = (share: number) =>
+  share >= 0.1 ? `${Number((share * 100).toFixed(1))} %` : percent(share);
 
 const short = ({ inbreeding, kin, meanKinship }: JudgedMating) =>
   `F ${coefficient(inbreeding)}${kin === null ? '' : ` (${kin})`}, mean kinship ${coefficient(meanKinship)}`;

@@ -27,7 +27,9 @@ export function stockText(page: StockPage, { width, color }: Options): string {
   const title = [longDate(day), room].filter((part) => part !== null).join(' · ');
   const blocks = [
     [...wrap(visible(title), width).map(look.heading), ...wrap(summary(page), width)],
-    ...groups.map((group) => (gone ? goneLines(group, day, width, look) : groupLines(group, day, width, look))),
+    ...groups.map((group) =>
+      gone ? goneLines(group, day, width, look) : groupLines(group, day, width, look),
+    ),
     unaccountedLines(unaccounted, width),
     groups.some(({ living }) => living !== null) ? legend(width, look) : [],
   ];
@@ -107,10 +109,14 @@ function diversityLines(group: GroupDiversity, who: string, width: number, look:
   const figures =
     `${who} (${birds}): mean kinship ${coefficient(meanKinship)}, gene diversity ${percent(geneDiversity)}, ` +
     `founder genomes ${founderGenomes.toFixed(1)}`;
-  const shown = founders.slice(0, FOUNDERS).map(({ founder, share }) => `${visible(founder)} ${percent(share)}`);
+  const shown = founders
+    .slice(0, FOUNDERS)
+    .map(({ founder, share }) => `${visible(founder)} ${percent(share)}`);
   const more = founders.length - shown.length;
   const from = `founders: ${shown.join(', ')}${more > 0 ? `, ${more} more` : ''}; as even as ${founderEquivalents.toFixed(1)}`;
-  return [figures, from].flatMap((text) => wrap(text, width - INDENT, { hanging: 2 }).map((line) => look.muted(indented(line))));
+  return [figures, from].flatMap((text) =>
+    wrap(text, width - INDENT, { hanging: 2 }).map((line) => look.muted(indented(line))),
+  );
 }
 
 function goneLines(group: StockGroup, day: Day, width: number, look: Styles): string[] {
@@ -128,7 +134,12 @@ function goneLines(group: StockGroup, day: Day, width: number, look: Styles): st
         how.filter((part) => part !== null).join(': '),
       ];
     });
-  const [first = '', ...others] = table([['when', 'bird', 'ring', 'sex', 'age', 'what became of it'], ...rows], [4], 5, width);
+  const [first = '', ...others] = table(
+    [['when', 'bird', 'ring', 'sex', 'age', 'what became of it'], ...rows],
+    [4],
+    5,
+    width,
+  );
   return [look.heading(`${speciesName(group)} · ${group.birds.length}`), look.muted(first), ...others];
 }
 

@@ -1,4 +1,5 @@
 import { chooseBirds } from '../choose.ts';
+import { clearRank } from '../fertility.ts';
 import { addUnseenEgg, fledging, hatch, isDependent, openClutch, whyNotAlive } from '../lives.ts';
 import type { Bird, Clutch } from '../model.ts';
 import type { Scene } from '../scene.ts';
@@ -35,6 +36,9 @@ function isOver(clutch: Clutch): boolean {
 /** A fledgling of a nest that was never looked into: it hatched a fledging age ago. */
 function unseenNestling(scene: Scene, clutch: Clutch): Bird {
   const { low, high } = fledging(scene.pair.profile);
-  const egg = addUnseenEgg(clutch, scene.day - low);
+  const open = clutch.eggs
+    .filter((one) => one.fate === null)
+    .sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
+  const egg = open[0] ?? addUnseenEgg(clutch, scene.day - low);
   return hatch(scene.fold, egg, { from: scene.day - high, to: scene.day - low }, scene.day);
 }

@@ -22,7 +22,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   if (left === null) return;
   const eggs = chooseEggs(scene, left, {
     did: 'hatched',
-    among: eggsInReach(pair),
+    among: eggsInReach(pair).filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: clearRank,
     kind: (egg) => `${egg.lamp.at(-1)?.saw ?? ''}`,
@@ -59,6 +59,11 @@ function takePlaceholders(scene: Scene, who: Who): Who | null {
     left -= 1;
   }
   return left === 0 ? null : { ...who, count: left };
+}
+
+/** By count nobody means an egg that has lain for months; by its ref it may still be named. */
+function longPast(egg: Egg, day: number): boolean {
+  return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
 }
 
 /** An egg cannot hatch in less than half the shortest incubation after it was laid. */

@@ -126,8 +126,13 @@ export const fledgeWindow: FindAnchors = (brood) => {
   ];
 };
 
-function fledgings({ hatched }: Brood): Day[] {
-  return hatched.flatMap((bird) => (bird.fledged === null ? [] : [bird.fledged.day]));
+/** Days on which young left this very nest; who was brought elsewhere fledged there. */
+function fledgings({ hatched, pair }: Brood): Day[] {
+  return hatched.flatMap(({ fledged, stays }) => {
+    if (fledged === null) return [];
+    const nest = stays.findLast(({ from }) => from <= fledged.day)?.nest;
+    return nest === pair || nest === null ? [fledged.day] : [];
+  });
 }
 
 /** The first and the last of the young to leave this nest. */

@@ -20,5 +20,7 @@ export function inHandsOffDays({ hatch, hatched, young, profile }: Brood, day: D
   const nestlings = young.filter((bird) => bird.fledged === null && bird.hatched !== null);
   if (fledging === undefined || nestlings.length === 0) return false;
   const eldest = Math.min(...nestlings.map((bird) => hatchedOn(bird)?.from ?? day));
-  return day >= eldest + fledging.low - BEFORE_FLEDGING;
+  // Where young leave early, rings still go on first.
+  const ringAge = profile?.ringAge?.value.high ?? 0;
+  return day >= eldest + Math.max(fledging.low - BEFORE_FLEDGING, Math.min(ringAge + 1, fledging.low - 2));
 }

@@ -203,7 +203,8 @@ export const milestones = [
     },
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
-    lapses: never,
+    // Where it only helps, nobody is told that it is late.
+    lapses: (_anchor, { to }, { profile }) => (profile?.liveFood?.value === 'required' ? null : to),
   },
   {
     task: 'hatch',
@@ -245,18 +246,18 @@ export const milestones = [
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
     needsLook: true,
     anchors: (brood) => {
-      const { eggs, young, hatch, hatched, room } = brood;
+      const { eggs, young, term, room } = brood;
       if (eggs.length === 0) return [];
       const empty = anchors.nestEmpty(brood)[0];
       if (empty !== undefined) return [{ ...empty, who: eggs }];
-      if (hatch === null || room.day <= hatch.to || young.length + hatched.length > 0) return [];
+      if (term === null || room.day <= term.to || young.length > 0) return [];
       const start = anchors.sitting(brood)[0];
-      const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(hatch.to)}`;
-      return [{ span: { from: hatch.to + 2, to: hatch.to + 4 }, says, who: eggs }];
+      const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
+      return [{ span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
     },
-    window: (anchor, brood) => ({
-      ...days(0, brood.hatched.length > 0 ? 3 : 0, SAFE_EARLY)(anchor),
-      days: brood.hatched.length > 0 ? '' : '+ 2–4 d',
+    window: (anchor) => ({
+      ...days(0, anchor.span.from === anchor.span.to ? 3 : 0, SAFE_EARLY)(anchor),
+      days: anchor.span.from === anchor.span.to ? '' : '+ 2–4 d',
     }),
     done: is.noEggHere,
     moot: () => false,

@@ -83,6 +83,7 @@ function emptyBrood(room: Room, pair: Brood['pair']): Brood {
     sitting: null,
     clocks: [],
     hatch: null,
+    term: null,
     fledge: null,
   };
 }

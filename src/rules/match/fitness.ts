@@ -27,7 +27,12 @@ export function whyNotFit(one: StockBird, { room, stock, not, spokenFor }: Fitne
   if (one.bird.sex === null) return 'not sexed';
   const pair = spokenFor.get(one);
   if (pair !== undefined) return `in ${pair}, which stays together`;
-  return tooYoung(one, room.day) ?? inQuarantine(one, room.day) ?? unwell(one, room.day) ?? resting(one, room, stock);
+  return (
+    tooYoung(one, room.day) ??
+    inQuarantine(one, room.day) ??
+    unwell(one, room.day) ??
+    resting(one, room, stock)
+  );
 }
 
 function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
@@ -54,12 +59,18 @@ function unwell({ bird }: StockBird, day: Day): string | null {
 const YEAR = 365;
 
 /** A hen that has laid as many clutches as a year allows rests until the oldest of them is a year old. */
-function resting({ bird, profile }: StockBird, { pairs, day, settings }: Room, { find }: Stock): string | null {
+function resting(
+  { bird, profile }: StockBird,
+  { pairs, day, settings }: Room,
+  { find }: Stock,
+): string | null {
   const limit = settings.limits.clutchesPerYear ?? profile?.clutchesPerYear?.value.high ?? null;
   if (bird.sex !== 'hen' || limit === null) return null;
   const isHers = ({ hen, eggs, opened }: Clutch) =>
     hen.length === 1 && eggs.length > 0 && day - opened < YEAR && find(hen[0] as string) === bird;
-  const opened = pairs.flatMap(({ clutches }) => clutches.filter(isHers).map((clutch) => clutch.opened)).sort((a, b) => a - b);
+  const opened = pairs
+    .flatMap(({ clutches }) => clutches.filter(isHers).map((clutch) => clutch.opened))
+    .sort((a, b) => a - b);
   if (opened.length < limit) return null;
   const free = (opened[opened.length - limit] as Day) + YEAR;
   const clutches = opened.length === 1 ? '1 clutch' : `${opened.length} clutches`;

@@ -2,9 +2,9 @@ import type { Day } from '../../days.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
-import type { Stock, StockBird } from '../stock/stock.ts';
 import { kinOf } from '../stock/kin.ts';
 import { breedingAge } from '../stock/life.ts';
+import type { Stock, StockBird } from '../stock/stock.ts';
 
 /** A cock and a hen, and what their young would be. */
 export interface Mating {
@@ -57,7 +57,11 @@ export function judge(mating: Mating, stock: Stock): JudgedMating {
       founder: ancestors[ancestor]?.id as string,
       share,
     })),
-    cautions: [...[cock, hen].flatMap(doubts), ...unknownAge([cock, hen], stock.day), ...sameOrigin(cock, hen)],
+    cautions: [
+      ...[cock, hen].flatMap(doubts),
+      ...unknownAge([cock, hen], stock.day),
+      ...sameOrigin(cock, hen),
+    ],
   };
 }
 
@@ -66,8 +70,12 @@ function doubts({ id, parents, inbreeding }: StockBird): string[] {
   const { sire, dam } = parents;
   return [
     ...(sire.doubt === null ? [] : [`the sire of ${id} is not certain: ${sire.doubt}`]),
-    ...(dam.doubt === null || dam.doubt === sire.doubt ? [] : [`the dam of ${id} is not certain: ${dam.doubt}`]),
-    ...(inbreeding === null ? [`the pedigree of ${id} runs in a circle: it is closer kin than these numbers say`] : []),
+    ...(dam.doubt === null || dam.doubt === sire.doubt
+      ? []
+      : [`the dam of ${id} is not certain: ${dam.doubt}`]),
+    ...(inbreeding === null
+      ? [`the pedigree of ${id} runs in a circle: it is closer kin than these numbers say`]
+      : []),
   ];
 }
 

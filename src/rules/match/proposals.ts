@@ -1,9 +1,9 @@
 import type { Room } from '../../room/fold.ts';
 import { cheapestAssignment } from '../../statistics/assignment.ts';
+import { kinOf } from '../stock/kin.ts';
 import { bySpecies, type Stock, type StockBird } from '../stock/stock.ts';
 import { type FitnessContext, whyNotFit } from './fitness.ts';
-import { kinOf } from '../stock/kin.ts';
-import { judge, type JudgedMating, type Mating, matingOf } from './mating.ts';
+import { type JudgedMating, judge, type Mating, matingOf } from './mating.ts';
 import { matesOf, type PairWishes, spokenFor } from './staying.ts';
 
 /** Two birds that are proposed for each other. */
@@ -94,14 +94,19 @@ function isWithin({ inbreeding }: Mating, limit: number | null): boolean {
 
 /** As many pairs as the limit allows, and of those the set with the least cost. */
 function best(candidates: Mating[][], limit: number | null): Mating[] {
-  const costs = candidates.map((row) => row.map((mating) => mating.cost + (isWithin(mating, limit) ? 0 : BEYOND)));
+  const costs = candidates.map((row) =>
+    row.map((mating) => mating.cost + (isWithin(mating, limit) ? 0 : BEYOND)),
+  );
   return cheapestAssignment(costs)
     .map(([row, column]) => candidates[row]?.[column] as Mating)
     .filter((mating) => isWithin(mating, limit));
 }
 
 /** The pairs of these birds that stay together or come together again, each once. */
-function keptPairs(birds: readonly StockBird[], { room, stock, spokenFor: pairs }: FitnessContext): KeptPair[] {
+function keptPairs(
+  birds: readonly StockBird[],
+  { room, stock, spokenFor: pairs }: FitnessContext,
+): KeptPair[] {
   const ids = new Set(birds.flatMap((one) => pairs.get(one) ?? []));
   return room.pairs.flatMap((pair) => {
     const mates = ids.has(pair.id) ? matesOf(pair, stock) : null;
@@ -141,7 +146,8 @@ function rarity({ cock, hen }: Mating, { candidates }: Field): string[] {
   const cocks = candidates.flatMap((row) => row[0]?.cock ?? []);
   const hens = candidates[0]?.map((mating) => mating.hen) ?? [];
   const rarest = (one: StockBird, among: StockBird[]) =>
-    among.length > 1 && among.every((other) => other === one || (other.meanKinship ?? 0) > (one.meanKinship ?? 0));
+    among.length > 1 &&
+    among.every((other) => other === one || (other.meanKinship ?? 0) > (one.meanKinship ?? 0));
   return [
     ...(rarest(cock, cocks) ? [`of the free cocks, ${cock.id} has the fewest relatives here`] : []),
     ...(rarest(hen, hens) ? [`of the free hens, ${hen.id} has the fewest relatives here`] : []),
@@ -160,7 +166,9 @@ function rivals(mating: Mating, { candidates, chosen, limit }: Field): string[] 
   const instead = goes === null ? '' : ` and goes to ${goes}`;
   if (kin !== null && inbreeding > mating.inbreeding) {
     const beyond = isWithin(rarest, limit) ? '' : ', beyond the limit';
-    return [`${cock.id} has fewer relatives here, but he and ${hen.id} are ${kin} (F ${rounded(inbreeding)}${beyond})${instead}`];
+    return [
+      `${cock.id} has fewer relatives here, but he and ${hen.id} are ${kin} (F ${rounded(inbreeding)}${beyond})${instead}`,
+    ];
   }
   return goes === null ? [] : [`${cock.id} has fewer relatives here, but does more good with ${goes}`];
 }

@@ -16,10 +16,15 @@ export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
     ...stays(bird),
     ...mateships.flatMap(({ pair, cock, hen, from, to }) => [
       { day: from, what: `put together in ${pair.id}: ${namesOf(cock)} and ${namesOf(hen)}` },
-      ...(to === null || to === bird.fate?.day ? [] : [{ day: to, what: `no longer together in ${pair.id}` }]),
+      ...(to === null || to === bird.fate?.day
+        ? []
+        : [{ day: to, what: `no longer together in ${pair.id}` }]),
     ]),
     ...bird.weights.map(({ day, grams }) => ({ day, what: `weighed ${grams} g` })),
-    ...bird.moult.map(({ day, state }) => ({ day, what: state === 'started' ? 'moult started' : 'moult done' })),
+    ...bird.moult.map(({ day, state }) => ({
+      day,
+      what: state === 'started' ? 'moult started' : 'moult done',
+    })),
     ...bird.treated.map(({ day, text }) => ({ day, what: `treated: ${text}` })),
     ...bird.unwell.map(({ day, text }) => ({ day, what: `unwell: ${text}` })),
     ...endings(bird),

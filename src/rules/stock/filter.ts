@@ -10,7 +10,10 @@ export interface StockFilter {
 }
 
 /** The birds that a filter lets through. Housings are compared without regard to capitals. */
-export function filterStock(birds: readonly StockBird[], { species, housing, age, sex }: StockFilter): StockBird[] {
+export function filterStock(
+  birds: readonly StockBird[],
+  { species, housing, age, sex }: StockFilter,
+): StockBird[] {
   return birds.filter(
     (one) =>
       (species === null || one.bird.species === species) &&

@@ -111,7 +111,9 @@ function missingParents(record: RoomRecord, find: FindBird): Finding[] {
     return text.includes('/') && (bird === null || (bird.clutch === null && bird.listed === null));
   };
   const missing = (names: readonly Located[], of: string) =>
-    names.filter(isMissing).map(({ text, at }): Finding => ({ code: 'no-such-parent', at, args: { name: text, of } }));
+    names
+      .filter(isMissing)
+      .map(({ text, at }): Finding => ({ code: 'no-such-parent', at, args: { name: text, of } }));
   return [
     ...record.birds.flatMap(({ id, sire, dam }) => missing([...sire, ...dam], id.text)),
     ...record.pairs.flatMap((journal) => missing(parentNames(journal), journal.pair.text)),

@@ -48,5 +48,7 @@ function parentsOf({ sire, dam }: Ancestor): Ancestor[] {
 
 function sharedParents(one: Ancestor, other: Ancestor): number {
   if (one === other) return 0;
-  return Number(one.sire !== null && one.sire === other.sire) + Number(one.dam !== null && one.dam === other.dam);
+  return (
+    Number(one.sire !== null && one.sire === other.sire) + Number(one.dam !== null && one.dam === other.dam)
+  );
 }

@@ -19,7 +19,11 @@ const UNKNOWN_INDEPENDENCE = 60;
 const PATIENCE = 30;
 
 /** What became of a bird, as known on the day stood on. `paired`: it was ever put to a mate. */
-export function statusOf(bird: Bird, day: Day, { profile, paired }: { profile: Profile | null; paired: boolean }): Status {
+export function statusOf(
+  bird: Bird,
+  day: Day,
+  { profile, paired }: { profile: Profile | null; paired: boolean },
+): Status {
   if (bird.fate !== null) return bird.fate.kind;
   if (isExpected(bird, day)) return 'expected';
   return paired || !isLost(bird, day, profile) ? 'here' : 'unaccounted';
@@ -44,7 +48,7 @@ function independenceAge(profile: Profile | null): number {
 }
 
 /** The last day on which something was written of it. */
-export function lastSign(bird: Bird): Day {
+function lastSign(bird: Bird): Day {
   const days = [
     ...[bird.weights, bird.crops, bird.fedBy, bird.unwell, bird.treated, bird.moult].flatMap((seen) =>
       seen.map(({ day }) => day),

@@ -68,7 +68,10 @@ export function lineageOf(birds: readonly Bird[], parents: ReadonlyMap<Bird, Par
     of: (bird) => byBird.get(bird) as Ancestor,
     autosomes,
     z() {
-      onZ ??= relate(pedigree, Uint8Array.from(ancestors, (one) => Number(isHen(one))));
+      onZ ??= relate(
+        pedigree,
+        Uint8Array.from(ancestors, (one) => Number(isHen(one))),
+      );
       return onZ;
     },
     inbreeding: ({ number }) => (pedigree.unsound[number] === 1 ? null : inbreeding(autosomes, number)),

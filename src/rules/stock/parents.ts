@@ -27,7 +27,7 @@ interface Lines {
 const UNKNOWN: Parent = { bird: null, id: null, doubt: null };
 
 /** After so many days away from a cock, no egg of hers is taken to be his (rule of the room, common practice). */
-export const SIRE_DAYS = 14;
+const SIRE_DAYS = 14;
 
 /**
  * Who a bird's parents are. The bird list is believed before the journal where it names one bird; a chick's parents

@@ -1,9 +1,9 @@
 import type { Day } from '../../days.ts';
 import { type Bird, clutchId } from '../../room/model.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
-import { asClose } from './kin.ts';
+import { type LifeEvent, lifeOf } from './events.ts';
 import type { Contribution } from './groups.ts';
-import { lifeOf, type LifeEvent } from './events.ts';
+import { kinOf } from './kin.ts';
 import type { Ancestor } from './lineage.ts';
 import type { Stock, StockBird } from './stock.ts';
 
@@ -29,8 +29,8 @@ export interface Portrait {
   origin: { clutch: string; egg: string | null; rearedBy: string[] } | null;
   /** The ancestors that both parents go back to, with each one’s part of F. */
   through: Contribution[];
-  /** What its F is as close as; null where it is 0 or unknown. */
-  asClose: string | null;
+  /** What its parents are to each other, `uncle and niece`; null where they are not related or not known. */
+  kin: string | null;
   /** Parents, grandparents, great-grandparents and theirs. */
   known: [Known, Known, Known, Known];
   /** The mean of the mean kinships of its species; null where it is not here. */
@@ -48,8 +48,11 @@ export function portraitOf(one: StockBird, stock: Stock): Portrait {
   return {
     one,
     origin: originOf(bird),
-    through: through.map((common) => ({ founder: ancestors[common.ancestor]?.id as string, share: common.share })),
-    asClose: inbreeding === null || inbreeding === 0 ? null : asClose(inbreeding),
+    through: through.map((common) => ({
+      founder: ancestors[common.ancestor]?.id as string,
+      share: common.share,
+    })),
+    kin: sire === null || dam === null || inbreeding === null ? null : kinOf(sire, dam, inbreeding),
     known: [1, 2, 3, 4].map((generation) => knownIn(ancestor, generation)) as Portrait['known'],
     speciesMean: speciesMean(one, stock),
     mates: matesOf(one, stock),
@@ -73,7 +76,9 @@ function knownIn(one: Ancestor, generation: number): Known {
 
 function speciesMean({ status, bird }: StockBird, { birds }: Stock): number | null {
   if (status !== 'here') return null;
-  const means = birds.flatMap((other) => (other.bird.species === bird.species ? (other.meanKinship ?? []) : []));
+  const means = birds.flatMap((other) =>
+    other.bird.species === bird.species ? (other.meanKinship ?? []) : [],
+  );
   return means.reduce((sum, mean) => sum + mean, 0) / means.length;
 }
 

@@ -40,15 +40,20 @@ export interface Stock {
   of(bird: Bird): StockBird | null;
 }
 
+/** Who was with whom, who descends from whom, and how all are related: what needs no species profile. */
+export function familiesOf({ birds, pairs }: Pick<Room, 'birds' | 'pairs'>) {
+  const find = birdsByName(birds);
+  const mateships = mateshipsByBird(pairs, find);
+  const parents = new Map(birds.map((bird) => [bird, parentsOf(bird, { find, mateships })]));
+  return { find, mateships, parents, lineage: lineageOf(birds, parents) };
+}
+
 /**
  * Folds the stock: everyone of the bird list and every chick of every journal, each once. Young that were only heard
  * are nobody in particular and not among them. `own` are the room's own species profiles.
  */
 export function stockOf(room: Room, own: readonly Profile[]): Stock {
-  const find = birdsByName(room.birds);
-  const mateships = mateshipsByBird(room.pairs, find);
-  const parents = new Map(room.birds.map((bird) => [bird, parentsOf(bird, { find, mateships })]));
-  const lineage = lineageOf(room.birds, parents);
+  const { find, mateships, parents, lineage } = familiesOf(room);
   const profiles = new Map<string, Profile | null>();
   const profileOf = ({ species }: Bird): Profile | null => {
     if (species === null) return null;
@@ -102,7 +107,9 @@ export function bySpecies(birds: readonly StockBird[]): Map<string | null, Stock
     else group.push(one);
   }
   return new Map(
-    [...groups].sort(([a], [b]) => Number(a === null) - Number(b === null) || (a ?? '').localeCompare(b ?? '')),
+    [...groups].sort(
+      ([a], [b]) => Number(a === null) - Number(b === null) || (a ?? '').localeCompare(b ?? ''),
+    ),
   );
 }
 

@@ -84,8 +84,10 @@ function descend({ sires, dams, generations }: Pedigree, { starts, list }: Young
 function onLoops({ sires, dams }: Pedigree, left: readonly number[]): Set<number> {
   const core = new Set(left);
   const young = new Map<number, number>();
-  const parentsOf = (one: number) => [sires[one] as number, dams[one] as number].filter((parent) => core.has(parent));
-  for (const one of left) for (const parent of parentsOf(one)) young.set(parent, (young.get(parent) ?? 0) + 1);
+  const parentsOf = (one: number) =>
+    [sires[one] as number, dams[one] as number].filter((parent) => core.has(parent));
+  for (const one of left)
+    for (const parent of parentsOf(one)) young.set(parent, (young.get(parent) ?? 0) + 1);
   const childless = left.filter((one) => !young.has(one));
   for (let one = childless.pop(); one !== undefined; one = childless.pop()) {
     for (const parent of parentsOf(one)) {

@@ -29,9 +29,8 @@ export function guessMapping(table: Table): string {
     }),
     'log:',
     ...(byEvent ? eventLines(columns, events, date) : clutchLines(columns)),
-    ...unreadLines(columns),
   ];
-  return `${lines.join('\n')}\n`;
+  return `${[...lines, ...unreadLines(columns, lines.join('\n'))].join('\n')}\n`;
 }
 
 /** Asks for the order of dates, or says what tells it. */
@@ -73,7 +72,8 @@ function clutchLines(columns: readonly Column[]): string[] {
     if (own !== null) lines.push(`  - {date: ${hole(own)}, ${said ?? stage}}`);
     else if (said !== null) {
       const date = fallback ?? '<Heading>';
-      lines.push(`  # no date for it in the table; is this about right? - {date: ${date}, ${said}}`);
+      lines.push('  # No date for it in the table. Is this about right? Then take the # away:');
+      lines.push(`  # - {date: ${date}, ${said}}`);
     }
   };
   const after = (stage: Stage, days: number) => {
@@ -104,7 +104,7 @@ function eventLines(columns: readonly Column[], events: Column, date: Column): s
   return events.values.map((word) => {
     const stage = stageOf(word);
     const when = `when: {${scalar(events.heading)}: ${scalar(word)}}, date: ${hole(date)}`;
-    if (stage === null) return `  # which observation is it? - {${when}, checked${note}}`;
+    if (stage === null) return `  # Which observation is it?\n  # - {${when}, checked${note}}`;
     const who = number === null ? 'some' : hole(number);
     const said =
       stage === 'sitting'
@@ -116,8 +116,8 @@ function eventLines(columns: readonly Column[], events: Column, date: Column): s
   });
 }
 
-function unreadLines(columns: readonly Column[]): string[] {
-  const unread = columns.filter(({ role }) => role === null).map(({ heading }) => heading);
+function unreadLines(columns: readonly Column[], mapping: string): string[] {
+  const unread = columns.map(({ heading }) => heading).filter((heading) => !mapping.includes(`<${heading}>`));
   return unread.length === 0 ? [] : [`# Not used: ${unread.join(', ').replace(/\p{C}/gu, ' ')}`];
 }
 

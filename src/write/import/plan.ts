@@ -41,11 +41,10 @@ interface Target {
   clock: Clock;
 }
 
-/** Turns a table into journals by its mapping. Whatever cannot be understood is a problem; nothing is guessed. */
-export function planImport(tableFile: ImportFile, mappingFile: ImportFile, target: Target): ImportPlan {
-  const problems: ImportProblem[] = [];
-  const plan: ImportPlan = {
-    table: tableFile.name,
+/** The plan of an import of which nothing is understood yet. */
+export function emptyPlan(table: string, problems: ImportProblem[]): ImportPlan {
+  return {
+    table,
     rows: 0,
     skipped: 0,
     journals: [],
@@ -55,6 +54,12 @@ export function planImport(tableFile: ImportFile, mappingFile: ImportFile, targe
     hints: [],
     problems,
   };
+}
+
+/** Turns a table into journals by its mapping. Whatever cannot be understood is a problem; nothing is guessed. */
+export function planImport(tableFile: ImportFile, mappingFile: ImportFile, target: Target): ImportPlan {
+  const problems: ImportProblem[] = [];
+  const plan = emptyPlan(tableFile.name, problems);
   const mapping = readMapping(mappingFile.name, mappingFile.text, problems);
   if (mapping === null) return plan;
   const reading = readTable(tableFile.name, tableFile.text, mapping.separator);

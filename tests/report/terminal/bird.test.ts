@@ -28,7 +28,9 @@ it('of a bird in a circle of parents says that F cannot be told', async () => {
 });
 
 it('lets nothing through that a terminal obeys', async () => {
-  const files = { 'birds.yaml': 'birds: [{id: "x\\u001b[2J", origin: "\\u202Efrom afar", sire: "p\\u0007"}]' };
+  const files = {
+    'birds.yaml': 'birds: [{id: "x\\u001b[2J", origin: "\\u202Efrom afar", sire: "p\\u0007"}]',
+  };
   const page = await text('x\u001b[2J', 80, files);
   expect(page).toContain('<ESC>');
   expect(page).not.toMatch(FORBIDDEN);

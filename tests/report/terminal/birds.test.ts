@@ -31,7 +31,10 @@ it.each([
   ['2028-04-30', '23 mo'],
   ['2028-05-01', '2 y'],
 ])('a bird of 1 May 2026 is on %s %s old', (on, text) => {
-  const { bird } = birdIn(stock({ 'birds.yaml': 'birds: [{id: x, hatched: 2026-05-01}]' }, '2026-05-01'), 'x');
+  const { bird } = birdIn(
+    stock({ 'birds.yaml': 'birds: [{id: x, hatched: 2026-05-01}]' }, '2026-05-01'),
+    'x',
+  );
   expect(ageText({ bird }, day(on))).toBe(text);
 });
 

@@ -23,6 +23,14 @@ describe('rows below one another', () => {
   });
 
   it('have no blanks at their end', () => {
-    expect(columns([['a', ''], ['bb', '']], { width: 80, indent: 0, cut: 0 })).toEqual(['a', 'bb']);
+    expect(
+      columns(
+        [
+          ['a', ''],
+          ['bb', ''],
+        ],
+        { width: 80, indent: 0, cut: 0 },
+      ),
+    ).toEqual(['a', 'bb']);
   });
 });

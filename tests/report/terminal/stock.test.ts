@@ -16,7 +16,10 @@ describe.each([80, 120])('at %i columns', (width) => {
   });
 
   it('who left', async () => {
-    expectGolden(new URL(`golden/stock-gone-${width}.txt`, import.meta.url), await text(width, { gone: true }));
+    expectGolden(
+      new URL(`golden/stock-gone-${width}.txt`, import.meta.url),
+      await text(width, { gone: true }),
+    );
   });
 });
 

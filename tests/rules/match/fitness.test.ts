@@ -26,11 +26,14 @@ describe('left out of the proposals', () => {
   });
 
   it('one that is too young by its profile, with the day on which it is not', () => {
-    expect(why('sex: hen, hatched: 2026-01-10')).toMatch(/^too young: 4 months, old enough on 2026-\d\d-\d\d$/);
+    expect(why('sex: hen, hatched: 2026-01-10')).toMatch(
+      /^too young: 4 months, old enough on 2026-\d\d-\d\d$/,
+    );
   });
 
   it('one in quarantine, until that is over', () => {
-    const arrived = (day: string) => why(`sex: hen, hatched: 2024-01-01, log: [{date: ${day}, arrived: cage 3}]`);
+    const arrived = (day: string) =>
+      why(`sex: hen, hatched: 2024-01-01, log: [{date: ${day}, arrived: cage 3}]`);
     expect(arrived('2026-05-01')).toBe('in quarantine until 31 May');
     expect(arrived('2026-04-01')).toBeUndefined();
   });
@@ -53,12 +56,16 @@ describe('left out of the proposals', () => {
   });
 
   it('nobody whose mate has died', () => {
-    const pair = 'pair: ZF-1\ncock: Z\nhen: H\nlog:\n  - {date: 2026-03-01, paired}\n  - {date: 2026-04-01, died: cock}';
+    const pair =
+      'pair: ZF-1\ncock: Z\nhen: H\nlog:\n  - {date: 2026-03-01, paired}\n  - {date: 2026-04-01, died: cock}';
     expect(why('sex: hen, hatched: 2024-01-01', { 'ZF-1': pair })).toBeUndefined();
   });
 
   it('the dead, the sold and the young in the nest', () => {
-    const { leftOut, proposals } = match(room('sex: hen, hatched: 2024-01-01, log: [{date: 2026-05-01, gone: sold}]'), ON);
+    const { leftOut, proposals } = match(
+      room('sex: hen, hatched: 2024-01-01, log: [{date: 2026-05-01, gone: sold}]'),
+      ON,
+    );
     expect(proposals).toEqual([]);
     expect(leftOut.map(({ one }) => one.id)).toEqual(['C']);
   });

@@ -8,7 +8,9 @@ describe('the best cock is the uncle of both young hens', () => {
   const proposed = match(dilemma, ON);
 
   it('so that he goes to the hen from outside, and they to cocks that are no kin of theirs', () => {
-    const cocks = proposed.proposals.filter(({ hen }) => hen.id.startsWith('NIECE')).map(({ cock }) => cock.id);
+    const cocks = proposed.proposals
+      .filter(({ hen }) => hen.id.startsWith('NIECE'))
+      .map(({ cock }) => cock.id);
     expect(proposed.proposals.find(({ cock }) => cock.id === 'UNCLE')?.hen.id).toBe('STRANGER');
     expect(cocks).toHaveLength(2);
     expect(proposed.proposals.map(({ inbreeding }) => inbreeding)).toEqual([0, 0, 0]);
@@ -33,7 +35,10 @@ describe('the best cock is the uncle of both young hens', () => {
   });
 
   it('within a limit he stays alone, and so do they', () => {
-    const limited = match(dilemma, ON, { not: ['OTHER', 'BROTHER', 'YOUNGEST', 'STRANGER'], maxInbreeding: 0.0625 });
+    const limited = match(dilemma, ON, {
+      not: ['OTHER', 'BROTHER', 'YOUNGEST', 'STRANGER'],
+      maxInbreeding: 0.0625,
+    });
     expect(limited.proposals).toEqual([]);
     expect(alone(limited).UNCLE).toBe(
       'every free hen is closer kin than 0.0625; the least so is NIECE-1 (uncle and niece, F 0.125)',
@@ -68,7 +73,8 @@ describe('who is left over', () => {
 describe('pairs that are together', () => {
   const files = {
     ...dilemma,
-    'LW-1': 'pair: LW-1\nspecies: lavender waxbill\ncock: UNCLE\nhen: NIECE-1\nlog:\n  - {date: 2026-02-01, paired}',
+    'LW-1':
+      'pair: LW-1\nspecies: lavender waxbill\ncock: UNCLE\nhen: NIECE-1\nlog:\n  - {date: 2026-02-01, paired}',
     'LW-2': `pair: LW-2\nspecies: lavender waxbill\ncock: OTHER\nhen: STRANGER\nlog:
   - {date: 2025-02-01, paired}
   - {date: 2025-09-01, parted}`,
@@ -76,7 +82,9 @@ describe('pairs that are together', () => {
 
   it('stay, and are judged like the others', () => {
     const { kept, proposals } = match(files, ON);
-    expect(kept.map(({ pair, inbreeding, kin }) => [pair, inbreeding, kin])).toEqual([['LW-1', 1 / 8, 'uncle and niece']]);
+    expect(kept.map(({ pair, inbreeding, kin }) => [pair, inbreeding, kin])).toEqual([
+      ['LW-1', 1 / 8, 'uncle and niece'],
+    ]);
     expect(proposals.flatMap(({ cock, hen }) => [cock.id, hen.id])).not.toContain('UNCLE');
   });
 

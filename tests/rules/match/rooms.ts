@@ -1,5 +1,5 @@
-import { matchStock, type MatchWishes, type SpeciesMatch } from '../../../src/rules/match/proposals.ts';
-import { stockOf, type StockBird } from '../../../src/rules/stock/stock.ts';
+import { type MatchWishes, matchStock, type SpeciesMatch } from '../../../src/rules/match/proposals.ts';
+import { type StockBird, stockOf } from '../../../src/rules/stock/stock.ts';
 import { type Files, record, room } from '../../rooms.ts';
 
 export interface Asked {
@@ -10,7 +10,11 @@ export interface Asked {
 }
 
 /** What is proposed in a room that stands in the test as text, for its first species. */
-export function match(files: Files, on: string, { keep = [], not = [], anew = false, maxInbreeding }: Asked = {}): SpeciesMatch {
+export function match(
+  files: Files,
+  on: string,
+  { keep = [], not = [], anew = false, maxInbreeding }: Asked = {},
+): SpeciesMatch {
   const known = room(files, on);
   const stock = stockOf(known, record(files, on).ownSpecies);
   const wishes: MatchWishes = {

@@ -15,7 +15,8 @@ const files: Files = {
       - {date: 2026-03-01, parted}
   `,
   'LW-2': 'pair: LW-2\ncock: D\nhen: E\nlog:\n  - {date: 2026-02-01, paired}',
-  'LW-3': 'pair: LW-3\ncock: F\nhen: G\nlog:\n  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, died: cock}',
+  'LW-3':
+    'pair: LW-3\ncock: F\nhen: G\nlog:\n  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, died: cock}',
 };
 
 function spoken(keep: string[], anew = false): Record<string, string> {
@@ -44,6 +45,9 @@ describe('spoken for', () => {
 });
 
 it('who a pair is cannot be told where one of them may be several', () => {
-  const known = room({ 'LW-1': 'pair: LW-1\ncock: [A, B]\nhen: C\nlog:\n  - {date: 2026-01-01, paired}' }, '2026-05-01');
+  const known = room(
+    { 'LW-1': 'pair: LW-1\ncock: [A, B]\nhen: C\nlog:\n  - {date: 2026-01-01, paired}' },
+    '2026-05-01',
+  );
   expect(matesOf(known.pairs[0] as never, stockOf(known, []))).toBeNull();
 });

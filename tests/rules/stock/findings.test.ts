@@ -39,11 +39,16 @@ describe('names that differ only in capitals or blanks', () => {
       'LW-1': pair('cock: A\n  hen: B', '- {date: 2026-02-01, paired: {hen: a}}'),
       'lw-1': 'pair: lw-1\nlog:\n  - {date: 2026-02-01, paired}',
     };
-    expect(found(files).map(([at]) => at)).toEqual(['alike-names pairs/LW-1.yaml:5', 'alike-names pairs/lw-1.yaml:1']);
+    expect(found(files).map(([at]) => at)).toEqual([
+      'alike-names pairs/LW-1.yaml:5',
+      'alike-names pairs/lw-1.yaml:1',
+    ]);
   });
 
   it('nothing where they are alike', () => {
-    expect(found({ 'birds.yaml': 'birds: [{id: A}, {id: B, sire: A}]', 'LW-1': pair('cock: A') })).toEqual([]);
+    expect(found({ 'birds.yaml': 'birds: [{id: A}, {id: B, sire: A}]', 'LW-1': pair('cock: A') })).toEqual(
+      [],
+    );
   });
 });
 
@@ -58,7 +63,10 @@ describe('a parent that hatched after its young', () => {
   it('in a journal, once for the whole brood, at the name of the parent', () => {
     const files = {
       'birds.yaml': 'birds:\n  - {id: A, hatched: 2026-04-01}\n',
-      'LW-1': pair('cock: A\n  hen: B', '- {date: 2026-03-01, laid: 2}\n    - {date: 2026-03-14, hatched: 2}'),
+      'LW-1': pair(
+        'cock: A\n  hen: B',
+        '- {date: 2026-03-01, laid: 2}\n    - {date: 2026-03-14, hatched: 2}',
+      ),
     };
     expect(found(files)).toEqual([['parent-younger pairs/LW-1.yaml:2', 'A']]);
   });

@@ -26,7 +26,9 @@ describe('a species', () => {
 });
 
 it('an unknown parent is named by its young', () => {
-  const [group] = speciesGroups(stock({ 'birds.yaml': 'birds: [{id: x, dam: d, sire: [a, b]}]' }, '2026-01-01'));
+  const [group] = speciesGroups(
+    stock({ 'birds.yaml': 'birds: [{id: x, dam: d, sire: [a, b]}]' }, '2026-01-01'),
+  );
   expect(group?.living.founders).toEqual([
     { founder: 'unknown sire of x', share: 1 / 2 },
     { founder: 'd', share: 1 / 2 },

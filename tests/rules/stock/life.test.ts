@@ -44,7 +44,11 @@ describe('age, where nothing was written', () => {
   });
 
   it('a month after that it is unaccounted for', () => {
-    expect(life(log(''), 'LW-1/1/c1', '2026-06-30')).toEqual({ status: 'unaccounted', age: null, housing: null });
+    expect(life(log(''), 'LW-1/1/c1', '2026-06-30')).toEqual({
+      status: 'unaccounted',
+      age: null,
+      housing: null,
+    });
   });
 
   it('unless something was written of it since', () => {
@@ -55,7 +59,11 @@ describe('age, where nothing was written', () => {
 
 describe('status', () => {
   it('a bird lives where it was last put', () => {
-    expect(life(threeGenerations, 'SON', '2025-06-20')).toEqual({ status: 'here', age: 'adult', housing: 'flight 3' });
+    expect(life(threeGenerations, 'SON', '2025-06-20')).toEqual({
+      status: 'here',
+      age: 'adult',
+      housing: 'flight 3',
+    });
     expect(life(threeGenerations, 'A', '2024-02-01').housing).toBe('flight 1');
   });
 

@@ -26,7 +26,10 @@ describe('the pedigree of a room', () => {
 });
 
 it('two birds with a parent whom only they name are half sibs', () => {
-  const all = stock({ 'birds.yaml': 'birds: [{id: x, sire: old cock}, {id: y, sire: old cock}]' }, '2026-01-01');
+  const all = stock(
+    { 'birds.yaml': 'birds: [{id: x, sire: old cock}, {id: y, sire: old cock}]' },
+    '2026-01-01',
+  );
   const number = (name: string) => birdIn(all, name).ancestor.number;
   expect(kinship(all.lineage.autosomes, number('x'), number('y'))).toBe(1 / 8);
 });

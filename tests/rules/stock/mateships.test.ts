@@ -12,7 +12,12 @@ function mates(log: string, more: Files = {}) {
   const { pairs, birds } = room(files, '2026-06-01');
   const pair = pairs.find(({ id }) => id === 'LW-1');
   if (pair === undefined) throw new Error('no pair');
-  return mateshipsOf(pair, birdsByName(birds)).map(({ cock, hen, from, to }) => [cock[0], hen[0], day(from), day(to)]);
+  return mateshipsOf(pair, birdsByName(birds)).map(({ cock, hen, from, to }) => [
+    cock[0],
+    hen[0],
+    day(from),
+    day(to),
+  ]);
 }
 
 describe('who was with whom', () => {
@@ -21,7 +26,8 @@ describe('who was with whom', () => {
   });
 
   it('until they were parted, and again from when they were reunited', () => {
-    const log = '  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, parted}\n  - {date: 2026-04-01, reunited}';
+    const log =
+      '  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, parted}\n  - {date: 2026-04-01, reunited}';
     expect(mates(log)).toEqual([
       ['A', 'B', '2026-02-01', '2026-03-01'],
       ['A', 'B', '2026-04-01', null],

@@ -37,7 +37,9 @@ describe('a parent', () => {
   });
 
   it('that is the bird itself is left out', () => {
-    expect(parents({ 'birds.yaml': 'birds: [{id: x, dam: x}]' }, 'x').doubt).toBe('x stands as its own parent');
+    expect(parents({ 'birds.yaml': 'birds: [{id: x, dam: x}]' }, 'x').doubt).toBe(
+      'x stands as its own parent',
+    );
   });
 
   it('cannot be sire and dam at once', () => {

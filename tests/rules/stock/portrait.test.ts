@@ -28,9 +28,9 @@ describe('what is known of a bird', () => {
     const [mate, ...others] = portrait(threeGenerations, 'A').mates;
     expect(others).toEqual([]);
     expect(mate?.id).toBe('B');
-    expect(mate?.times.map(({ pair, from, to }) => [pair, formatDay(from), to === null ? null : formatDay(to)])).toEqual([
-      ['LW-1', '2024-03-01', '2024-06-01'],
-    ]);
+    expect(
+      mate?.times.map(({ pair, from, to }) => [pair, formatDay(from), to === null ? null : formatDay(to)]),
+    ).toEqual([['LW-1', '2024-03-01', '2024-06-01']]);
     expect(mate?.young.map(({ id }) => id)).toEqual(['LW-1/1/c2', 'SON']);
   });
 
@@ -46,18 +46,18 @@ describe('what is known of a bird', () => {
 });
 
 describe('inbreeding', () => {
-  it('is told with the ancestors that cause it, and what it is as close as', () => {
+  it('is told with the ancestors that cause it, and what its parents are to each other', () => {
     const files = {
       'birds.yaml': 'birds: [{id: x, sire: a, dam: b}, {id: a, sire: G, dam: M}, {id: b, sire: G, dam: N}]',
     };
     expect(portrait(files, 'x')).toMatchObject({
       through: [{ founder: 'G', share: 1 / 8 }],
-      asClose: 'as close as half brother and sister',
+      kin: 'half brother and sister',
     });
   });
 
   it('of nothing is nothing', () => {
-    expect(portrait(threeGenerations, 'LW-3/1/c1', '2025-06-20')).toMatchObject({ through: [], asClose: null });
+    expect(portrait(threeGenerations, 'LW-3/1/c1', '2025-06-20')).toMatchObject({ through: [], kin: null });
   });
 
   it('mean kinship is told beside the mean of the species; of those that are here only', () => {

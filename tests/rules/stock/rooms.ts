@@ -1,4 +1,4 @@
-import { stockOf, type Stock, type StockBird } from '../../../src/rules/stock/stock.ts';
+import { type Stock, type StockBird, stockOf } from '../../../src/rules/stock/stock.ts';
 import { type Files, record, room } from '../../rooms.ts';
 
 /** The stock of a room that stands in the test as text, on a day. */

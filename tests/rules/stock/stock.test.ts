@@ -83,7 +83,8 @@ it('a bird’s own species profile goes before the shipped one', () => {
 it('ten thousand birds, forty generations deep, take a moment only', () => {
   const birds = Array.from({ length: 10_000 }, (_, i) => {
     const first = Math.floor(i / 250) * 250 - 250;
-    const parents = first < 0 ? '' : `, sire: z${first + ((i * 7) % 100)}, dam: z${first + 100 + ((i * 7) % 100)}`;
+    const parents =
+      first < 0 ? '' : `, sire: z${first + ((i * 7) % 100)}, dam: z${first + 100 + ((i * 7) % 100)}`;
     return `  - {id: z${i}, species: zebra finch${parents}}`;
   });
   const files = { 'birds.yaml': `birds:\n${birds.join('\n')}\n` };

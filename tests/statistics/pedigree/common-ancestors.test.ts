@@ -40,7 +40,12 @@ it('the shares of any two add up to their kinship', () => {
       const one = a % birds.length;
       const other = b % birds.length;
       fc.pre(one !== other);
-      const relationship = relate(pedigreeOf(birds.map(({ sire }) => sire), birds.map(({ dam }) => dam)));
+      const relationship = relate(
+        pedigreeOf(
+          birds.map(({ sire }) => sire),
+          birds.map(({ dam }) => dam),
+        ),
+      );
       const shares = commonAncestors(relationship, one, other).map(({ share }) => share);
       const sum = shares.reduce((total, share) => total + share, 0);
       expect(sum).toBeCloseTo(kinship(relationship, one, other), 11);

@@ -28,8 +28,14 @@ it('equal contributions are as many equivalents as there are founders', () => {
 it('contributions of any group add up to 1', () => {
   fc.assert(
     fc.property(anyParents, (birds) => {
-      const pedigree = pedigreeOf(birds.map(({ sire }) => sire), birds.map(({ dam }) => dam));
-      const found = founders(pedigree, birds.map((_, one) => one));
+      const pedigree = pedigreeOf(
+        birds.map(({ sire }) => sire),
+        birds.map(({ dam }) => dam),
+      );
+      const found = founders(
+        pedigree,
+        birds.map((_, one) => one),
+      );
       expect(found.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
       expect(founderEquivalents(found)).toBeGreaterThanOrEqual(1 - 1e-12);
     }),

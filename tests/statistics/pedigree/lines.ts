@@ -27,7 +27,9 @@ export function namedPedigree(rows: readonly (readonly [string, string, string])
     known.set(name, of);
     return of;
   };
-  const parents = new Map(rows.map(([young, sire, dam]) => [number(young), [number(sire), number(dam)] as const]));
+  const parents = new Map(
+    rows.map(([young, sire, dam]) => [number(young), [number(sire), number(dam)] as const]),
+  );
   const side = (which: 0 | 1) => Array.from(known.values(), (one) => parents.get(one)?.[which] ?? UNKNOWN);
   return {
     pedigree: pedigreeOf(side(0), side(1)),

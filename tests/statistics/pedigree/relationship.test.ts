@@ -8,7 +8,12 @@ import { lines } from './lines.ts';
 type Parents = { sire: number; dam: number }[];
 
 const related = (birds: Parents) =>
-  relate(pedigreeOf(birds.map(({ sire }) => sire), birds.map(({ dam }) => dam)));
+  relate(
+    pedigreeOf(
+      birds.map(({ sire }) => sire),
+      birds.map(({ dam }) => dam),
+    ),
+  );
 
 /** The table of all kinships, filled from the oldest on as in any textbook: the slow way to the same numbers. */
 function tabular(birds: Parents): number[][] {
@@ -31,7 +36,10 @@ describe('for any pedigree', () => {
       fc.property(anyParents, (birds) => {
         const table = tabular(birds);
         const all = birds.map((_, one) => one);
-        const rows = related(birds).kinshipTable(all.map((one) => [one]), all);
+        const rows = related(birds).kinshipTable(
+          all.map((one) => [one]),
+          all,
+        );
         rows.forEach((row, one) => {
           row.forEach((kin, other) => {
             expect(kin).toBeCloseTo(table[one]?.[other] as number, 12);
@@ -110,7 +118,8 @@ describe('deep pedigrees', () => {
 });
 
 describe('on the Z chromosome', () => {
-  const single = (names: string[], hens: string[]) => Uint8Array.from(names, (name) => Number(hens.includes(name)));
+  const single = (names: string[], hens: string[]) =>
+    Uint8Array.from(names, (name) => Number(hens.includes(name)));
 
   it('a cock and his daughter: half of her sons’ Z pairs are alike by descent', () => {
     const { pedigree, names, of } = lines('daughter = A × B');

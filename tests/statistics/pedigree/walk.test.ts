@@ -10,7 +10,16 @@ describe('what ancestors gave', () => {
     const walk = walkOf(pedigree);
     const reached = walk.up([[of('d')]]);
     const given = Object.fromEntries(reached.map((one) => [names[one], walk.given[one * LANES]]));
-    expect(given).toEqual({ d: 1, c: 1 / 2, b1: 1 / 4, b2: 1 / 4, a1: 5 / 8, a2: 1 / 8, a3: 1 / 8, a4: 1 / 8 });
+    expect(given).toEqual({
+      d: 1,
+      c: 1 / 2,
+      b1: 1 / 4,
+      b2: 1 / 4,
+      a1: 5 / 8,
+      a2: 1 / 8,
+      a3: 1 / 8,
+      a4: 1 / 8,
+    });
   });
 
   it('several groups in one walk have what each has alone', () => {

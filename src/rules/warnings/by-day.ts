@@ -1,0 +1,21 @@
+import type { Day } from '../../days.ts';
+
+/** Everything seen on one day. */
+export interface SeenOn<T> {
+  day: Day;
+  all: T[];
+}
+
+/**
+ * Looks gathered by day, oldest first. Two helpers may write of one day, and not the same: whoever judges a day has
+ * both before them.
+ */
+export function byDay<T extends { day: Day }>(seen: readonly T[]): SeenOn<T>[] {
+  const days = new Map<Day, T[]>();
+  for (const one of seen) {
+    const same = days.get(one.day);
+    if (same === undefined) days.set(one.day, [one]);
+    else same.push(one);
+  }
+  return [...days].map(([day, all]) => ({ day, all })).sort((a, b) => a.day - b.day);
+}

@@ -1,0 +1,97 @@
+import { shortDay } from '../../days.ts';
+import { isDependent } from '../../room/lives.ts';
+import { type Pair, together } from '../../room/model.ts';
+import type { WarningLevel } from '../agenda/item.ts';
+import type { Brood } from '../brood.ts';
+import { byDay } from './by-day.ts';
+import { feedersOf, feedingWords } from './feeders.ts';
+import { about, type Found, type View, type Warning } from './warning.ts';
+import { capital, count } from './words.ts';
+
+interface Chasing extends Found {
+  by: string | null;
+  at: string | null;
+  how: string;
+  days: number;
+  young: number;
+  eggs: number;
+  feeding: string | null;
+}
+
+/** Days after the last chase for which it is said. */
+const SHOWN = 3;
+/** Chases of so many days before count as one story. */
+const STORY = 7;
+
+export const chasing: Warning<Chasing> = {
+  kind: 'chasing',
+  levels: ['act', 'watch'],
+  health: true,
+  when: '`chasing` that is hard or fierce, or of no given level where there are eggs or dependent young',
+  over: 'the pair is parted; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
+  explain:
+    'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
+  find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
+  say({ by, at, how, days, young, eggs, feeding, date }) {
+    const whom = at === null ? '' : ` ${named(at)}`;
+    const times = days > 1 ? `, on ${days} days of the last week` : '';
+    const who =
+      by === null ? `${how} chasing${at === null ? '' : ` of${whom}`}` : `${named(by)} chased${whom} ${how}`;
+    const cost =
+      feeding !== null
+        ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. Do not take the cock before you saw who feeds.`
+        : eggs > 0
+          ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
+          : ' A hunted bird does not eat and does not rest.';
+    return {
+      text: `${capital(who.trim())} on ${shortDay(date)}${times}.${cost}`,
+      check:
+        'wounds, plucked places, a bird on the floor: part them now, and an avian vet for an injury. Otherwise cover, and a second place to feed; look again today',
+    };
+  },
+};
+
+function chasingIn(view: View, pair: Pair): Chasing | null {
+  const young = [...pair.here.young].filter(isDependent);
+  const eggs = pair.here.eggs.size;
+  const serious = pair.chasing.filter(
+    ({ level }) => level === 'hard' || level === 'fierce' || (level === null && young.length + eggs > 0),
+  );
+  const days = byDay(serious);
+  const last = days.at(-1);
+  if (last === undefined || view.day - last.day > SHOWN) return null;
+  const parted = pair.partings.at(-1);
+  if (!together(pair) && parted !== undefined && parted.day >= last.day) return null;
+  const worst =
+    last.all.find(({ level }) => level === 'fierce') ??
+    last.all.find(({ level }) => level === 'hard') ??
+    last.all[0];
+  const brood = view.broods.find((one) => one.pair === pair && one.young.length > 0) ?? null;
+  return {
+    ...(brood === null ? { pair: pair.id, bird: null, clutch: null } : about(brood)),
+    level: levelOf(worst?.level ?? null, young.length),
+    date: last.day,
+    by: worst?.by ?? null,
+    at: worst?.at ?? null,
+    how: worst?.level ?? '',
+    days: days.filter(({ day }) => last.day - day < STORY).length,
+    young: young.length,
+    eggs,
+    feeding: brood === null ? null : feedingWordsOf(brood, view),
+  };
+}
+
+function levelOf(level: Pair['chasing'][number]['level'], young: number): WarningLevel {
+  return level === 'fierce' || (level === 'hard' && young > 0) ? 'act' : 'watch';
+}
+
+function feedingWordsOf(brood: Brood, { day }: View): string {
+  return brood.young.every((bird) => feedersOf(bird, day) === null)
+    ? 'nobody wrote who feeds them'
+    : feedingWords(brood, brood.young, day);
+}
+
+/** `the cock`; anybody else by the name that stands there. */
+function named(who: string): string {
+  return who === 'cock' || who === 'hen' ? `the ${who}` : who;
+}

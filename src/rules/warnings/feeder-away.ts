@@ -1,0 +1,85 @@
+import { type Day, shortDay } from '../../days.ts';
+import type { Bird } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+import { feedersOf, feedingWords } from './feeders.ts';
+import { type Absence, absencesFrom, absenceWords, needsWarmth } from './parents.ts';
+import { about, type Found, type View, type Warning } from './warning.ts';
+import { capital } from './words.ts';
+
+interface FeederAway extends Found {
+  away: string;
+  feeding: string;
+  /** Whether the one that is away can be put back. */
+  parted: boolean;
+  fedByOther: boolean;
+}
+
+/** Days after the parting in which young can starve, and for which it is said. */
+const ACT = 2;
+const SHOWN = 5;
+/** For so long where the parent that stayed was seen feeding all of them before. */
+const SHOWN_FED = 1;
+
+export const feederAway: Warning<FeederAway> = {
+  kind: 'feeder-away',
+  levels: ['act', 'watch'],
+  health: true,
+  when: 'a parent was parted, died or left while young still depend on somebody: the one that fed them, or nobody wrote who did',
+  over: 'each of the young was seen fed or with a full crop on a later day, or feeds itself; the parents are together again; 5 d later',
+  explain:
+    'Young out of the nest are often fed by one parent only, mostly the cock, while the hen builds again. So do not take the cock before you saw who feeds. When a feeder is away, look at each chick’s crop within hours; put the family together again if the parent that was left neglects or chases some of the young (common practice). Which parent feeds whom is written with `feeding`. A weak chick is a matter for an avian vet.',
+  find: (view) => view.broods.flatMap((brood) => awayFrom(view, brood) ?? []),
+  say: ({ away, feeding, parted, fedByOther, date }) => ({
+    text: `${capital(away)} on ${shortDay(date)} while the young still depend on being fed: ${feeding}. ${
+      fedByOther
+        ? 'The one that stayed has to feed them all now'
+        : 'Young that nobody feeds starve within a day or two'
+    }.`,
+    check: `each chick’s crop within hours, and again at dusk; ${
+      parted
+        ? 'put the family together again if the parent that stayed neglects or chases some'
+        : 'another pair or the hand for those that nobody feeds'
+    }. A weak chick: an avian vet`,
+  }),
+};
+
+function awayFrom(view: View, brood: Brood): FeederAway | null {
+  if (brood.where !== 'nest' || brood.young.length === 0) return null;
+  const absence = absencesFrom(view, brood)
+    // Naked chicks of a dead parent are another warning's.
+    .filter(({ how, parent }) => (how === 'parted' && parent !== 'hen') || !needsWarmth(brood))
+    .at(-1);
+  if (absence === undefined || view.day - absence.day > SHOWN) return null;
+  const waiting = brood.young.filter((bird) => !fedSince(bird, absence));
+  if (waiting.length === 0) return null;
+  const fedByOther = waiting.every((bird) => knownFeeder(bird, absence));
+  const ago = view.day - absence.day;
+  if (fedByOther && ago > SHOWN_FED) return null;
+  const sameDayFull = waiting.every((bird) =>
+    bird.crops.some(({ day, crop }) => day === absence.day && crop === 'full'),
+  );
+  return {
+    ...about(brood),
+    level: ago <= ACT && !fedByOther && !(sameDayFull && ago === 0) ? 'act' : 'watch',
+    date: absence.day,
+    away: absenceWords(absence),
+    feeding: feedingWords(brood, waiting, absence.day),
+    parted: absence.how === 'parted',
+    fedByOther,
+  };
+}
+
+/** It was fed by somebody who is still there, or had a full crop, on a later day. */
+function fedSince(bird: Bird, { day, parent }: Absence): boolean {
+  const later = (seen: { day: Day }) => seen.day > day;
+  return (
+    bird.fedBy.some((seen) => later(seen) && seen.by !== parent) ||
+    bird.crops.some((seen) => later(seen) && seen.crop === 'full')
+  );
+}
+
+/** Before the parting it was fed by somebody else than the one that is away. */
+function knownFeeder(bird: Bird, { day, parent }: Absence): boolean {
+  const feeders = feedersOf(bird, day)?.who;
+  return parent !== null && feeders !== undefined && [...feeders].some((who) => who !== parent);
+}

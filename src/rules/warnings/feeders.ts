@@ -1,0 +1,43 @@
+import type { Day } from '../../days.ts';
+import { shortDay } from '../../days.ts';
+import type { Bird } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+import { names } from './words.ts';
+
+export type Feeder = Bird['fedBy'][number]['by'];
+
+/** Who was last seen feeding a young bird by a day: all that were written of that last day. */
+export function feedersOf(bird: Bird, by: Day): { day: Day; who: Set<Feeder> } | null {
+  const seen = bird.fedBy.filter(({ day }) => day <= by);
+  if (seen.length === 0) return null;
+  const day = Math.max(...seen.map((one) => one.day));
+  return { day, who: new Set(seen.filter((one) => one.day === day).map((one) => one.by)) };
+}
+
+/** `the cock fed c1 and c2 on 3 Apr; nobody wrote who feeds c3`. */
+export function feedingWords(brood: Brood, young: readonly Bird[], by: Day): string {
+  const lines = new Map<string, { bird: Bird; who: string; day: Day | null }[]>();
+  for (const bird of young) {
+    const fed = feedersOf(bird, by);
+    const who =
+      fed === null
+        ? ''
+        : [...fed.who]
+            .sort()
+            .map((one) => (one === 'hand' ? 'your hand' : `the ${one}`))
+            .join(' and ');
+    const key = `${who} ${fed?.day}`;
+    lines.set(key, [...(lines.get(key) ?? []), { bird, who, day: fed?.day ?? null }]);
+  }
+  return [...lines.values()]
+    .sort((a, b) => Number(a[0]?.day === null) - Number(b[0]?.day === null))
+    .map((some) => {
+      const [{ who, day }] = some as [(typeof some)[number]];
+      const whom = names(
+        brood,
+        some.map(({ bird }) => bird),
+      );
+      return day === null ? `nobody wrote who feeds ${whom}` : `${who} fed ${whom} on ${shortDay(day)}`;
+    })
+    .join('; ');
+}

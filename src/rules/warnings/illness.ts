@@ -1,0 +1,64 @@
+import type { Day } from '../../days.ts';
+import type { Bird } from '../../room/model.ts';
+import { byDay } from './by-day.ts';
+
+/** Signs in a keeper's own words that mean danger within hours. */
+export type Sign = 'straining' | 'down' | 'breathing' | 'injured';
+
+const SIGNS: Record<Sign, string> = {
+  straining: "strain\\w*|egg[- ]?bound|can(?:not|no|’t|'t) (?:lay|pass)|prolaps\\w*|swollen vent",
+  down: "on the (?:floor|ground|bottom)|fluffed|puffed|hunched|collapsed|limp|lying|can(?:not|’t|'t) (?:fly|perch|stand|get up)|penguin\\w*|convuls\\w*|seizures?",
+  breathing:
+    'breath\\w*|gasp\\w*|wheez\\w*|tail[- ]?bob\\w*|bobbing|panting|sneez\\w*|open[- ](?:mouth|beak|bill)ed|clicking|discharge|runny',
+  injured: 'bleed\\w*|blood\\w*|broken|wounds?|scalped|torn',
+};
+
+/** What is said not to be so any more. A bird that is not breathing well is one that breathes badly. */
+const DENIED = new RegExp(
+  `\\b(?:no longer|not|never|without|stopped|no)\\s+(?:${[SIGNS.straining, SIGNS.down, SIGNS.injured].join('|')})`,
+  'gi',
+);
+
+const WELL =
+  /\b(?:well|fit|fine|healthy|itself|herself|himself|normal|right) again\b|\brecovered\b|\bback to normal\b|^\s*(?:quite |fully |all )?(?:well|fine|right|healthy)\s*$/i;
+const NOT_WELL = /\b(?:not|isn[’']t|hardly|never|no)\b[^,;.]*\b(?:again|recovered|normal|well|fine)\b/i;
+
+/** The signs that a text tells of. */
+export function signsIn(text: string): Sign[] {
+  const said = text.replace(DENIED, '');
+  return (Object.keys(SIGNS) as Sign[]).filter((sign) => new RegExp(`\\b(?:${SIGNS[sign]})`, 'i').test(said));
+}
+
+/** Whether a text says that the bird is well again. */
+function saysWell(text: string): boolean {
+  return WELL.test(text) && !NOT_WELL.test(text) && signsIn(text).length === 0;
+}
+
+/** What was written of a bird since it was last well. */
+export interface Illness {
+  bird: Bird;
+  since: Day;
+  /** Oldest first. */
+  seen: { day: Day; text: string; signs: Sign[] }[];
+  last: Day;
+  /** The first treatment since it fell ill. */
+  treated: Day | null;
+}
+
+/**
+ * The illness a living bird is in, or null. `well again` ends it; where one look of a day says so and another still
+ * calls it ill, it is ill.
+ */
+export function illnessOf(bird: Bird): Illness | null {
+  if (bird.fate !== null) return null;
+  const days = byDay(bird.unwell);
+  const well =
+    days.findLast(({ all }) => all.every(({ text }) => saysWell(text)))?.day ?? Number.NEGATIVE_INFINITY;
+  const seen = bird.unwell
+    .filter(({ day, text }) => day > well && !saysWell(text))
+    .map(({ day, text }) => ({ day, text, signs: signsIn(text) }));
+  const [first, last] = [seen[0], seen.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const treated = bird.treated.find(({ day }) => day >= first.day)?.day ?? null;
+  return { bird, since: first.day, seen, last: last.day, treated };
+}

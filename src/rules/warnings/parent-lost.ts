@@ -1,0 +1,82 @@
+import { shortDay } from '../../days.ts';
+import { type Brood, mayHatch } from '../brood.ts';
+import { type Absence, absencesFrom, absenceWords, needsWarmth, other, unbrooded } from './parents.ts';
+import { takersFor } from './takers.ts';
+import { about, type Found, type View, type Warning } from './warning.ts';
+import { capital, count, listed } from './words.ts';
+
+interface ParentLost extends Found {
+  lost: string[];
+  what: string;
+  left: string;
+  /** Whether a parent is left that could go on. */
+  alone: boolean;
+  goesOn: boolean;
+  takers: string;
+}
+
+/** Days after the loss for which the eggs and chicks are in danger today, and for which it is said. */
+const ACT = 3;
+const SHOWN = 7;
+
+export const parentLost: Warning<ParentLost> = {
+  kind: 'parent-lost',
+  levels: ['act', 'watch'],
+  health: true,
+  when: 'the cock or hen died, left, or the hen was taken away, with eggs that may hatch or chicks that still need warmth by night',
+  over: 'no such egg or chick is left there; 7 d later. Watch instead of act once the other parent was seen sitting or feeding since',
+  explain:
+    'Eggs and naked chicks without a parent on them last hours, not days, though cooling alone does not at once kill an egg (Olson, Vleck & Vleck 2006). In many species the one that is left goes on, above all where both sit; so look first, at dusk too. Eggs and young chicks can go to a pair whose own are within two days of them and that has room (common practice). A bird that died for no plain reason concerns the others too: ask an avian vet.',
+  find: (view) => view.broods.flatMap((brood) => lostFrom(view, brood) ?? []),
+  say: ({ lost, what, left, goesOn, takers, alone, date }) => ({
+    text: `${capital(listed(lost))} on ${shortDay(date)}, with ${what} in the nest. ${left} ${takers}.`,
+    check: goesOn
+      ? 'at dusk, that the one that is left still sits or broods and feeds; what the other died of, with an avian vet'
+      : `now: are they warm${alone ? ', and does the other parent sit, brood and feed' : ''}? If not, give them to another pair, or to an incubator and the hand. An avian vet if the loss has no plain cause`,
+  }),
+};
+
+function lostFrom(view: View, brood: Brood): ParentLost | null {
+  if (brood.where !== 'nest' || !needsWarmth(brood)) return null;
+  const absences = absencesFrom(view, brood).filter(
+    ({ parent, how }) => how !== 'parted' || parent === 'hen',
+  );
+  const last = absences.at(-1);
+  const ago = last === undefined ? Number.POSITIVE_INFINITY : view.day - last.day;
+  if (last === undefined || ago > SHOWN) return null;
+  const gone = new Set(absences.map(({ parent }) => parent));
+  const alone = gone.size === 1;
+  const goesOn = alone && seenSince(brood, last);
+  const eggs = brood.eggs.filter(mayHatch).length;
+  const chicks = unbrooded(brood).length;
+  const parts = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(chicks > 0 ? [count(chicks, 'chick')] : [])];
+  return {
+    ...about(brood),
+    level: ago <= ACT && !goesOn ? 'act' : 'watch',
+    date: last.day,
+    lost: absences.map(absenceWords),
+    what: listed(parts),
+    left: leftWords(last, { alone, goesOn }),
+    alone,
+    goesOn,
+    takers: takersFor(view, brood),
+  };
+}
+
+function leftWords({ parent }: Absence, { alone, goesOn }: { alone: boolean; goesOn: boolean }): string {
+  if (!alone || parent === null) return 'Nobody is left to keep them warm.';
+  if (goesOn) return `The ${other(parent)} was seen going on alone.`;
+  return `Nobody wrote yet whether the ${other(parent)} goes on alone; unwarmed they last hours.`;
+}
+
+/** The other parent was seen sitting, or feeding them all, on a later day. */
+function seenSince({ clutch, young, eggs }: Brood, { day, parent }: Absence): boolean {
+  const sat =
+    clutch?.sittings.some((seen) => seen.day > day && seen.by !== 'off' && seen.by !== parent) ?? false;
+  const fed = young.every(
+    (bird) =>
+      bird.fedBy.some((seen) => seen.day > day && seen.by !== parent) ||
+      bird.crops.some((seen) => seen.day > day && seen.crop === 'full'),
+  );
+  return young.length > 0 ? fed : eggs.length > 0 && sat;
+}

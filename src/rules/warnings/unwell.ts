@@ -1,0 +1,84 @@
+import { type Day, shortDay } from '../../days.ts';
+import { feederOf } from '../../room/lives.ts';
+import { type Bird, together } from '../../room/model.ts';
+import { bindingOf } from './egg-binding.ts';
+import { type Illness, illnessOf } from './illness.ts';
+import type { Found, View, Warning } from './warning.ts';
+import { listed } from './words.ts';
+
+interface Unwell extends Found {
+  birds: string[];
+  words: string;
+  breathing: boolean;
+  treated: Day | null;
+}
+
+/** Days after the last line about it for which it is said. */
+const SHOWN = 7;
+/** A grave sign asks for the vet on its day and the next; after that somebody has acted, or it is an illness. */
+const GRAVE = 1;
+
+export const unwell: Warning<Unwell> = {
+  kind: 'unwell',
+  levels: ['act', 'watch'],
+  health: true,
+  when: '`unwell`; act where the words tell of a bird on the floor, fluffed, straining, bleeding or breathing hard',
+  over: '`unwell: {BIRD: well again}`, or the bird died or left; 7 d after the last line about it',
+  explain:
+    'nestlog keeps dates; it finds no illness and names no remedy. Birds hide illness until they cannot, so one that is fluffed by day, on the floor, straining or breathing hard needs an avian vet now. Keep it warm, quiet and apart, and write what the vet ordered with `treated`. People can catch some of it: psittacosis spreads with the dust of droppings and can cause a severe pneumonia, other illnesses through unwashed hands. Wash hands, clean damp, wear a mask for dusty work; tell a doctor about the birds when a flu-like illness follows. Write `well again` when it is over.',
+  find: (view) => folded(view.room.birds.flatMap((bird) => unwellBird(view, bird) ?? [])),
+  say({ birds, words, breathing, treated, date }) {
+    const vet =
+      treated === null ? 'An ill bird hides it as long as it can' : `In treatment since ${shortDay(treated)}`;
+    const people = breathing
+      ? '; for people: mask, damp cleaning, washed hands, and a word to the doctor about the birds if flu-like illness follows (psittacosis)'
+      : '';
+    return {
+      text: `${listed(birds)}: “${words}” on ${shortDay(date)}. ${vet}${treated === null ? ', so what is seen is late' : ''}.`,
+      check: `${treated === null ? 'warm, quiet, apart; does it eat? An avian vet says what it is' : 'whether it gets better; if not, back to the avian vet'}${people}`,
+    };
+  },
+};
+
+function unwellBird(view: View, bird: Bird): Unwell | null {
+  const illness = illnessOf(bird);
+  if (illness === null || view.day - illness.last > SHOWN || bindingOf(view, bird) !== null) return null;
+  const { text: words } = illness.seen.at(-1) as Illness['seen'][number];
+  return {
+    level: isGrave(illness, view.day) ? 'act' : 'watch',
+    pair: pairOf(view, bird),
+    bird: bird.id,
+    clutch: null,
+    date: illness.last,
+    birds: [bird.id],
+    words,
+    breathing: illness.seen.some(({ signs }) => signs.includes('breathing')),
+    treated: illness.treated,
+  };
+}
+
+function isGrave({ seen, treated }: Illness, today: Day): boolean {
+  return seen.some(
+    ({ day, signs }) => signs.length > 0 && today - day <= GRAVE && (treated === null || treated < day),
+  );
+}
+
+/** The pair that it is in, or that feeds it. */
+function pairOf({ room, find }: View, bird: Bird): string | null {
+  const mated = room.pairs.findLast(
+    (pair) => together(pair) && [...pair.cock, ...pair.hen].some((name) => find(name) === bird),
+  );
+  return (mated ?? feederOf(bird))?.id ?? null;
+}
+
+/** Birds of which one look said the same are one line. */
+function folded(all: Unwell[]): Unwell[] {
+  const lines = new Map<string, Unwell>();
+  for (const one of all) {
+    const key = JSON.stringify([one.level, one.pair, one.date, one.words, one.treated]);
+    const same = lines.get(key);
+    if (same === undefined) lines.set(key, one);
+    else lines.set(key, { ...same, bird: null, birds: [...same.birds, ...one.birds] });
+  }
+  return [...lines.values()];
+}

@@ -1,0 +1,56 @@
+import type { Day } from '../../days.ts';
+import type { Room } from '../../room/fold.ts';
+import type { WarningLevel } from '../agenda/item.ts';
+import type { Brood } from '../brood.ts';
+import { birdsByName, type FindBird } from '../stock/names.ts';
+
+/** What warnings are found in: the room and its broods, as known on the day stood on. */
+export interface View {
+  room: Room;
+  day: Day;
+  broods: readonly Brood[];
+  find: FindBird;
+}
+
+/** Something found: whom it concerns and since when. Each kind adds what its sentence needs. */
+export interface Found {
+  level: WarningLevel;
+  pair: string | null;
+  bird: string | null;
+  clutch: number | null;
+  /** The day of what gave rise to it. */
+  date: Day;
+}
+
+/** What a kind of warning is, in words: for `--explain` and for the manual. */
+export interface WarningWords {
+  kind: string;
+  /** The levels that it can have, the most pressing first. */
+  levels: readonly WarningLevel[];
+  /** Whether it touches the health of birds; then it sends to an avian vet. */
+  health: boolean;
+  /** What gives rise to it. */
+  when: string;
+  /** What ends it, and when it is no longer shown though nothing did. */
+  over: string;
+  /** Why it matters and what a keeper can do, a few sentences. */
+  explain: string;
+}
+
+/** One kind of warning: its condition, and beside it the words. */
+export interface Warning<F extends Found> extends WarningWords {
+  /** One for each cause, however many birds it is about. */
+  find(view: View): F[];
+  /** What was seen and why it matters, in sentences; and what to check, a phrase. */
+  say(found: F): { text: string; check: string };
+}
+
+/** The room as the warnings look at it. */
+export function viewOf(room: Room, broods: readonly Brood[]): View {
+  return { room, day: room.day, broods, find: birdsByName(room.birds) };
+}
+
+/** Which nest a warning is about. */
+export function about({ pair, clutch }: Brood): Pick<Found, 'pair' | 'bird' | 'clutch'> {
+  return { pair: pair.id, bird: null, clutch: clutch?.number ?? null };
+}

@@ -1,0 +1,21 @@
+import { expect, it } from 'vitest';
+import { csvText } from '../../../src/report/tables/csv.ts';
+
+it('is as RFC 4180 has it: a head, CR LF, quotes where they are needed, nothing for the unknown', () => {
+  const table = {
+    name: 'birds',
+    columns: ['id', 'note', 'F'],
+    rows: [
+      { id: 'LW-1', note: 'said "sat well", left', F: 0.125 },
+      { id: '014', note: null, F: 0 },
+      { id: 'two\nlines', note: 'Röt', F: null },
+    ],
+  };
+  expect(csvText(table)).toBe(
+    'id,note,F\r\nLW-1,"said ""sat well"", left",0.125\r\n014,,0\r\n"two\nlines",Röt,\r\n',
+  );
+});
+
+it('of an empty table is its head', () => {
+  expect(csvText({ name: 'birds', columns: ['id', 'ring'], rows: [] })).toBe('id,ring\r\n');
+});
