@@ -4,8 +4,8 @@
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { writeCodeCache } from './code-cache.mjs';
 import { build } from 'esbuild';
+import { writeCodeCache } from './code-cache.mjs';
 import { root, settings } from './settings.mjs';
 import { packageFolders, thirdPartyPage } from './third-party.mjs';
 

@@ -3,6 +3,7 @@ import { basename } from 'node:path';
 import { loadRoom } from '../journal/load.ts';
 import { importJson } from '../report/json/import.ts';
 import { importText } from '../report/terminal/import.ts';
+import { createFiles } from '../write/import/create.ts';
 import { guessMapping } from '../write/import/guess.ts';
 import { emptyPlan, planImport } from '../write/import/plan.ts';
 import { readTable } from '../write/import/table.ts';
@@ -62,7 +63,14 @@ export function run(context: Context<ImportOptions>): ExitCode {
   const mapping = { name: basename(options.map), text: textOf(options.map) };
   const target = { existing: loadRoom(folder), into: options.into ?? '', clock: { day, today } };
   const plan = planImport(table, mapping, target);
-  const outcome = { ...plan, written: false };
+  const outcome = { ...plan, written: plan.problems.length === 0 && !options.dryRun };
+  if (outcome.written) {
+    const failure = createFiles(folder, plan.journals);
+    if (failure !== null) {
+      context.stderr.write(`nestlog: nothing is written: ${failure.path}: ${failure.reason}\n`);
+      return 1;
+    }
+  }
   stdout.write(json ? importJson(outcome) : importText(outcome, { width, color, most }));
   return plan.problems.length > 0 ? 1 : 0;
 }

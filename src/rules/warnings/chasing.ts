@@ -11,6 +11,7 @@ import { capital, count } from './words.ts';
 interface Chasing extends Found {
   by: string | null;
   at: string | null;
+  /** `hard`, `fiercely`; empty where nobody said how. */
   how: string;
   days: number;
   young: number;
@@ -33,10 +34,8 @@ export const chasing: Warning<Chasing> = {
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
   say({ by, at, how, days, young, eggs, feeding, date }) {
-    const whom = at === null ? '' : ` ${named(at)}`;
     const times = days > 1 ? `, on ${days} days of the last week` : '';
-    const who =
-      by === null ? `${how} chasing${at === null ? '' : ` of${whom}`}` : `${named(by)} chased${whom} ${how}`;
+    const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
       feeding !== null
         ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. Do not take the cock before you saw who feeds.`
@@ -44,7 +43,7 @@ export const chasing: Warning<Chasing> = {
           ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
           : ' A hunted bird does not eat and does not rest.';
     return {
-      text: `${capital(who.trim())} on ${shortDay(date)}${times}.${cost}`,
+      text: `${capital(who.filter((word) => word !== '').join(' '))} on ${shortDay(date)}${times}.${cost}`,
       check:
         'wounds, plucked places, a bird on the floor: part them now, and an avian vet for an injury. Otherwise cover, and a second place to feed; look again today',
     };
@@ -73,7 +72,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     date: last.day,
     by: worst?.by ?? null,
     at: worst?.at ?? null,
-    how: worst?.level ?? '',
+    how: worst?.level === 'fierce' ? 'fiercely' : (worst?.level ?? ''),
     days: days.filter(({ day }) => last.day - day < STORY).length,
     young: young.length,
     eggs,

@@ -26,7 +26,7 @@ export function absencesFrom(view: View, { pair, clutch }: Brood): Absence[] {
     for (const bird of parentBirds(view, parent, pair, clutch?.[parent] ?? [])) {
       if (bird.fate !== null && bird.fate.day >= since) {
         away.push({ parent, bird, day: bird.fate.day, how: bird.fate.kind });
-      } else if (parting !== undefined && livesElsewhere(bird, pair, parting.day)) {
+      } else if (parting !== undefined && parting.day >= since && livesElsewhere(bird, pair, parting.day)) {
         away.push({ parent, bird, day: parting.day, how: 'parted' });
       }
     }

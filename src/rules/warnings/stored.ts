@@ -1,0 +1,58 @@
+import { type Day, shortDay } from '../../days.ts';
+import type { Egg } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+import { about, type Found, type Warning } from './warning.ts';
+import { capital, count, names } from './words.ts';
+
+interface Stored extends Found {
+  eggs: string;
+  days: number;
+  pulled: Day;
+}
+
+/** Days in store after which it is said, said louder, and no longer said. */
+const NOTE = 5;
+const WATCH = 7;
+export const STORED_SHOWN = 14;
+
+export const stored: Warning<Stored> = {
+  kind: 'stored',
+  levels: ['watch', 'note'],
+  health: false,
+  when: 'an egg has lain in store for 5 d; watch from 7 d',
+  over: '`set`, or the eggs have a fate; after 14 d in store',
+  explain:
+    'An egg in store loses: in poultry a fall in hatching shows after two or three days, quail eggs keep a week or longer in the cool, and no figure for a finch was ever published. So nestlog prints no chance; it says 5 and 7 days, which is common practice. Days in store are counted together when an egg was stored twice. Eggs stored long may also hatch later.',
+  find: ({ day, broods }) => broods.flatMap((brood) => storedIn(brood, day) ?? []),
+  say: ({ eggs, days, pulled }) => ({
+    text: `${capital(eggs)}: ${count(days, 'day')} in store since ${shortDay(pulled)}. Every day costs some of their chance to hatch${days >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,
+    check: 'set them back today, or under another pair; cool, not cold, and turned once or twice a day until then',
+  }),
+};
+
+function storedIn(brood: Brood, day: Day): Stored | null {
+  const long = brood.stored
+    .map((egg) => ({ egg, days: daysInStore(egg, day), pulled: egg.places.at(-1)?.from ?? day }))
+    .filter(({ days }) => days >= NOTE && days <= STORED_SHOWN);
+  if (long.length === 0) return null;
+  const days = Math.max(...long.map((one) => one.days));
+  return {
+    ...about(brood),
+    level: days >= WATCH ? 'watch' : 'note',
+    date: Math.min(...long.map(({ pulled }) => pulled)),
+    eggs: names(
+      brood,
+      long.map(({ egg }) => egg),
+    ),
+    days,
+    pulled: Math.min(...long.map(({ pulled }) => pulled)),
+  };
+}
+
+/** All its days in store, taken together. */
+export function daysInStore({ places }: Egg, today: Day): number {
+  return places.reduce((sum, { from, place }, i) => {
+    const until = places[i + 1]?.from ?? today;
+    return place.kind === 'store' ? sum + until - from : sum;
+  }, 0);
+}

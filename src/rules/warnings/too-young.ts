@@ -1,0 +1,65 @@
+import { type Day, shortDay } from '../../days.ts';
+import { type Bird, type Pair, together } from '../../room/model.ts';
+import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
+import type { Found, View, Warning } from './warning.ts';
+import { count, listed } from './words.ts';
+
+interface TooYoung extends Found {
+  who: string[];
+  months: number;
+  hen: boolean;
+  laid: Day | null;
+}
+
+/** Days after they were put together, or after the first egg, for which it is said. */
+const SHOWN = 14;
+
+export const tooYoung: Warning<TooYoung> = {
+  kind: 'too-young',
+  levels: ['watch', 'note'],
+  health: true,
+  when: 'a bird was put to a mate, or lays, before the least breeding age of the profile',
+  over: 'it is old enough, or parted; 14 d after they were put together, and after a first egg once more. A note where only the cock is too young',
+  explain:
+    'Able to breed is not fit to breed: wild zebra finches breed at two months (Emu 1994), keepers wait for six to nine or more (common practice). A hen that lays before she is grown is prone to egg binding, which is an emergency for an avian vet, and young parents leave their first broods more often.',
+  find: (view) => view.room.pairs.flatMap((pair) => youngIn(view, pair) ?? []),
+  say: ({ who, months, hen, laid, date }) => ({
+    text: `${listed(who)} ${laid === null ? `in a pair since ${shortDay(date)}` : `with a first egg on ${shortDay(laid)}`}; ${months} months is the least for the species. ${
+      hen ? 'A hen that lays before she is grown is prone to egg binding.' : 'Young parents leave their broods more often.'
+    }`,
+    check: `${laid === null ? 'no nest, or apart, until old enough' : 'calcium on offer, and the hen each morning'}; a hen that is fluffed or straining is an emergency for an avian vet`,
+  }),
+};
+
+function youngIn(view: View, pair: Pair): TooYoung | null {
+  const put = pair.partings.at(-1);
+  const least = pair.profile?.breedingAge;
+  if (put === undefined || least == null || !together(pair)) return null;
+  const parents = (['cock', 'hen'] as const).flatMap((sex) => {
+    const [name, ...others] = pair[sex];
+    const bird = name === undefined || others.length > 0 ? null : view.find(name);
+    const age = bird === null ? null : ageOf(bird, view.day);
+    return age === null || age >= breedingAge(pair.profile) ? [] : [{ sex, bird: bird as Bird, age }];
+  });
+  if (parents.length === 0) return null;
+  const clutch = pair.clutches.find(({ opened, eggs }) => opened >= put.day && eggs.length > 0);
+  const date = clutch?.opened ?? put.day;
+  if (view.day - date > SHOWN) return null;
+  const hen = parents.some(({ sex }) => sex === 'hen');
+  return {
+    level: hen ? 'watch' : 'note',
+    pair: pair.id,
+    bird: null,
+    clutch: clutch?.number ?? null,
+    date,
+    who: parents.map(({ sex, bird, age }) => `the ${sex} ${bird.id} is ${count(Math.floor(age / DAYS_A_MONTH), 'month')} old`),
+    months: least.value.low,
+    hen,
+    laid: clutch?.opened ?? null,
+  };
+}
+
+/** Its age in days, taking it for as old as it can be; null where nobody knows or it is dead. */
+function ageOf({ hatched, fate }: Bird, day: Day): number | null {
+  return hatched === null || fate !== null ? null : day - hatched.from;
+}

@@ -1,0 +1,70 @@
+import { type Day, shortSpan } from '../../days.ts';
+import { isDependent } from '../../room/lives.ts';
+import { type Bird, fullRef } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+import { about, type Found, type View, type Warning } from './warning.ts';
+import { count, listed } from './words.ts';
+
+interface YoungAtHatch extends Found {
+  independent: string[];
+  dependent: number;
+  when: string;
+}
+
+/** Days before the hatch window from which it is said, and after the first chick is out. */
+const BEFORE = 3;
+const AFTER = 4;
+/** Young hatched longer ago are kept there on purpose. */
+const LATELY = 120;
+/** So many are named. */
+const NAMED = 6;
+
+export const youngAtHatch: Warning<YoungAtHatch> = {
+  kind: 'young-at-hatch',
+  levels: ['watch', 'note'],
+  health: false,
+  when: 'young of an earlier clutch live with the pair within 3 d of the next hatch',
+  over: 'they live elsewhere; 4 d after the first chick is out. A note where all of them still depend on being fed',
+  explain:
+    'Young of the last brood crowd the nest, sleep in it, pull at the lining and beg the food away from chicks just hatched; in some species they are driven hard. Those that feed themselves move out before the hatch (common practice). Those that are still fed stay: do not part young from who feeds them for the sake of eggs.',
+  find: (view) => view.broods.flatMap((brood) => crowdAt(brood, view) ?? []),
+  say: ({ independent, dependent, when }) => {
+    const more = independent.length > NAMED ? [...independent.slice(0, NAMED), `${independent.length - NAMED} more`] : independent;
+    const who = [...more, ...(dependent > 0 ? [`${dependent} still fed`] : [])];
+    return {
+      text: `Young of an earlier clutch are with the parents at the next hatch (${when}): ${listed(who)}. They crowd the nest and beg food away from the new chicks.`,
+      check:
+        independent.length > 0
+          ? `move out those that feed themselves, on an evening without a look into the nest${dependent > 0 ? '; the others stay with who feeds them' : ''}`
+          : `who feeds them, and food enough for ${count(dependent, 'young bird')} more; they stay until they feed themselves`,
+    };
+  },
+};
+
+function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
+  const { pair, clutch, hatch, hatched, where } = brood;
+  if (clutch === null || where !== 'nest') return null;
+  const hatchings = hatched.flatMap((bird) => (bird.hatched === null || bird.clutch !== clutch ? [] : [bird.hatched.to]));
+  const first = hatchings.length > 0 ? Math.min(...hatchings) : null;
+  const span = first === null ? hatch : { from: first, to: first };
+  if (span === null || day < span.from - BEFORE || day > (first === null ? span.to : first + AFTER)) return null;
+  const young = room.birds.filter((bird) => livesWith(bird, brood, day));
+  if (young.length === 0) return null;
+  const dependent = young.filter(isDependent).length;
+  return {
+    ...about(brood),
+    level: dependent === young.length ? 'note' : 'watch',
+    date: span.from,
+    independent: young.filter((bird) => !isDependent(bird)).map((bird) => bird.ring ?? fullRef(bird)),
+    dependent,
+    when: shortSpan({ from: span.from, to: span.to }),
+  };
+}
+
+/** A young bird of an earlier clutch of this pair, out of the nest, in the pair's housing. */
+function livesWith(bird: Bird, { pair, clutch }: Brood, day: Day): boolean {
+  if (bird.clutch === null || bird.clutch.pair !== pair || bird.clutch === clutch || bird.fate !== null) return false;
+  if (bird.fledged === null || bird.hatched === null || day - bird.hatched.to > LATELY) return false;
+  if (clutch !== null && bird.clutch.opened >= clutch.opened) return false;
+  return bird.stays.at(-1)?.housing === pair.housing;
+}

@@ -1,0 +1,92 @@
+import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+
+/** Why files could not be begun: nothing of them is left. */
+export interface CreateFailure {
+  path: string;
+  reason: string;
+}
+
+interface NewFile {
+  /** Relative to the folder, with `/`. */
+  path: string;
+  text: string;
+}
+
+/**
+ * Begins files, all of them or none. Each is written whole under a hidden name and then linked to its own, which fails
+ * where a file has that name by now: nothing is ever overwritten. If the machine stops in between, every file that is
+ * there is whole.
+ */
+export function createFiles(folder: string, files: readonly NewFile[]): CreateFailure | null {
+  const hidden: string[] = [];
+  const linked: string[] = [];
+  let current = '';
+  try {
+    for (const { path, text } of files) {
+      current = path;
+      const target = join(folder, path);
+      mkdirSync(dirname(target), { recursive: true });
+      hidden.push(writeHidden(target, text));
+    }
+    for (const [index, { path }] of files.entries()) {
+      current = path;
+      const target = join(folder, path);
+      claim(hidden[index] as string, target);
+      linked.push(target);
+    }
+    return null;
+  } catch (error) {
+    for (const target of linked) rmSync(target, { force: true });
+    return { path: current, reason: reasonOf(error) };
+  } finally {
+    for (const path of hidden) rmSync(path, { force: true });
+  }
+}
+
+/** Gives a file its name, if nobody has it. Disks without links get the name first and the text at once behind it. */
+function claim(hidden: string, target: string): void {
+  try {
+    linkSync(hidden, target);
+  } catch (error) {
+    if (!NO_LINKS.includes(codeOf(error))) throw error;
+    closeSync(openSync(target, 'wx'));
+    renameSync(hidden, target);
+  }
+}
+
+const NO_LINKS = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS'];
+
+/** Writes a text beside its place and waits until it is on the disk. */
+function writeHidden(target: string, text: string): string {
+  const path = join(dirname(target), `.${target.slice(dirname(target).length + 1)}.new`);
+  rmSync(path, { force: true });
+  const file = openSync(path, 'wx');
+  try {
+    writeFileSync(file, text);
+    fsyncSync(file);
+  } catch (error) {
+    rmSync(path, { force: true });
+    throw error;
+  } finally {
+    closeSync(file);
+  }
+  return path;
+}
+
+const reasons: Record<string, string> = {
+  EEXIST: 'a file of this name is there by now',
+  EACCES: 'permission denied',
+  EPERM: 'permission denied',
+  EROFS: 'the disk can only be read',
+  ENOSPC: 'the disk is full',
+  ENOTDIR: 'something on the way to it is no folder',
+};
+
+function reasonOf(error: unknown): string {
+  return reasons[codeOf(error)] ?? (error instanceof Error ? error.message : String(error));
+}
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : '';
+}
