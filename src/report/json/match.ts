@@ -1,5 +1,6 @@
 import { formatDay } from '../../days.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
+import type { Proposal } from '../../rules/match/proposals.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { jsonText } from './text.ts';
 
@@ -15,7 +16,7 @@ export function matchJson({ day, room, limit, species }: MatchPage): string {
       proposals: match.proposals.map(({ reasons, runnerUp, ...mating }) => ({
         ...matingData(mating),
         reasons,
-        runnerUp: runnerUp === null ? null : matingData(runnerUp),
+        runnerUp: runnerUp === null ? null : shortData(runnerUp),
       })),
       kept: match.kept.map(({ pair, ...mating }) => ({ pair, ...matingData(mating) })),
       leftOut: match.leftOut.map(({ one, why }) => ({ bird: one.id, sex: one.bird.sex, why })),
@@ -28,26 +29,16 @@ export function judgedPairJson({ day, pair, limit, mating }: JudgedPair): string
   return jsonText({ nestlog: 1, date: formatDay(day), maxInbreeding: limit, pair, ...matingData(mating) });
 }
 
-function matingData({
-  cock,
-  hen,
-  inbreeding,
-  zInbreeding,
-  meanKinship,
-  cost,
-  kin,
-  through,
-  cautions,
-}: JudgedMating) {
+function matingData({ zInbreeding, through, cautions, ...mating }: JudgedMating) {
   return {
-    cock: cock.id,
-    hen: hen.id,
-    inbreeding,
+    ...shortData(mating),
     zInbreeding,
-    meanKinship,
-    cost,
-    kin,
     through: through.map(({ founder, share }) => ({ ancestor: founder, share })),
     cautions,
   };
+}
+
+/** What is told of a runner-up. */
+function shortData({ cock, hen, inbreeding, meanKinship, cost, kin }: NonNullable<Proposal['runnerUp']>) {
+  return { cock: cock.id, hen: hen.id, inbreeding, meanKinship, cost, kin };
 }

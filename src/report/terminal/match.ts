@@ -125,7 +125,11 @@ function meaning(inbreeding: number): string {
 const percentOf = (share: number) =>
   share >= 0.1 ? `${Number((share * 100).toFixed(1))} %` : percent(share);
 
-const short = ({ inbreeding, kin, meanKinship }: JudgedMating) =>
+const short = ({
+  inbreeding,
+  kin,
+  meanKinship,
+}: Omit<JudgedMating, 'through' | 'zInbreeding' | 'cautions'>) =>
   `F ${coefficient(inbreeding)}${kin === null ? '' : ` (${kin})`}, mean kinship ${coefficient(meanKinship)}`;
 
 function item(label: string, text: string, layout: Layout): string[] {

@@ -30,7 +30,9 @@ export const emptyCrop: Warning<EmptyCrop> = {
       crop === 'thin'
         ? `${capital(young)} had a thin crop at two looks in a row, the last on ${shortDay(date)}: fed, but not enough.`
         : `The ${many ? 'crops' : 'crop'} of ${young} ${many ? 'were' : 'was'} empty on ${shortDay(date)}${crop === 'unclear' ? ', though another look of that day says full' : ''}. ${
-            yolk ? 'A chick lives its first day on its yolk, not its second.' : 'A chick that is not fed does not last another day.'
+            yolk
+              ? 'A chick lives its first day on its yolk, not its second.'
+              : 'A chick that is not fed does not last another day.'
           }`,
     check:
       'look again in an hour (at first light every crop is empty): warm, begging? Do the parents carry food in, and do they have what they rear on? A weak chick: an avian vet',

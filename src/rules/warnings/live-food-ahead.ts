@@ -22,7 +22,8 @@ export const liveFoodAhead: Warning<LiveFoodAhead> = {
   find: (view) => view.room.pairs.flatMap((pair) => ahead(view, pair) ?? []),
   say: ({ species, required, date }) => ({
     text: `Together since ${shortDay(date)}. The ${species} ${required ? 'rears on live food: without it the chicks are thrown out or starve' : 'rears far better with live food'}.`,
-    check: 'that a steady supply of small live food is there before the first hatch, and that these birds take it',
+    check:
+      'that a steady supply of small live food is there before the first hatch, and that these birds take it',
   }),
 };
 

@@ -28,7 +28,9 @@ export const liveFoodMissing: Warning<LiveFoodMissing> = {
   find: (view) => view.broods.flatMap((brood) => missingFor(view, brood) ?? []),
   say: ({ chicks, species, required, food }) => ({
     text: `${count(chicks, 'chick')} in the nest, and ${food === null ? 'no `food` was ever written for this pair' : `the food written on ${shortDay(food)} names no live food`}. The ${species} ${
-      required ? 'rears on live food: without it chicks are thrown out or starve' : 'rears far better with live food'
+      required
+        ? 'rears on live food: without it chicks are thrown out or starve'
+        : 'rears far better with live food'
     }.`,
     check:
       'is small live food out, and do the parents carry it in? Look at the crops. If it is out, write `food: [live food, …]`. A weak chick: an avian vet',

@@ -47,7 +47,8 @@ function overIn(view: View, pair: Pair): OverLimit | null {
       return name === hen || (bird !== null && view.find(name) === bird);
     })
     .sort((a, b) => firstEgg(a) - firstEgg(b));
-  const inYear = (day: Day) => hers.filter((clutch) => firstEgg(clutch) <= day && day - firstEgg(clutch) < YEAR);
+  const inYear = (day: Day) =>
+    hers.filter((clutch) => firstEgg(clutch) <= day && day - firstEgg(clutch) < YEAR);
   const found = (date: Day, laying: boolean): OverLimit => ({
     level: 'watch',
     pair: pair.id,
@@ -71,7 +72,9 @@ function overIn(view: View, pair: Pair): OverLimit | null {
   if (nest === undefined || nest.state === 'removed' || nest.state === 'cleaned') return null;
   if (view.day - nest.day > SHOWN || nest.day <= laid || inYear(nest.day).length < limit) return null;
   // The nest of a clutch in course is no new offer.
-  const busy = last.eggs.some(({ fate }) => fate === null) || last.chicks.some(({ fledged, fate }) => fledged === null && fate === null);
+  const busy =
+    last.eggs.some(({ fate }) => fate === null) ||
+    last.chicks.some(({ fledged, fate }) => fledged === null && fate === null);
   return busy ? null : found(nest.day, false);
 }
 

@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
-import { type Bird, together } from '../../room/model.ts';
-import type { Found, View, Warning } from './warning.ts';
+import type { Bird, Pair } from '../../room/model.ts';
+import { type Found, pairWith, type View, type Warning } from './warning.ts';
 import { listed } from './words.ts';
 
 interface Mixed extends Found {
@@ -23,7 +23,7 @@ export const quarantine: Warning<Mixed> = {
   over: 'apart again, `released`, or the quarantine is over; 7 d later',
   explain:
     'New and returned birds stay apart for thirty days at least (common practice), because what they carry shows late, and what the room carries may be new to them. When another bird joins, the days begin anew for all of them. An avian vet says whether the time can be shorter or must be longer. Wash hands, and see to the new birds last.',
-  find: (view) => mixedIn(view),
+  find: mixedIn,
   say: ({ birds, with: others, housing, until, date }) => ({
     text: `${listed(birds)}: in quarantine until ${shortDay(until)}, and since ${shortDay(date)} ${housing === null ? 'together' : `in ${housing}`} with ${listed(others)}. What a new bird carries shows late.`,
     check:
@@ -32,40 +32,62 @@ export const quarantine: Warning<Mixed> = {
 };
 
 /** One line for birds that came together and sit together. */
-function mixedIn({ room, day, find }: View): Mixed[] {
-  const here = room.birds.filter(({ fate, placeholder }) => fate === null && !placeholder);
+function mixedIn(view: View): Mixed[] {
+  const here = view.room.birds.filter(({ fate, placeholder }) => fate === null && !placeholder);
   const lines = new Map<string, Mixed>();
   for (const bird of here) {
     const { quarantine: apart } = bird;
-    if (apart === null || bird.released !== null || day >= apart.until || day < apart.from) continue;
-    const stay = bird.stays.at(-1);
-    const pair = room.pairs.findLast(
-      (one) => together(one) && [...one.cock, ...one.hen].some((name) => find(name) === bird),
-    );
-    const mates = pair === undefined ? [] : [...pair.cock, ...pair.hen].flatMap((name) => find(name) ?? []);
+    if (apart === null || bird.released !== null || view.day >= apart.until) continue;
+    const housing = bird.stays.at(-1)?.housing ?? null;
+    const pair = pairWith(view, bird);
     const others = here.filter(
-      (other) =>
-        other !== bird &&
-        other.quarantine?.from !== apart.from &&
-        ((stay?.housing != null && other.stays.at(-1)?.housing === stay.housing) || mates.includes(other)),
+      (other) => other !== bird && isStranger(bird, other, pair) && meet(view, bird, other, pair),
     );
-    const since = Math.max(apart.from, ...(others.length === 0 ? [] : [Math.min(...others.map((other) => together2(bird, other)))]));
-    if (others.length === 0 || day - since > SHOWN) continue;
-    const key = `${apart.from} ${stay?.housing} ${pair?.id}`;
+    if (others.length === 0) continue;
+    const since = Math.min(...others.map((other) => togetherSince(bird, other, pair)));
+    if (view.day - since > SHOWN) continue;
+    const key = JSON.stringify([apart.from, housing, pair?.id]);
     const line = lines.get(key);
-    if (line !== undefined) line.birds.push(bird.id);
-    else
-      lines.set(key, {
-        level: 'watch',
-        pair: pair?.id ?? null,
-        bird: bird.id,
-        clutch: null,
-        date: since,
-        birds: [bird.id],
-        with: namesOf(others),
-        housing: stay?.housing ?? null,
-        until: apart.until,
-      });
+    lines.set(key, {
+      level: 'watch',
+      pair: pair?.id ?? null,
+      bird: line === undefined ? bird.id : null,
+      clutch: null,
+      date: Math.min(since, line?.date ?? since),
+      birds: [...(line?.birds ?? []), bird.id],
+      with: namesOf(others),
+      housing,
+      until: apart.until,
+    });
   }
-  return [...lines.values()].map((line) => (line.birds.length > 1 ? { ...line, bird: null } : line));
+  return [...lines.values()];
+}
+
+/** Neither came with it nor hatched to it. */
+function isStranger(bird: Bird, other: Bird, pair: Pair | undefined): boolean {
+  if (pair !== undefined && other.clutch?.pair === pair) return false;
+  const apart = other.quarantine !== null && other.released === null;
+  return !apart || (other.quarantine?.from !== bird.quarantine?.from && other.arrived !== bird.arrived);
+}
+
+function meet({ find }: View, bird: Bird, other: Bird, pair: Pair | undefined): boolean {
+  const housing = bird.stays.at(-1)?.housing ?? null;
+  if (housing !== null && other.stays.at(-1)?.housing === housing) return true;
+  return pair !== undefined && [...pair.cock, ...pair.hen].some((name) => find(name) === other);
+}
+
+/** The later of the days on which the two came to where they are, in quarantine at the earliest. */
+function togetherSince(bird: Bird, other: Bird, pair: Pair | undefined): Day {
+  const came = [bird, other].flatMap(({ stays }) => stays.at(-1)?.from ?? []);
+  return Math.max(
+    bird.quarantine?.from ?? 0,
+    other.quarantine?.from ?? 0,
+    ...came,
+    pair?.partings.at(-1)?.day ?? 0,
+  );
+}
+
+function namesOf(birds: readonly Bird[]): string[] {
+  const names = birds.map(({ id }) => id);
+  return names.length > NAMED ? [...names.slice(0, NAMED), `${names.length - NAMED} others`] : names;
 }

@@ -26,7 +26,8 @@ export const stored: Warning<Stored> = {
   find: ({ day, broods }) => broods.flatMap((brood) => storedIn(brood, day) ?? []),
   say: ({ eggs, days, pulled }) => ({
     text: `${capital(eggs)}: ${count(days, 'day')} in store since ${shortDay(pulled)}. Every day costs some of their chance to hatch${days >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,
-    check: 'set them back today, or under another pair; cool, not cold, and turned once or twice a day until then',
+    check:
+      'set them back today, or under another pair; cool, not cold, and turned once or twice a day until then',
   }),
 };
 

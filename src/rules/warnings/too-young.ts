@@ -25,7 +25,9 @@ export const tooYoung: Warning<TooYoung> = {
   find: (view) => view.room.pairs.flatMap((pair) => youngIn(view, pair) ?? []),
   say: ({ who, months, hen, laid, date }) => ({
     text: `${listed(who)} ${laid === null ? `in a pair since ${shortDay(date)}` : `with a first egg on ${shortDay(laid)}`}; ${months} months is the least for the species. ${
-      hen ? 'A hen that lays before she is grown is prone to egg binding.' : 'Young parents leave their broods more often.'
+      hen
+        ? 'A hen that lays before she is grown is prone to egg binding.'
+        : 'Young parents leave their broods more often.'
     }`,
     check: `${laid === null ? 'no nest, or apart, until old enough' : 'calcium on offer, and the hen each morning'}; a hen that is fluffed or straining is an emergency for an avian vet`,
   }),
@@ -52,7 +54,10 @@ function youngIn(view: View, pair: Pair): TooYoung | null {
     bird: null,
     clutch: clutch?.number ?? null,
     date,
-    who: parents.map(({ sex, bird, age }) => `the ${sex} ${bird.id} is ${count(Math.floor(age / DAYS_A_MONTH), 'month')} old`),
+    who: parents.map(
+      ({ sex, bird, age }) =>
+        `the ${sex} ${bird.id} is ${count(Math.floor(age / DAYS_A_MONTH), 'month')} old`,
+    ),
     months: least.value.low,
     hen,
     laid: clutch?.opened ?? null,

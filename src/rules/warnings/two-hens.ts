@@ -50,7 +50,13 @@ function signsIn(brood: Brood, { day }: View): TwoHens | null {
   const date = Math.max(...signs.map((sign) => sign.day));
   if (day - date > SHOWN) return null;
   const sure = tooMany !== null || (alike && signs.length > 1);
-  return { ...about(brood), level: sure ? 'watch' : 'note', date, signs: signs.map(({ text }) => text), alike };
+  return {
+    ...about(brood),
+    level: sure ? 'watch' : 'note',
+    date,
+    signs: signs.map(({ text }) => text),
+    alike,
+  };
 }
 
 /** Two eggs of one clutch that no hen can have laid with the species' interval between them. */
@@ -64,7 +70,10 @@ function twoInADay({ eggs }: Clutch, profile: Profile | null): Sign | null {
   });
   if (second === undefined) return null;
   const day = second.laid.to;
-  return { day, text: `two eggs were laid by ${shortDay(day)} where one hen lays one every ${interval === 1 ? 'day' : `${interval} d`}` };
+  return {
+    day,
+    text: `two eggs were laid by ${shortDay(day)} where one hen lays one every ${interval === 1 ? 'day' : `${interval} d`}`,
+  };
 }
 
 function tooManyEggs({ eggs, pair }: Clutch, profile: Profile | null): Sign | null {
@@ -75,17 +84,25 @@ function tooManyEggs({ eggs, pair }: Clutch, profile: Profile | null): Sign | nu
   const there = eggs.filter(
     (egg) =>
       (egg.fate === null || egg.fate.day > last.laid.to) &&
-      egg.places.every(({ from, place }) => from > last.laid.to || (place.kind === 'nest' && place.pair === pair)),
+      egg.places.every(
+        ({ from, place }) => from > last.laid.to || (place.kind === 'nest' && place.pair === pair),
+      ),
   );
   if (there.length <= high + MORE) return null;
-  return { day: last.laid.to, text: `${count(there.length, 'egg')} lie in one clutch; ${high} is a large one` };
+  return {
+    day: last.laid.to,
+    text: `${count(there.length, 'egg')} lie in one clutch; ${high} is a large one`,
+  };
 }
 
 function allClear({ eggs }: Clutch, profile: Profile | null): Sign | null {
   const days = eggs.map((egg) => clearOn(egg, profile));
   const known = days.filter((day) => day !== null);
   if (known.length < days.length || known.length < (profile?.clutch?.value.low ?? 2)) return null;
-  return { day: Math.max(...known), text: `all ${count(eggs.length, 'egg')} ${eggs.length === 1 ? 'is' : 'are'} clear` };
+  return {
+    day: Math.max(...known),
+    text: `all ${count(eggs.length, 'egg')} ${eggs.length === 1 ? 'is' : 'are'} clear`,
+  };
 }
 
 /** The day on which an egg was known to be clear: not before its candling day. */

@@ -1,9 +1,9 @@
 import { type Day, shortDay } from '../../days.ts';
 import { feederOf } from '../../room/lives.ts';
-import { type Bird, together } from '../../room/model.ts';
+import type { Bird } from '../../room/model.ts';
 import { bindingOf } from './egg-binding.ts';
 import { type Illness, illnessOf } from './illness.ts';
-import type { Found, View, Warning } from './warning.ts';
+import { type Found, pairWith, type View, type Warning } from './warning.ts';
 import { listed } from './words.ts';
 
 interface Unwell extends Found {
@@ -46,7 +46,7 @@ function unwellBird(view: View, bird: Bird): Unwell | null {
   const { text: words } = illness.seen.at(-1) as Illness['seen'][number];
   return {
     level: isGrave(illness, view.day) ? 'act' : 'watch',
-    pair: pairOf(view, bird),
+    pair: (pairWith(view, bird) ?? feederOf(bird))?.id ?? null,
     bird: bird.id,
     clutch: null,
     date: illness.last,
@@ -61,14 +61,6 @@ function isGrave({ seen, treated }: Illness, today: Day): boolean {
   return seen.some(
     ({ day, signs }) => signs.length > 0 && today - day <= GRAVE && (treated === null || treated < day),
   );
-}
-
-/** The pair that it is in, or that feeds it. */
-function pairOf({ room, find }: View, bird: Bird): string | null {
-  const mated = room.pairs.findLast(
-    (pair) => together(pair) && [...pair.cock, ...pair.hen].some((name) => find(name) === bird),
-  );
-  return (mated ?? feederOf(bird))?.id ?? null;
 }
 
 /** Birds of which one look said the same are one line. */

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
+import { type Bird, type Pair, together } from '../../room/model.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
@@ -53,4 +54,14 @@ export function viewOf(room: Room, broods: readonly Brood[]): View {
 /** Which nest a warning is about. */
 export function about({ pair, clutch }: Brood): Pick<Found, 'pair' | 'bird' | 'clutch'> {
   return { pair: pair.id, bird: null, clutch: clutch?.number ?? null };
+}
+
+/** The pair that a bird is in now, or undefined. A journal whose first entry is still to come is no pair yet. */
+export function pairWith({ room, find }: View, bird: Bird): Pair | undefined {
+  return room.pairs.findLast(
+    (pair) =>
+      pair.events.length > 0 &&
+      together(pair) &&
+      [...pair.cock, ...pair.hen].some((name) => find(name) === bird),
+  );
 }

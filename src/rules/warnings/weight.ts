@@ -1,8 +1,8 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
+import { refIn } from '../agenda/agenda.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
-import { refIn } from '../agenda/agenda.ts';
 import { byDay } from './by-day.ts';
 import { about, type Found, type Warning } from './warning.ts';
 

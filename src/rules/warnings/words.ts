@@ -24,7 +24,8 @@ export function daysRange({ low, high }: { low: number; high: number }): string 
   return low === high ? `${low} d` : `${low}–${high} d`;
 }
 
-/** The first letter of a sentence. */
+/** A sentence begins with a capital, unless it begins with the ref of an egg or chick. */
 export function capital(text: string): string {
+  if (/^[ec]\d/.test(text)) return text;
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

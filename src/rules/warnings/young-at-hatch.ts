@@ -29,7 +29,10 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
     'Young of the last brood crowd the nest, sleep in it, pull at the lining and beg the food away from chicks just hatched; in some species they are driven hard. Those that feed themselves move out before the hatch (common practice). Those that are still fed stay: do not part young from who feeds them for the sake of eggs.',
   find: (view) => view.broods.flatMap((brood) => crowdAt(brood, view) ?? []),
   say: ({ independent, dependent, when }) => {
-    const more = independent.length > NAMED ? [...independent.slice(0, NAMED), `${independent.length - NAMED} more`] : independent;
+    const more =
+      independent.length > NAMED
+        ? [...independent.slice(0, NAMED), `${independent.length - NAMED} more`]
+        : independent;
     const who = [...more, ...(dependent > 0 ? [`${dependent} still fed`] : [])];
     return {
       text: `Young of an earlier clutch are with the parents at the next hatch (${when}): ${listed(who)}. They crowd the nest and beg food away from the new chicks.`,
@@ -42,12 +45,15 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
 };
 
 function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
-  const { pair, clutch, hatch, hatched, where } = brood;
+  const { clutch, hatch, hatched, where } = brood;
   if (clutch === null || where !== 'nest') return null;
-  const hatchings = hatched.flatMap((bird) => (bird.hatched === null || bird.clutch !== clutch ? [] : [bird.hatched.to]));
+  const hatchings = hatched.flatMap((bird) =>
+    bird.hatched === null || bird.clutch !== clutch ? [] : [bird.hatched.to],
+  );
   const first = hatchings.length > 0 ? Math.min(...hatchings) : null;
   const span = first === null ? hatch : { from: first, to: first };
-  if (span === null || day < span.from - BEFORE || day > (first === null ? span.to : first + AFTER)) return null;
+  if (span === null || day < span.from - BEFORE || day > (first === null ? span.to : first + AFTER))
+    return null;
   const young = room.birds.filter((bird) => livesWith(bird, brood, day));
   if (young.length === 0) return null;
   const dependent = young.filter(isDependent).length;
@@ -63,7 +69,8 @@ function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
 
 /** A young bird of an earlier clutch of this pair, out of the nest, in the pair's housing. */
 function livesWith(bird: Bird, { pair, clutch }: Brood, day: Day): boolean {
-  if (bird.clutch === null || bird.clutch.pair !== pair || bird.clutch === clutch || bird.fate !== null) return false;
+  if (bird.clutch === null || bird.clutch.pair !== pair || bird.clutch === clutch || bird.fate !== null)
+    return false;
   if (bird.fledged === null || bird.hatched === null || day - bird.hatched.to > LATELY) return false;
   if (clutch !== null && bird.clutch.opened >= clutch.opened) return false;
   return bird.stays.at(-1)?.housing === pair.housing;

@@ -19,7 +19,7 @@ describe('the best cock is the uncle of both young hens', () => {
   it('and the niece’s line says why she does not get him', () => {
     const niece = proposed.proposals.find(({ hen }) => hen.id === 'NIECE-1');
     expect(niece?.reasons).toContain(
-      'UNCLE has fewer relatives here, but he and NIECE-1 are uncle and niece (F 0.125) and goes to STRANGER',
+      'UNCLE has fewer relatives here, but he and NIECE-1 are uncle and niece (F 0.125); he goes to STRANGER',
     );
   });
 

@@ -1,0 +1,44 @@
+import { type Day, shortDay } from '../../days.ts';
+import { familyOf } from '../../species/families.ts';
+import type { Brood } from '../brood.ts';
+import { about, type Found, type Warning } from './warning.ts';
+import { capital, names } from './words.ts';
+
+interface PippedLong extends Found {
+  eggs: string;
+  many: boolean;
+  usual: number;
+}
+
+/** Days from the first crack to hatching that are nothing unusual (from memory: a day; parrots up to two). */
+const USUAL = { parrots: 2, others: 1 };
+/** Days for which it is said. */
+const SHOWN = 3;
+
+export const pippedLong: Warning<PippedLong> = {
+  kind: 'pipped-long',
+  levels: ['watch'],
+  health: true,
+  when: 'an egg was pipped more than a day ago (parrots: two) and no chick came',
+  over: 'hatched, or the egg has an end; 3 d later',
+  explain:
+    'From the first crack to the chick a small bird needs about a day, a parrot up to two. The chick rests for most of that time and takes in the yolk, so help that comes too early bleeds it. It needs warmth and moist air. One that has stopped and is still alive is a matter for an avian vet or a very experienced hand.',
+  find: ({ day, broods }) => broods.flatMap((brood) => pippedIn(brood, day) ?? []),
+  say: ({ eggs, many, usual, date }) => ({
+    text: `${capital(eggs)} pipped on ${shortDay(date)} and ${many ? 'have' : 'has'} not hatched; ${usual === 1 ? 'a day' : `${usual} days`} is usual. A chick that dries in its shell cannot turn.`,
+    check:
+      'listen first, without opening the nest: did it hatch unseen? Warm and moist enough? Do not peel it; ask an avian vet or a very experienced keeper',
+  }),
+};
+
+function pippedIn(brood: Brood, day: Day): PippedLong | null {
+  const usual = familyOf(brood.profile?.scientific ?? '') === 'parrots' ? USUAL.parrots : USUAL.others;
+  const late = brood.eggs.flatMap((egg) => {
+    const ago = egg.pipped === null ? null : day - egg.pipped;
+    return ago === null || ago <= usual || ago > usual + SHOWN ? [] : [{ egg, pipped: day - ago }];
+  });
+  if (late.length === 0) return null;
+  const eggs = late.map(({ egg }) => egg);
+  const date = Math.min(...late.map(({ pipped }) => pipped));
+  return { ...about(brood), level: 'watch', date, eggs: names(brood, eggs), many: eggs.length > 1, usual };
+}

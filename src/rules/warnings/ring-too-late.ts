@@ -1,0 +1,53 @@
+import { unringed } from '../agenda/anchors.ts';
+import type { Brood } from '../brood.ts';
+import { about, type Found, type Warning } from './warning.ts';
+import { capital, daysRange, names } from './words.ts';
+
+interface RingTooLate extends Found {
+  chicks: string;
+  many: boolean;
+  age: number;
+  usual: { low: number; high: number };
+}
+
+/** Days after the ringing window on which it is said. */
+const SHOWN = 2;
+
+export const ringTooLate: Warning<RingTooLate> = {
+  kind: 'ring-too-late',
+  levels: ['note'],
+  health: true,
+  when: 'a nestling without a ring is past the ring age of the profile',
+  over: '`ringed`, `skip: ring`, or it fledged; said on the two days after the ring age',
+  explain:
+    'A closed ring passes the toes for a few days only. After that it would have to be forced, and a forced or tight ring costs a foot: never force one. Other marks exist, such as split rings and photographs; whether they will do where a ring is asked for by law or by a society is a matter of your local rules and your ring issuer. A swollen leg under a ring is a job for an avian vet, never for pliers at home.',
+  find: ({ day, broods }) => broods.flatMap((brood) => tooLateIn(brood, day)),
+  say: ({ chicks, many, age, usual }) => ({
+    text: `${capital(chicks)}: ${age} d old without a ring; ${daysRange(usual)} is the age for a closed one. It is too late: do not force a ring over the ${many ? 'feet' : 'foot'}.`,
+    check:
+      'another mark, as your local rules and ring issuer allow (write `skip: ring`). A leg that is swollen or cut under a ring: an avian vet',
+  }),
+};
+
+function tooLateIn(brood: Brood, day: number): RingTooLate[] {
+  const usual = brood.profile?.ringAge?.value;
+  if (usual === undefined || !brood.room.settings.ringing || brood.pair.nestLooks === 'never') return [];
+  if (brood.clutch?.skipped.some(({ task }) => task === 'ring')) return [];
+  const late = unringed(brood).filter(
+    ({ span }) => day > span.to + usual.high && day <= span.to + usual.high + SHOWN,
+  );
+  const birds = late.flatMap(({ who }) => who ?? []);
+  if (birds.length === 0) return [];
+  const hatched = Math.max(...late.map(({ span }) => span.to));
+  return [
+    {
+      ...about(brood),
+      level: 'note',
+      date: hatched + usual.high,
+      chicks: names(brood, birds),
+      many: birds.length > 1,
+      age: day - hatched,
+      usual,
+    },
+  ];
+}

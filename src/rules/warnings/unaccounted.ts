@@ -1,0 +1,89 @@
+import type { Day } from '../../days.ts';
+import { incubation } from '../../room/lives.ts';
+import { type Clutch, clutchId } from '../../room/model.ts';
+import type { Brood } from '../brood.ts';
+import { daysInStore, STORED_SHOWN } from './stored.ts';
+import type { Found, View, Warning } from './warning.ts';
+import { capital, count, listed } from './words.ts';
+
+interface Unaccounted extends Found {
+  eggs: number;
+  young: number;
+  clutches: string[];
+}
+
+/** Days after which the tasks that ask for them are given up. */
+const TASK_GIVEN_UP = 64;
+/** Days after that for which it is said. */
+const SHOWN = 30;
+/** So many clutches are named. */
+const NAMED = 6;
+/** Age in days at which young of a species without a profile must feed themselves. */
+const UNKNOWN_INDEPENDENCE = 60;
+
+export const unaccounted: Warning<Unaccounted> = {
+  kind: 'unaccounted',
+  levels: ['note'],
+  health: false,
+  when: 'eggs or young have no end in the journal though their time is over and the tasks that asked for them are given up',
+  over: 'they have an end; 30 d later. One line for the whole room',
+  explain:
+    'Every egg ends hatched, lost or taken, every chick independent, dead or gone; the rates of a season rest on it, and those without an end count as open for ever. A line a clutch is enough: `lost: {clear: all}`, `lost: {missing: 2}`, `independent: all`, pinned with `clutch: N` and dated on the day you know of. `missing` is an honest answer.',
+  find: unaccountedIn,
+  say: ({ eggs, young, clutches }) => {
+    const what = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(young > 0 ? [`${young} young`] : [])];
+    const named =
+      clutches.length > NAMED ? [...clutches.slice(0, NAMED), `${clutches.length - NAMED} more`] : clutches;
+    return {
+      text: `${capital(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after their time, in ${listed(named)}. The season’s rates leave them open.`,
+      check: 'what became of them: one line a clutch with `lost`, `died`, `independent` or `gone`',
+    };
+  },
+};
+
+function unaccountedIn({ broods, day }: View): Unaccounted[] {
+  const open = broods.flatMap((brood) => [...openEggs(brood, day), ...openYoung(brood)]);
+  const lost = open.filter(({ since }) => day >= since && day <= since + SHOWN);
+  if (lost.length === 0) return [];
+  return [
+    {
+      level: 'note',
+      pair: null,
+      bird: null,
+      clutch: null,
+      date: Math.max(...lost.map(({ since }) => since)),
+      eggs: lost.filter(({ what }) => what === 'egg').length,
+      young: lost.filter(({ what }) => what === 'young').length,
+      clutches: [...new Set(lost.map(({ clutch }) => clutchId(clutch)))],
+    },
+  ];
+}
+
+interface Open {
+  what: 'egg' | 'young';
+  clutch: Clutch;
+  /** The day from which it is unaccounted for. */
+  since: Day;
+}
+
+/** Eggs in a nest or an incubator long after the hatch, and eggs in store longer than anybody keeps one. */
+function openEggs({ eggs, stored, hatch, profile }: Brood, day: Day): Open[] {
+  const warm = eggs.map((egg): Open => {
+    const until = hatch?.to ?? (egg.clutch.eggs.at(-1)?.laid.to ?? egg.laid.to) + incubation(profile).high;
+    return { what: 'egg', clutch: egg.clutch, since: until + TASK_GIVEN_UP };
+  });
+  const cool = stored.map((egg): Open => {
+    const over = STORED_SHOWN + 1 - daysInStore(egg, day);
+    return { what: 'egg', clutch: egg.clutch, since: day + over };
+  });
+  return [...warm, ...cool];
+}
+
+function openYoung({ young, profile }: Brood): Open[] {
+  const age = profile?.independence?.value.high ?? UNKNOWN_INDEPENDENCE;
+  return young.flatMap(({ hatched, clutch }): Open[] =>
+    hatched === null || clutch === null
+      ? []
+      : [{ what: 'young', clutch, since: hatched.to + age + TASK_GIVEN_UP }],
+  );
+}

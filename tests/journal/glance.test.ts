@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { root } from '../../bin/build/settings.mjs';
+import { glance } from '../../src/journal/glance.ts';
+import { loadRoom } from '../../src/journal/load.ts';
+import { readRoom } from '../../src/journal/record.ts';
+import { day } from '../rooms.ts';
+
+const seen = (files: Record<string, string>) =>
+  glance(Object.entries(files).map(([path, text]) => ({ path, text })));
+
+test('names are read with quotes and comments taken off, each once', () => {
+  expect(
+    seen({
+      'pairs/a.yaml': 'pair: LW-1   # the old ones\nspecies: "lavender waxbill"\nhousing: flight 2\nlog:\n  - {pair: no}\n',
+      'pairs/b.yaml': "pair: 'LW 2'\nhousing: flight 2\n",
+      'birds.yaml': 'birds:\n  - id: LW-19-04\n    ring: x\n  - {id: LW-20-11, sex: hen}\n  - sex: cock\n    id: "LW 3"\n',
+      'nestlog.yaml': 'room: the shed\n',
+    }),
+  ).toEqual({
+    pairs: ['LW-1', 'LW 2'],
+    birds: ['LW-19-04', 'LW-20-11', 'LW 3'],
+    housings: ['flight 2'],
+    species: ['lavender waxbill'],
+  });
+});
+
+test('of a file that cannot be read nothing is known', () => {
+  expect(glance([{ path: 'pairs/a.yaml', problem: 'binary', detail: '' }]).pairs).toEqual([]);
+});
+
+test('it sees the pairs and birds that the reader reads', () => {
+  const files = loadRoom(`${root}/journals-example`);
+  const clock = { day: day('2026-06-01'), today: day('2026-06-01') };
+  const { pairs, birds } = readRoom(files, clock);
+  expect(glance(files).pairs).toEqual(pairs.map(({ pair }) => pair.text));
+  expect(glance(files).birds).toEqual(birds.map(({ id }) => id.text));
+});

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { readTable } from '../../../src/write/import/table.ts';
+
+// The rules of CSV themselves are in tests/published/csv-rfc4180.test.ts.
+
+test('cells lose the blanks around them', () => {
+  expect(readTable('t.csv', ' a , b\n 1 ,x y \n').table).toEqual({
+    file: 't.csv',
+    headings: ['a', 'b'],
+    rows: [{ number: 2, cells: ['1', 'x y'] }],
+  });
+});
+
+test('the separator that is asked for goes before the likely one', () => {
+  expect(readTable('t.csv', 'a;b,c\n1;2,3\n', 'semicolon').table.headings).toEqual(['a', 'b,c']);
+});
