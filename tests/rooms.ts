@@ -3,6 +3,8 @@ import { type RoomRecord, readRoom } from '../src/journal/record.ts';
 import { type Room, understandRoom } from '../src/room/fold.ts';
 import { agendaOf } from '../src/rules/agenda/agenda.ts';
 import type { AgendaItem } from '../src/rules/agenda/item.ts';
+import { broodsOf } from '../src/rules/brood.ts';
+import { learnedDurations } from '../src/rules/durations.ts';
 
 /** A day of a test, from its ISO text. */
 export function day(text: string): Day {
@@ -44,5 +46,6 @@ export function room(files: Files, on: string): Room {
 
 /** The agenda of such a room on a day. */
 export function agenda(files: Files, on: string, days = 7): AgendaItem[] {
-  return agendaOf(room(files, on), { days });
+  const stood = room(files, on);
+  return agendaOf(stood, broodsOf(stood, learnedDurations(stood)), days);
 }

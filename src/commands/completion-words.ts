@@ -67,7 +67,10 @@ export async function wordsFor(
   const room = () => look(folderAt >= 0 ? (before[folderAt + 1] ?? null) : null);
   const entry = commandOf(before, commands);
   const definition = entry === null ? null : (await entry.load()).definition;
-  const options = [...(definition?.options ?? []).map((one) => option(one.flags, one.description, one.completes)), ...common];
+  const options = [
+    ...(definition?.options ?? []).map((one) => option(one.flags, one.description, one.completes)),
+    ...common,
+  ];
 
   const previous = options.find(({ flag, takesValue }) => takesValue && flag === before.at(-1));
   if (previous !== undefined) return offer(await candidates(previous, room, commands), current);
@@ -78,10 +81,16 @@ export async function wordsFor(
     return lines.map((line) => (line.startsWith(':') ? line : `${flag}=${line}`));
   }
   if (current.startsWith('-')) {
-    return offer(options.map(({ flag: word, says }) => ({ word, says })), current);
+    return offer(
+      options.map(({ flag: word, says }) => ({ word, says })),
+      current,
+    );
   }
   if (entry === null || definition === null) {
-    return offer(commands.map(({ name, summary }) => ({ word: name, says: summary })), current);
+    return offer(
+      commands.map(({ name, summary }) => ({ word: name, says: summary })),
+      current,
+    );
   }
   const place = argumentAt(entry, definition, positionals(before, options).length - 1);
   return place === null ? [] : offer(await candidates(place, room, commands), current);
@@ -109,11 +118,18 @@ function commandOf(before: readonly string[], commands: readonly CommandEntry[])
 }
 
 /** An argument of a command; one that may be repeated is the last. */
-function argumentAt(entry: CommandEntry, { arguments: list = [] }: CommandDefinition, index: number): Place | null {
+function argumentAt(
+  entry: CommandEntry,
+  { arguments: list = [] }: CommandDefinition,
+  index: number,
+): Place | null {
   const last = list.at(-1);
   const found = list[index] ?? (last?.name.includes('...') ? last : undefined);
   if (found === undefined) return null;
-  return { names: [found.name.replace(/[<>[\].]/g, '').toLowerCase(), entry.name], completes: found.completes ?? null };
+  return {
+    names: [found.name.replace(/[<>[\].]/g, '').toLowerCase(), entry.name],
+    completes: found.completes ?? null,
+  };
 }
 
 async function candidates(

@@ -34,7 +34,8 @@ export async function run({ arguments: [shell, ...words], journals, stdout }: Co
     return 0;
   }
   const known = shells.find((name) => name === shell);
-  if (known === undefined) throw new UsageError(`there is nothing for ${shell}; shells are ${shells.join(', ')}`);
+  if (known === undefined)
+    throw new UsageError(`there is nothing for ${shell}; shells are ${shells.join(', ')}`);
   stdout.write(shellScript(known));
   return 0;
 }

@@ -10,6 +10,9 @@ import type { TaskWords } from '../rules/agenda/item.ts';
 import { type Only, onlyFor } from '../rules/agenda/only.ts';
 import { routineWords } from '../rules/agenda/routines.ts';
 import { taskWords } from '../rules/agenda/tasks.ts';
+import { broodsOf } from '../rules/brood.ts';
+import { learnedDurations } from '../rules/durations.ts';
+import { warningsOf } from '../rules/warnings/index.ts';
 import { findSpecies } from '../species/find.ts';
 import type { Profile } from '../species/profile.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
@@ -55,7 +58,8 @@ export function run(context: Context<DueOptions>): ExitCode {
     return 0;
   }
   const wanted = onlyFor(room, askedFor(options, room, record.ownSpecies));
-  const ahead = agendaOf(room, { days: Math.max(options.days, HORIZON) }).filter(wanted);
+  const broods = broodsOf(room, learnedDurations(room));
+  const ahead = agendaOf(room, broods, Math.max(options.days, HORIZON)).filter(wanted);
   const items = ahead.filter((item) => item.state !== 'coming' || item.from <= day + options.days);
   const morning: Morning = {
     day,
@@ -63,7 +67,7 @@ export function run(context: Context<DueOptions>): ExitCode {
     room: room.settings.room,
     days: options.days,
     items,
-    warnings: [],
+    warnings: warningsOf(room, broods).filter(wanted),
     findings: room.findings,
     next: ahead.find((item) => !items.includes(item)) ?? null,
   };

@@ -25,7 +25,10 @@ const MOST = 20;
 export const definition: CommandDefinition = {
   examples: [
     { line: 'nestlog import old.csv --guess > map.yaml', says: 'a mapping to begin with, from the headings' },
-    { line: 'nestlog import old.csv --map map.yaml --dry-run', says: 'what would be written, or what is unclear' },
+    {
+      line: 'nestlog import old.csv --map map.yaml --dry-run',
+      says: 'what would be written, or what is unclear',
+    },
     { line: 'nestlog import old.csv --map map.yaml', says: 'a journal for each pair of the table' },
     { line: 'nestlog import old.csv --map map.yaml --into old', says: 'the same into pairs/old/' },
   ],
@@ -51,7 +54,10 @@ export function run(context: Context<ImportOptions>): ExitCode {
     const reading = readTable(table.name, table.text);
     const { problems } = reading;
     if (problems.length === 0) stdout.write(guessMapping(reading.table));
-    else stdout.write(importText({ ...emptyPlan(table.name, problems), written: false }, { width, color, most }));
+    else
+      stdout.write(
+        importText({ ...emptyPlan(table.name, problems), written: false }, { width, color, most }),
+      );
     return problems.length > 0 ? 1 : 0;
   }
   if (options.map === undefined) {

@@ -23,7 +23,7 @@ export interface Problem {
 /** How far a source can be trusted, the best first. */
 export const grades: readonly Grade[] = ['open data', 'read', 'common practice', 'from memory'];
 /** What the long form of a value may say. */
-export const fieldNames = ['range', 'value', 'source', 'grade', 'note'];
+const fieldNames = ['range', 'value', 'source', 'grade', 'note'];
 
 /** The ways in which the open data sets write that nothing is known; a keeper may say `unknown`. */
 export const absent = new Set(['', '-999', 'NA', 'NAV', 'unknown']);

@@ -20,7 +20,8 @@ const commands = ['record', 'species', 'bird'].map((name) => ({
   name,
   summary: `what ${name} does`,
   load: async () => ({
-    definition: name === 'record' ? definition : { ...definition, arguments: [{ name: '[name]', description: '' }] },
+    definition:
+      name === 'record' ? definition : { ...definition, arguments: [{ name: '[name]', description: '' }] },
     run: () => 0 as const,
   }),
 }));
@@ -29,7 +30,12 @@ const looks: (string | null)[] = [];
 const offered = (...words: string[]) =>
   wordsFor(words, commands, (folder) => {
     looks.push(folder);
-    return { pairs: ['LW-1', 'LW-2', 'SF-1'], birds: ['LW-19-04'], housings: ['flight 2'], species: ['grey phoenix'] };
+    return {
+      pairs: ['LW-1', 'LW-2', 'SF-1'],
+      birds: ['LW-19-04'],
+      housings: ['flight 2'],
+      species: ['grey phoenix'],
+    };
   });
 
 test('first the commands, with what they do', async () => {
@@ -91,7 +97,9 @@ describe('an argument', () => {
   test('that may be repeated is offered again and again', async () => {
     const candled = ['candled.fertile=', 'candled.clear=', 'candled.dead=', 'candled.unsure='];
     const says = 'what the lamp showed';
-    expect(await offered('record', 'LW-1', 'laid=1', 'cand')).toEqual(candled.map((word) => `${word}\t${says}`));
+    expect(await offered('record', 'LW-1', 'laid=1', 'cand')).toEqual(
+      candled.map((word) => `${word}\t${says}`),
+    );
     expect(await offered('bird', 'LW-19-04', '')).toEqual([]);
   });
 });

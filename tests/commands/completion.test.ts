@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { run } from '../../src/commands/completion.ts';
 import { runCommand } from './run.ts';
 
-const complete = (...words: string[]) => runCommand({ run }, { 'lw-1': 'pair: LW-1\nlog:\n' }, { arguments: words });
+const complete = (...words: string[]) =>
+  runCommand({ run }, { 'lw-1': 'pair: LW-1\nlog:\n' }, { arguments: words });
 
 test('each shell gets lines that it reads once', async () => {
   expect((await complete('bash')).text).toMatch(/complete -F _nestlog nestlog\n$/);

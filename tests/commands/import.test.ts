@@ -17,13 +17,20 @@ let room: string;
 beforeEach(() => {
   room = roomFolder({});
   writeFileSync(csv, 'Pair,Laid,Eggs\nLW-1,2024-03-04,4\nLW-2,2024-03-05,5\n');
-  writeFileSync(map, 'rows: clutches\npair: <Pair>\nspecies: lavender waxbill\nlog:\n  - {date: <Laid>, laid: <Eggs>}\n');
+  writeFileSync(
+    map,
+    'rows: clutches\npair: <Pair>\nspecies: lavender waxbill\nlog:\n  - {date: <Laid>, laid: <Eggs>}\n',
+  );
 });
 
 function call(options: Record<string, unknown>, { json = false, file = csv, folder = room } = {}) {
   const out: string[] = [];
   const said: string[] = [];
-  const stream = (lines: string[]) => ({ write: (text: string) => void lines.push(text), color: false, width: 80 });
+  const stream = (lines: string[]) => ({
+    write: (text: string) => void lines.push(text),
+    color: false,
+    width: 80,
+  });
   const context = {
     day: day('2026-06-01'),
     today: day('2026-06-01'),
@@ -59,7 +66,9 @@ All of it is written. \`nestlog check\` reads it once more.
 });
 
 test('--dry-run writes nothing', () => {
-  expect(call({ map, dryRun: true }).text).toMatch(/Nothing is written yet: without --dry-run it will be\.\n$/);
+  expect(call({ map, dryRun: true }).text).toMatch(
+    /Nothing is written yet: without --dry-run it will be\.\n$/,
+  );
   expect(inRoom()).toEqual(['nestlog.yaml']);
 });
 
@@ -116,7 +125,9 @@ describe('wrong usage', () => {
   test('no mapping, no room, no such file, no text', () => {
     expect(() => call({})).toThrow('name the mapping with --map; --guess prints one');
     expect(() => call({ map }, { folder: outside })).toThrow('No room here to import into');
-    expect(() => call({ map }, { file: join(outside, 'none.csv') })).toThrow(/none\.csv cannot be read: there is no such file/);
+    expect(() => call({ map }, { file: join(outside, 'none.csv') })).toThrow(
+      /none\.csv cannot be read: there is no such file/,
+    );
     expect(() => call({ map: outside })).toThrow(/cannot be read: it is a folder/);
     writeFileSync(csv, Buffer.from('\ufeffPair\n', 'utf16le'));
     expect(() => call({ map })).toThrow(/is no CSV: save the table as "CSV, UTF-8"/);
@@ -125,6 +136,7 @@ describe('wrong usage', () => {
   test('--into stays below pairs/', () => {
     const into = definition.options?.find(({ flags }) => flags.startsWith('--into'))?.parse;
     expect(into?.('old/2024/')).toBe('old/2024');
-    for (const path of ['..', 'a/../..', '/etc', '', '.hidden', 'C:\\x']) expect(() => into?.(path)).toThrow('--into takes');
+    for (const path of ['..', 'a/../..', '/etc', '', '.hidden', 'C:\\x'])
+      expect(() => into?.(path)).toThrow('--into takes');
   });
 });

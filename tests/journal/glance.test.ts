@@ -11,9 +11,11 @@ const seen = (files: Record<string, string>) =>
 test('names are read with quotes and comments taken off, each once', () => {
   expect(
     seen({
-      'pairs/a.yaml': 'pair: LW-1   # the old ones\nspecies: "lavender waxbill"\nhousing: flight 2\nlog:\n  - {pair: no}\n',
+      'pairs/a.yaml':
+        'pair: LW-1   # the old ones\nspecies: "lavender waxbill"\nhousing: flight 2\nlog:\n  - {pair: no}\n',
       'pairs/b.yaml': "pair: 'LW 2'\nhousing: flight 2\n",
-      'birds.yaml': 'birds:\n  - id: LW-19-04\n    ring: x\n  - {id: LW-20-11, sex: hen}\n  - sex: cock\n    id: "LW 3"\n',
+      'birds.yaml':
+        'birds:\n  - id: LW-19-04\n    ring: x\n  - {id: LW-20-11, sex: hen}\n  - sex: cock\n    id: "LW 3"\n',
       'nestlog.yaml': 'room: the shed\n',
     }),
   ).toEqual({

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { commands } from '../../src/commands/index.ts';
 import { expectGolden } from '../golden.ts';
 import { grammarPage } from './grammar.ts';
+import { onePairPage } from './one-pair.ts';
 import { tasksPage } from './tasks.ts';
 
 const root = new URL('../../', import.meta.url);
@@ -16,9 +17,15 @@ test('the page of tasks and warnings says what the rules say', () => {
   expectGolden(new URL('src/manual/tasks.md', root), tasksPage());
 });
 
-test.each(commands.map(({ name, summary }) => [name, summary]))('the README lists `%s`', (name, summary) => {
-  expect(page('README.md')).toContain(`| \`nestlog ${name}`);
-  expect(page('README.md')).toContain(summary);
+test('the walk through one brood shows what the program says', () => {
+  expectGolden(new URL('src/manual/one-pair.md', root), onePairPage());
+});
+
+test('the README lists every command with its summary', () => {
+  const rows = commands.map(({ name, summary }) => `| \`nestlog ${name}\` | ${summary} |`);
+  const table = ['', '| command | tells |', '|---|---|', ...rows, ''].join('\n');
+  const list = /(<!-- commands: [^\n]*-->\n)[\s\S]*(\n<!-- end of commands -->)/;
+  expectGolden(new URL('README.md', root), page('README.md').replace(list, `$1${table}$2`));
 });
 
 describe('links', () => {

@@ -1,4 +1,6 @@
 import { taskWords } from '../../src/rules/agenda/tasks.ts';
+import { warnings } from '../../src/rules/warnings/index.ts';
+import type { WarningWords } from '../../src/rules/warnings/warning.ts';
 
 /** The reference of all that a morning can say. */
 export function tasksPage(): string {
@@ -16,7 +18,23 @@ One of these on your screen: \`nestlog due --explain TASK\`. Not for one clutch:
 ## Tasks
 
 ${taskWords.map(section).join('\n\n')}
+
+## Warnings
+
+*act*: a bird may suffer today; *watch*: look today; *note*: know. One warning a cause; each has an end. Nothing here replaces
+an avian vet.
+
+${warnings.map(warningSection).join('\n\n')}
 `;
+}
+
+function warningSection({ kind, levels, when, over, explain }: WarningWords): string {
+  return `### \`${kind}\` (${levels.join(', ')})
+
+${explain}
+
+- when: ${when}
+- over: ${over}`;
 }
 
 function section({ task, say, when, doneBy, over, explain }: (typeof taskWords)[number]): string {

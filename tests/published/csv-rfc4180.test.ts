@@ -2,6 +2,8 @@
  * RFC 4180, "Common Format and MIME Type for Comma-Separated Values (CSV) Files" (2005), section 2, rule by rule, and
  * where spreadsheets are known to leave it (common practice): a byte order mark, semicolons or tabs for commas.
  */
+import { stringify } from 'csv-stringify/sync';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readTable } from '../../src/write/import/table.ts';
 
@@ -98,4 +100,18 @@ it('a table of headings alone, or of nothing, is none', () => {
 
 it('a letter that is no UTF-8 is named by its row', () => {
   expect(problems('a,b\nfl\ufffdgge,2\n')).toEqual(['row 2: a letter that cannot be read']);
+});
+
+it('reads back what a writer of RFC 4180 wrote, whatever stands in the cells', () => {
+  const cell = fc.string({ unit: 'grapheme', maxLength: 12 }).map((text) => `x${text.trim()}x`);
+  const table = fc.integer({ min: 1, max: 5 }).chain((width) => {
+    const row = fc.array(cell, { minLength: width, maxLength: width });
+    return fc.array(row, { minLength: 2, maxLength: 6 });
+  });
+  fc.assert(
+    fc.property(table, (cells) => {
+      const text = stringify(cells, { record_delimiter: 'windows', quoted: true });
+      expect(readTable('t.csv', text, 'comma').table.rows.map((row) => row.cells)).toEqual(cells.slice(1));
+    }),
+  );
 });

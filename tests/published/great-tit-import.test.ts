@@ -57,11 +57,25 @@ describe.skipIf(!folder)(folder ? title : `${title} (skipped: NESTLOG_REFERENCE 
   const chicks = clutches.flatMap((clutch) => clutch.chicks);
 
   it('is imported whole', () => {
-    console.log(plan.hints, plan.problems.slice(0,10), plan.zeros, plan.unread, plan.dates);
-    console.log(plan.journals[0]?.text, plan.journals[1]?.text);
     expect(plan.problems).toEqual([]);
     expect([plan.rows, plan.journals.length, clutches.length]).toEqual([102, 102, 102]);
+    expect(plan.unread).toEqual(['mean_chick_mass_g']);
     expect(room.findings).toEqual([]);
+  });
+
+  it('tells that 13 nests have a hatching date but nothing that hatched', () => {
+    expect(plan.zeros.get('hatched')).toBe(13);
+  });
+
+  it('says in the entries themselves which dates are assumed', () => {
+    const lines = plan.journals.flatMap((journal) => journal.text.split('\n'));
+    const of = (key: string) => lines.filter((line) => new RegExp(` ${key}: \\d`).test(line));
+    for (const key of ['laid', 'lost', 'died', 'fledged']) {
+      expect(of(key).length).toBeGreaterThan(10);
+      expect(of(key).filter((line) => !line.includes('date assumed: '))).toEqual([]);
+    }
+    expect(of('hatched').filter((line) => line.includes('date assumed'))).toEqual([]);
+    expect(lines.filter((line) => line.endsWith(', sitting}'))).toHaveLength(102);
   });
 
   it('gives the totals of its source: 504 of 696 hatched, 442 of 504 fledged', () => {

@@ -27,7 +27,7 @@ const validators = Object.fromEntries(
 
 /** What an editor would say of a file: its YAML's errors, else the schema's. */
 function editorSays(kind: SchemaKind, text: string): string[] {
-  const document = parseDocument(text, { version: '1.2', schema: 'core' });
+  const document = parseDocument(text, { version: '1.2', schema: 'core', logLevel: 'error' });
   if (document.errors.length > 0) return document.errors.map(({ message }) => message);
   const validate = validators[kind];
   return validate(document.toJS()) ? [] : ajv.errorsText(validate.errors, { separator: '\n' }).split('\n');
@@ -96,7 +96,8 @@ describe('a file that only deserves hints is taken', () => {
   });
 });
 
-const journal = (entry: string) => `pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, ${entry}}\n`;
+const journal = (entry: string) =>
+  `pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, ${entry}}\n`;
 
 describe('an entry as it is typed', () => {
   it.each([
@@ -185,21 +186,27 @@ describe('every key', () => {
     return Object.entries(schema).flatMap(([name, under]) => {
       const here = [...path, name];
       const own = path.at(-1) === 'properties' && (path.length === 1 || path.at(-2) === 'items');
-      return [...(own ? [[here.join('.'), under] as [string, Record<string, unknown>]] : []), ...keysOf(under, here)];
+      return [
+        ...(own ? [[here.join('.'), under] as [string, Record<string, unknown>]] : []),
+        ...keysOf(under, here),
+      ];
     });
   }
 
-  it.each(schemaKinds)('of a %s file says what it means and gives an example that the schema takes', (kind) => {
-    const schema = JSON.parse(schemaText(kind));
-    const keys = keysOf(schema);
-    expect(keys.length).toBeGreaterThan(3);
-    for (const [path, property] of keys) {
-      expect([path, property.description]).toEqual([path, expect.stringMatching(/\S/)]);
-      const validate = ajv.compile({ $defs: schema.$defs, ...property });
-      const examples = property.examples as unknown[];
-      const taken = examples.map((example) => ({ example, taken: validate(example) }));
-      expect([path, taken]).toEqual([path, examples.map((example) => ({ example, taken: true }))]);
-      expect(examples.length).toBeGreaterThan(0);
-    }
-  });
+  it.each(schemaKinds)(
+    'of a %s file says what it means and gives an example that the schema takes',
+    (kind) => {
+      const schema = JSON.parse(schemaText(kind));
+      const keys = keysOf(schema);
+      expect(keys.length).toBeGreaterThan(3);
+      for (const [path, property] of keys) {
+        expect([path, property.description]).toEqual([path, expect.stringMatching(/\S/)]);
+        const validate = ajv.compile({ $defs: schema.$defs, ...property });
+        const examples = property.examples as unknown[];
+        const taken = examples.map((example) => ({ example, taken: validate(example) }));
+        expect([path, taken]).toEqual([path, examples.map((example) => ({ example, taken: true }))]);
+        expect(examples.length).toBeGreaterThan(0);
+      }
+    },
+  );
 });

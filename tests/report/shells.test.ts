@@ -22,7 +22,8 @@ beforeAll(() => {
   const script = `#!/bin/bash\nshift 3\ncase "$*" in\n${cases.join('\n')}\nesac\n`;
   writeFileSync(join(folder, 'nestlog'), script);
   chmodSync(join(folder, 'nestlog'), 0o755);
-  for (const shell of ['bash', 'zsh', 'fish'] as const) writeFileSync(join(folder, shell), shellScript(shell));
+  for (const shell of ['bash', 'zsh', 'fish'] as const)
+    writeFileSync(join(folder, shell), shellScript(shell));
 });
 
 function ask(shell: string, script: string) {

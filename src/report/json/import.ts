@@ -15,6 +15,13 @@ export function importJson(outcome: ImportOutcome): string {
     zeros: Object.fromEntries(zeros),
     journals: journals.map(({ pair, path, entries, assumed }) => ({ pair, path, entries, assumed })),
     hints: hints.map(({ row, text, times }) => ({ row, text, times })),
-    problems: problems.map(({ file, row, line, column, text, hint }) => ({ file, row, line, column, text, hint })),
+    problems: problems.map(({ file, row, line, column, text, hint }) => ({
+      file,
+      row,
+      line,
+      column,
+      text,
+      hint,
+    })),
   });
 }

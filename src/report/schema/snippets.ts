@@ -47,7 +47,10 @@ const pages: Record<string, Snippet> = {
   },
   routine: {
     prefix: 'routine',
-    body: [`- {name: \${1:worm count}, every: \${2:90}, say: \${3:droppings of all flights to the vet}}`, '$0'],
+    body: [
+      `- {name: \${1:worm count}, every: \${2:90}, say: \${3:droppings of all flights to the vet}}`,
+      '$0',
+    ],
     description: 'a task of your own in nestlog.yaml',
   },
 };

@@ -41,7 +41,11 @@ function traitSchema(trait: Trait): Schema {
         properties: {
           range: scalar,
           value: scalar,
-          source: { ...leaf('text'), description: 'where the value comes from', examples: ['own room, 2024'] },
+          source: {
+            ...leaf('text'),
+            description: 'where the value comes from',
+            examples: ['own room, 2024'],
+          },
           grade: { enum: [...grades], description: 'how far the source can be trusted', examples: ['read'] },
           note: { ...leaf('text'), description: 'how to read the value', examples: ['counted from day 0'] },
         },

@@ -82,7 +82,10 @@ const composed: Record<string, (meta: Meta) => Schema> = {
       minProperties: 1,
       ...(words === undefined
         ? { propertyNames: keys, additionalProperties: under }
-        : { properties: Object.fromEntries(words.map((word) => [word, under])), additionalProperties: false }),
+        : {
+            properties: Object.fromEntries(words.map((word) => [word, under])),
+            additionalProperties: false,
+          }),
     };
   },
   fields: ({ fields }) => ({

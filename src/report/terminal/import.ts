@@ -1,7 +1,7 @@
 import type { ImportOutcome } from '../import.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
-import { widthOf, wrap } from './width.ts';
+import { truncate, widthOf, wrap } from './width.ts';
 import { count } from './words.ts';
 
 interface Options {
@@ -21,13 +21,18 @@ export function importText(outcome: ImportOutcome, { width, color, most }: Optio
   const lines =
     outcome.problems.length > 0
       ? problemLines(outcome, width, most, look)
-      : [...summaryLines(outcome, width, look), ...sampleLines(outcome, look), '', ...lastLines(outcome, width, look)];
+      : [
+          ...summaryLines(outcome, width, look),
+          ...sampleLines(outcome, look),
+          '',
+          ...lastLines(outcome, width, look),
+        ];
   return `${lines.join('\n')}\n`;
 }
 
 function problemLines({ problems }: ImportOutcome, width: number, most: number, look: Styles): string[] {
   const lines = problems.slice(0, most).flatMap((problem) => {
-    const place = visible(placeOf(problem));
+    const place = placeOf(problem, width);
     const head = `${place} error: `;
     const [first, ...rest] = wrap(visible(problem.text), width, { hanging: 2, taken: widthOf(head) });
     const fix = problem.hint === null ? [] : wrap(`fix: ${visible(problem.hint)}`, width - 2, { hanging: 5 });
@@ -44,9 +49,11 @@ function problemLines({ problems }: ImportOutcome, width: number, most: number, 
   return [...lines, ...wrap(said, width).map(look.heading)];
 }
 
-function placeOf({ file, row, line, column }: ImportOutcome['problems'][number]): string {
+/** `old.csv row 12, Hatched on:`, with names that are too long for the line cut short. */
+function placeOf({ file, row, line, column }: ImportOutcome['problems'][number], width: number): string {
+  const short = (name: string) => truncate(visible(name), Math.max(8, Math.floor(width / 3)));
   const where = row !== null ? ` row ${row}` : line !== null ? ` line ${line}` : '';
-  return `${file}${where}${column === null ? '' : `, ${column}`}:`;
+  return `${short(file)}${where}${column === null ? '' : `, ${short(column)}`}:`;
 }
 
 function summaryLines(outcome: ImportOutcome, width: number, look: Styles): string[] {
@@ -62,7 +69,8 @@ function summaryLines(outcome: ImportOutcome, width: number, look: Styles): stri
     left === '' ? null : `not written, as the table says 0: ${left}`,
     unread.length > 0 ? `columns that are not read: ${unread.join(', ')}` : null,
     ...hints.map(({ row, text, times }) => {
-      const where = row === null ? '' : times > 1 ? ` (${times} times, first in row ${row})` : ` (row ${row})`;
+      const where =
+        row === null ? '' : times > 1 ? ` (${times} times, first in row ${row})` : ` (row ${row})`;
       return `hint: ${text}${where}`;
     }),
   ];

@@ -157,7 +157,7 @@ function leftOutLines(leftOut: readonly LeftOut[], layout: Layout): string[] {
 
 function closing({ width, look }: Layout): string[] {
   return wrap(
-    'F counts what is known: birds of unknown parents pass for unrelated. The more inbred young are, the oftener hidden faults show and the fewer hatch and live: in wild great tits hatching fell by about 7.5 % for each 10 % of F (van Noordwijk & Scharloo 1981, second hand). What is hidden in a line, how a bird is built and sings, which colours do not go together, and what local rules ask, is yours to judge.',
+    'F counts what is known: birds of unknown parents pass for unrelated. The more inbred young are, the oftener hidden faults show and the fewer hatch and live: in wild great tits hatching fell by about 7.5 % for each 10 % of F (van Noordwijk & Scharloo, second hand). What is hidden in a line, how a bird is built and sings, which colours do not go together, and what local rules ask, is yours to judge.',
     width,
   ).map(look.muted);
 }

@@ -1,7 +1,6 @@
 import type { Room } from '../../room/fold.ts';
 import { type Bird, type Egg, fullRef } from '../../room/model.ts';
-import { type Brood, broodsOf } from '../brood.ts';
-import { type Durations, learnedDurations } from '../durations.ts';
+import type { Brood } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 import { birdTasks } from './bird-tasks.ts';
 import { inHandsOffDays } from './hands-off.ts';
@@ -10,22 +9,11 @@ import { type Milestone, milestones, type TaskWindow } from './milestones.ts';
 import { routineTasks } from './routines.ts';
 import { stateOn } from './state.ts';
 
-/** What the agenda needs of the room beside the room itself. */
-export interface AgendaOptions {
-  /** How many days ahead `coming` looks. */
-  days: number;
-  durations?: Durations;
-}
-
 /**
  * Everything to be done on the day stood on: what is late, what is due, and what begins within so many days.
  * Ordered by urgency: late before now before coming, earlier before later.
  */
-export function agendaOf(
-  room: Room,
-  { days, durations = learnedDurations(room) }: AgendaOptions,
-): AgendaItem[] {
-  const broods = broodsOf(room, durations);
+export function agendaOf(room: Room, broods: readonly Brood[], days: number): AgendaItem[] {
   const items = [
     ...broods.flatMap((brood) => milestones.flatMap((milestone) => tasksOf(brood, milestone))),
     ...birdTasks(room),

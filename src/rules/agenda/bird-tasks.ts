@@ -1,13 +1,26 @@
 import { type Day, shortDay } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
-import type { Bird } from '../../room/model.ts';
+import type { Bird, Pair } from '../../room/model.ts';
+import { together } from '../../room/model.ts';
+import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
+import { DAYS_A_MONTH } from '../stock/life.ts';
+import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
 
 /** Tasks of single birds, whether or not they are in a pair. */
 export function birdTasks(room: Room): AgendaItem[] {
-  return room.birds.flatMap((bird) => quarantineEnd(room, bird) ?? []);
+  const find = birdsByName(room.birds);
+  return [
+    ...room.birds.flatMap((bird) => [
+      ...quarantineEnd(room, bird),
+      ...noteOfAge(room, bird, 'moult'),
+      ...noteOfAge(room, bird, 'of-age'),
+    ]),
+    ...room.pairs.flatMap((pair) => rest(room, pair, find)),
+  ];
 }
 
 /** What single birds' tasks mean. */
@@ -21,35 +34,106 @@ export const birdTaskWords = {
     explain:
       'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird is unwell.',
   },
+  moult: {
+    task: 'moult',
+    say: 'first moult begins about now',
+    when: 'hatching + the profile’s first day of the juvenile moult: one note on the day',
+    doneBy: '`moult`',
+    over: 'the day is past, the bird left, or it came here when it was older',
+    explain:
+      'The first moult costs a young bird strength: no move, no new company, good food and calm. Many losses of weaned young fall into it.',
+  },
+  'of-age': {
+    task: 'of-age',
+    say: 'old enough to breed from now on',
+    when: 'hatching + the profile’s lowest age for breeding: one note on the day',
+    doneBy: 'nothing: it is for knowing',
+    over: 'the day is past, the bird left, or it came here when it was older',
+    explain:
+      'A floor for the bird’s sake, later than the first age at which the species can breed. Hens that lay too young are among those that suffer egg binding.',
+  },
+  rest: {
+    task: 'rest',
+    say: 'let the hen rest: no further nest',
+    when: 'the first fledging of the last clutch that a year allows her, with no end',
+    doneBy: '`parted`, or `nest: removed`',
+    over: '60 d later',
+    explain:
+      'Every clutch costs a hen calcium and flesh. Once she has had as many in a year as the room’s limit (else the species’) allows, take the nest out when the young have left it, or part the pair.',
+  },
 } as const satisfies Record<string, TaskWords>;
 
 /** An unwell bird is reckoned well again when nothing was written of it for so many days. */
 const UNWELL_FOR = 14;
 
-function quarantineEnd(room: Room, bird: Bird): AgendaItem | null {
-  const { quarantine } = bird;
-  if (quarantine === null || bird.released !== null || bird.fate !== null) return null;
-  if (bird.unwell.some(({ day }) => room.day - day <= UNWELL_FOR)) return null;
-  const window = { from: quarantine.until, to: quarantine.until + 2 };
-  const state = stateOn(room.day, window, quarantine.until + 60);
-  if (state === null) return null;
-  return {
-    task: 'quarantine-end',
-    pair: null,
-    bird: bird.id,
-    clutch: null,
-    who: [bird.id],
-    housing: housingOf(bird),
-    species: bird.species,
-    ...window,
-    likely: null,
-    state,
-    say: birdTaskWords['quarantine-end'].say,
-    why: because(quarantine.from, quarantine.until),
-    basis: null,
-  };
+/** Long enough to be seen, not long enough to nag through a winter. */
+const GIVEN_UP = 60;
+
+function item(room: Room, task: keyof typeof birdTaskWords, window: Window, about: About): AgendaItem[] {
+  const state = stateOn(room.day, window, window.lapses);
+  if (state === null) return [];
+  const { from, to, why } = window;
+  const { say } = birdTaskWords[task];
+  return [{ task, clutch: null, ...about, from, likely: null, to, state, say, why, basis: null }];
 }
 
-function because(arrived: Day, until: Day): string {
-  return `arrived ${shortDay(arrived)} + ${until - arrived} d`;
+interface Window {
+  from: Day;
+  to: Day | null;
+  lapses: Day;
+  why: string;
+}
+
+type About = Pick<AgendaItem, 'pair' | 'bird' | 'who' | 'housing' | 'species'>;
+
+function aboutBird(bird: Bird): About {
+  return { pair: null, bird: bird.id, who: [bird.id], housing: housingOf(bird), species: bird.species };
+}
+
+function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
+  const { quarantine } = bird;
+  if (quarantine === null || bird.released !== null || bird.fate !== null) return [];
+  if (bird.unwell.some(({ day }) => room.day - day <= UNWELL_FOR)) return [];
+  const { from: arrived, until } = quarantine;
+  const why = `arrived ${shortDay(arrived)} + ${until - arrived} d`;
+  return item(
+    room,
+    'quarantine-end',
+    { from: until, to: until + 2, lapses: until + GIVEN_UP, why },
+    aboutBird(bird),
+  );
+}
+
+/** One note on the day on which a young bird comes into an age. */
+function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem[] {
+  const hatched = hatchedOn(bird);
+  const profile = bird.clutch?.pair.profile ?? null;
+  if (hatched === null || bird.fate !== null) return [];
+  if (task === 'moult' && bird.moult.length > 0) return [];
+  const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
+  if (age === undefined) return [];
+  const days = task === 'moult' ? age : Math.round(age * DAYS_A_MONTH);
+  const on = hatched.to + days;
+  if (bird.arrived !== null && bird.arrived > on) return [];
+  const why = `hatched ${shortDay(hatched.to)} + ${task === 'moult' ? `${days} d` : `${age} months`}`;
+  return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));
+}
+
+/** The hen of a pair has had her year's clutches: said from the first fledging of the last of them. */
+function rest(room: Room, pair: Pair, find: FindBird): AgendaItem[] {
+  const [name, ...others] = pair.hen;
+  const hen = name === undefined || others.length > 0 ? null : find(name);
+  const limit = clutchLimit(room, pair.profile);
+  if (!hen || hen.fate !== null || limit === null || !together(pair)) return [];
+  const year = inYearTo(clutchesOfHen(room, hen, find), room.day);
+  const last = year.at(-1);
+  const free = freeAgain(year, limit);
+  if (last === undefined || last.pair !== pair || year.length < limit || free === null) return [];
+  const fledged = last.chicks.flatMap((chick) => (chick.fledged === null ? [] : [chick.fledged.day]));
+  if (fledged.length === 0) return [];
+  const from = Math.min(...fledged);
+  if (pair.nestStates.some(({ state, day }) => state === 'removed' && day >= from)) return [];
+  const why = `${year.length} clutches in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
+  const about = { pair: pair.id, bird: null, who: [hen.id], housing: pair.housing, species: pair.species };
+  return item(room, 'rest', { from, to: null, lapses: from + GIVEN_UP, why }, about);
 }

@@ -1,6 +1,6 @@
 import { type Day, formatDay, shortDay } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
-import type { Clutch } from '../../room/model.ts';
+import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
 
@@ -56,23 +56,13 @@ function unwell({ bird }: StockBird, day: Day): string | null {
   return `unwell on ${shortDay(last.day)} (${last.text})`;
 }
 
-const YEAR = 365;
-
 /** A hen that has laid as many clutches as a year allows rests until the oldest of them is a year old. */
-function resting(
-  { bird, profile }: StockBird,
-  { pairs, day, settings }: Room,
-  { find }: Stock,
-): string | null {
-  const limit = settings.limits.clutchesPerYear ?? profile?.clutchesPerYear?.value.high ?? null;
+function resting({ bird, profile }: StockBird, room: Room, { find }: Stock): string | null {
+  const limit = clutchLimit(room, profile);
   if (bird.sex !== 'hen' || limit === null) return null;
-  const isHers = ({ hen, eggs, opened }: Clutch) =>
-    hen.length === 1 && eggs.length > 0 && day - opened < YEAR && find(hen[0] as string) === bird;
-  const opened = pairs
-    .flatMap(({ clutches }) => clutches.filter(isHers).map((clutch) => clutch.opened))
-    .sort((a, b) => a - b);
-  if (opened.length < limit) return null;
-  const free = (opened[opened.length - limit] as Day) + YEAR;
-  const clutches = opened.length === 1 ? '1 clutch' : `${opened.length} clutches`;
+  const year = inYearTo(clutchesOfHen(room, bird, find), room.day);
+  const free = freeAgain(year, limit);
+  if (year.length < limit || free === null) return null;
+  const clutches = year.length === 1 ? '1 clutch' : `${year.length} clutches`;
   return `resting: ${clutches} in a year, the limit is ${limit}; free on ${formatDay(free)}`;
 }

@@ -5,6 +5,7 @@ import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { byDay } from './by-day.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
+import { other, type Parent } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { capital, count } from './words.ts';
 
@@ -17,10 +18,15 @@ interface Chasing extends Found {
   young: number;
   eggs: number;
   feeding: string | null;
+  /** The parent that may be taken away, and whether the other was seen feeding all of them lately. */
+  aggressor: Parent;
+  otherFeeds: boolean;
 }
 
 /** Days after the last chase for which it is said. */
 const SHOWN = 3;
+/** Days for which a feeder that was seen is taken to feed still. */
+const LATELY = 2;
 /** Chases of so many days before count as one story. */
 const STORY = 7;
 
@@ -33,12 +39,12 @@ export const chasing: Warning<Chasing> = {
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
-  say({ by, at, how, days, young, eggs, feeding, date }) {
+  say({ by, at, how, days, young, eggs, feeding, aggressor, otherFeeds, date }) {
     const times = days > 1 ? `, on ${days} days of the last week` : '';
     const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
       feeding !== null
-        ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. Do not take the cock before you saw who feeds.`
+        ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
         : eggs > 0
           ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
           : ' A hunted bird does not eat and does not rest.';
@@ -65,6 +71,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     last.all.find(({ level }) => level === 'fierce') ??
     last.all.find(({ level }) => level === 'hard') ??
     last.all[0];
+  const aggressor = worst?.by === 'hen' ? 'hen' : 'cock';
   const brood = view.broods.find((one) => one.pair === pair && one.young.length > 0) ?? null;
   return {
     ...(brood === null ? { pair: pair.id, bird: null, clutch: null } : about(brood)),
@@ -76,6 +83,11 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     days: days.filter(({ day }) => last.day - day < STORY).length,
     young: young.length,
     eggs,
+    aggressor,
+    otherFeeds: young.every((bird) => {
+      const fed = feedersOf(bird, view.day);
+      return fed !== null && view.day - fed.day <= LATELY && fed.who.has(other(aggressor));
+    }),
     feeding: brood === null ? null : feedingWordsOf(brood, view),
   };
 }

@@ -50,7 +50,7 @@ export interface Illness {
  * calls it ill, it is ill.
  */
 export function illnessOf(bird: Bird): Illness | null {
-  if (bird.fate !== null) return null;
+  if (bird.fate !== null || bird.unwell.length === 0) return null;
   const days = byDay(bird.unwell);
   const well =
     days.findLast(({ all }) => all.every(({ text }) => saysWell(text)))?.day ?? Number.NEGATIVE_INFINITY;

@@ -60,7 +60,7 @@ function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
   return {
     ...about(brood),
     level: dependent === young.length ? 'note' : 'watch',
-    date: span.from,
+    date: first ?? span.from - BEFORE,
     independent: young.filter((bird) => !isDependent(bird)).map((bird) => bird.ring ?? fullRef(bird)),
     dependent,
     when: shortSpan({ from: span.from, to: span.to }),

@@ -1,4 +1,13 @@
-import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  fsyncSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 
 /** Why files could not be begun: nothing of them is left. */

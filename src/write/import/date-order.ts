@@ -31,13 +31,17 @@ export function decideOrder(
   problems: ImportProblem[],
 ): OrderDecision {
   if (said !== null) return { order: said, because: 'as the mapping says' };
-  const open = dates.flatMap(({ form, ...written }) => (form.kind === 'figures' ? [{ ...written, form }] : []));
+  const open = dates.flatMap(({ form, ...written }) =>
+    form.kind === 'figures' ? [{ ...written, form }] : [],
+  );
   if (open.length === 0) return { order: null, because: null };
   const short = open.find(({ form }) => form.shortYear);
   const dayOnly = open.find(({ form: { days } }) => days['month-first'] === null);
   const monthOnly = open.find(({ form: { days } }) => days['day-first'] === null);
   if (short !== undefined) {
-    problems.push(asked(file, short, `\`${short.text}\` has a year of two figures, so any part may be the day`));
+    problems.push(
+      asked(file, short, `\`${short.text}\` has a year of two figures, so any part may be the day`),
+    );
   } else if (dayOnly !== undefined && monthOnly !== undefined) {
     const other = `\`${dayOnly.text}\` in row ${dayOnly.row} can only be day-first`;
     problems.push(asked(file, monthOnly, `\`${monthOnly.text}\` can only be month-first, but ${other}`));
@@ -47,7 +51,9 @@ export function decideOrder(
     const [first] = open as [(typeof open)[0]];
     const { 'day-first': one, 'month-first': two } = first.form.days;
     const both = [one, two].map((day) => formatDay(day as Day)).join(' or ');
-    problems.push(asked(file, first, `\`${first.text}\` may be ${both}, and no date of the table tells which`));
+    problems.push(
+      asked(file, first, `\`${first.text}\` may be ${both}, and no date of the table tells which`),
+    );
   }
   return { order: null, because: null };
 }

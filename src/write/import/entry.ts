@@ -63,7 +63,8 @@ export function readEntry(
   let note: string | null = null;
   for (const [key, value] of fields.pairs) {
     if (key.text === 'date' || key.text === 'after') continue;
-    if (key.text === 'note') note = value instanceof Text ? filledLoosely(templateOf(value.text), cell) : null;
+    if (key.text === 'note')
+      note = value instanceof Text ? filledLoosely(templateOf(value.text), cell) : null;
     else {
       const node = filler.fill(value, ZERO_SAYS.includes(key.text));
       if (node === null) {
@@ -77,7 +78,10 @@ export function readEntry(
   const said = dateOf(fields, 'date', cell, dates, problems);
   if (said === 'wrong') return nothing;
   if (said === null) {
-    const told = [...seen.filter(([, node]) => !(node instanceof Empty)).map(([key]) => key.text), note ?? []].flat();
+    const told = [
+      ...seen.filter(([, node]) => !(node instanceof Empty)).map(([key]) => key.text),
+      note ?? [],
+    ].flat();
     if (told.length > 0) {
       const text = `no date for ${told.map((one) => `\`${one}\``).join(', ')}`;
       problems.add(headingOf(fields), text, 'fill in the date, or empty the cells that need it');

@@ -2,8 +2,8 @@ import { scalar } from '../../journal/print.ts';
 import { dateForm } from './date-forms.ts';
 import { decideOrder } from './date-order.ts';
 import { type Column, columnsOf, NOTHINGS, type Role, type Stage, stageOf } from './guess-columns.ts';
-import { plainHeading } from './template.ts';
 import type { Table } from './table.ts';
+import { plainHeading } from './template.ts';
 
 /**
  * A mapping for a table, as far as its headings and cells tell; the rest is asked in comments. Lines that need an answer
@@ -13,7 +13,8 @@ export function guessMapping(table: Table): string {
   const columns = columnsOf(table);
   const find = (role: Role) => columns.find((column) => column.role === role) ?? null;
   const events = find('event');
-  const date = find('date') ?? (events === null ? null : (columns.find(({ kind }) => kind === 'dates') ?? null));
+  const date =
+    find('date') ?? (events === null ? null : (columns.find(({ kind }) => kind === 'dates') ?? null));
   const byEvent = events !== null && date !== null;
   const lines = [
     `# How ${table.file.replace(/\p{C}/gu, ' ')} becomes journals. A guess from its headings: read it line by line.`,
@@ -21,7 +22,9 @@ export function guessMapping(table: Table): string {
     byEvent ? 'rows: events' : 'rows: clutches',
     ...dateLines(table, columns),
     ...nothingLines(columns),
-    find('pair') === null ? '# pair: which column names the pair? pair: <Heading>' : `pair: ${hole(find('pair'))}`,
+    find('pair') === null
+      ? '# pair: which column names the pair? pair: <Heading>'
+      : `pair: ${hole(find('pair'))}`,
     ...(['species', 'cock', 'hen', 'housing'] as const).flatMap((role) => {
       const column = find(role);
       if (column !== null) return [`${role}: ${hole(column)}`];
@@ -36,7 +39,9 @@ export function guessMapping(table: Table): string {
 /** Asks for the order of dates, or says what tells it. */
 function dateLines(table: Table, columns: readonly Column[]): string[] {
   const dates = columns.flatMap(({ heading, kind, values }) =>
-    kind === 'dates' ? values.map((text) => ({ row: rowOf(table, heading, text), column: heading, text })) : [],
+    kind === 'dates'
+      ? values.map((text) => ({ row: rowOf(table, heading, text), column: heading, text }))
+      : [],
   );
   const forms = dates.map((date) => ({ ...date, form: dateForm(date.text) }));
   const problems: Parameters<typeof decideOrder>[3] = [];
@@ -47,7 +52,9 @@ function dateLines(table: Table, columns: readonly Column[]): string[] {
     ...problems.map(({ text }) => `# dates: day-first or month-first? ${text}`),
     ...(serial === undefined
       ? []
-      : [`# excel-dates: 1900 or 1904? ${serial.column} has a spreadsheet's number of a day, ${serial.text}`]),
+      : [
+          `# excel-dates: 1900 or 1904? ${serial.column} has a spreadsheet's number of a day, ${serial.text}`,
+        ]),
   ];
 }
 
@@ -93,7 +100,9 @@ function clutchLines(columns: readonly Column[]): string[] {
   put('died', who('died'), after('hatched', 10));
   const [first] = lines.filter((line) => line.startsWith('  - '));
   if (notes === null || first === undefined) return lines;
-  return lines.map((line) => (line === first ? line.replace(/\}$/, `, note: "${hole(notes, false)}"}`) : line));
+  return lines.map((line) =>
+    line === first ? line.replace(/\}$/, `, note: "${hole(notes, false)}"}`) : line,
+  );
 }
 
 /** One entry for each word of the column that says what happened. */

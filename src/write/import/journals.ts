@@ -94,7 +94,12 @@ function journalOf(
 }
 
 /** Every row of a pair has to say the same of it. */
-function headerOf(pair: string, rows: readonly DraftRow[], file: string, problems: ImportProblem[]): string[] {
+function headerOf(
+  pair: string,
+  rows: readonly DraftRow[],
+  file: string,
+  problems: ImportProblem[],
+): string[] {
   const lines: string[] = [];
   for (const key of headerKeys) {
     const said = rows.flatMap(({ row, header }) => {

@@ -140,7 +140,11 @@ class MappedRows {
         return entry ?? [];
       });
       if (entries.length === 0 && this.#problems.length === before) {
-        problems.add(null, 'nothing of this row would be written', 'leave it out of the table, or `skip:` it');
+        problems.add(
+          null,
+          'nothing of this row would be written',
+          'leave it out of the table, or `skip:` it',
+        );
       }
       return header === null || entries.length === 0 ? [] : [{ row: row.number, header, entries }];
     });

@@ -57,7 +57,14 @@ export function readTable(file: string, text: string, separator: Separator | nul
     } else rows.push({ number: row, cells: cells.slice(0, headings.length) });
   }
   if (problems.length === 0 && rows.length === 0) {
-    problems.push({ file, row: null, line: null, column: null, text: 'no row below the headings', hint: null });
+    problems.push({
+      file,
+      row: null,
+      line: null,
+      column: null,
+      text: 'no row below the headings',
+      hint: null,
+    });
   }
   return { table: { file, headings, rows }, problems };
 }

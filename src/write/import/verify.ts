@@ -59,7 +59,16 @@ function overwritten(
     existing.find((one) => one.path.toLowerCase() === path.toLowerCase())?.path;
   if (there === undefined) return [];
   const text = `${pair} has a journal already, ${there}; it is never overwritten`;
-  return [{ file, row: firstRow(journal), line: null, column: null, text, hint: 'take the pair out of the table, or give it another id' }];
+  return [
+    {
+      file,
+      row: firstRow(journal),
+      line: null,
+      column: null,
+      text,
+      hint: 'take the pair out of the table, or give it another id',
+    },
+  ];
 }
 
 function problemOf(file: string, row: number | null, finding: Finding, { pair }: NewJournal): ImportProblem {

@@ -8,7 +8,9 @@ function said(text: string): string {
   if (form.kind === 'day') return `${formatDay(form.day)}${form.time === null ? '' : ` ${form.time}`}`;
   if (form.kind === 'serial') return `serial ${form.serial}`;
   if (form.kind !== 'figures') return form.kind;
-  const days = Object.entries(form.days).flatMap(([order, day]) => (day === null ? [] : [`${order} ${formatDay(day)}`]));
+  const days = Object.entries(form.days).flatMap(([order, day]) =>
+    day === null ? [] : [`${order} ${formatDay(day)}`],
+  );
   return days.join(', ');
 }
 
@@ -64,7 +66,8 @@ test('two figures of a year are 1969 to 2068', () => {
 // ECMA-376 (Office Open XML), part 1, 18.17.4: serial 1 is 1900-01-01, with a 29 February 1900 that never was, or
 // 0 is 1904-01-01. From memory; the difference of 1,462 days and 2016-05-12 = 42502 can be looked up in any spreadsheet.
 describe('a spreadsheet’s number of a day', () => {
-  test('is told from other numbers', () => expect([said('42502'), said('42502.5')]).toEqual(['serial 42502', 'serial 42502']));
+  test('is told from other numbers', () =>
+    expect([said('42502'), said('42502.5')]).toEqual(['serial 42502', 'serial 42502']));
 
   test('counts from 1900 or from 1904', () => {
     expect(formatDay(serialDay(42502, '1900'))).toBe('2016-05-12');

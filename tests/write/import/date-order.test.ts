@@ -49,7 +49,11 @@ describe('day-first and month-first dates', () => {
   });
 
   test('need no order where every date says its own', () => {
-    expect(decided(['2016-05-31', '31 May 2016', '31.05.2016'])).toEqual({ order: null, because: null, asked: [] });
+    expect(decided(['2016-05-31', '31 May 2016', '31.05.2016'])).toEqual({
+      order: null,
+      because: null,
+      asked: [],
+    });
   });
 });
 
@@ -70,6 +74,8 @@ describe('a date of the table', () => {
 
   test('may be a spreadsheet’s number, once the mapping says which', () => {
     expect(resolved('42502', null, '1900')).toBe('2016-05-12');
-    expect(resolved('42502')).toMatch(/2016-05-12, or 2020-05-13 in a file from an old Mac; .*excel-dates: 1900/);
+    expect(resolved('42502')).toMatch(
+      /2016-05-12, or 2020-05-13 in a file from an old Mac; .*excel-dates: 1900/,
+    );
   });
 });

@@ -14,13 +14,15 @@ const line = (headings: string, row: string, entry: string) =>
 
 describe('an entry', () => {
   test('keeps what the mapping says of every row', () => {
-    expect(line('date', '2024-03-04', 'laid: 1, site: box')).toEqual(['{date: 2024-03-04, site: box, laid: 1}']);
+    expect(line('date', '2024-03-04', 'laid: 1, site: box')).toEqual([
+      '{date: 2024-03-04, site: box, laid: 1}',
+    ]);
   });
 
   test('fills lists and maps, keys as well, and leaves out what is empty', () => {
-    expect(line('date,a,b,grams', '2024-03-04,e1,,1.2', 'laid: 2, weighed: {<a>: <grams>, <b>: <grams>}')).toEqual([
-      '{date: 2024-03-04, laid: 2, weighed: {e1: 1.2}}',
-    ]);
+    expect(
+      line('date,a,b,grams', '2024-03-04,e1,,1.2', 'laid: 2, weighed: {<a>: <grams>, <b>: <grams>}'),
+    ).toEqual(['{date: 2024-03-04, laid: 2, weighed: {e1: 1.2}}']);
     expect(line('date,a,b', '2024-03-04,egg food,', 'food: [<a>, <b>]')).toEqual([
       '{date: 2024-03-04, food: [egg food]}',
     ]);

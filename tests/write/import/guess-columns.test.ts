@@ -15,16 +15,9 @@ test('a heading with dates under it is a stage’s date, with numbers its count'
 });
 
 test('pair, birds and housing go by their usual names', () => {
-  expect(rolesOf('Pair No.,Species,Male,Hen ring,Cage,Remarks,Clutch no,moon\n1,x,a,b,c,d,2,full\n')).toEqual([
-    'pair',
-    'species',
-    'cock',
-    'hen',
-    'housing',
-    'note',
-    'clutch',
-    null,
-  ]);
+  expect(rolesOf('Pair No.,Species,Male,Hen ring,Cage,Remarks,Clutch no,moon\n1,x,a,b,c,d,2,full\n')).toEqual(
+    ['pair', 'species', 'cock', 'hen', 'housing', 'note', 'clutch', null],
+  );
 });
 
 test('a column without dates, in a heading that speaks of a stage, is nothing to go by', () => {

@@ -12,7 +12,9 @@ LW-2,lavender waxbill,NA,05/03/2024,5,,,,,,new
 
 describe('one row a clutch', () => {
   test('every column with a meaning is used, the others are named', () => {
-    expect(guess(clutches)).toBe(`# How old.csv becomes journals. A guess from its headings: read it line by line.
+    expect(
+      guess(clutches),
+    ).toBe(`# How old.csv becomes journals. A guess from its headings: read it line by line.
 # <Heading> stands for the cell of a row; \`<Hatched> + 18\` for a date counted from another, which the entry will say.
 rows: clutches
 dates: day-first   # row 2, Hatched on: 19/03/2024 can be nothing else
@@ -67,21 +69,29 @@ log:
   });
 
   test('what it does not know stops the import at its row', () => {
-    expect(problems(events, guess(events))).toEqual(['old.csv row 5 What: the mapping does not say what `moon` means']);
+    expect(problems(events, guess(events))).toEqual([
+      'old.csv row 5 What: the mapping does not say what `moon` means',
+    ]);
   });
 });
 
 describe('what the table does not tell is asked, and nothing is imported before it is answered', () => {
   test('the order of dates', () => {
     const csv = 'Pair,Laid,Eggs\nA-1,04/03/2024,4\n';
-    expect(guess(csv)).toContain('# dates: day-first or month-first? `04/03/2024` may be 2024-03-04 or 2024-04-03');
+    expect(guess(csv)).toContain(
+      '# dates: day-first or month-first? `04/03/2024` may be 2024-03-04 or 2024-04-03',
+    );
     expect(problems(csv, guess(csv))).toHaveLength(1);
-    expect(logs(csv, `dates: month-first\n${guess(csv)}`)['A-1']).toEqual(['{date: 2024-04-03, clutch: 1, laid: 4}']);
+    expect(logs(csv, `dates: month-first\n${guess(csv)}`)['A-1']).toEqual([
+      '{date: 2024-04-03, clutch: 1, laid: 4}',
+    ]);
   });
 
   test('spreadsheets’ numbers of days', () => {
     const csv = 'Pair,Laid,Eggs\nA-1,45355,4\n';
-    expect(guess(csv)).toContain("# excel-dates: 1900 or 1904? Laid has a spreadsheet's number of a day, 45355");
+    expect(guess(csv)).toContain(
+      "# excel-dates: 1900 or 1904? Laid has a spreadsheet's number of a day, 45355",
+    );
     expect(problems(csv, guess(csv))).toHaveLength(1);
     expect(plan(csv, `excel-dates: 1900\n${guess(csv)}`).problems).toEqual([]);
   });

@@ -9,11 +9,19 @@ interface Given {
 }
 
 /** Plans the import of a table that stands in a test as text: rows are lines. */
-export function plan(table: string, mapping: string, { existing = {}, into = '', today }: Given = {}): ImportPlan {
+export function plan(
+  table: string,
+  mapping: string,
+  { existing = {}, into = '', today }: Given = {},
+): ImportPlan {
   const files: SourceFile[] = Object.entries(existing).map(([path, text]) => ({ path, text: dedent(text) }));
   const on = day(today ?? '2026-06-01');
   const csv = { name: 'old.csv', text: dedent(table) };
-  return planImport(csv, { name: 'map.yaml', text: dedent(mapping) }, { existing: files, into, clock: { day: on, today: on } });
+  return planImport(
+    csv,
+    { name: 'map.yaml', text: dedent(mapping) },
+    { existing: files, into, clock: { day: on, today: on } },
+  );
 }
 
 /** The problems of an import, a line each: where, what. */

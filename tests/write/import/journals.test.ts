@@ -24,12 +24,19 @@ describe('the clutches of a pair', () => {
 
   test('begin with their first egg: what was before belongs to none', () => {
     const rows = `${headings}\nA-1,,2024-02-01,2024-03-01,4,,\n`;
-    expect(logs(rows, mapping)['A-1']).toEqual(['{date: 2024-02-01, paired}', '{date: 2024-03-01, clutch: 1, laid: 4}']);
+    expect(logs(rows, mapping)['A-1']).toEqual([
+      '{date: 2024-02-01, paired}',
+      '{date: 2024-03-01, clutch: 1, laid: 4}',
+    ]);
   });
 
   test('are numbered as the table does it, where the mapping says so', () => {
-    const own = mapping.replace('laid: <eggs>', 'clutch: <cock>, laid: <eggs>').replace('  cock: <cock>\n', '');
-    expect(logs(`${headings}\nA-1,1,,2024-03-01,4,,\n`, own)['A-1']).toEqual(['{date: 2024-03-01, clutch: 1, laid: 4}']);
+    const own = mapping
+      .replace('laid: <eggs>', 'clutch: <cock>, laid: <eggs>')
+      .replace('  cock: <cock>\n', '');
+    expect(logs(`${headings}\nA-1,1,,2024-03-01,4,,\n`, own)['A-1']).toEqual([
+      '{date: 2024-03-01, clutch: 1, laid: 4}',
+    ]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { ImportProblem } from '../../../src/write/import/problem.ts';
 import { readMapping } from '../../../src/write/import/mapping.ts';
+import type { ImportProblem } from '../../../src/write/import/problem.ts';
 import { dedent } from '../../rooms.ts';
 
 function read(text: string) {

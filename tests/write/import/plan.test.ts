@@ -139,7 +139,9 @@ A-3,zebra finch,45355,4,,,,
       'old.csv row 2 Hatched: no date for `hatched`',
       'old.csv row 2 Hatched: no date for `lost`',
     ]);
-    expect(broken('A-1,zebra finch,2024-03-04,4,,,,all fine')).toEqual(['old.csv row 2 Hatched: no date for `all fine`']);
+    expect(broken('A-1,zebra finch,2024-03-04,4,,,,all fine')).toEqual([
+      'old.csv row 2 Hatched: no date for `all fine`',
+    ]);
   });
 
   test('more young than eggs', () => {
@@ -151,7 +153,9 @@ A-3,zebra finch,45355,4,,,,
   test('what the room itself would call an error', () => {
     expect(broken('A-1,zebra finch,2024-03-04,many,,,,')).toHaveLength(1);
     expect(broken('A-1,zebra finch,2026-06-02,4,,,,')[0]).toMatch(/^old\.csv row 2: A-1: .*2026-06-02/);
-    expect(broken('all,zebra finch,2024-03-04,4,,,,')[0]).toMatch(/^old\.csv row 2: all: `all` cannot be an id/);
+    expect(broken('all,zebra finch,2024-03-04,4,,,,')[0]).toMatch(
+      /^old\.csv row 2: all: `all` cannot be an id/,
+    );
   });
 
   test('a row without a pair, a row without anything', () => {
@@ -171,9 +175,9 @@ A-3,zebra finch,45355,4,,,,
     expect(problems(table, clutches, { existing: { 'pairs/waxbills/old.yaml': journal } })).toEqual([
       'old.csv row 2: LW-1 has a journal already, pairs/waxbills/old.yaml; it is never overwritten',
     ]);
-    expect(problems(table, clutches, { existing: { 'pairs/lw-1.yaml': journal.replace('LW-1', 'X-9') } })).toEqual([
-      'old.csv row 2: LW-1 has a journal already, pairs/lw-1.yaml; it is never overwritten',
-    ]);
+    expect(
+      problems(table, clutches, { existing: { 'pairs/lw-1.yaml': journal.replace('LW-1', 'X-9') } }),
+    ).toEqual(['old.csv row 2: LW-1 has a journal already, pairs/lw-1.yaml; it is never overwritten']);
   });
 });
 
@@ -181,7 +185,9 @@ test('a species of which there is no profile is a hint, said once', () => {
   const rows = `${heading}\nA-1,grey phoenix,2024-03-04,4,,,,\nA-2,grey phoenix,2024-03-04,4,,,,\n`;
   const { hints, problems: none } = plan(rows, clutches);
   expect(none).toEqual([]);
-  expect(hints).toEqual([{ row: 2, times: 2, text: expect.stringMatching(/^no profile for the species `grey phoenix`/) }]);
+  expect(hints).toEqual([
+    { row: 2, times: 2, text: expect.stringMatching(/^no profile for the species `grey phoenix`/) },
+  ]);
 });
 
 test('--into puts the journals into a folder below pairs/', () => {

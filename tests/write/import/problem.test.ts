@@ -4,5 +4,7 @@ import { type ImportProblem, RowProblems } from '../../../src/write/import/probl
 test('a row’s problems carry its file and number', () => {
   const found: ImportProblem[] = [];
   new RowProblems('old.csv', 12, found).add('Laid', 'no date');
-  expect(found).toEqual([{ file: 'old.csv', row: 12, line: null, column: 'Laid', text: 'no date', hint: null }]);
+  expect(found).toEqual([
+    { file: 'old.csv', row: 12, line: null, column: 'Laid', text: 'no date', hint: null },
+  ]);
 });

@@ -11,7 +11,15 @@ import {
   templateOf,
 } from '../../../src/write/import/template.ts';
 
-const row: Record<string, string> = { year: '2016', box: '12A', Eggs: '5', hatched: '3.0', gone: 'NA', 'a - b': '2', sex: 'M' };
+const row: Record<string, string> = {
+  year: '2016',
+  box: '12A',
+  Eggs: '5',
+  hatched: '3.0',
+  gone: 'NA',
+  'a - b': '2',
+  sex: 'M',
+};
 
 const cell = cellReader(
   { number: 2, cells: Object.values(row) },
@@ -37,7 +45,8 @@ describe('text with columns in it', () => {
     expect(filledLoosely(templateOf('<gone>, <gone>'), cell)).toBeNull();
   });
 
-  test('says the journal’s word for the table’s', () => expect(filled(templateOf('<sex>'), cell)).toBe('cock'));
+  test('says the journal’s word for the table’s', () =>
+    expect(filled(templateOf('<sex>'), cell)).toBe('cock'));
 
   test('names its columns', () => {
     expect(holesOf(templateOf('<a b> and <c>')).map(({ heading }) => heading)).toEqual(['a b', 'c']);
@@ -66,11 +75,13 @@ describe('a sum', () => {
 
 describe('a date', () => {
   test('stands in a column, or is counted from one', () => {
-    const ways = dateTemplates('<hatched on> or <sitting> + 13 or <laid> - 1 + <eggs>').map(({ base, offset, source }) => ({
-      base: base.source,
-      terms: offset?.terms.map(({ sign, term }) => sign * Number(term.source) || term.source) ?? null,
-      source,
-    }));
+    const ways = dateTemplates('<hatched on> or <sitting> + 13 or <laid> - 1 + <eggs>').map(
+      ({ base, offset, source }) => ({
+        base: base.source,
+        terms: offset?.terms.map(({ sign, term }) => sign * Number(term.source) || term.source) ?? null,
+        source,
+      }),
+    );
     expect(ways).toEqual([
       { base: '<hatched on>', terms: null, source: '<hatched on>' },
       { base: '<sitting>', terms: [13], source: '<sitting> + 13' },

@@ -21,7 +21,9 @@ test('what cannot be is named by the row that says it, also far down a journal',
 });
 
 test('findings of journals that are there are not the import’s', () => {
-  const existing = { 'pairs/B-1.yaml': 'pair: B-1\nspecies: zebra finch\nlog:\n  - {date: 2024-13-01, laid: 1}\n' };
+  const existing = {
+    'pairs/B-1.yaml': 'pair: B-1\nspecies: zebra finch\nlog:\n  - {date: 2024-13-01, laid: 1}\n',
+  };
   expect(logs(`${headings}\nA-1,2024-03-01,4,,\n`, mapping, { existing })['A-1']).toHaveLength(1);
 });
 

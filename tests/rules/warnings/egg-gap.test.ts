@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+const two = `
+  date: 2026-03-05, laid: 1
+  date: 2026-03-06, laid: 1
+`;
+
+// One egg a day, in the early morning: Woodall 1975, Ostrich 46:55-86 (bronze mannikin); estrildids from memory.
+describe('an egg that did not come', () => {
+  it('is a reason to look at the hen, for as long as she can be in danger', () => {
+    const files = { 'LW-1': waxbills(`${two}\n date: 2026-03-07, checked: {eggs: 2}`) };
+    expect(spell(files, 'egg-gap', '2026-03-01', '2026-03-20')).toEqual(['03-07 … 03-10 watch']);
+    expect(line(files, 'egg-gap', '2026-03-07').text).toBe(
+      '2 eggs, the last on 6 Mar; e3 was due on 7 Mar and did not come, and nobody sits. Below the usual 4 it can be an egg that does not come: egg binding.',
+    );
+  });
+
+  it.each([
+    ['nobody looked on the day', two],
+    [
+      'the clutch has its usual size',
+      `${two}\n date: 2026-03-08, laid: 2\n date: 2026-03-09, checked: {eggs: 4}`,
+    ],
+    ['they sit', `${two}\n date: 2026-03-07, checked: {eggs: 2}, sitting: hen`],
+    ['the eggs are gone', `${two}\n date: 2026-03-07, lost: {eaten: all}`],
+    ['the keeper set it aside', `${two}\n date: 2026-03-07, checked: {eggs: 2}, skip: next-egg`],
+  ])('is nothing when %s', (_why, log) => {
+    expect(spell({ 'LW-1': waxbills(log) }, 'egg-gap', '2026-03-01', '2026-03-20')).toEqual([]);
+  });
+
+  it('is settled by the next egg', () => {
+    const files = {
+      'LW-1': waxbills(`${two}\n date: 2026-03-07, checked: {eggs: 2}\n date: 2026-03-08, laid: 1`),
+    };
+    expect(spell(files, 'egg-gap', '2026-03-01', '2026-03-20')).toEqual(['03-07 watch']);
+  });
+
+  // Canary: daily, but sometimes with gaps of 1–3 d (pajaroscanarios.com).
+  it('is only a note of a canary that pauses for one to three days', () => {
+    const log = `${two}
+      date: 2026-03-07, checked: {eggs: 2}
+      date: 2026-03-09, checked: {eggs: 2}
+      date: 2026-03-10, checked: {eggs: 2}`;
+    const files = { 'CA-1': pair('CA-1', 'canary', log) };
+    expect(spell(files, 'egg-gap', '2026-03-01', '2026-03-20')).toEqual([
+      '03-07 … 03-09 note',
+      '03-10 … 03-13 watch',
+    ]);
+    expect(line(files, 'egg-gap', '2026-03-09').text).toContain('has not come for 3 d');
+    expect(line(files, 'egg-gap', '2026-03-09').text).toContain('often pause for 1–3 d in mid-clutch');
+  });
+
+  // Parrots and doves lay every second day (IASRI e-course; a dove husbandry page).
+  it('is none on the day between two eggs of a parrot', () => {
+    const log = 'date: 2026-03-05, laid: 1\n date: 2026-03-06, checked: {eggs: 1}';
+    expect(warned({ 'CO-1': pair('CO-1', 'cockatiel', log) }, 'egg-gap', '2026-03-06')).toEqual([]);
+    const missed = `${log}\n date: 2026-03-07, checked: {eggs: 1}`;
+    expect(warned({ 'CO-1': pair('CO-1', 'cockatiel', missed) }, 'egg-gap', '2026-03-07')).toHaveLength(1);
+  });
+});

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+// Lavender waxbill: 11–13 d of sitting, from memory. Overdue: 4 d past the longest usual incubation of the last egg
+// (common practice: 3–4 d of grace), and fewer than 1 in 100 such eggs still to come.
+const sat = `
+  date: 2026-03-01, laid: 1
+  date: 2026-03-02, laid: 1
+  date: 2026-03-03, laid: 1
+  date: 2026-03-04, laid: 1, sitting: hen
+`;
+
+describe('overdue eggs', () => {
+  it('are said four days past the longest usual sitting, with the odds, for a week', () => {
+    const files = { 'LW-1': waxbills(sat) };
+    expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
+    expect(line(files, 'overdue', '2026-03-21').text).toMatch(
+      /^e1, e2, e3 and e4 are overdue: day 17(–18)? of sitting \(11–13 d, book\); (\d|fewer than 1) in 1,000 such eggs hatch later than today\./,
+    );
+  });
+
+  it('end when the eggs have a fate', () => {
+    const files = {
+      'LW-1': waxbills(`${sat}\n date: 2026-03-23, lost: {addled: [e1, e2], clear: [e3, e4]}`),
+    };
+    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 03-22 watch']);
+  });
+
+  it('are nothing while chicks share the nest, and never an egg that the lamp showed clear', () => {
+    const chicks = `${sat}\n date: 2026-03-16, hatched: [e1, e2]`;
+    expect(spell({ 'LW-1': waxbills(chicks) }, 'overdue', '2026-03-15', '2026-03-30')).toEqual([]);
+    const clear = `${sat}\n date: 2026-03-11, candled: {clear: [e1, e2, e3], fertile: e4}`;
+    expect(line({ 'LW-1': waxbills(clear) }, 'overdue', '2026-03-22').text).toMatch(/^e4 is overdue/);
+  });
+
+  it('wait as much longer as the room’s own eggs took', () => {
+    const slow = (id: string, year: number) =>
+      pair(
+        id,
+        'lavender waxbill',
+        `date: ${year}-05-01, laid: 1
+         date: ${year}-05-02, laid: 1
+         date: ${year}-05-03, laid: 1
+         date: ${year}-05-04, laid: 1, sitting: hen
+         date: ${year}-05-21, hatched: 4`,
+      );
+    const files = { 'LW-1': waxbills(sat), 'LW-2': slow('LW-2', 2024), 'LW-3': slow('LW-3', 2025) };
+    expect(warned(files, 'overdue', '2026-03-21')).toEqual([]);
+    const [first] = spell(files, 'overdue', '2026-03-15', '2026-04-10');
+    expect(Number(first?.slice(3, 5))).toBeGreaterThan(21);
+  });
+
+  // Lockwood & Massey, Bird Scene: do not discard fertile eggs just because they did not hatch on the day of a book.
+  it('never ask for an egg to be thrown away', () => {
+    const { text, check } = line({ 'LW-1': waxbills(sat) }, 'overdue', '2026-03-21');
+    expect(`${text} ${check}`).not.toMatch(/discard|throw|destroy|remove/i);
+    expect(check).toContain('a doubtful egg stays where it is');
+  });
+});
