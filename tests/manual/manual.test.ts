@@ -24,8 +24,8 @@ test('the walk through one brood shows what the program says', () => {
 test('the README lists every command with its summary', () => {
   const rows = commands.map(({ name, summary }) => `| \`nestlog ${name}\` | ${summary} |`);
   const table = ['', '| command | tells |', '|---|---|', ...rows, ''].join('\n');
-  const list = /(<!-- commands: [^\n]*-->\n)[\s\S]*(\n<!-- end of commands -->)/;
-  expectGolden(new URL('README.md', root), page('README.md').replace(list, `$1${table}$2`));
+  const list = /(<!-- commands: [^\n]*-->\n)[\s\S]*(<!-- end of commands -->)/;
+  expectGolden(new URL('README.md', root), page('README.md').replace(list, `$1${table}\n$2`));
 });
 
 describe('links', () => {

@@ -59,7 +59,7 @@ export function bindingOf(
   if (sign === undefined || view.day - sign.day > SHOWN) return null;
   if (illness.treated !== null && bird.treated.some(({ day }) => day >= sign.day)) return null;
   const laidSince = pairs.some(({ clutches }) =>
-    clutches.some(({ eggs }) => eggs.some((egg) => egg.laid.from > sign.day)),
+    clutches.some(({ eggs }) => eggs.some((egg) => egg.laid.to > sign.day)),
   );
   if (laidSince) return null;
   return {

@@ -59,15 +59,10 @@ describe('a bird that is unwell', () => {
   });
 
   it('of a whole brood is one line', () => {
-    const room = files(
-      `
+    const room = files(`
       date: 2026-03-01, laid: 3
       date: 2026-03-14, hatched: 3
-      date: 2026-03-18, unwell: {all: pale and limp}`.replace(
-        'all:',
-        'c1: pale and limp, c2: pale and limp, c3:',
-      ),
-    );
+      date: 2026-03-18, unwell: {c1: pale and limp, c2: pale and limp, c3: pale and limp}`);
     expect(warned(room, 'unwell', '2026-03-18')).toMatchObject([{ level: 'act', pair: 'LW-1', bird: null }]);
     expect(line(room, 'unwell', '2026-03-18').text).toMatch(
       /^LW-1\/1\/c1, LW-1\/1\/c2 and LW-1\/1\/c3: “pale and limp”/,

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
+const fledged = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-15, hatched: 3
+  date: 2026-04-03, fledged: 3
+`;
+const files = (more: string, log = fledged) => ({ 'LW-1': waxbills(`${log}\n${more}`, heads) });
+const hard = 'chasing: {by: cock, at: c2, level: hard}';
+
+describe('hard chasing', () => {
+  it('with dependent young presses for three days, and says not to take the cock unseen', () => {
+    const room = files(`date: 2026-04-10, ${hard}`);
+    expect(spell(room, 'chasing', '2026-04-01', '2026-04-30')).toEqual(['04-10 … 04-13 act']);
+    expect(line(room, 'chasing', '2026-04-10').text).toBe(
+      'The cock chased c2 hard on 10 Apr. 3 young still depend on being fed: nobody wrote who feeds them. Do not take the cock before you saw who feeds.',
+    );
+  });
+
+  it('says who was seen feeding', () => {
+    const other = files(`date: 2026-04-09, feeding: {hen: all}\n date: 2026-04-10, ${hard}`);
+    expect(line(other, 'chasing', '2026-04-10').text).toContain(
+      'the hen fed c1, c2 and c3 on 9 Apr. If you take the cock, see within hours that the hen goes on.',
+    );
+    const himself = files(`date: 2026-04-09, feeding: {cock: all}\n date: 2026-04-10, ${hard}`);
+    expect(line(himself, 'chasing', '2026-04-10').text).toContain(
+      'Do not take the cock before you saw who feeds.',
+    );
+  });
+
+  it('is over when they are parted, and begins anew with a chase after they were put back', () => {
+    const room = files(`date: 2026-04-10, ${hard}
+      date: 2026-04-11, parted: {cock: cage 6}
+      date: 2026-04-15, reunited
+      date: 2026-04-16, ${hard}`);
+    expect(spell(room, 'chasing', '2026-04-01', '2026-04-30')).toEqual(['04-10 act', '04-16 … 04-19 act']);
+  });
+
+  it('of a mate is watched, with eggs or without', () => {
+    const chase = 'chasing: {by: cock, at: hen, level: hard}';
+    const eggs = files(`date: 2026-03-03, ${chase}`, 'date: 2026-03-01, laid: 2');
+    expect(line(eggs, 'chasing', '2026-03-03')).toMatchObject({ level: 'watch' });
+    expect(line(eggs, 'chasing', '2026-03-03').text).toContain(
+      'There are 2 eggs in the nest: a hunted bird does not sit.',
+    );
+    const empty = files(`date: 2026-03-03, ${chase}`, '');
+    expect(line(empty, 'chasing', '2026-03-03').text).toBe(
+      'The cock chased the hen hard on 3 Mar. A hunted bird does not eat and does not rest.',
+    );
+  });
+
+  it('that is fierce presses without any young', () => {
+    const room = files('date: 2026-03-03, chasing: {by: hen, at: cock, level: fierce}', '');
+    expect(line(room, 'chasing', '2026-03-03')).toMatchObject({ level: 'act' });
+    expect(line(room, 'chasing', '2026-03-03').text).toContain('The hen chased the cock fiercely on 3 Mar.');
+  });
+
+  it('of several days is one line', () => {
+    const room = files(`date: 2026-04-08, ${hard}\n date: 2026-04-09, ${hard}\n date: 2026-04-10, ${hard}`);
+    expect(line(room, 'chasing', '2026-04-10').text).toContain('on 10 Apr, on 3 days of the last week.');
+  });
+});
+
+it('mild chasing belongs to courtship', () => {
+  const room = files('date: 2026-04-10, chasing: {by: cock, at: hen, level: mild}');
+  expect(warned(room, 'chasing', '2026-04-10')).toEqual([]);
+});
+
+it('chasing of which nobody said how hard is looked at where there is a brood', () => {
+  expect(line(files('date: 2026-04-10, chasing'), 'chasing', '2026-04-10').text).toMatch(
+    /^Somebody chased on 10 Apr\./,
+  );
+  expect(warned(files('date: 2026-04-10, chasing', ''), 'chasing', '2026-04-10')).toEqual([]);
+});
+
+it('two helpers of one day: the worse of the two counts', () => {
+  const room = files(
+    `date: 2026-04-10, chasing: {by: cock, at: hen, level: mild}\n date: 2026-04-10, ${hard}`,
+  );
+  expect(line(room, 'chasing', '2026-04-10')).toMatchObject({ level: 'act' });
+});

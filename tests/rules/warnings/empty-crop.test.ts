@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const brood = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-02, sitting: hen
+  date: 2026-03-14, hatched: 3
+`;
+const files = (more: string) => ({ 'LW-1': waxbills(`${brood}\n${more}`) });
+
+describe('an empty crop', () => {
+  it('presses for two days', () => {
+    const room = files('date: 2026-03-18, crops: {full: [c1, c2], empty: c3}');
+    expect(spell(room, 'empty-crop', '2026-03-14', '2026-03-31')).toEqual(['03-18 … 03-20 act']);
+    expect(line(room, 'empty-crop', '2026-03-18').text).toBe(
+      'The crop of c3 was empty on 18 Mar. A chick that is not fed does not last another day.',
+    );
+  });
+
+  it.each([
+    ['full at the next look', 'crops: {full: all}'],
+    ['seen fed', 'feeding: {hen: all}'],
+    ['dead', 'died: c3'],
+  ])('is over when it is %s', (_what, then) => {
+    const room = files(`date: 2026-03-18, crops: {full: [c1, c2], empty: c3}\n date: 2026-03-19, ${then}`);
+    expect(spell(room, 'empty-crop', '2026-03-14', '2026-03-31')).toEqual(['03-18 act']);
+  });
+
+  // A chick lives a day on its yolk: common practice.
+  it('is watched on the day of hatching', () => {
+    const room = files('date: 2026-03-14, crops: {empty: all}');
+    expect(line(room, 'empty-crop', '2026-03-14')).toMatchObject({ level: 'watch' });
+    expect(line(room, 'empty-crop', '2026-03-14').text).toContain('its first day on its yolk');
+  });
+
+  it('is one line for the brood', () => {
+    const room = files('date: 2026-03-18, crops: {empty: all}');
+    expect(line(room, 'empty-crop', '2026-03-18').text).toMatch(
+      /^The crops of c1, c2 and c3 were empty on 18 Mar\./,
+    );
+  });
+
+  it('of one helper and a full one of another are both said', () => {
+    const room = files('date: 2026-03-18, crops: {empty: c3}\n date: 2026-03-18, crops: {full: c3}');
+    expect(line(room, 'empty-crop', '2026-03-18')).toMatchObject({ level: 'watch' });
+    expect(line(room, 'empty-crop', '2026-03-18').text).toContain(
+      'though another look of that day says full',
+    );
+  });
+});
+
+it('a thin crop is watched when it was thin twice', () => {
+  const once = files('date: 2026-03-18, crops: {thin: c3}');
+  expect(warned(once, 'empty-crop', '2026-03-18')).toEqual([]);
+  const twice = files('date: 2026-03-18, crops: {thin: c3}\n date: 2026-03-19, crops: {thin: c3}');
+  expect(line(twice, 'empty-crop', '2026-03-19')).toMatchObject({ level: 'watch' });
+  expect(line(twice, 'empty-crop', '2026-03-19').text).toMatch(/^c3 had a thin crop at two looks in a row/);
+});

@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
+const fledged = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-03, sitting: hen
+  date: 2026-03-15, hatched: 3
+  date: 2026-04-03, fledged: 3
+`;
+const files = (more: string) => ({ 'LW-1': waxbills(`${fledged}\n${more}`, heads) });
+
+// Do not take the cock before you saw who feeds; look at each chick's crop within hours; put the family together again
+// if the parent that was left neglects or chases some of the young: common practice.
+describe('young whose feeder was parted', () => {
+  it('may starve: two days press, five are watched', () => {
+    const room = files('date: 2026-04-06, feeding: {cock: all}\n date: 2026-04-08, parted: {cock: cage 6}');
+    expect(spell(room, 'feeder-away', '2026-04-01', '2026-04-30')).toEqual([
+      '04-08 … 04-10 act',
+      '04-11 … 04-13 watch',
+    ]);
+    const { text, check } = line(room, 'feeder-away', '2026-04-08');
+    expect(text).toBe(
+      'The cock LW-20-01 was taken away on 8 Apr while the young still depend on being fed: the cock fed c1, c2 and c3 on 6 Apr. Young that nobody feeds starve within a day or two.',
+    );
+    expect(check).toMatch(/^each chick’s crop within hours.*put the family together again/);
+  });
+
+  it('press as well when nobody wrote who feeds', () => {
+    const { level, text } = line(files('date: 2026-04-08, parted'), 'feeder-away', '2026-04-08');
+    expect(level).toBe('act');
+    expect(text).toContain('The pair was parted on 8 Apr');
+    expect(text).toContain('nobody wrote who feeds c1, c2 and c3');
+  });
+
+  it('are watched for a day where the one that stayed was seen feeding all of them', () => {
+    const room = files('date: 2026-04-08, feeding: {hen: all}, parted: {cock: cage 6}');
+    expect(spell(room, 'feeder-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 … 04-09 watch']);
+  });
+
+  it('press for those whom she was not seen feeding', () => {
+    const room = files('date: 2026-04-08, feeding: {hen: [c1, c2]}, parted: {cock: cage 6}');
+    expect(line(room, 'feeder-away', '2026-04-08')).toMatchObject({ level: 'act' });
+    expect(line(room, 'feeder-away', '2026-04-08').text).toContain(
+      'the hen fed c1 and c2 on 8 Apr; nobody wrote who feeds c3',
+    );
+  });
+
+  it.each([
+    ['each was seen fed', 'feeding: {hen: all}'],
+    ['each crop was full', 'crops: {full: all}'],
+    ['they are together again', 'reunited'],
+    ['they feed themselves', 'independent: all'],
+  ])('are out of danger when %s', (_what, then) => {
+    const room = files(`date: 2026-04-08, parted: {cock: cage 6}\n date: 2026-04-09, ${then}`);
+    expect(spell(room, 'feeder-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 act']);
+  });
+
+  it('press less with full crops on the day itself, but are looked at again the next', () => {
+    const room = files(
+      'date: 2026-04-08, parted: {cock: cage 6}\n date: 2026-04-08, time: 18:00, crops: {full: all}',
+    );
+    expect(spell(room, 'feeder-away', '2026-04-08', '2026-04-09')).toEqual(['04-08 watch', '04-09 act']);
+  });
+});
+
+it('young whose feeder died need another one', () => {
+  const room = files('date: 2026-04-08, feeding: {cock: all}\n date: 2026-04-09, died: cock');
+  const { level, text, check } = line(room, 'feeder-away', '2026-04-09');
+  expect(level).toBe('act');
+  expect(text).toContain('The cock LW-20-01 died on 9 Apr');
+  expect(check).toContain('another pair or the hand');
+});
+
+it('a parting without young is nobody’s hunger', () => {
+  const room = {
+    'LW-1': waxbills('date: 2026-03-01, paired\n date: 2026-04-08, parted: {cock: cage 6}', heads),
+  };
+  expect(warned(room, 'feeder-away', '2026-04-08')).toEqual([]);
+});

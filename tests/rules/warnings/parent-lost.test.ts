@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+const heads = 'cock: LW-20-01\nhen: LW-20-11';
+const eggs = `
+  date: 2026-03-01, laid: 1
+  date: 2026-03-02, laid: 1
+  date: 2026-03-03, laid: 1
+  date: 2026-03-04, laid: 1, sitting: hen
+`;
+const files = (more: string) => ({ 'LW-1': waxbills(`${eggs}\n${more}`, heads) });
+const neighbour = (id: string, species: string, first: number) =>
+  pair(
+    id,
+    species,
+    [0, 1, 2].map((i) => `date: 2026-03-0${first + i}, laid: 1${i === 2 ? ', sitting: hen' : ''}`).join('\n'),
+  );
+
+describe('a parent lost with eggs', () => {
+  it('presses for three days, is watched for a week, and says that nobody wrote whether the other goes on', () => {
+    const room = files('date: 2026-03-08, died: {found on the floor: hen}');
+    expect(spell(room, 'parent-lost', '2026-03-01', '2026-03-31')).toEqual([
+      '03-08 … 03-11 act',
+      '03-12 … 03-15 watch',
+    ]);
+    expect(line(room, 'parent-lost', '2026-03-08').text).toBe(
+      'The hen LW-20-11 died on 8 Mar, with 4 eggs in the nest. Nobody wrote yet whether the cock goes on alone; unwarmed they last hours. No pair in this room is at that stage and has room.',
+    );
+  });
+
+  it('is watched only, once the other was seen sitting on a later day', () => {
+    const room = files('date: 2026-03-08, died: hen\n date: 2026-03-09, sitting: cock');
+    expect(spell(room, 'parent-lost', '2026-03-01', '2026-03-31')).toEqual([
+      '03-08 act',
+      '03-09 … 03-15 watch',
+    ]);
+    expect(line(room, 'parent-lost', '2026-03-09').text).toContain('The cock was seen going on alone.');
+  });
+
+  it('is over when the eggs lie elsewhere', () => {
+    const room = { ...files('date: 2026-03-08, died: hen\n date: 2026-03-09, fostered: {LW-2: all}') };
+    expect(
+      spell(
+        { ...room, 'LW-2': neighbour('LW-2', 'lavender waxbill', 2) },
+        'parent-lost',
+        '2026-03-08',
+        '2026-03-31',
+      ),
+    ).toEqual(['03-08 act']);
+  });
+
+  it('has nobody left when both are gone', () => {
+    const room = files('date: 2026-03-08, died: hen\n date: 2026-03-08, gone: {escaped: cock}');
+    expect(line(room, 'parent-lost', '2026-03-08').text).toMatch(
+      /^The cock LW-20-01 left the room and the hen LW-20-11 died on 8 Mar, .* Nobody is left to keep them warm\./,
+    );
+  });
+
+  it('is nothing when no egg may hatch any more', () => {
+    const room = files('date: 2026-03-10, candled: {clear: all}\n date: 2026-03-11, died: hen');
+    expect(warned(room, 'parent-lost', '2026-03-11')).toEqual([]);
+  });
+});
+
+// Fostering within two days of stage: common practice.
+describe('who could take them', () => {
+  it('names pairs whose hatching is within two days and that have room, own species first', () => {
+    const room = {
+      ...files('date: 2026-03-08, died: hen'),
+      'LW-2': neighbour('LW-2', 'lavender waxbill', 2),
+      'LW-3': neighbour('LW-3', 'lavender waxbill', 7),
+      'OC-1': neighbour('OC-1', 'orange-cheeked waxbill', 3),
+      'CO-1': neighbour('CO-1', 'cockatiel', 2),
+    };
+    const { text } = line(room, 'parent-lost', '2026-03-08');
+    expect(text).toMatch(
+      /Could be taken by LW-2 \(hatch \d+ Mar, room for 2\) and OC-1 \(orange-cheeked waxbill, hatch \d+ Mar, room for \d\)\.$/,
+    );
+  });
+
+  it('names no pair that is parted, or that has lost a parent itself', () => {
+    const apart = `${neighbour('LW-2', 'lavender waxbill', 2)}\n  - {date: 2026-03-06, parted: {cock: cage 3}}`;
+    const room = { ...files('date: 2026-03-08, died: hen'), 'LW-2': apart };
+    expect(line(room, 'parent-lost', '2026-03-08').text).toContain(
+      'No pair in this room is at that stage and has room.',
+    );
+  });
+});
+
+// Orange-cheeked waxbills stop brooding by night on the third day (Watchbird); most others at 7–12 d, from memory.
+describe('a parent lost with chicks', () => {
+  const chicks = `${eggs}\n date: 2026-03-16, hatched: 3`;
+  const rear = (more: string) => ({ 'LW-1': waxbills(`${chicks}\n${more}`, heads) });
+
+  it('presses while they still need warmth by night', () => {
+    const { level, text } = line(rear('date: 2026-03-19, died: hen'), 'parent-lost', '2026-03-19');
+    expect(level).toBe('act');
+    expect(text).toContain('with 1 egg and 3 chicks in the nest');
+  });
+
+  it('of feathered young is a matter of who feeds them', () => {
+    const room = rear('date: 2026-03-18, lost: {clear: e4}\n date: 2026-03-28, died: hen');
+    expect(warned(room, 'parent-lost', '2026-03-28')).toEqual([]);
+    expect(warned(room, 'feeder-away', '2026-03-28')).toHaveLength(1);
+  });
+});
+
+it('a hen taken away from her eggs is missed as if she were dead', () => {
+  const room = files('date: 2026-03-08, parted: {hen: cage 4}');
+  expect(line(room, 'parent-lost', '2026-03-08').text).toContain('The hen LW-20-11 was taken away on 8 Mar');
+  const cock = files('date: 2026-03-08, parted: {cock: cage 4}');
+  expect(warned(cock, 'parent-lost', '2026-03-08')).toEqual([]);
+});
