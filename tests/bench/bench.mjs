@@ -1,6 +1,6 @@
 /**
- * `npm run bench`, or one part of it (`npm run bench reading`): how long a start takes, and how fast journals are
- * read, as ratios to what they stand on.
+ * `npm run bench`, or one part of it (`npm run bench reading`): how long a start takes, how fast
+ * journals are read, and how pedigrees grow; as ratios where there is something to stand on.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -10,6 +10,22 @@ import { build } from 'esbuild';
 import { settings } from '../../bin/build/settings.mjs';
 import { measureStart } from './start.mjs';
 
+/**
+ * A measurement compiled as the program is, in a folder that goes away.
+ * @param {string} name
+ * @returns {Promise<Record<string, () => string[]>>}
+ */
+async function compiled(name) {
+  const folder = mkdtempSync(join(tmpdir(), 'nestlog-bench-'));
+  try {
+    const outfile = join(folder, `${name}.cjs`);
+    await build({ ...settings, entryPoints: [`tests/bench/${name}.ts`], outfile });
+    return createRequire(import.meta.url)(outfile);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
 /** @type {Record<string, () => Promise<void>>} */
 const parts = {
   start: async () => {
@@ -17,21 +33,13 @@ const parts = {
     console.log('start: medians of whole processes, in turn');
     console.log(measureStart().join('\n'));
   },
-  // Compiled as the program is, in a folder that goes away.
   reading: async () => {
-    const folder = mkdtempSync(join(tmpdir(), 'nestlog-bench-'));
-    try {
-      const outfile = join(folder, 'reading.cjs');
-      await build({ ...settings, entryPoints: ['tests/bench/reading.ts'], outfile });
-      console.log('reading: journal text to typed entries, beside bare YAML of the same text');
-      console.log(
-        createRequire(import.meta.url)(outfile)
-          .measureReading()
-          .join('\n'),
-      );
-    } finally {
-      rmSync(folder, { recursive: true });
-    }
+    console.log('reading: journal text to typed entries, beside bare YAML of the same text');
+    console.log((await compiled('reading')).measureReading().join('\n'));
+  },
+  pedigree: async () => {
+    console.log('pedigree: inbreeding of every bird, kinship of the living');
+    console.log((await compiled('pedigree')).measurePedigree().join('\n'));
   },
 };
 

@@ -60,7 +60,7 @@ function signsIn(brood: Brood, { day }: View): TwoHens | null {
 }
 
 /** Two eggs of one clutch that no hen can have laid with the species' interval between them. */
-function twoInADay({ eggs }: Clutch, profile: Profile | null): Sign | null {
+function twoInADay({ eggs, pair }: Clutch, profile: Profile | null): Sign | null {
   const interval = profile?.layingInterval?.value.low ?? 1;
   // Where eggs come every other day, one day less may be the hours of two looks.
   const least = Math.max(1, interval - 1);
@@ -69,7 +69,11 @@ function twoInADay({ eggs }: Clutch, profile: Profile | null): Sign | null {
     return before !== undefined && !before.assumed && !egg.assumed && egg.laid.to - before.laid.from < least;
   });
   if (second === undefined) return null;
-  const day = second.laid.to;
+  // Lay dates are counted back from the look that found them, which is the day to speak of.
+  const found = pair.events
+    .filter(({ key, day }) => key === 'laid' && day >= second.laid.to)
+    .map(({ day }) => day);
+  const day = found[1] ?? second.laid.to;
   return {
     day,
     text: `two eggs were laid by ${shortDay(day)} where one hen lays one every ${interval === 1 ? 'day' : `${interval} d`}`,

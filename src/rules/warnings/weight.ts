@@ -67,7 +67,7 @@ function lossOf(brood: Brood, bird: Bird): Seen | null {
   if (before === undefined || now === undefined || now.day - before.day > APART) return null;
   const fall = 1 - now.grams / before.grams;
   const leaving = brood.profile?.fledging?.value.low;
-  const age = bird.hatched === null ? null : now.day - bird.hatched.from;
+  const age = bird.hatched === null ? null : now.day - bird.hatched.to;
   const growing = leaving !== undefined && age !== null && age <= leaving / 2;
   // Differences of tenths must not be lost in the binary fraction: 7.0 to 6.3 g is a tenth.
   if (!(fall >= FALL - 1e-9 || (growing && fall >= 0))) return null;

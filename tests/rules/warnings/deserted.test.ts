@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const sat = `
+  date: 2026-03-01, laid: 1
+  date: 2026-03-02, laid: 1
+  date: 2026-03-03, laid: 1
+  date: 2026-03-04, laid: 1, sitting: hen
+`;
+const files = (more: string) => ({ 'LW-1': waxbills(`${sat}\n${more}`) });
+
+// Lavender waxbills sit some days, leave a day or two and sit again (lavender-waxbill.com): cold eggs at one look are
+// no desertion; two looks some hours apart are common practice.
+describe('deserted eggs', () => {
+  it('are asked about after two looks that found nobody on, for four days', () => {
+    const room = files('date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off');
+    expect(spell(room, 'deserted', '2026-03-01', '2026-03-31')).toEqual(['03-10 … 03-14 watch']);
+    expect(line(room, 'deserted', '2026-03-10').text).toBe(
+      '4 eggs found cold or alone on 9 Mar and 10 Mar; last seen sat on on 4 Mar. Deserted? Cold eggs are not dead at once. No pair in this room is at that stage and has room.',
+    );
+  });
+
+  it('are not, after one look', () => {
+    expect(warned(files('date: 2026-03-09, sitting: off'), 'deserted', '2026-03-09')).toEqual([]);
+    expect(warned(files('date: 2026-03-09, sitting: off'), 'deserted', '2026-03-12')).toEqual([]);
+  });
+
+  it('are, after a morning and an evening look of one day', () => {
+    const looks = (morning: string, evening: string) =>
+      files(
+        `date: 2026-03-09, time: ${morning}, sitting: off\n date: 2026-03-09, time: ${evening}, sitting: off`,
+      );
+    expect(line(looks('07:00', '18:30'), 'deserted', '2026-03-09').text).toContain('at two looks on 9 Mar');
+    expect(warned(looks('07:00', '07:20'), 'deserted', '2026-03-09')).toEqual([]);
+  });
+
+  it('are not, where another helper saw her on that day', () => {
+    const room = files(`date: 2026-03-09, sitting: off
+      date: 2026-03-10, sitting: off
+      date: 2026-03-10, sitting: hen`);
+    expect(warned(room, 'deserted', '2026-03-10')).toEqual([]);
+  });
+
+  it.each([
+    ['she sits again', 'sitting: hen'],
+    ['the eggs are given away', 'lost: {deserted: all}'],
+    ['chicks are heard', 'heard'],
+  ])('are no more asked about when %s', (_what, then) => {
+    const room = files(
+      `date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off\n date: 2026-03-11, ${then}`,
+    );
+    expect(spell(room, 'deserted', '2026-03-01', '2026-03-31')).toEqual(['03-10 watch']);
+  });
+
+  it('are not those on which nobody sits yet', () => {
+    const laying = 'date: 2026-03-01, laid: 1, sitting: off\n date: 2026-03-02, laid: 1, sitting: off';
+    expect(warned({ 'LW-1': waxbills(laying) }, 'deserted', '2026-03-02')).toEqual([]);
+  });
+
+  it('are another warning’s where a parent died', () => {
+    const room = {
+      'LW-1': waxbills(
+        `${sat}\n date: 2026-03-09, sitting: off, died: hen\n date: 2026-03-10, sitting: off`,
+        'hen: LW-20-11',
+      ),
+    };
+    expect(warned(room, 'deserted', '2026-03-10')).toEqual([]);
+    expect(warned(room, 'parent-lost', '2026-03-10')).toHaveLength(1);
+  });
+});

@@ -1,0 +1,38 @@
+import { expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+// Lavender waxbills rear on live food (lavender-waxbill.com): said at pairing, not at the hatch.
+it('a pair of a species that rears on live food is told so for a fortnight', () => {
+  const files = { 'LW-1': waxbills('date: 2026-03-01, paired, food: [dry seed, greens]') };
+  expect(spell(files, 'live-food-ahead', '2026-02-25', '2026-03-31')).toEqual(['03-01 … 03-15 note']);
+  expect(line(files, 'live-food-ahead', '2026-03-01').text).toBe(
+    'Together since 1 Mar. The lavender waxbill rears on live food: without it the chicks are thrown out or starve.',
+  );
+});
+
+it.each([
+  ['live food is offered', 'food: [live food, dry seed]'],
+  ['eggs are laid', 'laid: 1'],
+  ['they are parted', 'parted'],
+])('it is over when %s', (_what, then) => {
+  const files = { 'LW-1': waxbills(`date: 2026-03-01, paired\n date: 2026-03-04, ${then}`) };
+  expect(spell(files, 'live-food-ahead', '2026-02-25', '2026-03-31')).toEqual(['03-01 … 03-03 note']);
+});
+
+it('live food for the whole room counts', () => {
+  const files = {
+    'nestlog.yaml': 'log:\n  - {date: 2026-02-01, food: [mealworms]}\n',
+    'LW-1': waxbills('date: 2026-03-01, paired'),
+  };
+  expect(warned(files, 'live-food-ahead', '2026-03-01')).toEqual([]);
+});
+
+it('a species that rears on seed is told nothing', () => {
+  expect(
+    warned(
+      { 'ZF-1': pair('ZF-1', 'zebra finch', 'date: 2026-03-01, paired') },
+      'live-food-ahead',
+      '2026-03-01',
+    ),
+  ).toEqual([]);
+});

@@ -1,0 +1,58 @@
+import { expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+const brood = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-02, sitting: hen
+  date: 2026-03-14, hatched: 3
+`;
+
+// Without a steady supply chicks are abandoned or die: read for melba finch and orange-cheeked waxbill, from memory for
+// the others.
+it('chicks of a species that rears on live food press for three days and are watched for a week', () => {
+  const files = { 'LW-1': waxbills(`date: 2026-02-20, food: [dry seed]\n${brood}`) };
+  expect(spell(files, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual([
+    '03-14 … 03-17 act',
+    '03-18 … 03-21 watch',
+  ]);
+  expect(line(files, 'live-food-missing', '2026-03-14').text).toBe(
+    '3 chicks in the nest, and the food written on 20 Feb names no live food. The lavender waxbill rears on live food: without it chicks are thrown out or starve.',
+  );
+});
+
+it('where no food was ever written, that is said', () => {
+  expect(line({ 'LW-1': waxbills(brood) }, 'live-food-missing', '2026-03-14').text).toContain(
+    'no `food` was ever written for this pair',
+  );
+});
+
+it.each([
+  ['live food is offered', 'food: [live food, egg food]'],
+  ['the crops are full without', 'crops: {full: all}'],
+  ['no chick is left', 'died: all'],
+])('it is over when %s', (_what, then) => {
+  const files = { 'LW-1': waxbills(`${brood}\n date: 2026-03-16, ${then}`) };
+  expect(spell(files, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual(['03-14 … 03-15 act']);
+});
+
+it('live food that is taken away while chicks are in the nest begins it anew', () => {
+  const log = `date: 2026-03-10, food: [live food]\n${brood}\n date: 2026-03-20, food: [dry seed]`;
+  expect(spell({ 'LW-1': waxbills(log) }, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual([
+    '03-20 … 03-23 act',
+    '03-24 … 03-27 watch',
+  ]);
+});
+
+it('of two helpers on one day, the one that put live food out is believed', () => {
+  const log = `${brood}\n date: 2026-03-15, food: [live food]\n date: 2026-03-15, food: [dry seed]`;
+  expect(warned({ 'LW-1': waxbills(log) }, 'live-food-missing', '2026-03-16')).toEqual([]);
+});
+
+it('where live food is only advised, it is watched; where it is not needed, nothing is said', () => {
+  expect(
+    line({ 'CW-1': pair('CW-1', 'common waxbill', brood) }, 'live-food-missing', '2026-03-14'),
+  ).toMatchObject({ level: 'watch' });
+  expect(warned({ 'ZF-1': pair('ZF-1', 'zebra finch', brood) }, 'live-food-missing', '2026-03-14')).toEqual(
+    [],
+  );
+});

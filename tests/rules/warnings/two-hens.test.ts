@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+// Passerines lay one egg a day: Woodall 1975, Ostrich 46:55-86. Parrots and doves every second day: IASRI e-course.
+describe('two eggs in a day', () => {
+  const log = 'date: 2026-03-04, laid: 1\n date: 2026-03-05, laid: 2';
+
+  it('are asked about for a week, in a species whose sexes look alike as two hens', () => {
+    const room = { 'LW-1': waxbills(log) };
+    expect(spell(room, 'two-hens', '2026-03-01', '2026-03-31')).toEqual(['03-05 … 03-12 note']);
+    expect(line(room, 'two-hens', '2026-03-05')).toMatchObject({
+      text: 'Two eggs were laid by 5 Mar where one hen lays one every day. Cock and hen look alike in this species: two hens?',
+    });
+    expect(line(room, 'two-hens', '2026-03-05').check).toContain('whether an egg was written down twice');
+  });
+
+  it('are another hen’s where cock and hen differ', () => {
+    const room = { 'ZF-1': pair('ZF-1', 'zebra finch', log) };
+    expect(line(room, 'two-hens', '2026-03-05').text).toContain('Does another hen lay in this nest?');
+  });
+
+  it('are nothing where the nest was not looked into between them', () => {
+    const room = { 'LW-1': waxbills('date: 2026-03-04, laid: 1\n date: 2026-03-06, laid: 2') };
+    expect(warned(room, 'two-hens', '2026-03-06')).toEqual([]);
+  });
+
+  it('are nothing new where two hens are known to share the nest', () => {
+    const room = { 'LW-1': waxbills(log, 'hen: [LW-20-11, LW-20-12]') };
+    expect(warned(room, 'two-hens', '2026-03-05')).toEqual([]);
+  });
+
+  it('of a dove are two on one morning, not on two', () => {
+    const dove = (text: string) => ({ 'DD-1': pair('DD-1', 'diamond dove', text) });
+    expect(
+      warned(dove('date: 2026-03-04, laid: 1\n date: 2026-03-05, laid: 1'), 'two-hens', '2026-03-05'),
+    ).toEqual([]);
+    expect(
+      warned(
+        dove('date: 2026-03-04, laid: 1\n date: 2026-03-04, time: 18:00, laid: 1'),
+        'two-hens',
+        '2026-03-05',
+      ),
+    ).toHaveLength(1);
+  });
+});
+
+describe('too many eggs for one hen', () => {
+  const days = (n: number) =>
+    Array.from({ length: n }, (_, i) => `date: 2026-03-${10 + i}, laid: 1`).join('\n');
+
+  it('are more than two over a large clutch', () => {
+    expect(warned({ 'LW-1': waxbills(days(7)) }, 'two-hens', '2026-03-17')).toEqual([]);
+    const { level, text } = line({ 'LW-1': waxbills(days(8)) }, 'two-hens', '2026-03-17');
+    expect(level).toBe('watch');
+    expect(text).toContain('8 eggs lie in one clutch; 5 is a large one');
+  });
+
+  it('are not those of a hen whose eggs are taken from her', () => {
+    const log = `${days(8)}\n date: 2026-03-12, lost: {removed: [e1, e2]}`;
+    expect(warned({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-17')).toEqual([]);
+  });
+});
+
+describe('a clutch that is all clear', () => {
+  const eggs = `
+    date: 2026-03-01, laid: 1
+    date: 2026-03-02, laid: 1
+    date: 2026-03-03, laid: 1
+    date: 2026-03-04, laid: 1, sitting: hen`;
+
+  it('asks for two hens where the sexes look alike', () => {
+    const room = { 'LW-1': waxbills(`${eggs}\n date: 2026-03-10, candled: {clear: all}`) };
+    expect(spell(room, 'two-hens', '2026-03-01', '2026-03-31')).toEqual(['03-10 … 03-17 note']);
+    expect(line(room, 'two-hens', '2026-03-10').text).toBe(
+      'All 4 eggs are clear. Cock and hen look alike in this species: two hens?',
+    );
+  });
+
+  it('is louder with two eggs in a day', () => {
+    const log = `
+      date: 2026-03-01, laid: 1
+      date: 2026-03-02, laid: 2
+      date: 2026-03-03, laid: 1, sitting: hen
+      date: 2026-03-09, candled: {clear: all}`;
+    expect(line({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-09')).toMatchObject({ level: 'watch' });
+  });
+
+  it.each([
+    ['candled before their day', `${eggs}\n date: 2026-03-06, candled: {clear: all}`],
+    [
+      'of a pair with a fertile egg before',
+      `
+      date: 2025-03-01, laid: 1
+      date: 2025-03-03, laid: 1, sitting: hen
+      date: 2025-03-10, candled: {fertile: e1, clear: e2}
+      date: 2025-03-20, lost: {addled: all}
+      ${eggs}
+      date: 2026-03-10, candled: {clear: all}`,
+    ],
+  ])('says nothing when %s', (_why, log) => {
+    expect(warned({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-10')).toEqual([]);
+  });
+
+  it('says nothing where cock and hen differ', () => {
+    const room = { 'ZF-1': pair('ZF-1', 'zebra finch', `${eggs}\n date: 2026-03-10, candled: {clear: all}`) };
+    expect(warned(room, 'two-hens', '2026-03-10')).toEqual([]);
+  });
+
+  it('is settled by a new mate', () => {
+    const log = `${eggs}\n date: 2026-03-10, candled: {clear: all}\n date: 2026-03-12, parted\n date: 2026-03-13, paired: {cock: LW-20-09}`;
+    expect(
+      spell({ 'LW-1': waxbills(log, 'cock: LW-20-01') }, 'two-hens', '2026-03-01', '2026-03-31'),
+    ).toEqual(['03-10 … 03-12 note']);
+  });
+});
