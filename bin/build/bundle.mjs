@@ -2,7 +2,8 @@
  * The build: `src/cli.ts` and all it needs as one CommonJS file, `dist/nestlog.cjs`, and the licences of what that
  * file contains. In one file `import()` still evaluates a command's modules only when it is called.
  */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { writeCodeCache } from './code-cache.mjs';
@@ -11,6 +12,7 @@ import { packageFolders, thirdPartyPage } from './third-party.mjs';
 
 const { metafile } = await build({
   ...settings,
+  define: { NESTLOG_BUILD: JSON.stringify(sourcesHash()) },
   entryPoints: ['src/cli.ts'],
   outfile: 'dist/nestlog.cjs',
   metafile: true,
@@ -21,3 +23,12 @@ const file = join(root, 'THIRD-PARTY.md');
 if (!existsSync(file) || readFileSync(file, 'utf8') !== page) writeFileSync(file, page);
 
 writeCodeCache(join(root, 'dist/nestlog.cjs'));
+
+/** A hash of all that the program is made of: what an earlier program has read is not taken for what this one would. */
+function sourcesHash() {
+  const hash = createHash('sha256').update(readFileSync(join(root, 'package-lock.json')));
+  for (const path of readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' }).sort()) {
+    if (/\.(?:ts|yaml)$/.test(path)) hash.update(path).update(readFileSync(join(root, 'src', path)));
+  }
+  return hash.digest('hex').slice(0, 16);
+}

@@ -18,6 +18,8 @@ export interface Context<Options = Record<string, unknown>> {
   /** The room's folder, absolute. */
   journals: string;
   json: boolean;
+  /** Where readings of journals are kept between runs; undefined where none are to be kept. */
+  cache?: string | undefined;
   /** Positional arguments, in order; an optional one that was left out is undefined. */
   arguments: (string | undefined)[];
   /** The command's own options by their camel-case names. */

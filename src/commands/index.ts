@@ -14,6 +14,9 @@ export const commands: CommandEntry[] = [
   { name: 'bird', summary: 'one bird: life, parents, young, inbreeding', load: () => import('./bird.ts') },
   { name: 'stock', summary: 'who is here, and how varied the stock is', load: () => import('./stock.ts') },
   { name: 'match', summary: 'whom to pair with whom', load: () => import('./match.ts') },
+  { name: 'record', summary: 'append one entry to a journal', load: () => import('./record.ts') },
+  { name: 'undo', summary: 'take the last recorded entry back', load: () => import('./undo.ts') },
+  { name: 'start', summary: 'begin a room or a pair’s journal', load: () => import('./start.ts') },
   {
     name: 'species',
     summary: 'a profile with the source of every value',

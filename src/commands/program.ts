@@ -1,3 +1,4 @@
+import { isAbsolute, join } from 'node:path';
 import { Command, CommanderError, Option } from 'commander';
 import { type Day, parseDay } from '../days.ts';
 import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
@@ -24,6 +25,7 @@ interface CommonOptions {
   date?: Day;
   json?: true;
   color?: boolean;
+  cache: boolean;
 }
 
 /** Runs the command that the arguments name and gives the exit code. Only what is nobody's mistake is thrown. */
@@ -55,6 +57,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
     .option('--json', 'data for programs instead of text')
     .option('--color', 'colour, even if the output is no terminal')
     .option('--no-color', 'no colour')
+    .option('--no-cache', 'read every journal anew, and keep nothing')
     .version(world.version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print help')
     .helpCommand('help [command]', 'print help on a command')
@@ -103,7 +106,7 @@ function describe(command: Command, { summary }: CommandEntry, definition: Comma
 }
 
 async function run(module: CommandModule, command: Command, world: World): Promise<ExitCode> {
-  const { journals, date, json, color, ...rest } = command.optsWithGlobals<CommonOptions>();
+  const { journals, date, json, color, cache, ...rest } = command.optsWithGlobals<CommonOptions>();
   const today = world.today();
   const folderOf = module.definition.room === 'optional' ? anyFolder : roomFolder;
   const { NESTLOG_JOURNALS: environment } = world.environment;
@@ -112,11 +115,20 @@ async function run(module: CommandModule, command: Command, world: World): Promi
     today,
     journals: folderOf({ option: journals, environment, here: world.here }),
     json: json ?? false,
+    cache: cache ? cacheFolder(world.environment) : undefined,
     arguments: command.args,
     options: rest,
     stdout: world.stdout(color),
     stderr: world.stderr(color),
   });
+}
+
+/** The keeper's cache folder by the XDG base directory specification; undefined where there is no home. */
+function cacheFolder({ XDG_CACHE_HOME, HOME, USERPROFILE }: World['environment']): string | undefined {
+  const home = HOME || USERPROFILE;
+  // The specification: a relative path in the variable is to be ignored.
+  if (XDG_CACHE_HOME && isAbsolute(XDG_CACHE_HOME)) return join(XDG_CACHE_HOME, 'nestlog');
+  return home ? join(home, '.cache', 'nestlog') : undefined;
 }
 
 function dayOption(text: string): Day {

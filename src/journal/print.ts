@@ -5,9 +5,21 @@ const PLAIN = /^[\p{L}\p{N}~+.](?:[\p{L}\p{N}~+./_-]|:(?=\p{N})| (?=[\p{L}\p{N}~
 
 /** An entry as one line of a log, the note last and quoted. */
 export function lineOf(entry: Fields): string {
-  const note = entry.pairs.filter(([key]) => key.text === 'note');
-  const others = entry.pairs.filter(([key]) => key.text !== 'note');
-  return `- {${[...others, ...note].map(([key, value]) => pairText(key, value)).join(', ')}}`;
+  return `- {${noteLast(entry)
+    .map(([key, value]) => pairText(key, value))
+    .join(', ')}}`;
+}
+
+/** An entry as a key a line, for logs that are written so; dash and indent are the caller's. */
+export function blockOf(entry: Fields): string[] {
+  return noteLast(entry).map(([key, value]) =>
+    value instanceof Empty ? `${scalar(key.text)}:` : pairText(key, value),
+  );
+}
+
+function noteLast({ pairs }: Fields): Fields['pairs'] {
+  const isNote = ([key]: Fields['pairs'][number]) => key.text === 'note';
+  return [...pairs.filter((pair) => !isNote(pair)), ...pairs.filter(isNote)];
 }
 
 function pairText(key: Text, value: Node): string {

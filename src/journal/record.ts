@@ -36,8 +36,15 @@ export interface FileReading {
 
 type Says = Partial<{ settings: RoomSettings; birds: BirdRecord[]; profile: Profile; journal: PairJournal }>;
 
-/** Reads the files of a room. Findings are sorted by file, line and column. */
-export function readRoom(files: readonly SourceFile[], clock: Clock): RoomRecord {
+/** How one file is read: a pure function of its path and text. */
+export type ReadOne = (path: string, source: string) => FileReading;
+
+/**
+ * Reads the files of a room. Findings are sorted by file, line and column.
+ *
+ * @param read another way to come by a file's reading, such as a cache
+ */
+export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadOne = readFile): RoomRecord {
   const record: RoomRecord = {
     settings: usualSettings(),
     pairs: [],
@@ -56,7 +63,7 @@ export function readRoom(files: readonly SourceFile[], clock: Clock): RoomRecord
       });
       continue;
     }
-    const reading = readFile(file.path, file.text);
+    const reading = read(file.path, file.text);
     record.sources.set(file.path, reading.text);
     for (const finding of reading.findings) record.findings.push(finding);
     if (!isSettings(file.path)) add(record, reading.says);

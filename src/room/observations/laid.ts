@@ -16,18 +16,20 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
     addLaid(scene, clutch, who.count);
     return;
   }
+  // Eggs by ref come in together, as those of a count do: each with its own lay date.
+  let fresh = 0;
   for (const ref of who.refs) {
+    const next = (clutch.eggs.at(-1)?.number ?? 0) + fresh + 1;
     if (ref.form !== 'egg') {
       report(scene, ref.at, 'not-an-egg', { who: ref.text });
-    } else if (clutch.eggs.some((egg) => egg.number === ref.number)) {
+    } else if (ref.number < next) {
       report(scene, ref.at, 'laid-twice', { who: ref.text, clutch: clutch.number });
-    } else if (ref.number !== (clutch.eggs.at(-1)?.number ?? 0) + 1) {
-      report(scene, ref.at, 'egg-skipped', { who: ref.text, next: `e${clutch.eggs.length + 1}` });
-      addLaid(scene, clutch, 1);
     } else {
-      addLaid(scene, clutch, 1);
+      if (ref.number > next) report(scene, ref.at, 'egg-skipped', { who: ref.text, next: `e${next}` });
+      fresh += 1;
     }
   }
+  addLaid(scene, clutch, fresh);
 };
 
 /** The clutch that a new egg belongs to: the pinned one, the one still being laid, or a new one. */

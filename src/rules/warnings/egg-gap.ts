@@ -28,7 +28,7 @@ export const eggGap: Warning<Gap> = {
   when: 'looks on both days, the next egg did not come, the clutch is below its usual size and nobody sits; a note where the species often pauses',
   over: 'an egg, sitting, or every egg ended; 3 d after the day on which the egg was due',
   explain:
-    'Small perching birds lay an egg every morning, parrots and doves every other (Woodall 1975; common practice). A missed day in the middle of a clutch may be an egg that was eaten or laid elsewhere, and it may be an egg that does not come. So look at the hen: sleek, flying and eating, she is well. Canaries pause for one to three days without any harm.',
+    'Small perching birds lay an egg every morning, parrots and doves every other (Woodall 1975; common practice). A missed day in the middle of a clutch may be an egg that was eaten or laid elsewhere, and it may be an egg that does not come. So look at the hen: sleek, flying and eating, she is well; fluffed, straining or on the floor she is an emergency for an avian vet. Canaries pause for one to three days without any harm.',
   find: (view) => view.broods.flatMap((brood) => gapIn(brood, view) ?? []),
   say: ({ level, eggs, laid, next, due, days, low, usual }) => ({
     text: `${count(eggs, 'egg')}, the last on ${shortDay(laid)}; ${next} was due on ${shortDay(due)} and ${days === 1 ? 'did not come' : `has not come for ${days} d`}, and nobody sits. ${

@@ -14,12 +14,17 @@ const HEAVIER = 2;
 /** So many are named. */
 const NAMED = 3;
 
+/** Around which day the nest hatched, or is expected to. */
+interface Stage {
+  day: Day;
+  seen: boolean;
+}
+
 interface Taker {
   pair: string;
   species: string | null;
   sameSpecies: boolean;
-  /** The day of the nest's hatching, expected or seen. */
-  stage: Day;
+  stage: Stage;
   room: number;
 }
 
@@ -31,7 +36,7 @@ export function takersFor(view: View, brood: Brood): string {
   const found = takers(view, brood);
   if (found.length === 0) return 'No pair in this room is at that stage and has room';
   const named = found.slice(0, NAMED).map(({ pair, species, sameSpecies, stage, room }) => {
-    const hatching = `${stage > view.day ? 'hatch' : 'hatched'} ${shortDay(stage)}`;
+    const hatching = `${stage.seen ? 'hatched' : 'hatch'} ${shortDay(stage.day)}`;
     return `${pair} (${sameSpecies ? '' : `${species}, `}${hatching}, room for ${room})`;
   });
   return `Could be taken by ${listed(named)}`;
@@ -47,7 +52,7 @@ function takers(view: View, brood: Brood): Taker[] {
       const room = roomIn(one);
       if (
         its === null ||
-        Math.abs(its - stage) > APART ||
+        Math.abs(its.day - stage.day) > APART ||
         room < 1 ||
         !alike(brood.profile, one.pair.profile)
       )
@@ -60,13 +65,13 @@ function takers(view: View, brood: Brood): Taker[] {
 }
 
 /** The day around which its nestlings hatched or its eggs are expected to; null where there are neither. */
-function stageOf({ young, eggs, hatch }: Brood): Day | null {
+function stageOf({ young, eggs, hatch }: Brood): Stage | null {
   const days = young
     .flatMap(({ fledged, hatched }) => (fledged !== null || hatched === null ? [] : [hatched.to]))
     .sort((a, b) => a - b);
   const middle = days[Math.floor(days.length / 2)];
-  if (middle !== undefined) return middle;
-  return eggs.some(mayHatch) ? (hatch?.likely ?? null) : null;
+  if (middle !== undefined) return { day: middle, seen: true };
+  return hatch !== null && eggs.some(mayHatch) ? { day: hatch.likely, seen: false } : null;
 }
 
 /** How many more it could rear: its usual clutch less what lies there, clear eggs included. */

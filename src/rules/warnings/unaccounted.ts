@@ -12,8 +12,9 @@ interface Unaccounted extends Found {
   clutches: string[];
 }
 
-/** Days after which the tasks that ask for them are given up. */
-const TASK_GIVEN_UP = 64;
+/** Days after the hatch window, and after the latest age of independence, when the tasks that ask are given up. */
+const EGGS_GIVEN_UP = 65;
+const YOUNG_GIVEN_UP = 61;
 /** Days after that for which it is said. */
 const SHOWN = 30;
 /** So many clutches are named. */
@@ -35,7 +36,7 @@ export const unaccounted: Warning<Unaccounted> = {
     const named =
       clutches.length > NAMED ? [...clutches.slice(0, NAMED), `${clutches.length - NAMED} more`] : clutches;
     return {
-      text: `${capital(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after their time, in ${listed(named)}. The season’s rates leave them open.`,
+      text: `${capital(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after ${eggs + young === 1 ? 'its' : 'their'} time, in ${listed(named)}. The season’s rates leave them open.`,
       check: 'what became of them: one line a clutch with `lost`, `died`, `independent` or `gone`',
     };
   },
@@ -70,7 +71,7 @@ interface Open {
 function openEggs({ eggs, stored, hatch, profile }: Brood, day: Day): Open[] {
   const warm = eggs.map((egg): Open => {
     const until = hatch?.to ?? (egg.clutch.eggs.at(-1)?.laid.to ?? egg.laid.to) + incubation(profile).high;
-    return { what: 'egg', clutch: egg.clutch, since: until + TASK_GIVEN_UP };
+    return { what: 'egg', clutch: egg.clutch, since: until + EGGS_GIVEN_UP };
   });
   const cool = stored.map((egg): Open => {
     const over = STORED_SHOWN + 1 - daysInStore(egg, day);
@@ -84,6 +85,6 @@ function openYoung({ young, profile }: Brood): Open[] {
   return young.flatMap(({ hatched, clutch }): Open[] =>
     hatched === null || clutch === null
       ? []
-      : [{ what: 'young', clutch, since: hatched.to + age + TASK_GIVEN_UP }],
+      : [{ what: 'young', clutch, since: hatched.to + age + YOUNG_GIVEN_UP }],
   );
 }

@@ -19,6 +19,14 @@ describe('two eggs in a day', () => {
     expect(line(room, 'two-hens', '2026-03-05').text).toContain('Does another hen lay in this nest?');
   });
 
+  it('are nothing where they were found together at a first look, by count or by name', () => {
+    for (const laid of ['2', '[e1, e2]']) {
+      expect(
+        warned({ 'LW-1': waxbills(`date: 2026-03-05, laid: ${laid}`) }, 'two-hens', '2026-03-05'),
+      ).toEqual([]);
+    }
+  });
+
   it('are nothing where the nest was not looked into between them', () => {
     const room = { 'LW-1': waxbills('date: 2026-03-04, laid: 1\n date: 2026-03-06, laid: 2') };
     expect(warned(room, 'two-hens', '2026-03-06')).toEqual([]);

@@ -1,0 +1,118 @@
+import type { Day } from '../days.ts';
+import { nearest } from '../findings/nearest.ts';
+import { birdLog } from '../journal/birds.ts';
+import type { Fields } from '../journal/nodes.ts';
+import { pairLog } from '../journal/pair-journal.ts';
+import { lineOf } from '../journal/print.ts';
+import type { VisitGrammar } from '../journal/read/visit.ts';
+import { type RoomRecord, readRoom, type SourceFile } from '../journal/record.ts';
+import { type Room, understandRoom } from '../room/fold.ts';
+import { agendaOf } from '../rules/agenda/agenda.ts';
+import { type Changes, changesOf } from '../write/changes.ts';
+import { judge, type Verdict } from '../write/judge.ts';
+import { clutchBegun, pinned } from '../write/pin.ts';
+import { type EntryPlan, planEntry, type Target } from '../write/plan.ts';
+import { entryOfWords } from '../write/words.ts';
+import { understandAll } from './room.ts';
+import { UsageError } from './usage-error.ts';
+
+/** What is to be recorded, as it was said. */
+export interface Request {
+  /** A pair, or a bird of the list. */
+  id: string;
+  words: string[];
+  note: string | null;
+  day: Day;
+  today: Day;
+}
+
+/** An entry, what it makes of the room, and what speaks against it. Nothing is written. */
+export interface Trial {
+  plan: EntryPlan;
+  verdict: Verdict;
+  changes: Changes;
+  /** Text of each file as it would be. */
+  sources: ReadonlyMap<string, string>;
+}
+
+/** Days ahead in which tasks are compared: beyond any that is foreseen. */
+const HORIZON = 1000;
+
+type TextFile = Extract<SourceFile, { text: string }>;
+
+/** The room before or after, on the day stood on and with everything recorded. */
+interface View {
+  record: RoomRecord;
+  whole: Room;
+  standing: Room;
+}
+
+/** Where an entry belongs. */
+interface Place {
+  target: Target;
+  file: TextFile;
+  grammar: VisitGrammar;
+}
+
+/**
+ * Tries an entry on the room: a plan, checked against the whole history, later entries included. A `UsageError` where
+ * there is nothing to plan: an unknown id, words that make no entry.
+ */
+export function tryEntry(files: readonly SourceFile[], request: Request): Trial {
+  const before = viewOf(files, request);
+  const place = placeOf(files, before, request.id);
+  const spoken = entryOfWords(request.words, { ...request, grammar: place.grammar });
+  if ('wrong' in spoken) throw new UsageError(spoken.wrong);
+  const attempt = (entry: Fields) => {
+    const plan = planned(place, entry);
+    const after = viewOf(
+      files.map((file) => (file === place.file ? { path: file.path, text: plan.after } : file)),
+      request,
+    );
+    return { plan, after, verdict: judge(plan, before.whole.findings, after.whole.findings) };
+  };
+  const first = attempt(spoken.entry);
+  const clutch = clutchBegun(spoken.entry, request.id, before.whole, first.after.whole);
+  const second = clutch === null ? first : attempt(pinned(spoken.entry, clutch));
+  const { plan, after, verdict } =
+    second.verdict.errors.length > first.verdict.errors.length ? first : second;
+  const agenda = (view: View) => agendaOf(view.standing, { days: HORIZON });
+  return { plan, verdict, changes: changesOf(agenda(before), agenda(after)), sources: after.record.sources };
+}
+
+/** Later than the wall's today nothing has happened, even for a keeper who stands on such a day. */
+function viewOf(files: readonly SourceFile[], { day, today }: Request): View {
+  const record = readRoom(files, { day: today, today });
+  const whole = understandAll(record, { day: Math.max(day, today), today });
+  return { record, whole, standing: day >= today ? whole : understandRoom(record, { day, today }) };
+}
+
+function placeOf(files: readonly SourceFile[], { record, whole }: View, id: string): Place {
+  const pair = whole.pairs.find((one) => one.id === id);
+  const bird = record.birds.find((one) => one.id.text === id);
+  const path = pair?.at.file ?? bird?.at.file;
+  const file = files.find((one): one is TextFile => one.path === path && 'text' in one);
+  if (file === undefined) throw new UsageError(unknown(id, record, whole));
+  return pair === undefined
+    ? { target: { of: 'bird', id }, file, grammar: birdLog }
+    : { target: { of: 'pair' }, file, grammar: pairLog };
+}
+
+function planned({ file, target }: Place, entry: Fields): EntryPlan {
+  const plan = planEntry(file, target, entry);
+  if (plan !== null) return plan;
+  throw new UsageError(
+    `${file.path} is written in a way to which no entry can be added safely; add this line to its log yourself:\n  ${lineOf(entry)}`,
+  );
+}
+
+function unknown(id: string, { birds }: RoomRecord, { pairs }: Room): string {
+  const what = `no journal has the pair \`${id}\`, and birds.yaml no such bird`;
+  const [, owner, ref] = /^([^/]+)\/(\d+\/[ec]\d+)$/.exec(id) ?? [];
+  if (owner !== undefined && pairs.some((pair) => pair.id === owner)) {
+    return `${what}; eggs and chicks are recorded with their pair, such as \`nestlog record ${owner} weighed.${ref}=4.5\``;
+  }
+  const near = nearest(id, [...pairs.map((pair) => pair.id), ...birds.map((bird) => bird.id.text)]);
+  if (near !== null) return `${what}; did you mean \`${near}\`?`;
+  return `${what}; \`nestlog start pair ${id}\` begins a journal`;
+}

@@ -1,0 +1,122 @@
+import { type Day, formatDay } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
+import { Empty, Fields, List, type Node, Text } from '../journal/nodes.ts';
+import type { VisitGrammar } from '../journal/read/visit.ts';
+
+/** What an entry is made of besides its words. */
+interface Frame {
+  day: Day;
+  /** Null where none was given. */
+  note: string | null;
+  /** What the entries of the log may say: it tells text with a comma from a list. */
+  grammar: VisitGrammar;
+}
+
+/** An entry, or a sentence on what is wrong with the words that were to make it. */
+export type Spoken = { entry: Fields } | { wrong: string };
+
+/** Words of the command line stand in no file. */
+const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
+
+/** `candled.fertile=e1,e3`: a key, what of it, and what was seen. */
+const WORD = /^([^.=\s]+)(?:\.([^=]+))?(?:=([\s\S]*))?$/;
+
+interface Word {
+  key: string;
+  /** The key inside the value's braces, or null. */
+  part: string | null;
+  /** Null where the word is a key alone. */
+  value: string | null;
+}
+
+/**
+ * Makes an entry of words such as `laid=1`, `candled.fertile=e1,e3`, `note=two at noon` and `paired`. What a value may be
+ * is left to the reader of the journal; only what cannot become an entry at all is wrong here.
+ *
+ * @example entryOfWords(['laid=1', 'sitting'], frame) // {date: 2026-03-04, laid: 1, sitting}
+ */
+export function entryOfWords(words: readonly string[], { day, note, grammar }: Frame): Spoken {
+  const read: Word[] = [];
+  for (const text of note === null ? words : [...words, `note=${note}`]) {
+    const word = wordOf(text);
+    if (typeof word === 'string') return { wrong: word };
+    read.push(word);
+  }
+  const pairs: (readonly [Text, Node])[] = [[text('date'), text(formatDay(day))]];
+  for (const [key, ofKey] of byKey(read)) {
+    const wrong = clash(key, ofKey);
+    if (wrong !== null) return { wrong };
+    pairs.push([text(key), valueOf(key, ofKey, grammar)]);
+  }
+  return { entry: new Fields(inOrder(pairs, grammar), NOWHERE) };
+}
+
+function wordOf(said: string): Word | string {
+  const [, key, part, value] = WORD.exec(said.trim()) ?? [];
+  if (key === undefined) return `\`${said}\` is no observation; write it as laid=1, candled.fertile=e1,e3 or paired`;
+  if (key === 'date') return 'the day is given by --date';
+  if (part !== undefined && (value ?? '').trim() === '')
+    return `\`${key}.${part}\` lacks its value: \`${key}.${part}=…\``;
+  return { key, part: part?.trim() ?? null, value: value === undefined ? null : value.trim() };
+}
+
+function byKey(words: readonly Word[]): Map<string, [Word, ...Word[]]> {
+  const keys = new Map<string, [Word, ...Word[]]>();
+  for (const word of words) {
+    const known = keys.get(word.key);
+    if (known === undefined) keys.set(word.key, [word]);
+    else known.push(word);
+  }
+  return keys;
+}
+
+function clash(key: string, words: readonly Word[]): string | null {
+  const parts = words.map(({ part }) => part);
+  const doubled = parts.find((part, index) => parts.indexOf(part) !== index);
+  if (doubled === undefined && (words.length === 1 || !parts.includes(null))) return null;
+  const name = doubled === undefined || doubled === null ? key : `${key}.${doubled}`;
+  return `\`${name}\` is said twice; several of one kind stand behind one sign, with commas between: ${name}=e1,e2`;
+}
+
+/** Lists where the grammar takes them; words where a comma is a comma. */
+function valueOf(key: string, words: readonly [Word, ...Word[]], { observations, circumstances }: VisitGrammar): Node {
+  const listed = nodeOf(words, true);
+  if ((circumstances as readonly string[]).includes(key)) return nodeOf(words, false);
+  const definition = Object.hasOwn(observations, key) ? observations[key] : undefined;
+  if (definition === undefined || definition.value.safeParse(listed).success) return listed;
+  return nodeOf(words, false);
+}
+
+function nodeOf(words: readonly [Word, ...Word[]], listed: boolean): Node {
+  const [{ part, value }] = words;
+  if (part === null) return scalarOrList(value, listed);
+  return new Fields(
+    words.map((word) => [text(word.part as string), scalarOrList(word.value, listed)]),
+    NOWHERE,
+  );
+}
+
+function scalarOrList(value: string | null, listed: boolean): Node {
+  if (value === null || value === '') return new Empty(NOWHERE);
+  const [, inside] = /^\[(.*)\]$/s.exec(value) ?? [];
+  if (!listed || (inside === undefined && !value.includes(','))) return text(value);
+  const items = (inside ?? value).split(',').map((item) => item.trim());
+  return new List(
+    items.filter((item) => item !== '').map((item) => text(item)),
+    NOWHERE,
+  );
+}
+
+/** Date and circumstances first, then what was seen, in the order in which it was said; the note's place is the printer's. */
+function inOrder(
+  pairs: readonly (readonly [Text, Node])[],
+  { circumstances }: VisitGrammar,
+): (readonly [Text, Node])[] {
+  const order = ['date', ...circumstances];
+  const rank = ({ text: key }: Text) => (order.includes(key) ? order.indexOf(key) : order.length);
+  return [...pairs].sort(([a], [b]) => rank(a) - rank(b));
+}
+
+function text(said: string): Text {
+  return new Text(said, NOWHERE);
+}

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const eggs = `
+  date: 2026-03-01, laid: 4
+  date: 2026-03-02, sitting: hen
+`;
+const files = (more: string) => ({ 'LW-1': waxbills(`${eggs}\n${more}`) });
+
+describe('a count that does not agree', () => {
+  it('of eggs is a note for ten days', () => {
+    const room = files('date: 2026-03-05, checked: {eggs: 3}');
+    expect(spell(room, 'counts-differ', '2026-03-01', '2026-03-31')).toEqual(['03-05 … 03-15 note']);
+    expect(line(room, 'counts-differ', '2026-03-05').text).toBe(
+      '3 eggs seen on 5 Mar where the journal knows of 4. An egg may have been thrown out, eaten, or missed under the hen.',
+    );
+  });
+
+  it.each([
+    ['a later look finds them all', 'checked: {eggs: 4}'],
+    ['somebody writes what became of it', 'lost: {thrown-out: 1}'],
+  ])('is settled when %s', (_what, then) => {
+    const room = files(`date: 2026-03-05, checked: {eggs: 3}\n date: 2026-03-07, ${then}`);
+    expect(spell(room, 'counts-differ', '2026-03-01', '2026-03-31')).toEqual(['03-05 … 03-06 note']);
+  });
+
+  it('is one line, of the last look, where it disagrees again', () => {
+    const room = files('date: 2026-03-05, checked: {eggs: 3}\n date: 2026-03-07, checked: {eggs: 2}');
+    expect(line(room, 'counts-differ', '2026-03-07').text).toMatch(
+      /^2 eggs seen on 7 Mar where the journal knows of 4/,
+    );
+  });
+
+  it('with a chick missing sends to the floor', () => {
+    const room = files('date: 2026-03-14, hatched: 3\n date: 2026-03-20, checked: {chicks: 2}');
+    expect(line(room, 'counts-differ', '2026-03-20')).toMatchObject({ level: 'watch' });
+    expect(line(room, 'counts-differ', '2026-03-20').check).toMatch(/^the floor below the nest, now/);
+  });
+
+  it('by two helpers of one day is one line', () => {
+    const room = files('date: 2026-03-05, checked: {eggs: 4}\n date: 2026-03-05, checked: {eggs: 3}');
+    expect(warned(room, 'counts-differ', '2026-03-05')).toHaveLength(1);
+  });
+});
+
+it('a count that agrees is nothing', () => {
+  expect(warned(files('date: 2026-03-05, checked: {eggs: 4}'), 'counts-differ', '2026-03-05')).toEqual([]);
+});

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { illnessOf, signsIn } from '../../../src/rules/warnings/illness.ts';
+import { view, waxbills } from './warned.ts';
+
+describe('signs in a keeper’s own words', () => {
+  it.each([
+    ['fluffed and straining', ['straining', 'down']],
+    ['looks egg-bound', ['straining']],
+    ['cannot pass the egg', ['straining']],
+    ['on the floor of the cage', ['down']],
+    ['breathing hard, tail bobbing', ['breathing']],
+    ['not breathing well', ['breathing']],
+    ['bleeding from a claw', ['injured']],
+    ['no longer straining, but fluffed', ['down']],
+    ['not on the floor any more', []],
+    ['stopped straining', []],
+    ['quieter than usual', []],
+    ['constrained by the netting', []],
+  ])('%s', (text, signs) => {
+    expect(signsIn(text)).toEqual(signs);
+  });
+});
+
+describe('an illness', () => {
+  const of = (log: string, on = '2026-03-20') => {
+    const { find } = view({ 'LW-1': waxbills(log, 'cock: LW-20-01') }, on);
+    const bird = find('LW-20-01');
+    return bird === null ? null : illnessOf(bird);
+  };
+
+  it('lasts from its first line to its last', () => {
+    const found = of('date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-04, unwell: {cock: fluffed}');
+    expect(found?.seen.map(({ text }) => text)).toEqual(['quiet', 'fluffed']);
+    expect((found?.last ?? 0) - (found?.since ?? 0)).toBe(3);
+    expect(found?.treated).toBeNull();
+  });
+
+  it.each(['well again', 'fine again', 'recovered', 'back to normal', 'well', 'fit again, flies'])(
+    'ends with `%s`',
+    (text) => {
+      expect(
+        of(`date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-04, unwell: {cock: '${text}'}`),
+      ).toBeNull();
+    },
+  );
+
+  it.each(['not well', 'not yet himself again', 'fluffed again', 'well again, but breathing hard'])(
+    'does not end with `%s`',
+    (text) => {
+      expect(
+        of(`date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-04, unwell: {cock: '${text}'}`),
+      ).not.toBeNull();
+    },
+  );
+
+  it('that comes back is a new one', () => {
+    const found = of(`date: 2026-03-01, unwell: {cock: quiet}
+      date: 2026-03-02, treated: {cock: as the vet ordered}
+      date: 2026-03-04, unwell: {cock: well again}
+      date: 2026-03-09, unwell: {cock: quiet}`);
+    expect(found?.seen).toHaveLength(1);
+    expect(found?.treated).toBeNull();
+  });
+
+  it('ends with the bird', () => {
+    expect(of('date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-02, died: cock')).toBeNull();
+  });
+});

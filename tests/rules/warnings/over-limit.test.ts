@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const heads = 'cock: LW-20-01\nhen: LW-20-11';
+const clutch = (n: number, month: string) => `
+  date: 2026-${month}-01, clutch: ${n}, laid: 1
+  date: 2026-${month}-02, laid: 1
+  date: 2026-${month}-20, lost: {clear: all}, nest: removed`;
+const three = [clutch(1, '01'), clutch(2, '02'), clutch(3, '03')].join('\n');
+const files = (more: string, limit = '') => ({
+  'nestlog.yaml': limit,
+  'LW-1': waxbills(`${three}\n${more}`, heads),
+});
+
+// Three clutches a year, in the profile: common practice; two for a zebra finch stud (Bird Scene 2018).
+describe('a hen that has had her clutches of the year', () => {
+  it('is said when another nest is offered, for a fortnight', () => {
+    const room = files('date: 2026-04-10, nest: offered');
+    expect(spell(room, 'over-limit', '2026-03-20', '2026-05-10')).toEqual(['04-10 … 04-24 watch']);
+    expect(line(room, 'over-limit', '2026-04-10').text).toMatch(
+      /^The hen LW-20-11 has had 3 clutches in a year and was offered a nest on 10 Apr; 3 is the most for the species\./,
+    );
+  });
+
+  it.each([
+    ['the nest is removed', 'nest: removed'],
+    ['they are parted', 'parted'],
+  ])('is over when %s', (_what, then) => {
+    const room = files(`date: 2026-04-10, nest: offered\n date: 2026-04-12, ${then}`);
+    expect(spell(room, 'over-limit', '2026-03-20', '2026-05-10')).toEqual(['04-10 … 04-11 watch']);
+  });
+
+  it('is said when she lays again, until every egg of that clutch has an end', () => {
+    const room = files(
+      'date: 2026-04-10, laid: 1\n date: 2026-04-11, laid: 1\n date: 2026-04-14, lost: {removed: all}',
+    );
+    expect(spell(room, 'over-limit', '2026-03-20', '2026-05-10')).toEqual(['04-10 … 04-13 watch']);
+    expect(line(room, 'over-limit', '2026-04-10').text).toContain('laid again on 10 Apr: clutch 4 in a year');
+  });
+
+  it('is reckoned by the room’s limit, where it has one', () => {
+    const two = 'limits: {clutches-per-year: 2}\n';
+    expect(line(files('', two), 'over-limit', '2026-03-02').text).toContain(
+      'clutch 3 in a year; 2 is this room’s limit',
+    );
+    const five = 'limits: {clutches-per-year: 5}\n';
+    expect(warned(files('date: 2026-04-10, laid: 1', five), 'over-limit', '2026-04-10')).toEqual([]);
+  });
+
+  it('has a new year when the oldest clutch is 365 days old', () => {
+    expect(warned(files('date: 2026-12-31, nest: offered'), 'over-limit', '2026-12-31')).toHaveLength(1);
+    expect(warned(files('date: 2027-01-01, nest: offered'), 'over-limit', '2027-01-01')).toEqual([]);
+  });
+
+  it('is reckoned over all pairs that she was in', () => {
+    const room = {
+      'LW-1': waxbills(`${three}\n date: 2026-03-25, parted`, heads),
+      'LW-2': waxbills(
+        'date: 2026-04-01, paired\n date: 2026-04-10, nest: offered',
+        'cock: LW-20-05\nhen: LW-20-11',
+      ).replace('LW-1', 'LW-2'),
+    };
+    expect(warned(room, 'over-limit', '2026-04-10')).toMatchObject([{ pair: 'LW-2' }]);
+  });
+});

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import type { Files } from '../../rooms.ts';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const newcomer = (more = '') => `birds:
+  - id: LW-26-01
+    species: lavender waxbill
+    sex: cock
+    log:
+      - {date: 2026-03-01, arrived: cage 9}
+      ${more}
+  - id: LW-20-11
+    species: lavender waxbill
+    sex: hen
+    log:
+      - {date: 2025-03-01, arrived: flight 2}
+      - {date: 2025-04-01, released: flight 2}
+`;
+const paired = waxbills('date: 2026-03-10, paired', 'cock: LW-26-01\nhen: LW-20-11\nhousing: flight 2');
+
+// 30 days apart for new or returned birds: common practice.
+describe('a bird still in quarantine', () => {
+  it('that was paired is said for a week', () => {
+    const files: Files = { 'birds.yaml': newcomer(), 'LW-1': paired };
+    expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-10 … 03-17 watch']);
+    expect(line(files, 'quarantine', '2026-03-10').text).toBe(
+      'LW-26-01: in quarantine until 31 Mar, and since 10 Mar in flight 2 with LW-20-11. What a new bird carries shows late.',
+    );
+    expect(warned(files, 'quarantine', '2026-03-10')).toMatchObject([{ pair: 'LW-1', bird: 'LW-26-01' }]);
+  });
+
+  it('that was moved in with others is said as well', () => {
+    const files: Files = { 'birds.yaml': newcomer('- {date: 2026-03-12, moved: flight 2}') };
+    expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-12 … 03-19 watch']);
+  });
+
+  it('that sits alone, or was released, is nothing', () => {
+    expect(warned({ 'birds.yaml': newcomer() }, 'quarantine', '2026-03-05')).toEqual([]);
+    const released: Files = {
+      'birds.yaml': newcomer('- {date: 2026-03-08, released: flight 2}'),
+      'LW-1': paired,
+    };
+    expect(warned(released, 'quarantine', '2026-03-10')).toEqual([]);
+  });
+
+  it('is over when it is apart again', () => {
+    const files: Files = {
+      'birds.yaml': newcomer(
+        '- {date: 2026-03-12, moved: flight 2}\n      - {date: 2026-03-14, moved: cage 9}',
+      ),
+    };
+    expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-12 … 03-13 watch']);
+  });
+});
+
+describe('birds in one quarantine cage', () => {
+  const two = (second: string) => `birds:
+  - {id: A, log: [{date: 2026-03-01, arrived: cage 9}]}
+  - {id: B, log: [{date: ${second}, arrived: cage 9}]}
+`;
+
+  it('that came together are together', () => {
+    expect(warned({ 'birds.yaml': two('2026-03-01') }, 'quarantine', '2026-03-05')).toEqual([]);
+  });
+
+  // The days begin anew when another bird joins: common practice.
+  it('of which one came later are not', () => {
+    const lines = warned({ 'birds.yaml': two('2026-03-11') }, 'quarantine', '2026-03-11');
+    expect(lines.map(({ bird }) => bird)).toEqual(['A', 'B']);
+    expect(lines[0]?.check).toContain('the days begin anew for all');
+  });
+
+  it('and a chick of theirs came with nobody', () => {
+    const files: Files = {
+      'birds.yaml': two('2026-03-01'),
+      'LW-1': waxbills(
+        'date: 2026-03-01, paired\n date: 2026-03-02, laid: 2\n date: 2026-03-15, hatched: 2',
+        'cock: A\nhen: B\nhousing: cage 9',
+      ),
+    };
+    expect(warned(files, 'quarantine', '2026-03-16')).toEqual([]);
+  });
+});
+
+it('a pair whose journal begins later is no pair yet', () => {
+  expect(warned({ 'birds.yaml': newcomer(), 'LW-1': paired }, 'quarantine', '2026-03-05')).toEqual([]);
+});

@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const brood = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-02, sitting: hen
+  date: 2026-03-14, hatched: 3
+`;
+
+// Estrildids about the seventh day; too late and the toes will not pass (Tierwelt). Lavender waxbill: 7–8 d, common
+// practice.
+it('a nestling past its ring age is noted on two days: do not force a ring', () => {
+  const files = { 'LW-1': waxbills(`${brood}\n date: 2026-03-21, ringed: {c1: LW 26 01}`) };
+  expect(spell(files, 'ring-too-late', '2026-03-14', '2026-04-10')).toEqual(['03-23 … 03-24 note']);
+  expect(line(files, 'ring-too-late', '2026-03-23').text).toBe(
+    'c2 and c3: 9 d old without a ring; 7–8 d is the age for a closed one. It is too late: do not force a ring over the feet.',
+  );
+});
+
+it.each([
+  ['all are ringed', { log: 'date: 2026-03-21, ringed: {c1: A1, c2: A2, c3: A3}' }],
+  ['the keeper set it aside', { log: 'date: 2026-03-20, skip: ring' }],
+  ['the nest is never looked into', { head: 'nest-looks: never' }],
+  ['the room does not ring', { settings: 'ringing: no\n' }],
+])(
+  'is nothing when %s',
+  (_what, { log = '', head = '', settings = '' }: { log?: string; head?: string; settings?: string }) => {
+    const files = { 'nestlog.yaml': settings, 'LW-1': waxbills(`${brood}\n${log}`, head) };
+    expect(warned(files, 'ring-too-late', '2026-03-23')).toEqual([]);
+  },
+);

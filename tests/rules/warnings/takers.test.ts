@@ -1,0 +1,46 @@
+import { expect, it } from 'vitest';
+import type { Brood } from '../../../src/rules/brood.ts';
+import { takersFor } from '../../../src/rules/warnings/takers.ts';
+import { pair, view } from './warned.ts';
+
+const sat = (id: string, species: string, first: number, eggs = 3) =>
+  pair(id, species, `date: 2026-03-${String(first).padStart(2, '0')}, laid: ${eggs}, sitting: hen`);
+const takers = (files: Record<string, string>, on = '2026-03-20') => {
+  const known = view(files, on);
+  return takersFor(known, known.broods.find((brood) => brood.pair.id === 'A') as Brood);
+};
+const a = sat('A', 'lavender waxbill', 10);
+
+// Of one stage within two days, and of about one size: common practice.
+it('a pair two days apart can take them, one three days apart cannot', () => {
+  expect(takers({ A: a, B: sat('B', 'lavender waxbill', 12) })).toMatch(
+    /^Could be taken by B \(hatch \d+ Mar, room for 2\)$/,
+  );
+  expect(takers({ A: a, B: sat('B', 'lavender waxbill', 13) })).toMatch(/^No pair/);
+});
+
+it('a pair with a full nest cannot', () => {
+  expect(takers({ A: a, B: sat('B', 'lavender waxbill', 10, 5) })).toMatch(/^No pair/);
+});
+
+it('another species of its family and size can, and is named after its own', () => {
+  const files = { A: a, B: sat('B', 'orange-cheeked waxbill', 10), C: sat('C', 'lavender waxbill', 10, 4) };
+  expect(takers(files)).toMatch(/^Could be taken by C \(hatch .* and B \(orange-cheeked waxbill, hatch/);
+  expect(takers({ A: a, B: sat('B', 'canary', 10) })).toMatch(/^No pair/);
+});
+
+it('chicks go to chicks of their age', () => {
+  const hatched = (id: string, on: number, first: number) =>
+    `${sat(id, 'lavender waxbill', first)}\n  - {date: 2026-03-${on}, hatched: 3}`;
+  expect(takers({ A: hatched('A', 22, 10), B: hatched('B', 23, 11) }, '2026-03-25')).toBe(
+    'Could be taken by B (hatched 23 Mar, room for 2)',
+  );
+  expect(takers({ A: hatched('A', 22, 10), B: hatched('B', 26, 13) }, '2026-03-27')).toMatch(/^No pair/);
+});
+
+it('no more than three are named', () => {
+  const files = Object.fromEntries(
+    ['A', 'B', 'C', 'D', 'E'].map((id) => [id, sat(id, 'lavender waxbill', 10)]),
+  );
+  expect(takers(files).match(/room for/g)).toHaveLength(3);
+});

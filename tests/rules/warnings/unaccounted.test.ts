@@ -1,0 +1,40 @@
+import { expect, it } from 'vitest';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
+
+const forgotten = `
+  date: 2026-01-01, laid: 3
+  date: 2026-01-02, sitting: hen
+`;
+
+it('eggs without an end are one note, for thirty days after their task was given up', () => {
+  const files = { 'LW-1': waxbills(forgotten) };
+  expect(spell(files, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual(['03-19 … 04-18 note']);
+  expect(line(files, 'unaccounted', '2026-04-01').text).toBe(
+    '3 eggs have no end in the journal long after their time, in LW-1/1. The season’s rates leave them open.',
+  );
+});
+
+it('of the whole room it is one line', () => {
+  const files = { 'LW-1': waxbills(forgotten), 'LW-2': pair('LW-2', 'lavender waxbill', forgotten) };
+  expect(warned(files, 'unaccounted', '2026-04-01')).toMatchObject([{ pair: null, clutch: null }]);
+  expect(line(files, 'unaccounted', '2026-04-01').text).toContain(
+    '6 eggs have no end in the journal long after their time, in LW-1/1 and LW-2/1.',
+  );
+});
+
+it('young that nobody called independent are asked about as well, eggs in store sooner', () => {
+  const young = `${forgotten}\n date: 2026-01-14, hatched: 3\n date: 2026-02-02, fledged: 3`;
+  expect(spell({ 'LW-1': waxbills(young) }, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual([
+    '04-25 … 05-25 note',
+  ]);
+  expect(line({ 'LW-1': waxbills(young) }, 'unaccounted', '2026-05-01').text).toMatch(/^3 young have no end/);
+  const store = 'date: 2026-01-01, laid: 1, pulled: e1';
+  expect(spell({ 'LW-1': waxbills(store) }, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual([
+    '01-16 … 02-15 note',
+  ]);
+});
+
+it('an honest `missing` ends it', () => {
+  const files = { 'LW-1': waxbills(`${forgotten}\n date: 2026-04-02, lost: {missing: all}`) };
+  expect(spell(files, 'unaccounted', '2026-04-01', '2026-06-30')).toEqual(['04-01 note']);
+});

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
+const log = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-02, sitting: hen
+  date: 2026-03-14, hatched: 3
+  date: 2026-04-02, fledged: 3
+  date: 2026-04-20, clutch: 2, laid: 1
+  date: 2026-04-21, laid: 1
+  date: 2026-04-22, laid: 1
+  date: 2026-04-23, laid: 1, sitting: hen
+`;
+const files = (more: string) => ({ 'LW-1': waxbills(`${log}\n${more}`, heads) });
+const independent = 'date: 2026-04-25, clutch: 1, independent: all';
+
+// Young that feed themselves move out before the next hatch: common practice.
+describe('young of the last brood at the next hatch', () => {
+  it('are said from three days before until four after the first chick', () => {
+    const room = files(`${independent}\n date: 2026-05-05, hatched: 2`);
+    expect(spell(room, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 … 05-09 watch']);
+    expect(line(room, 'young-at-hatch', '2026-04-30').text).toMatch(
+      /^Young of an earlier clutch are with the parents at the next hatch \(3–6 May\): LW-1\/1\/c1, LW-1\/1\/c2 and LW-1\/1\/c3\./,
+    );
+  });
+
+  it('are over when they live elsewhere', () => {
+    const room = files(
+      `${independent}\n date: 2026-05-01, moved: {1/c1: young flight, 1/c2: young flight, 1/c3: young flight}`,
+    );
+    expect(spell(room, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 watch']);
+  });
+
+  it('that are still fed are a note: they stay', () => {
+    const { level, text, check } = line(files(''), 'young-at-hatch', '2026-04-30');
+    expect(level).toBe('note');
+    expect(text).toContain('3 still fed');
+    expect(check).toContain('they stay until they feed themselves');
+  });
+
+  it('that died or left are not there', () => {
+    const room = files(`${independent}\n date: 2026-04-26, gone: {sold: [1/c1, 1/c2]}, died: 1/c3`);
+    expect(warned(room, 'young-at-hatch', '2026-05-01')).toEqual([]);
+  });
+});
