@@ -5,10 +5,13 @@ import type { Fields } from '../journal/nodes.ts';
 import { pairLog } from '../journal/pair-journal.ts';
 import { lineOf } from '../journal/print.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
-import { type RoomRecord, readRoom, type SourceFile } from '../journal/record.ts';
+import { type FileReading, type ReadOne, type RoomRecord, readFile, readRoom, type SourceFile } from '../journal/record.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
-import { type Changes, changesOf } from '../write/changes.ts';
+import { broodsOf } from '../rules/brood.ts';
+import { learnedDurations } from '../rules/durations.ts';
+import { warningsOf } from '../rules/warnings/index.ts';
+import { type Changes, changesOf, type MorningLines } from '../write/changes.ts';
 import { judge, type Verdict } from '../write/judge.ts';
 import { clutchBegun, pinned } from '../write/pin.ts';
 import { type EntryPlan, planEntry, type Target } from '../write/plan.ts';
@@ -59,7 +62,8 @@ interface Place {
  * there is nothing to plan: an unknown id, words that make no entry.
  */
 export function tryEntry(files: readonly SourceFile[], request: Request): Trial {
-  const before = viewOf(files, request);
+  const read = readOnce();
+  const before = viewOf(files, request, read);
   const place = placeOf(files, before, request.id);
   const spoken = entryOfWords(request.words, { ...request, grammar: place.grammar });
   if ('wrong' in spoken) throw new UsageError(spoken.wrong);
@@ -68,6 +72,7 @@ export function tryEntry(files: readonly SourceFile[], request: Request): Trial 
     const after = viewOf(
       files.map((file) => (file === place.file ? { path: file.path, text: plan.after } : file)),
       request,
+      read,
     );
     return { plan, after, verdict: judge(plan, before.whole.findings, after.whole.findings) };
   };
@@ -76,15 +81,31 @@ export function tryEntry(files: readonly SourceFile[], request: Request): Trial 
   const second = clutch === null ? first : attempt(pinned(spoken.entry, clutch));
   const { plan, after, verdict } =
     second.verdict.errors.length > first.verdict.errors.length ? first : second;
-  const agenda = (view: View) => agendaOf(view.standing, { days: HORIZON });
-  return { plan, verdict, changes: changesOf(agenda(before), agenda(after)), sources: after.record.sources };
+  const changes = changesOf(morningOf(before.standing), morningOf(after.standing));
+  return { plan, verdict, changes, sources: after.record.sources };
+}
+
+function morningOf(room: Room): MorningLines {
+  const broods = broodsOf(room, learnedDurations(room));
+  return { items: agendaOf(room, broods, HORIZON), warnings: warningsOf(room, broods) };
 }
 
 /** Later than the wall's today nothing has happened, even for a keeper who stands on such a day. */
-function viewOf(files: readonly SourceFile[], { day, today }: Request): View {
-  const record = readRoom(files, { day: today, today });
+function viewOf(files: readonly SourceFile[], { day, today }: Request, read: ReadOne): View {
+  const record = readRoom(files, { day: today, today }, read);
   const whole = understandAll(record, { day: Math.max(day, today), today });
   return { record, whole, standing: day >= today ? whole : understandRoom(record, { day, today }) };
+}
+
+/** Of several rooms that differ in one file, all others are read once. */
+function readOnce(): ReadOne {
+  const known = new Map<string, FileReading>();
+  return (path, text) => {
+    const name = JSON.stringify([path, text]);
+    const reading = known.get(name) ?? readFile(path, text);
+    known.set(name, reading);
+    return reading;
+  };
 }
 
 function placeOf(files: readonly SourceFile[], { record, whole }: View, id: string): Place {

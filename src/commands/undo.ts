@@ -54,7 +54,7 @@ function undo(context: Context<UndoOptions>, lock: Lock | null): ExitCode {
   return 0;
 }
 
-function refuse({ stderr }: Context, why: string): ExitCode {
+function refuse({ stderr }: Context<UndoOptions>, why: string): ExitCode {
   stderr.write(`nestlog: ${why}\n`);
   return 1;
 }

@@ -143,9 +143,9 @@ export interface Pair {
   events: Event[];
 }
 
-/** Whether the two are in one housing as far as the journal tells. */
+/** Whether the two are in one housing as far as the journal tells; before its first entry they are no pair yet. */
 export function together(pair: Pair): boolean {
-  return pair.partings.at(-1)?.what !== 'parted';
+  return pair.events.length > 0 && pair.partings.at(-1)?.what !== 'parted';
 }
 
 /** `LW-1/2`: a clutch by its pair and number. */

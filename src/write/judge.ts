@@ -37,6 +37,12 @@ export function judge(plan: EntryPlan, before: readonly Finding[], after: readon
 
 const isError = (finding: Finding) => kindOf(finding).level === 'error';
 
+/** What is wrong or doubtful in a file that is to be begun. */
+export function judgeFile(path: string, findings: readonly Finding[]): Omit<Verdict, 'unreadable'> {
+  const own = findings.filter(({ at }) => at.file === path);
+  return { errors: own.filter(isError), hints: own.filter((finding) => !isError(finding)) };
+}
+
 function isUnreadable(finding: Finding): boolean {
   const { code } = finding;
   return isError(finding) && Object.hasOwn(readingCodes, code) && !READ_ALL_THE_SAME.includes(code);

@@ -1,7 +1,9 @@
 import type { Day } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
-import type { AgendaItem } from '../../rules/agenda/item.ts';
+import type { AgendaItem, WarningLine } from '../../rules/agenda/item.ts';
 import { dateSpan, weekdayDate } from './dates.ts';
+import type { Page } from './due/lines.ts';
+import { warningLines } from './due/warnings.ts';
 import { subject } from './due/where.ts';
 import { findingsText } from './findings.ts';
 import { type Styles, styles } from './style.ts';
@@ -15,6 +17,7 @@ export interface Recorded {
   what: 'written' | 'planned' | 'refused';
   plan: { path: string; line: number; lines: readonly string[] };
   changes: {
+    warnings: readonly WarningLine[];
     gone: readonly AgendaItem[];
     begun: readonly AgendaItem[];
     moved: readonly { from: AgendaItem; to: AgendaItem }[];
@@ -24,7 +27,7 @@ export interface Recorded {
   sources: ReadonlyMap<string, string>;
 }
 
-interface Page {
+interface Layout {
   width: number;
   color: boolean;
 }
@@ -34,7 +37,7 @@ const MOST = 6;
 const GUTTER = 7;
 
 /** An entry and what it changed, or why it was not written, in a few lines. */
-export function recordText(recorded: Recorded, { width, color }: Page): string {
+export function recordText(recorded: Recorded, { width, color }: Layout): string {
   const { what, verdict } = recorded;
   const look = styles(color);
   const findings = [...verdict.unreadable, ...verdict.errors, ...verdict.hints];
@@ -42,7 +45,7 @@ export function recordText(recorded: Recorded, { width, color }: Page): string {
   const blocks =
     what === 'refused'
       ? [refusal(recorded, width), told, wayOut(recorded, width)]
-      : [written(recorded, look), changed(recorded, width, look), told];
+      : [written(recorded, look), warned(recorded, width, look), changed(recorded, width, look), told];
   return blocks.filter((block) => block !== '').join('\n');
 }
 
@@ -62,6 +65,13 @@ function written({ what, plan }: Recorded, { heading }: Styles): string {
 function unindented(lines: readonly string[]): string[] {
   const outer = Math.min(...lines.map((line) => line.search(/\S|$/)));
   return lines.map((line) => `  ${visible(line.slice(outer))}`);
+}
+
+/** What the entry gives reason to worry about comes before the tasks. */
+function warned({ changes, day }: Recorded, width: number, look: Styles): string {
+  if (changes.warnings.length === 0) return '';
+  const page: Page = { day, width, styles: look, gutter: GUTTER };
+  return block(warningLines(visibleData(changes.warnings), page));
 }
 
 function changed({ changes, day }: Recorded, width: number, look: Styles): string {

@@ -5,6 +5,7 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
+import { illOn } from '../illness.ts';
 import { DAYS_A_MONTH } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
@@ -63,9 +64,6 @@ export const birdTaskWords = {
   },
 } as const satisfies Record<string, TaskWords>;
 
-/** An unwell bird is reckoned well again when nothing was written of it for so many days. */
-const UNWELL_FOR = 14;
-
 /** Long enough to be seen, not long enough to nag through a winter. */
 const GIVEN_UP = 60;
 
@@ -93,7 +91,7 @@ function aboutBird(bird: Bird): About {
 function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
   const { quarantine } = bird;
   if (quarantine === null || bird.released !== null || bird.fate !== null) return [];
-  if (bird.unwell.some(({ day }) => room.day - day <= UNWELL_FOR)) return [];
+  if (illOn(bird, room.day) !== null) return [];
   const { from: arrived, until } = quarantine;
   const why = `arrived ${shortDay(arrived)} + ${until - arrived} d`;
   return item(

@@ -88,7 +88,7 @@ export function foodOffered(pair: Pair, room: Room): { day: Day; live: boolean }
 export const liveFoodOffered: Condition = ({ pair, room }) => foodOffered(pair, room)?.live ?? false;
 
 const LIVE_FOOD =
-  /\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
+  /(?<!\bno )\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
 
 /** The species is reared without live food, or nobody knows that it needs any. */
 export const needsNoLiveFood: Condition = ({ profile }) => (profile?.liveFood?.value ?? 'no') === 'no';

@@ -1,11 +1,9 @@
 import { type Day, formatDay, shortDay } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
+import { illOn } from '../illness.ts';
 import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
-
-/** An unwell bird is reckoned well again when nothing was written of it for so many days. */
-const UNWELL_FOR = 14;
 
 /** What a bird's fitness is judged by, beside the bird. */
 export interface FitnessContext {
@@ -51,9 +49,8 @@ function inQuarantine({ bird }: StockBird, day: Day): string | null {
 }
 
 function unwell({ bird }: StockBird, day: Day): string | null {
-  const last = bird.unwell.at(-1);
-  if (last === undefined || day - last.day > UNWELL_FOR) return null;
-  return `unwell on ${shortDay(last.day)} (${last.text})`;
+  const last = illOn(bird, day)?.seen.at(-1);
+  return last === undefined ? null : `unwell on ${shortDay(last.day)} (${last.text})`;
 }
 
 /** A hen that has laid as many clutches as a year allows rests until the oldest of them is a year old. */

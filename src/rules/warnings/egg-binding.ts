@@ -1,7 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import { layingInterval } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
-import { illnessOf } from './illness.ts';
+import { illnessOf } from '../illness.ts';
 import type { Found, View, Warning } from './warning.ts';
 
 interface Binding extends Found {

@@ -1,5 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
-import { type Clutch, type Pair, together } from '../../room/model.ts';
+import { type Pair, together } from '../../room/model.ts';
+import { clutchesOfHen, clutchLimit, firstEgg, inYearTo } from '../hen-year.ts';
 import type { Found, View, Warning } from './warning.ts';
 import { count } from './words.ts';
 
@@ -13,7 +14,6 @@ interface OverLimit extends Found {
 
 /** Days after the egg or the nest for which it is said. */
 const SHOWN = 14;
-const YEAR = 365;
 
 export const overLimit: Warning<OverLimit> = {
   kind: 'over-limit',
@@ -36,19 +36,12 @@ export const overLimit: Warning<OverLimit> = {
 
 function overIn(view: View, pair: Pair): OverLimit | null {
   const [hen, ...others] = pair.hen;
-  const limit = view.room.settings.limits.clutchesPerYear ?? pair.profile?.clutchesPerYear?.value.high;
-  if (hen === undefined || others.length > 0 || limit === undefined || !together(pair)) return null;
-  const bird = view.find(hen);
-  if (bird !== null && bird.fate !== null) return null;
-  const hers = view.room.pairs
-    .flatMap(({ clutches }) => clutches)
-    .filter(({ hen: [name, ...more], eggs }) => {
-      if (name === undefined || more.length > 0 || eggs.length === 0) return false;
-      return name === hen || (bird !== null && view.find(name) === bird);
-    })
-    .sort((a, b) => firstEgg(a) - firstEgg(b));
-  const inYear = (day: Day) =>
-    hers.filter((clutch) => firstEgg(clutch) <= day && day - firstEgg(clutch) < YEAR);
+  const limit = clutchLimit(view.room, pair.profile);
+  const bird = hen === undefined || others.length > 0 ? null : view.find(hen);
+  if (hen === undefined || bird === null || limit === null || !together(pair) || bird.fate !== null)
+    return null;
+  const hers = clutchesOfHen(view.room, bird, view.find);
+  const inYear = (day: Day) => inYearTo(hers, day);
   const found = (date: Day, laying: boolean): OverLimit => ({
     level: 'watch',
     pair: pair.id,
@@ -76,8 +69,4 @@ function overIn(view: View, pair: Pair): OverLimit | null {
     last.eggs.some(({ fate }) => fate === null) ||
     last.chicks.some(({ fledged, fate }) => fledged === null && fate === null);
   return busy ? null : found(nest.day, false);
-}
-
-function firstEgg({ eggs, opened }: Clutch): Day {
-  return eggs[0]?.laid.to ?? opened;
 }

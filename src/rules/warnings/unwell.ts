@@ -1,8 +1,8 @@
 import { type Day, shortDay } from '../../days.ts';
 import { feederOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
+import { type Illness, illnessOf } from '../illness.ts';
 import { bindingOf } from './egg-binding.ts';
-import { type Illness, illnessOf } from './illness.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
 import { listed } from './words.ts';
 

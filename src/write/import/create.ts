@@ -9,6 +9,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { codeOf, reasonOf } from '../reason.ts';
 
 /** Why files could not be begun: nothing of them is left. */
 export interface CreateFailure {
@@ -81,21 +82,4 @@ function writeHidden(target: string, text: string): string {
     closeSync(file);
   }
   return path;
-}
-
-const reasons: Record<string, string> = {
-  EEXIST: 'a file of this name is there by now',
-  EACCES: 'permission denied',
-  EPERM: 'permission denied',
-  EROFS: 'the disk can only be read',
-  ENOSPC: 'the disk is full',
-  ENOTDIR: 'something on the way to it is no folder',
-};
-
-function reasonOf(error: unknown): string {
-  return reasons[codeOf(error)] ?? (error instanceof Error ? error.message : String(error));
-}
-
-function codeOf(error: unknown): string {
-  return error instanceof Error && 'code' in error ? String(error.code) : '';
 }

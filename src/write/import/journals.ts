@@ -3,6 +3,7 @@ import { Fields } from '../../journal/nodes.ts';
 import { type ObservationKey, observations } from '../../journal/observations/index.ts';
 import { lineOf, scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
+import { fileName, printable } from '../names.ts';
 import { type DraftEntry, textNode } from './entry.ts';
 import { type HeaderKey, headerKeys } from './mapping.ts';
 import type { ImportProblem } from './problem.ts';
@@ -149,16 +150,6 @@ function orderOf({ fields }: Located): number {
     Object.hasOwn(observations, text) ? [observations[text as ObservationKey].order] : [],
   );
   return Math.min(...orders);
-}
-
-/** A file's name for an id: letters and figures of any script, and what is harmless everywhere. */
-function fileName(pair: string): string {
-  return pair.replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^\.+/, '-');
-}
-
-/** A name inside of a comment. */
-function printable(name: string): string {
-  return name.replace(/\p{C}/gu, ' ');
 }
 
 function problem(file: string, row: number | null, text: string, hint: string): ImportProblem {

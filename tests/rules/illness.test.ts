@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { illnessOf, signsIn } from '../../../src/rules/warnings/illness.ts';
-import { view, waxbills } from './warned.ts';
+import { illnessOf, signsIn } from '../../src/rules/illness.ts';
+import { view, waxbills } from './warnings/warned.ts';
 
 describe('signs in a keeper’s own words', () => {
   it.each([

@@ -1,6 +1,6 @@
-import type { Day } from '../../days.ts';
-import type { Bird } from '../../room/model.ts';
-import { byDay } from './by-day.ts';
+import type { Day } from '../days.ts';
+import type { Bird } from '../room/model.ts';
+import { byDay } from './warnings/by-day.ts';
 
 /** Signs in a keeper's own words that mean danger within hours. */
 export type Sign = 'straining' | 'down' | 'breathing' | 'injured';
@@ -61,4 +61,13 @@ export function illnessOf(bird: Bird): Illness | null {
   if (first === undefined || last === undefined) return null;
   const treated = bird.treated.find(({ day }) => day >= first.day)?.day ?? null;
   return { bird, since: first.day, seen, last: last.day, treated };
+}
+
+/** An unwell bird is reckoned well again when nothing was written of it for so many days. */
+const UNWELL_FOR = 14;
+
+/** The illness that still keeps a bird from company and from breeding on a day, or null. */
+export function illOn(bird: Bird, day: Day): Illness | null {
+  const illness = illnessOf(bird);
+  return illness !== null && day - illness.last <= UNWELL_FOR ? illness : null;
 }

@@ -1,0 +1,147 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
+import { loadRoom } from '../journal/load.ts';
+import { readRoom } from '../journal/record.ts';
+import { schemaFile, schemaKinds } from '../journal/schema-files.ts';
+import { schemaText } from '../report/schema/index.ts';
+import { findingsText } from '../report/terminal/findings.ts';
+import { type Begun, begunText } from '../report/terminal/start.ts';
+import { styles } from '../report/terminal/style.ts';
+import { createFiles } from '../write/import/create.ts';
+import { judgeFile } from '../write/judge.ts';
+import { type NewFile, type NewPair, pairFile } from '../write/start/pair.ts';
+import { GIT_ATTRIBUTES, PRE_COMMIT, roomFiles } from '../write/start/room.ts';
+import { type Ask, isConversation, withAsking } from './ask.ts';
+import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { understandAll } from './room.ts';
+import { isRoom } from './room-folder.ts';
+import { UsageError } from './usage-error.ts';
+
+interface StartOptions {
+  name?: string;
+  git?: boolean;
+  species?: string;
+  cock?: string;
+  hen?: string;
+  housing?: string;
+}
+
+export const definition: CommandDefinition = {
+  examples: [
+    { line: 'nestlog start room', says: 'a room in this folder; asks for its name' },
+    { line: 'nestlog start room finches --name "the finch room" --git', says: 'in a folder of its own, kept in git' },
+    { line: 'nestlog start pair LW-4', says: 'a pair’s journal; asks for the rest' },
+    {
+      line: 'nestlog start pair LW-4 --species "lavender waxbill" --cock LW-19-04 --hen LW-20-11',
+      says: 'the same without a question',
+    },
+  ],
+  arguments: [
+    { name: '<what>', description: 'room or pair', completes: ['room', 'pair'] },
+    { name: '[name]', description: 'the folder of the room, or the id of the pair' },
+  ],
+  options: [
+    { flags: '--name <name>', description: 'room: what it is called' },
+    { flags: '--git', description: 'room: let git merge journals line by line' },
+    { flags: '--species <name>', description: 'pair: common or scientific name' },
+    { flags: '--cock <bird>', description: 'pair: id or ring; with commas where it is one of these' },
+    { flags: '--hen <bird>', description: 'pair: id or ring; with commas where it is one of these' },
+    { flags: '--housing <name>', description: 'pair: cage, flight or aviary' },
+  ],
+  room: 'optional',
+};
+
+/** Begins a room or a journal. What is there already is never touched: exit code 1. */
+export function run(context: Context<StartOptions>, conversation = isConversation()): Promise<ExitCode> {
+  const [what] = context.arguments;
+  if (what !== 'room' && what !== 'pair') throw new UsageError(`start room, or start pair; not \`${what}\``);
+  return withAsking(conversation && !context.json, (ask) =>
+    what === 'room' ? startRoom(context, ask) : startPair(context, ask),
+  );
+}
+
+async function startRoom(context: Context<StartOptions>, ask: Ask): Promise<ExitCode> {
+  const { options, arguments: words, stderr } = context;
+  const folder = words[1] === undefined ? context.journals : resolve(words[1]);
+  if (existsSync(join(folder, 'nestlog.yaml'))) {
+    stderr.write(`nestlog: nothing was written: ${folder} is a room already\n`);
+    return 1;
+  }
+  const name = options.name ?? (await ask('What is the room called?'));
+  const git = options.git ?? isYes(await ask('Is it kept in git, by more than one person or machine? (y/N)'));
+  const files = [
+    ...roomFiles({ name, git }),
+    ...schemaKinds.map((kind) => ({ path: schemaFile(kind), text: schemaText(kind) })),
+  ].filter(({ path }) => !existsSync(join(folder, path)));
+  const wanted = git && !files.some(({ path }) => path === '.gitattributes');
+  return begin(context, folder, files, {
+    what: 'room',
+    next: ['nestlog start pair LW-1'],
+    git: git ? { hook: PRE_COMMIT, add: wanted ? GIT_ATTRIBUTES : null } : null,
+    folder: relative(process.cwd(), folder),
+  });
+}
+
+async function startPair(context: Context<StartOptions>, ask: Ask): Promise<ExitCode> {
+  const { options, journals: folder, day, today, stderr } = context;
+  if (!isRoom(folder)) throw new UsageError('No room here; `nestlog start room` begins one.');
+  const pair = context.arguments[1] ?? (await ask('Which id is the pair to have, such as LW-4?'));
+  if (pair === null) throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
+  const species = options.species ?? (await ask('Which species?'));
+  if (species === null) throw new UsageError('which species? Such as --species "lavender waxbill"');
+  const said: NewPair = {
+    pair,
+    species,
+    cock: several(options.cock ?? (await ask('Which bird is the cock? (empty: unknown)'))),
+    hen: several(options.hen ?? (await ask('Which bird is the hen? (empty: unknown)'))),
+    housing: options.housing ?? (await ask('Where do they live? (empty: not said)')),
+  };
+  const file = pairFile(said, day);
+  const existing = loadRoom(folder);
+  const record = readRoom([...existing, file], { day, today });
+  const found = judgeFile(file.path, understandAll(record, { day, today }).findings);
+  const layout = { sources: record.sources, width: stderr.width, styles: styles(stderr.color), perFile: 10 };
+  if (found.errors.length > 0) {
+    stderr.write(`nestlog: nothing was written: the journal would not be sound.\n\n${findingsText(found.errors, layout)}`);
+    return 1;
+  }
+  if (found.hints.length > 0) stderr.write(`${findingsText(found.hints, layout)}\n`);
+  return begin(context, folder, [file], {
+    what: 'pair',
+    next: [`nestlog record ${word(pair)} paired`, `nestlog record ${word(pair)} laid=1`],
+    git: null,
+    folder: '',
+  });
+}
+
+function begin(
+  { stdout, stderr }: Context<StartOptions>,
+  folder: string,
+  files: readonly NewFile[],
+  told: Omit<Begun, 'files'>,
+): ExitCode {
+  const failure = createFiles(folder, files);
+  if (failure !== null) {
+    stderr.write(`nestlog: nothing was written: ${failure.path}: ${failure.reason}\n`);
+    return 1;
+  }
+  if (told.what === 'room') mkdirSync(join(folder, 'pairs'), { recursive: true });
+  stdout.write(begunText({ ...told, files: files.map(({ path }) => path) }, stdout));
+  return 0;
+}
+
+function isYes(answer: string | null): boolean {
+  return /^y(es)?$/i.test(answer ?? '');
+}
+
+function several(said: string | null): string[] {
+  return (said ?? '')
+    .split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+}
+
+/** As one word of a command line. */
+function word(text: string): string {
+  return /^[\w.-]+$/.test(text) ? text : `"${text}"`;
+}
