@@ -13,14 +13,17 @@ import { measureStart } from './start.mjs';
 /**
  * A measurement compiled as the program is, in a folder that goes away.
  * @param {string} name
- * @returns {Promise<Record<string, () => string[]>>}
+ * @param {string} measure the function that it exports
+ * @returns {Promise<string>} what it measured, as lines
  */
-async function compiled(name) {
+async function measured(name, measure) {
   const folder = mkdtempSync(join(tmpdir(), 'nestlog-bench-'));
   try {
     const outfile = join(folder, `${name}.cjs`);
     await build({ ...settings, entryPoints: [`tests/bench/${name}.ts`], outfile });
-    return createRequire(import.meta.url)(outfile);
+    return createRequire(import.meta.url)(outfile)
+      [measure]()
+      .join('\n');
   } finally {
     rmSync(folder, { recursive: true });
   }
@@ -35,11 +38,11 @@ const parts = {
   },
   reading: async () => {
     console.log('reading: journal text to typed entries, beside bare YAML of the same text');
-    console.log((await compiled('reading')).measureReading().join('\n'));
+    console.log(await measured('reading', 'measureReading'));
   },
   pedigree: async () => {
     console.log('pedigree: inbreeding of every bird, kinship of the living');
-    console.log((await compiled('pedigree')).measurePedigree().join('\n'));
+    console.log(await measured('pedigree', 'measurePedigree'));
   },
 };
 
