@@ -118,8 +118,9 @@ function hintGuess<T extends Egg | Bird>(
   const clutches = new Set([...chosen, ...left].map((one) => hostClutch(one)));
   const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
   const args = { did: wanted.did, taken: names(chosen), others: names(left) };
-  if (clutches.size > 1 && hostClutch(left[0] as T) !== hostClutch(chosen[0] as T)) {
-    const [older, younger] = [hostClutch(chosen[0] as T), hostClutch(left[0] as T)];
+  if (clutches.size > 1) {
+    const older = hostClutch(chosen[0] as T);
+    const younger = [...clutches].find((clutch) => clutch !== older) as Clutch | null;
     report(scene, at, 'which-clutch', {
       ...args,
       taken: older === null ? 'the guests' : `clutch ${older.number}`,

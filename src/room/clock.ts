@@ -78,7 +78,8 @@ export function eggClock(egg: Egg, day: Day): EggClock | null {
     const until = egg.places[i + 1]?.from ?? null;
     if (egg.aged !== null && until !== null && until <= egg.aged.day) return;
     const begun = satOnFrom(egg, from, place, day);
-    if (begun === null) {
+    // Taken away before anybody sat on it: its clock has not begun.
+    if (begun === null || (until !== null && begun.span.from >= until)) {
       if (clock !== null) clock.running = false;
       return;
     }

@@ -86,7 +86,7 @@ function changed({ changes, day }: Recorded, width: number, look: Styles): strin
       look.coming,
     ),
   ];
-  if (says.length === 0) return block(['Nothing changes in the agenda.']);
+  if (says.length === 0) return changes.warnings.length > 0 ? '' : block(['Nothing changes in the agenda.']);
   const lines = says.flatMap(([word, text, style]) => {
     const [first = '', ...rest] = wrap(text, width - GUTTER - 2, { hanging: 2 });
     const blank = ' '.repeat(GUTTER + 2);

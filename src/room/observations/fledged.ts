@@ -21,10 +21,9 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     another: (clutch) => unseenNestling(scene, clutch),
   });
   for (const bird of birds) {
-    bird.fledged = {
-      span: { from: Math.max(scene.since.from, bird.hatched?.from ?? scene.since.from), to: day },
-      day,
-    };
+    // Out of the nest is seen without a look into it: on the day, unless the keeper says since when.
+    const from = scene.entry.after === null ? day : Math.max(scene.since.from, bird.hatched?.from ?? day);
+    bird.fledged = { span: { from, to: day }, day };
     bird.placeholder = false;
   }
 };

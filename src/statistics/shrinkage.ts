@@ -1,0 +1,38 @@
+import { type Beta, betaInterval, betaMean, betaUpdate } from './beta.ts';
+import type { Interval, Proportion } from './proportions.ts';
+
+/** A group's proportion, drawn towards that of all groups as far as its own few figures call for. */
+export interface Shrunk extends Interval {
+  mean: number;
+}
+
+/**
+ * The spread of groups about their common proportion, as a beta distribution; null without two groups that have
+ * figures, or where all or none did.
+ *
+ * Moments after Kleinman 1973, Journal of the American Statistical Association 68:46–54, with the factor (groups − 3)
+ * by which James and Stein's estimate beats the raw proportions (Efron & Morris 1975, ibid. 70:311–319); with fewer
+ * than four groups it is (groups − 1). It weighs at most as much as all figures together: groups that look alike may
+ * still differ.
+ */
+export function spreadOf(groups: readonly Proportion[]): Beta | null {
+  const filled = groups.filter(({ n }) => n > 0);
+  const n = filled.reduce((sum, group) => sum + group.n, 0);
+  const k = filled.reduce((sum, group) => sum + group.k, 0);
+  if (filled.length < 2 || k <= 0 || k >= n) return null;
+  const p = k / n;
+  const scatter = filled.reduce((sum, group) => sum + group.n * (group.k / group.n - p) ** 2, 0);
+  const chance = p * (1 - p) * (filled.length > 3 ? filled.length - 3 : filled.length - 1);
+  const squares = filled.reduce((sum, group) => sum + group.n ** 2, 0);
+  const usual = (n - squares / n) / (filled.length - 1);
+  const weight = scatter > chance ? Math.min(n, (usual * chance) / (scatter - chance)) : n;
+  return { a: p * weight, b: (1 - p) * weight };
+}
+
+/** Each group's proportion under that spread, in the order of the groups. */
+export function shrink(groups: readonly Proportion[], spread: Beta): Shrunk[] {
+  return groups.map((group) => {
+    const belief = betaUpdate(spread, group);
+    return { mean: betaMean(belief), ...betaInterval(belief) };
+  });
+}

@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, days, fates, journal, pairIn, waxbills } from './facts.ts';
+
+function sizes(log: string, on: string, species = 'lavender waxbill'): Record<number, number> {
+  const { clutches } = pairIn(room({ P: journal('P-1', species, log) }, on), 'P-1');
+  return Object.fromEntries(clutches.map(({ number, eggs }) => [number, eggs.length]));
+}
+
+describe('a clutch', () => {
+  // One egg a day: 4 × 1 is less than six days.
+  it('takes an egg that comes six days after the last, and none that comes later', () => {
+    const first = 'date: 2026-03-01, laid: 1';
+    expect(sizes(`${first}\ndate: 2026-03-07, laid: 1`, '2026-04-01')).toEqual({ 1: 2 });
+    expect(sizes(`${first}\ndate: 2026-03-08, laid: 1`, '2026-04-01')).toEqual({ 1: 1, 2: 1 });
+  });
+
+  // One egg every other day (common practice for parrots): 4 × 2 = 8 days.
+  it('of a species that lays every other day takes one eight days after the last', () => {
+    const first = 'date: 2026-03-01, laid: 1';
+    expect(sizes(`${first}\ndate: 2026-03-09, laid: 1`, '2026-04-01', 'budgerigar')).toEqual({ 1: 2 });
+    expect(sizes(`${first}\ndate: 2026-03-10, laid: 1`, '2026-04-01', 'budgerigar')).toEqual({ 1: 1, 2: 1 });
+  });
+
+  it('takes no more once every egg has ended', () => {
+    const log = `
+      date: 2026-03-01, laid: 2
+      date: 2026-03-03, lost: {eaten: all}
+      date: 2026-03-05, laid: 1
+    `;
+    expect(sizes(log, '2026-03-05')).toEqual({ 1: 2, 2: 1 });
+  });
+
+  it('is followed by the next while the last brood is still fed', () => {
+    const log = `
+      date: 2026-03-01, laid: 1
+      date: 2026-03-03, laid: 2, sitting
+      date: 2026-03-15, hatched: 3
+      date: 2026-04-03, fledged: 3
+      date: 2026-04-06, laid: 1
+    `;
+    const known = room({ P: waxbills(log) }, '2026-04-06');
+    const { here, clutches } = pairIn(known, 'LW-1');
+    expect(clutches.map(({ number }) => number)).toEqual([1, 2]);
+    expect([...here.eggs].map(({ clutch, ref }) => `${clutch.number}/${ref}`)).toEqual(['2/e1']);
+    expect([...here.young].map(({ id }) => id)).toEqual(['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3']);
+  });
+
+  it('keeps the number it was pinned to; the next counts on from there', () => {
+    const log = `
+      date: 2026-03-01, clutch: 5, laid: 2
+      date: 2026-03-02, laid: 1
+      date: 2026-06-01, laid: 1
+    `;
+    expect(sizes(log, '2026-06-01')).toEqual({ 5: 3, 6: 1 });
+  });
+
+  it('that nothing opened cannot be pinned: said once, with the clutches that there are', () => {
+    const log = 'date: 2026-03-01, laid: 2\ndate: 2026-03-02, clutch: 4, skip: candle, food: [egg food]';
+    const { findings } = room({ P: waxbills(log) }, '2026-03-02');
+    expect(findings.map(({ code, args }) => [code, args.number, args.have])).toEqual([
+      ['no-such-clutch', 4, '1'],
+    ]);
+  });
+});
+
+describe('a clutch that nobody saw laid', () => {
+  it.each([
+    ['they sit', 'sitting: hen', ['e1 open']],
+    ['somebody begs', 'heard: begging', ['e1 hatched']],
+    ['chicks are counted', 'hatched: 3', ['e1 hatched', 'e2 hatched', 'e3 hatched']],
+    ['young come out', 'fledged: 2', ['e1 hatched', 'e2 hatched']],
+  ])('is opened when %s: its size is unknown, and that is no error', (_seen, saw, eggs) => {
+    const known = room({ P: waxbills(`date: 2026-04-20, ${saw}`) }, '2026-04-20');
+    const clutch = clutchIn(known, 'LW-1/1');
+    expect(fates(clutch)).toEqual(eggs);
+    expect([clutch.counted, clutch.chicksCounted]).toEqual([false, false]);
+    expect(clutch.eggs.every(({ assumed }) => assumed)).toBe(true);
+    expect(codes(known)).toEqual([]);
+  });
+
+  // Lavender waxbills leave the nest at 17–21 days.
+  it('hatched a fledging age before its young came out', () => {
+    const known = room({ P: waxbills('date: 2026-04-22, fledged: 1') }, '2026-04-22');
+    expect(days(birdIn(known, 'LW-1/1/c1').hatched as never)).toBe('04-01…04-05');
+  });
+
+  it('takes all the chicks that are seen later, and those only heard are the first of them', () => {
+    const log = `
+      date: 2026-04-01, heard: begging
+      date: 2026-04-04, checked: {chicks: 3}
+      date: 2026-04-17, fledged: 4
+    `;
+    const known = room({ P: waxbills(log) }, '2026-04-17');
+    expect(clutchIn(known, 'LW-1/1').chicks.map(({ ref }) => ref)).toEqual(['c1', 'c2', 'c3', 'c4']);
+    expect(codes(known)).toEqual([]);
+  });
+});
+
+describe('a room', () => {
+  const log = `
+    date: 2026-03-01, laid: 1
+    date: 2026-03-04, laid: 3, sitting
+    date: 2026-03-10, candled: {fertile: [e1, e2, e3], clear: e4}
+    date: 2026-03-17, hatched: [e1, e2], lost: {clear: e4}
+  `;
+
+  it('on an earlier day knows nothing of what came later', () => {
+    const on = (day: string) => fates(clutchIn(room({ P: waxbills(log) }, day), 'LW-1/1'));
+    expect(on('2026-03-03')).toEqual(['e1 open']);
+    expect(on('2026-03-16')).toEqual(['e1 open', 'e2 open', 'e3 open', 'e4 open']);
+    expect(on('2026-03-17')).toEqual(['e1 hatched', 'e2 hatched', 'e3 open', 'e4 lost (clear)']);
+  });
+
+  it('on an earlier day is the room of a journal that ends there', () => {
+    const until = (lines: number) => waxbills(log.trim().split('\n').slice(0, lines).join('\n'));
+    const facts = (text: string) => {
+      const { eggs, sittings } = clutchIn(room({ P: text }, '2026-03-12'), 'LW-1/1');
+      return [eggs.map(({ ref, laid, lamp, fate }) => [ref, laid, lamp, fate]), sittings];
+    };
+    expect(facts(waxbills(log))).toEqual(facts(until(3)));
+  });
+
+  it('has one pair of a name: a second journal of it counts for nothing and is named', () => {
+    const files = {
+      a: waxbills('date: 2026-03-01, laid: 2'),
+      b: waxbills('date: 2026-03-01, laid: 5'),
+    };
+    const known = room(files, '2026-03-02');
+    expect(clutchIn(known, 'LW-1/1').eggs).toHaveLength(2);
+    expect(known.findings.map(({ code, at, args }) => [code, at.file, args.file])).toEqual([
+      ['pair-twice', 'pairs/b.yaml', 'pairs/a.yaml'],
+    ]);
+  });
+
+  it('keeps the record of a species nobody knows, and asks whether another was meant', () => {
+    const known = room({ P: journal('X-1', 'lavander waxbil', 'date: 2026-03-01, laid: 2') }, '2026-03-02');
+    expect(pairIn(known, 'X-1').profile).toBeNull();
+    expect(clutchIn(known, 'X-1/1').eggs).toHaveLength(2);
+    expect(known.findings.map(({ code, args }) => [code, args.suggestion])).toEqual([
+      ['unknown-species', 'lavender waxbill'],
+    ]);
+  });
+
+  it('orders its pairs as a keeper counts: LW-2 before LW-10', () => {
+    const files = { a: journal('LW-10', 'canary', ''), b: journal('LW-2', 'canary', '') };
+    expect(room(files, '2026-03-02').pairs.map(({ id }) => id)).toEqual(['LW-2', 'LW-10']);
+  });
+
+  it('has the parents from the first entry on, in the pair’s housing', () => {
+    const text = waxbills('date: 2026-03-01, paired', 'cock: LW-19-04\nhen: LW-20-11\nhousing: flight 2');
+    const known = room({ P: text }, '2026-03-01');
+    expect(birdIn(known, 'LW-19-04')).toMatchObject({ sex: 'cock', stays: [{ housing: 'flight 2' }, {}] });
+    expect(birdIn(known, 'LW-20-11').sex).toBe('hen');
+    expect(room({ P: text }, '2026-02-28').birds).toEqual([]);
+  });
+});

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import type { Span } from '../../src/days.ts';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, days, eggIn, waxbills } from './facts.ts';
+
+const at = (log: string, on = '2026-04-20') => room({ P: waxbills(log) }, on);
+const laid = 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting';
+const hatched = (log: string) => {
+  const { fate } = eggIn(at(`${laid}\n${log}`), 'LW-1/1/e1');
+  return days((fate as { span: Span }).span);
+};
+
+describe('what an entry reports happened', () => {
+  it('after the last look of an earlier day, and by its date', () => {
+    expect(hatched('date: 2026-03-14, checked\ndate: 2026-03-18, hatched: e1')).toBe('03-15…03-18');
+  });
+
+  it('since the last look whatever was only heard or seen from outside in between', () => {
+    const outside = 'date: 2026-03-16, sitting: hen\ndate: 2026-03-17, food: [egg food], feeding: {cock: 0}';
+    expect(hatched(`date: 2026-03-14, checked\n${outside}\ndate: 2026-03-18, hatched: e1`)).toBe(
+      '03-15…03-18',
+    );
+  });
+
+  it('on the day itself where the nest was seen the day before', () => {
+    expect(hatched('date: 2026-03-17, checked\ndate: 2026-03-18, hatched: e1')).toBe('03-18');
+  });
+
+  it('two looks of one day do not bound each other', () => {
+    const twice = 'date: 2026-03-18, time: 07:00, checked\ndate: 2026-03-18, time: 18:00, hatched: e1';
+    expect(hatched(`date: 2026-03-14, checked\n${twice}`)).toBe('03-15…03-18');
+  });
+
+  it('after the time that the entry gives, instead of the last look', () => {
+    const looked = 'date: 2026-03-14, checked';
+    expect(hatched(`${looked}\ndate: 2026-03-18, after: 2026-03-16, hatched: e1`)).toBe('03-17…03-18');
+    // From seven in the morning of the 16th on: the 16th itself is possible.
+    expect(hatched(`${looked}\ndate: 2026-03-18, after: 2026-03-16 07:00, hatched: e1`)).toBe('03-16…03-18');
+  });
+
+  it('after a weighing of chicks, for then somebody looked; not after one of the parents', () => {
+    const died = (weighed: string) => {
+      const log = `${laid}\ndate: 2026-03-18, hatched: 2\ndate: 2026-03-22, weighed: {${weighed}}
+        date: 2026-03-24, died: c1`;
+      const known = room({ P: waxbills(log, 'hen: LW-20-11') }, '2026-03-24');
+      return days((birdIn(known, 'LW-1/1/c1').fate as { span: Span }).span);
+    };
+    expect(died('c2: 4.1')).toBe('03-23…03-24');
+    expect(died('hen: 8.6')).toBe('03-19…03-24');
+  });
+});
+
+describe('the days on which an egg can have been laid', () => {
+  const spans = (log: string) => clutchIn(at(log), 'LW-1/1').eggs.map((egg) => days(egg.laid));
+
+  it('are one a day, counted back from the look that found them', () => {
+    expect(spans(laid)).toEqual(['03-01', '03-02', '03-03', '03-04', '03-05']);
+  });
+
+  it('are wider where there were more days than eggs', () => {
+    // Looked at on the 1st and the 5th, two new eggs: 2–4 March and 3–5 March.
+    expect(spans('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2')).toEqual([
+      '03-01',
+      '03-02…03-04',
+      '03-03…03-05',
+    ]);
+  });
+
+  it('are unknown at a first look that finds several: as old as the longest sitting, but no older than the pairing', () => {
+    // Three eggs on the 20th: the last laid by the 20th and up to 13 d before, the first two days earlier.
+    expect(spans('date: 2026-03-20, laid: 3')).toEqual(['03-05…03-18', '03-06…03-19', '03-07…03-20']);
+    expect(spans('date: 2026-03-12, paired\ndate: 2026-03-20, laid: 3')).toEqual([
+      '03-12…03-18',
+      '03-13…03-19',
+      '03-14…03-20',
+    ]);
+  });
+
+  it('of one egg at a first look are that day', () => {
+    expect(spans('date: 2026-03-20, laid: 1')).toEqual(['03-20']);
+  });
+
+  it('of a nest seen empty lately are after that look', () => {
+    expect(spans('date: 2026-03-17, checked: {eggs: 0}\ndate: 2026-03-20, laid: 2')).toEqual([
+      '03-18…03-19',
+      '03-19…03-20',
+    ]);
+  });
+
+  it('are every other day for a bird that lays so, however the eggs were found', () => {
+    const text = waxbills('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2').replace(
+      'lavender waxbill',
+      'budgerigar',
+    );
+    const { eggs } = clutchIn(room({ P: text }, '2026-03-05'), 'LW-1/1');
+    expect(eggs.map((egg) => days(egg.laid))).toEqual(['03-01', '03-03', '03-05']);
+  });
+});
+
+describe('two nests of one pair', () => {
+  it('each have looks of their own: one seen yesterday says nothing of the other', () => {
+    const log = `
+      date: 2026-03-01, site: left, laid: 1
+      date: 2026-03-05, site: left, laid: 4, sitting
+      date: 2026-03-17, site: right, checked
+      date: 2026-03-18, site: left, hatched: e1
+    `;
+    const span = (eggIn(at(log), 'LW-1/1/e1').fate as { span: Span }).span;
+    expect(days(span)).toBe('03-06…03-18');
+  });
+
+  it('a look without a site was a look at both', () => {
+    const log = `
+      date: 2026-03-05, site: left, laid: 1
+      date: 2026-03-17, checked
+      date: 2026-03-18, site: left, hatched: e1
+    `;
+    expect(days((eggIn(at(log), 'LW-1/1/e1').fate as { span: Span }).span)).toBe('03-18');
+  });
+
+  it('hold two clutches at a time', () => {
+    const log = `
+      date: 2026-03-01, site: left, laid: 1
+      date: 2026-03-03, site: right, laid: 1
+      date: 2026-03-04, site: left, laid: 2
+    `;
+    const known = at(log);
+    expect(['LW-1/1', 'LW-1/2'].map((name) => clutchIn(known, name).eggs.length)).toEqual([3, 1]);
+    expect(['LW-1/1', 'LW-1/2'].map((name) => clutchIn(known, name).site)).toEqual(['left', 'right']);
+  });
+});

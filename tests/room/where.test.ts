@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { birdIn, codes, eggIn, journal, pairIn, waxbills } from './facts.ts';
+
+const laid = 'date: 2026-03-05, laid: 4, sitting';
+const place = (entry: string, foster = '') => {
+  const files = {
+    P: waxbills(`${laid}\n${entry}`),
+    Q: journal('BF-1', 'bengalese finch', foster, 'housing: cage 4'),
+  };
+  return room(files, '2026-04-01');
+};
+const lastPlace = (known: ReturnType<typeof room>) => eggIn(known, 'LW-1/1/e1').places.at(-1)?.place;
+
+describe('where an egg lies', () => {
+  it('is its own nest from the day it was laid', () => {
+    expect(lastPlace(place(''))).toMatchObject({ kind: 'nest', pair: { id: 'LW-1' }, clutch: { number: 1 } });
+  });
+
+  it('is the store once it is pulled, and counts as in no nest', () => {
+    const known = place('date: 2026-03-06, pulled: e1');
+    expect(lastPlace(known)).toEqual({ kind: 'store' });
+    expect([...pairIn(known, 'LW-1').here.eggs].map(({ ref }) => ref)).toEqual(['e2', 'e3', 'e4']);
+  });
+
+  it.each(['incubator', 'hand'] as const)('may be the %s', (kind) => {
+    const known = place(`date: 2026-03-06, fostered: {${kind}: e1}`);
+    expect(lastPlace(known)).toEqual({ kind });
+  });
+
+  it('is the foster’s nest, with the clutch that is sat on there', () => {
+    const known = place(
+      'date: 2026-03-08, fostered: {BF-1: e1}',
+      'date: 2026-01-05, laid: 1\ndate: 2026-01-20, lost: {clear: 1}\ndate: 2026-03-06, laid: 2',
+    );
+    expect(lastPlace(known)).toMatchObject({ kind: 'nest', pair: { id: 'BF-1' }, clutch: { number: 2 } });
+  });
+
+  it('is with no clutch of a foster that has none', () => {
+    expect(lastPlace(place('date: 2026-03-08, fostered: {BF-1: e1}'))).toMatchObject({ clutch: null });
+  });
+
+  it('cannot be a pair that the room does not have; the nearest name is asked about', () => {
+    const { findings } = place('date: 2026-03-08, fostered: {BF-2: e1}');
+    expect(findings.map(({ code, args }) => [code, args.pair, args.suggestion])).toEqual([
+      ['no-such-pair', 'BF-2', 'BF-1'],
+    ]);
+  });
+
+  it('is never its own nest again by mistake: fostering a count to itself is an error', () => {
+    expect(codes(place('date: 2026-03-08, fostered: {LW-1: 2}'))).toEqual(['fostered-to-itself']);
+  });
+});
+
+describe('where a chick lives', () => {
+  it('is the housing and the nest of the pair that feeds it', () => {
+    const known = place('date: 2026-03-18, hatched: 2\ndate: 2026-03-20, fostered: {BF-1: c1}');
+    expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({
+      housing: 'cage 4',
+      nest: { id: 'BF-1' },
+    });
+    expect([...pairIn(known, 'BF-1').guests].map(({ id }) => id)).toEqual(['LW-1/1/c1']);
+  });
+
+  it('is with its keeper when it is fed by hand: no pair feeds it, and its own journal goes on telling of it', () => {
+    const known = place(
+      'date: 2026-03-18, hatched: 2\ndate: 2026-03-20, fostered: {hand: c1}\ndate: 2026-04-01, died: c1',
+    );
+    const chick = birdIn(known, 'LW-1/1/c1');
+    expect(chick.stays.at(-1)).toMatchObject({ housing: 'hand', nest: null });
+    expect(chick.fate?.kind).toBe('died');
+    expect([...pairIn(known, 'LW-1').here.young].map(({ ref }) => ref)).toEqual(['c2']);
+  });
+
+  it('is with its own clutch again when it comes home', () => {
+    const known = place(
+      'date: 2026-03-18, hatched: 2\ndate: 2026-03-20, fostered: {BF-1: c1}',
+      'date: 2026-03-25, fostered: {LW-1: LW-1/1/c1}',
+    );
+    expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({
+      nest: { id: 'LW-1' },
+      clutch: { number: 1 },
+    });
+    expect(pairIn(known, 'BF-1').here.young.size).toBe(0);
+  });
+});
