@@ -61,6 +61,7 @@ function estimate(lives: readonly IntervalLife[]): Candidate[] {
     first: candidates.findIndex(({ from }) => from >= left),
     last: candidates.findLastIndex(({ to }) => to <= right),
     entered: candidates.findIndex(({ to }) => to > entry),
+    died: right !== Number.POSITIVE_INFINITY,
   }));
   for (const candidate of candidates) candidate.mass = 1 / candidates.length;
   for (let round = 0; round < ROUNDS; round++) {
@@ -75,6 +76,7 @@ interface Range {
   first: number;
   last: number;
   entered: number;
+  died: boolean;
 }
 
 /** How many are expected to have been at risk and to have died in each candidate stretch, given the masses. */
@@ -83,8 +85,13 @@ function expect(candidates: Candidate[], ranges: readonly Range[]): void {
     candidate.atRisk = 0;
     candidate.died = 0;
   }
-  for (const { first, last, entered } of ranges) {
+  for (const { first, last, entered, died } of ranges) {
     if (first < 0 || last < first || entered < 0 || entered > last) continue;
+    // Who was last known alive is at risk until then. What may follow would only repeat what the others say.
+    if (!died) {
+      for (let j = entered; j < first; j++) (candidates[j] as Candidate).atRisk += 1;
+      continue;
+    }
     let total = 0;
     for (let j = first; j <= last; j++) total += (candidates[j] as Candidate).mass;
     if (total <= 0) continue;
@@ -106,13 +113,18 @@ function maximise(candidates: Candidate[]): number {
   let surviving = 1;
   let change = 0;
   for (const candidate of candidates) {
-    const hazard = candidate.atRisk > 0 ? Math.min(1, candidate.died / candidate.atRisk) : 0;
+    const hazard = hazardIn(candidate);
     const mass = surviving * hazard;
     change = Math.max(change, Math.abs(mass - candidate.mass));
     candidate.mass = mass;
     surviving *= 1 - hazard;
   }
   return change;
+}
+
+function hazardIn({ to, atRisk, died }: Candidate): number {
+  if (to === Number.POSITIVE_INFINITY) return 1;
+  return atRisk > 0 ? Math.min(1, died / atRisk) : 0;
 }
 
 /** Stretches from a last look alive to the next look dead with no other look between: only they can hold deaths. */

@@ -29,8 +29,7 @@ export function logRank(group: readonly Life[], others: readonly Life[]): LogRan
     const died = mine.died + theirs.died;
     observed += mine.died;
     expected += (died * mine.risk) / risk;
-    if (risk > 1)
-      variance += (died * mine.risk * theirs.risk * (risk - died)) / (risk * risk * (risk - 1));
+    if (risk > 1) variance += (died * mine.risk * theirs.risk * (risk - died)) / (risk * risk * (risk - 1));
   }
   if (variance <= 0) return null;
   const chiSquare = (observed - expected) ** 2 / variance;

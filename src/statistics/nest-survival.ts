@@ -29,6 +29,7 @@ export function stageSurvival(losses: number, exposure: number, days: number): S
   const se = Math.sqrt((daily * (1 - daily)) / exposure);
   const period = daily ** days;
   if (losses === 0) return { exposure, losses, daily, se, period, low: 0.025 ** (days / exposure), high: 1 };
+  if (period <= 0 || period >= 1) return { exposure, losses, daily, se, period, low: period, high: period };
   const error = days * daily ** (days - 1) * se;
   const reach = (normalQuantile(0.975) * error) / (period * (1 - period));
   const logit = Math.log(period / (1 - period));

@@ -1,5 +1,5 @@
-import type { Interval } from './proportions.ts';
 import { normalQuantile } from './normal.ts';
+import type { Interval } from './proportions.ts';
 
 /** One life as far as it was followed. */
 export interface Life {

@@ -25,6 +25,8 @@ const TRIES = 2000;
 const PAUSE = 5;
 
 const NAME = '.nestlog.lock';
+/** How write-file-atomic names the file beside a journal: nothing else is ever taken away. */
+const HALF_WRITTEN = /\.ya?ml\.\d+$/i;
 const NO_LINKS = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EINVAL'];
 
 /**
@@ -105,7 +107,7 @@ function breakLock(path: string, held: string, mine: string): void {
   }
   if (holderOf(path) === held) {
     const leftover = holderOf(traceOf(path));
-    if (leftover !== null) rmSync(leftover, { force: true });
+    if (leftover !== null && HALF_WRITTEN.test(leftover)) rmSync(leftover, { force: true });
     rmSync(traceOf(path), { force: true });
     rmSync(path, { force: true });
   }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { housingOf } from '../../src/room/lives.ts';
-import { type Files, room } from '../rooms.ts';
+import { day, type Files, room } from '../rooms.ts';
 import { birdIn, codes, days, waxbills } from './facts.ts';
 
 /** A bird list of one hen with this log, a line an entry. */
@@ -48,7 +48,7 @@ describe('a bird that comes', () => {
 
   it('is released on a day, and apart again when something is found', () => {
     const log = 'date: 2026-03-01, arrived\ndate: 2026-04-02, released: flight 2';
-    expect(hen(log, '2026-04-02')).toMatchObject({ released: 20_545 });
+    expect(hen(log, '2026-04-02')).toMatchObject({ released: day('2026-04-02') });
     expect(housingOf(hen(log, '2026-04-02'))).toBe('flight 2');
     expect(hen(`${log}\ndate: 2026-04-09, quarantine: 14`, '2026-04-09').released).toBeNull();
     expect(apart(`${log}\ndate: 2026-04-09, quarantine: 14`)).toBe('04-09…04-23');

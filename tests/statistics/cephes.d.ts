@@ -4,4 +4,6 @@ declare module 'cephes' {
   export function ndtr(z: number): number;
   export function ndtri(probability: number): number;
   export function stdtr(degrees: number, t: number): number;
+  export function incbet(a: number, b: number, x: number): number;
+  export function lbeta(a: number, b: number): number;
 }

@@ -5,10 +5,11 @@ import type { PastForecast, TrackRecord } from '../../rules/forecast/track-recor
 import type { OwnExperience, SpeciesView } from '../../rules/species/view.ts';
 import type { Profile, Range, Sourced } from '../../species/profile.ts';
 import { type Trait, traitKeys, traits } from '../../species/traits.ts';
+import { columns } from './columns.ts';
 import { dateSpan, shortDate } from './dates.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
-import { pad, truncate, wrap } from './width.ts';
+import { pad, wrap } from './width.ts';
 import { count } from './words.ts';
 
 interface Options {
@@ -107,31 +108,28 @@ export function recordText(view: SpeciesView, day: Day, { width, color }: Option
     const title = look.heading(kind === 'incubation' ? 'First to hatch' : 'First to fledge');
     if (own === null || own.record === null) return [title, '  no clutch of known length yet', ''];
     const rows = [...own.past].sort((a, b) => a.happened - b.happened).map((past) => recordRow(past, day));
-    const head = `  ${pad('clutch', 10)}${pad('window', 20)}${pad('likely', 14)}${pad('happened', 14)}off   CRPS`;
-    return [
-      title,
-      look.muted(head),
-      ...rows,
-      ...wrap(`  ${recordSentence(own.record)}`, width, { hanging: 2 }),
-      '',
-    ];
+    const head = ['clutch', 'window', 'likely', 'happened', 'off', 'CRPS', ''];
+    const [first = '', ...table] = columns([head, ...rows], { width, indent: 2, right: [4, 5], cut: 0 });
+    const sentence = wrap(recordSentence(own.record), width - 2).map((line) => `  ${line}`);
+    return [title, look.muted(first), ...table, ...sentence, ''];
   });
   const how =
     'Each clutch is forecast anew from all other clutches of the species in this room; its own outcome never teaches its own forecast. CRPS is the distance of the whole forecast from what happened, in days: less is better.';
-  return `${[look.heading(`${visible(view.profile.species)}: forecasts and what happened`), '', ...lines, ...wrap(how, width).map(look.muted)].join('\n')}\n`;
+  const heading = look.heading(`${visible(view.profile.species)}: forecasts and what happened`);
+  return `${[heading, '', ...lines, ...wrap(how, width).map(look.muted)].join('\n')}\n`;
 }
 
-function recordRow({ clutch, from, to, likely, happened, crps }: PastForecast, day: Day): string {
+function recordRow({ clutch, from, to, likely, happened, crps }: PastForecast, day: Day): string[] {
   const off = happened - likely;
-  const inside = happened < from ? ' early' : happened > to ? ' late' : '';
-  const cells = [
-    pad(visible(clutchId(clutch)), 10),
-    pad(dateSpan(from, to, day), 20),
-    pad(shortDate(likely, day), 14),
-    pad(shortDate(happened, day), 14),
-    pad(off > 0 ? `+${off}` : `${off}`, 6),
+  return [
+    visible(clutchId(clutch)),
+    dateSpan(from, to, day),
+    shortDate(likely, day),
+    shortDate(happened, day),
+    off > 0 ? `+${off}` : `${off}`,
+    crps.toFixed(2),
+    happened < from ? 'early' : happened > to ? 'late' : '',
   ];
-  return `  ${cells.join('')}${crps.toFixed(2)}${inside}`;
 }
 
 /** The list of species, one a line. */
@@ -139,19 +137,16 @@ export function speciesListText(profiles: readonly Profile[], { width, color }: 
   const look = styles(color);
   if (profiles.length === 0)
     return 'No species fits. Without filters, `nestlog species` lists all there are.\n';
-  const wide = Math.max(...profiles.map(({ species }) => species.length), 7) + 2;
-  const rest = (profile: Profile) =>
-    [
-      pad(profile.incubation === null ? '?' : valueText(profile.incubation.value, 'days'), 9),
-      pad(profile.fledging === null ? '?' : valueText(profile.fledging.value, 'days'), 9),
-      pad(profile.liveFood?.value ?? '?', 10),
-      profile.scientific,
-    ].join(' ');
-  const head = look.muted(
-    `${pad('species', wide)}${pad('sitting', 10)}${pad('fledging', 10)}${pad('live food', 11)}scientific name`,
-  );
-  const rows = profiles.map((profile) =>
-    truncate(`${pad(visible(profile.species), wide)}${visible(rest(profile))}`, width),
-  );
-  return `${[head, ...rows, '', look.muted(`${count(profiles.length, 'species', 'species')}; one with its sources: nestlog species NAME`)].join('\n')}\n`;
+  const days = (range: Sourced<Range> | null) => (range === null ? '?' : valueText(range.value, 'days'));
+  const rows = profiles.map(({ species, incubation, fledging, liveFood, scientific }) => [
+    visible(species),
+    days(incubation),
+    days(fledging),
+    liveFood?.value ?? '?',
+    visible(scientific),
+  ]);
+  const head = ['species', 'sitting', 'fledging', 'live food', 'scientific name'];
+  const [first = '', ...table] = columns([head, ...rows], { width, indent: 0, cut: 4 });
+  const close = `${count(profiles.length, 'species', 'species')}; one with its sources: nestlog species NAME`;
+  return `${[look.muted(first), ...table, '', look.muted(close)].join('\n')}\n`;
 }

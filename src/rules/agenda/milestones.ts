@@ -1,7 +1,8 @@
-import { type Day, shortDay } from '../../days.ts';
+import { type Day, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
 import type { Brood, Expected } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
+import { completeClutch, layingBasis } from '../forecast/laying.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
@@ -126,9 +127,14 @@ export const milestones = [
       'While a clutch is being laid, an egg is due every laying interval, in the early morning. A missed day in the middle of a clutch is a reason to look at the hen: a hen that sits fluffed, strains or stays on the floor is an emergency for an avian vet.',
     needsLook: true,
     anchors: anchors.lastEgg,
-    window: (anchor, { profile }) => {
+    window: (anchor, { profile, clutch }) => {
       const interval = rangeOf(profile, 'layingInterval');
-      return interval === null ? null : days(interval.low, interval.high)(anchor);
+      if (interval === null) return null;
+      const window = days(interval.low, interval.high)(anchor);
+      const complete = clutch === null ? null : completeClutch(clutch);
+      if (complete === null) return window;
+      const last = shortSpan({ from: complete.from, to: complete.to });
+      return { ...window, days: `${window.days}; the last about ${last}`, basis: layingBasis(complete) };
     },
     done: is.seenAfter('laid'),
     moot: is.layingOver,

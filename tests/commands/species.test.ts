@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import * as species from '../../src/commands/species.ts';
+import { runCommand } from './run.ts';
+
+const room = {
+  'LW-1': `
+    pair: LW-1
+    species: lavender waxbill
+    log:
+      - {date: 2026-03-04, after: 2026-03-03, clutch: 1, laid: 1, sitting}
+      - {date: 2026-03-16, after: 2026-03-15, hatched: 1}
+  `,
+};
+const ask = (name?: string, options = {}, json = false) =>
+  runCommand(species, room, { arguments: name === undefined ? [] : [name], options, json });
+
+test('a species is found under any of its names, and by a pair of the room', async () => {
+  for (const name of ['lavender waxbill', 'Estrilda caerulescens', 'LW-1']) {
+    expect((await ask(name)).text).toMatch(/^lavender waxbill\n/);
+  }
+});
+
+test('every value stands with its source, beside it what this room saw and what forecasts use', async () => {
+  const { text } = await ask('lavender waxbill');
+  expect(text).toMatch(/incubation {8}11–13 d {5}from memory/);
+  expect(text).toContain('this room: 1 clutch, mean 12.0 d');
+  expect(text.replace(/\s+/g, ' ')).toContain('11–13 d, book; 1 own clutch');
+});
+
+test('a misspelt name is answered with the one that was probably meant', async () => {
+  await expect(ask('lavendar waxbil')).rejects.toThrow('did you mean "lavender waxbill"?');
+});
+
+test('the list can be narrowed to the species kept, to a need of live food, to a part of a name', async () => {
+  expect((await ask(undefined, { kept: true })).text).toContain('1 species;');
+  const required = JSON.parse((await ask(undefined, { liveFood: 'required' }, true)).text).species;
+  expect(required.length).toBeGreaterThan(5);
+  expect(required.every(({ liveFood }: { liveFood: string }) => liveFood === 'required')).toBe(true);
+  expect((await ask(undefined, { named: 'twinspot' })).text).toContain('twinspot');
+  expect((await ask(undefined, { named: 'dragon' })).text).toContain('No species fits');
+});
+
+test('past forecasts stand beside what happened', async () => {
+  const { text } = await ask('LW-1', { record: true });
+  expect(text).toMatch(/LW-1\/1 +\d+–\d+ Mar +16 Mar +16 Mar/);
+});
+
+test('the data carry the same figures', async () => {
+  const data = JSON.parse((await ask('LW-1', {}, true)).text);
+  expect(data.own.incubation).toMatchObject({ n: 1, observed: { mean: 12, low: 12, high: 12 } });
+  expect(data.values.incubation).toMatchObject({ value: { low: 11, high: 13 }, grade: 'from memory' });
+  expect(data.own.incubation.past[0]).toMatchObject({ clutch: 'LW-1/1', happened: '2026-03-16' });
+});

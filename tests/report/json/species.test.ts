@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { speciesJson, speciesListJson } from '../../../src/report/json/species.ts';
+import { speciesView } from '../../../src/rules/species/view.ts';
+import { findSpecies } from '../../../src/species/find.ts';
+import type { Profile } from '../../../src/species/profile.ts';
+import { room } from '../../rooms.ts';
+
+const profile = findSpecies('king quail') as Profile;
+
+test('what is unknown is null, never missing', () => {
+  const data = JSON.parse(speciesJson(speciesView(room({}, '2026-06-01'), profile)));
+  expect(data.values['ring-age']).toBeNull();
+  expect(data.own.incubation).toMatchObject({ n: 0, observed: null, record: null, past: [] });
+});
+
+test('the list gives name, days and need of live food', () => {
+  const { species } = JSON.parse(speciesListJson([profile]));
+  expect(Object.keys(species[0])).toEqual(['species', 'scientific', 'incubation', 'fledging', 'liveFood']);
+});

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { type Files, room } from '../rooms.ts';
+import { journal, waxbills } from './facts.ts';
+
+const found = (files: Files, on = '2026-12-31') =>
+  room(files, on).findings.map(({ code, at, args }) => ({ code, file: at.file, line: at.line, ...args }));
+
+describe('a hen', () => {
+  const one = (log: string) => journal('LW-1', 'lavender waxbill', log, 'hen: LW-20-11');
+  const other = (log: string) => journal('LW-2', 'lavender waxbill', log, 'hen: LW-20-11');
+
+  it('is in one pair: a clutch of hers begun elsewhere while she still lays here is an error', () => {
+    const files = {
+      a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
+      b: other('date: 2026-03-03, laid: 1'),
+    };
+    expect(found(files)).toMatchObject([
+      { code: 'hen-in-two-pairs', file: 'pairs/b.yaml', hen: 'LW-20-11', pair: 'LW-1', other: 'LW-2' },
+    ]);
+  });
+
+  it('may lay for another cock later', () => {
+    const files = {
+      a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
+      b: other('date: 2026-05-03, laid: 1'),
+    };
+    expect(found(files)).toEqual([]);
+  });
+
+  it('who is only one of several possible is accused of nothing', () => {
+    const head = 'hen: [LW-20-11, LW-20-12]';
+    const files = {
+      a: journal('LW-1', 'lavender waxbill', 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2', head),
+      b: journal('LW-2', 'lavender waxbill', 'date: 2026-03-03, laid: 1', head),
+    };
+    expect(found(files)).toEqual([]);
+  });
+});
+
+it('a cock may be in several pairs', () => {
+  const files = {
+    a: journal('LW-1', 'lavender waxbill', 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2', 'cock: C'),
+    b: journal('LW-2', 'lavender waxbill', 'date: 2026-03-03, laid: 1', 'cock: C'),
+  };
+  expect(found(files)).toEqual([]);
+});
+
+describe('a parent', () => {
+  it('is of the right sex: a cock in the place of the hen is an error where he is named', () => {
+    const files = {
+      'birds.yaml': 'birds:\n  - {id: A, sex: cock}\n  - {id: B, sex: hen, dam: A}\n',
+      a: waxbills('date: 2026-03-01, paired', 'hen: A'),
+    };
+    expect(found(files)).toMatchObject([
+      { code: 'parent-sex', file: 'birds.yaml', line: 3, bird: 'A', parent: 'dam of B', sex: 'cock' },
+      { code: 'parent-sex', file: 'pairs/a.yaml', line: 3, bird: 'A', parent: 'hen of LW-1', sex: 'cock' },
+    ]);
+  });
+
+  it('of unknown sex may be either', () => {
+    expect(found({ 'birds.yaml': 'birds:\n  - {id: A}\n  - {id: B, sire: A}\n' })).toEqual([]);
+  });
+
+  it('named as a chick of a later clutch has that clutch’s number written down, for numbers are only counted', () => {
+    const log = (pin: string) => `
+      date: 2025-03-05, laid: 1
+      date: 2025-03-20, lost: {clear: 1}
+      date: 2025-04-05, ${pin}laid: 1, sitting
+      date: 2025-04-18, hatched: 1
+    `;
+    const files = (pin: string) => ({
+      'birds.yaml': 'birds:\n  - {id: A, sire: LW-1/2/c1}\n',
+      a: waxbills(log(pin)),
+    });
+    expect(found(files(''))).toMatchObject([
+      { code: 'unpinned-parent', file: 'birds.yaml', line: 2, who: 'LW-1/2/c1', number: 2 },
+    ]);
+    expect(found(files('clutch: 2, '))).toEqual([]);
+  });
+});
+
+describe('a pedigree', () => {
+  it('that bites its tail is one error, with the way round', () => {
+    const birds = 'birds:\n  - {id: A, sire: B}\n  - {id: B, sire: C}\n  - {id: C, sire: A}\n  - {id: D, sire: A}\n';
+    expect(found({ 'birds.yaml': birds })).toMatchObject([
+      { code: 'own-ancestor', line: 2, loop: 'A ← B ← C ← A' },
+    ]);
+  });
+
+  it('in which two birds share their parents, or cousins pair, bites nothing', () => {
+    const birds =
+      'birds:\n  - {id: A}\n  - {id: B}\n  - {id: C, sire: A, dam: B}\n  - {id: D, sire: A, dam: B}\n  - {id: E, sire: C, dam: D}\n';
+    expect(found({ 'birds.yaml': birds })).toEqual([]);
+  });
+
+  it('shows a chick that would be the parent of its own clutch', () => {
+    const files = {
+      a: waxbills('date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: 1', 'cock: LW-1/1/c1'),
+    };
+    expect(found(files).map(({ code }) => code)).toContain('own-ancestor');
+  });
+});
+
+describe('a routine', () => {
+  const settings = 'routines:\n  - {name: calcium, every: 7}\n';
+
+  it('that the room has may be done, in a journal and in the room’s own log', () => {
+    const files = {
+      'nestlog.yaml': `${settings}log:\n  - {date: 2026-03-01, done: calcium}\n`,
+      a: waxbills('date: 2026-03-01, done: calcium'),
+    };
+    expect(found(files)).toEqual([]);
+  });
+
+  it('that it does not have is asked about, with the nearest that it has', () => {
+    const files = {
+      'nestlog.yaml': `${settings}log:\n  - {date: 2026-03-01, done: calcum}\n`,
+      a: waxbills('date: 2026-03-01, done: [calcium, baths]'),
+    };
+    expect(found(files)).toMatchObject([
+      { code: 'unknown-routine', file: 'nestlog.yaml', name: 'calcum', suggestion: 'calcium' },
+      { code: 'unknown-routine', file: 'pairs/a.yaml', name: 'baths' },
+    ]);
+  });
+});

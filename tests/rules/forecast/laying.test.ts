@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { completeClutch, layingBasis } from '../../../src/rules/forecast/laying.ts';
+import { day, room } from '../../rooms.ts';
+
+const journal = (...log: string[]) => ({
+  'LW-1': `
+    pair: LW-1
+    species: lavender waxbill
+    cock: C-1
+    hen: H-1
+    log:
+${log.map((line) => `      - {${line}}`).join('\n')}
+  `,
+});
+
+const forecast = (on: string, ...log: string[]) => {
+  const clutch = room(journal(...log), on).pairs[0]?.clutches.at(-1);
+  return clutch === undefined ? null : completeClutch(clutch);
+};
+
+test('four to five eggs, one a day, are complete on the fourth or fifth day', () => {
+  // Common practice: one egg a day. First egg on 1 March: the fourth comes on the 4th, the fifth on the 5th.
+  const complete = forecast('2026-03-01', 'date: 2026-03-01, clutch: 1, laid: 1');
+  expect(complete).toMatchObject({ eggs: { low: 4, high: 5 }, n: 0 });
+  expect(complete?.from).toBeGreaterThanOrEqual(day('2026-03-03'));
+  expect(complete?.to).toBeLessThanOrEqual(day('2026-03-06'));
+  expect(complete && layingBasis(complete)).toBe('4–5 eggs, book');
+});
+
+test('a hen that has laid six before is expected to lay longer', () => {
+  const six = (month: string, clutch: number) =>
+    Array.from({ length: 6 }, (_, i) => `date: 2026-${month}-0${i + 1}, clutch: ${clutch}, laid: 1`);
+  const first = 'date: 2026-05-01, clutch: 3, laid: 1';
+  const learned = forecast('2026-05-01', ...six('01', 1), ...six('03', 2), first);
+  const book = forecast('2026-05-01', first);
+  expect(learned?.n).toBe(2);
+  expect(learned?.to).toBeGreaterThan(book?.to ?? Number.POSITIVE_INFINITY);
+  expect(learned && layingBasis(learned)).toBe('4–5 eggs, book; 2 clutches of this hen');
+});
+
+test('the last egg is never expected before one that is there', () => {
+  const log = Array.from({ length: 7 }, (_, i) => `date: 2026-03-0${i + 1}, clutch: 1, laid: 1`);
+  expect(forecast('2026-03-07', ...log)?.from).toBe(day('2026-03-07'));
+});
+
+test('nothing is foretold of a clutch that nobody counted', () => {
+  expect(forecast('2026-03-01', 'date: 2026-03-01, clutch: 1, laid: some')).toBeNull();
+});

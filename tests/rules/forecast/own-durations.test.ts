@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest';
+import { ownDurations } from '../../../src/rules/forecast/own-durations.ts';
+import { day, room } from '../../rooms.ts';
+
+const durations = (on: string, ...log: string[]) =>
+  ownDurations(
+    room(
+      {
+        'LW-1': `
+          pair: LW-1
+          species: lavender waxbill
+          log:
+${log.map((line) => `            - {${line}}`).join('\n')}
+        `,
+      },
+      on,
+    ),
+  );
+
+const daily = [
+  'date: 2026-03-01, clutch: 1, laid: 1',
+  'date: 2026-03-02, laid: 1',
+  'date: 2026-03-03, laid: 1',
+  'date: 2026-03-04, laid: 1, sitting',
+];
+
+test('a clutch’s sitting is counted from the day it was seen to begin to the days its eggs hatched', () => {
+  // Sitting from egg 3 at the earliest, so since the 3rd or 4th; e1 and e2 hatch on the 16th, e4 on the 17th.
+  const [own] = durations(
+    '2026-06-01',
+    ...daily,
+    'date: 2026-03-15, checked',
+    'date: 2026-03-16, hatched: [e1, e2]',
+    'date: 2026-03-17, hatched: e4',
+  );
+  expect(own).toMatchObject({ kind: 'incubation', species: 'lavender waxbill', known: day('2026-03-17') });
+  // From the entries' dates: 16 − 4, 16 − 4 and 17 − 4 days.
+  expect(own?.days).toBeCloseTo((12 + 12 + 13) / 3, 10);
+  // Sitting on e1 and e2 began on one of two days; e4 was laid on the day of the look.
+  expect(own?.width).toBeCloseTo((1 + 1 + 0) / 3, 10);
+});
+
+test('looks far apart count for less: the width grows with the gap between them', () => {
+  const near = durations(
+    '2026-06-01',
+    ...daily,
+    'date: 2026-03-15, checked',
+    'date: 2026-03-16, hatched: 4',
+  )[0];
+  const far = durations(
+    '2026-06-01',
+    ...daily,
+    'date: 2026-03-10, checked',
+    'date: 2026-03-16, hatched: 4',
+  )[0];
+  expect(far?.days).toBe(near?.days);
+  expect(far?.width).toBeGreaterThan(near?.width ?? 0);
+});
+
+test('fledging is seen without a look into the nest, on its own day', () => {
+  const log = [
+    ...daily,
+    'date: 2026-03-15, checked',
+    'date: 2026-03-16, hatched: 4',
+    'date: 2026-04-04, fledged: all',
+  ];
+  const own = durations('2026-06-01', ...log).find(({ kind }) => kind === 'fledging');
+  expect(own).toMatchObject({ days: 19, width: 0 });
+});
+
+test('nobody learns from a clutch that was not counted, or from a slip of the pen', () => {
+  expect(durations('2026-06-01', 'date: 2026-03-01, heard', 'date: 2026-03-20, fledged: 2')).toEqual([]);
+  expect(durations('2026-09-01', ...daily, 'date: 2026-04-16, hatched: e1')).toEqual([]);
+});
+
+test('what is dated later has taught nothing yet', () => {
+  expect(durations('2026-03-15', ...daily, 'date: 2026-03-16, hatched: 4')).toEqual([]);
+});

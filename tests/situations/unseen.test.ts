@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, days, due, fates, spell, warned, waxbills } from './morning.ts';
+
+describe('a nest that is never looked into', () => {
+  const files = {
+    a: waxbills(
+      `
+      date: 2026-02-20, paired
+      date: 2026-03-04, sitting: hen
+      date: 2026-03-16, heard: begging
+      date: 2026-04-04, fledged: 3
+    `,
+      'nest-looks: never',
+    ),
+  };
+
+  it('asks for no look into it: no next egg, no candling, no ring', () => {
+    for (const task of ['next-egg', 'candle', 'ring', 'unhatched'])
+      expect(spell(files, task, 'LW-1', '2026-03-04', '2026-05-01'), task).toEqual([]);
+  });
+
+  it('tells of chicks once they are heard, of unknown number until they are out', () => {
+    const on = (day: string) => clutchIn(room(files, day), 'LW-1/1').chicks.map(({ ref }) => ref);
+    expect(on('2026-03-15')).toEqual([]);
+    expect(on('2026-03-16')).toEqual(['c1']);
+    expect(on('2026-04-04')).toEqual(['c1', 'c2', 'c3']);
+    expect(codes(room(files, '2026-04-04'))).toEqual([]);
+  });
+
+  it('asks on the two mornings after the first begging whether they are fed, and for live food until it is there', () => {
+    expect(due(files, '2026-03-17')).toContain('LW-1 first-feed');
+    expect(warned(files, 'live-food-missing', '2026-03-16').map(({ level }) => level)).toEqual(['act']);
+    const fed = { a: `${files.a}\n  - {date: 2026-03-16, food: [live food]}` };
+    expect(warned(fed, 'live-food-missing', '2026-03-16')).toEqual([]);
+  });
+
+  // Lavender waxbills: the parents may drive from five days after the first fledging.
+  it('is watched again once the young are out: first fledged on 4 April, five days on is the 9th', () => {
+    expect(due(files, '2026-04-08')).not.toContain('LW-1 watch-restart');
+    expect(due(files, '2026-04-09')).toContain('LW-1 watch-restart');
+  });
+});
+
+describe('a brood found late', () => {
+  const files = { a: waxbills('date: 2026-03-20, hatched: 3, aged: {6: all}') };
+
+  it('counts its days from the age that its chicks look', () => {
+    const known = room(files, '2026-03-20');
+    expect(days(birdIn(known, 'LW-1/1/c1').hatched as never)).toBe('03-14');
+    expect(codes(known)).toEqual([]);
+    // Hatched on the 14th, ring age 7–8 days: looked for from the 20th to the 22nd, then it is too late.
+    expect(spell(files, 'ring', 'LW-1', '2026-03-14', '2026-04-10')).toEqual(['03-20 … 03-22']);
+  });
+
+  it('with eggs beside the chicks has them both', () => {
+    const both = { a: waxbills('date: 2026-03-20, hatched: 2\ndate: 2026-03-20, checked: {eggs: 1, chicks: 2}') };
+    const known = room(both, '2026-03-20');
+    expect(fates(clutchIn(known, 'LW-1/1'))).toEqual(['e1 hatched', 'e2 hatched', 'e3 open']);
+    expect(codes(known)).toEqual([]);
+  });
+});
+
+describe('a pair that sits on and off', () => {
+  const laid = `
+    date: 2026-03-01, laid: 1
+    date: 2026-03-04, laid: 3, sitting
+    date: 2026-03-06, time: 08:00, sitting: off
+  `;
+
+  // Keepers' pages: lavender waxbills leave the eggs for a day and sit again.
+  it('found off the eggs once is not asked about', () => {
+    expect(warned({ a: waxbills(laid) }, 'deserted', '2026-03-06')).toEqual([]);
+  });
+
+  it('found off twice some hours apart is, until somebody sits again', () => {
+    const twice = `${laid}\ndate: 2026-03-06, time: 18:00, sitting: off`;
+    expect(warned({ a: waxbills(twice) }, 'deserted', '2026-03-06')).toHaveLength(1);
+    const again = `${twice}\ndate: 2026-03-07, sitting: cock`;
+    expect(warned({ a: waxbills(again) }, 'deserted', '2026-03-07')).toEqual([]);
+  });
+
+  it('goes on counting from the first day it sat: candled on day five and six all the same', () => {
+    const again = `${laid}\ndate: 2026-03-07, sitting`;
+    expect(spell({ a: waxbills(again) }, 'candle', 'LW-1', '2026-03-04', '2026-03-20')).toEqual([
+      '03-09 … 03-10',
+    ]);
+  });
+});

@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { turnbull, turnbullCurve } from '../../src/statistics/interval-censored.ts';
+import { kaplanMeier } from '../../src/statistics/survival.ts';
+
+const FOREVER = Number.POSITIVE_INFINITY;
+
+const life = fc.record({
+  entry: fc.integer({ min: -1, max: 2 }),
+  left: fc.integer({ min: 2, max: 20 }),
+  width: fc.oneof(fc.integer({ min: 1, max: 6 }), fc.constant(FOREVER)),
+});
+
+describe('deaths between two looks', () => {
+  it('of nobody are nowhere', () => {
+    expect(turnbull([])).toEqual([]);
+    expect(turnbullCurve([])).toEqual([]);
+  });
+
+  it('lie at infinity where nobody died', () => {
+    expect(turnbull([{ entry: 0, left: 5, right: FOREVER }])).toEqual([{ from: 5, to: FOREVER, mass: 1 }]);
+    expect(turnbullCurve([{ entry: 0, left: 5, right: FOREVER }])).toEqual([]);
+  });
+
+  it('with a look each day make the usual curve, late entry and all', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.record({
+            entry: fc.integer({ min: -1, max: 3 }),
+            time: fc.integer({ min: 4, max: 30 }),
+            died: fc.boolean(),
+          }),
+          { minLength: 1, maxLength: 30 },
+        ),
+        (lives) => {
+          const usual = kaplanMeier(lives);
+          const daily = turnbullCurve(
+            lives.map(({ entry, time, died }) =>
+              died ? { entry, left: time - 1, right: time } : { entry, left: time, right: FOREVER },
+            ),
+          );
+          expect(daily.map(({ time }) => time)).toEqual(usual.map(({ time }) => time));
+          daily.forEach(({ surviving, atRisk, died }, i) => {
+            expect(surviving).toBeCloseTo(usual[i]?.surviving ?? -1, 6);
+            expect(atRisk).toBeCloseTo(usual[i]?.atRisk ?? -1, 6);
+            expect(died).toBeCloseTo(usual[i]?.died ?? -1, 6);
+          });
+        },
+      ),
+    );
+  });
+
+  it('have masses that add up to one, inside what was seen', () => {
+    fc.assert(
+      fc.property(fc.array(life, { minLength: 1, maxLength: 25 }), (found) => {
+        const lives = found.map(({ entry, left, width }) => ({ entry, left, right: left + width }));
+        const masses = turnbull(lives);
+        expect(masses.reduce((sum, { mass }) => sum + mass, 0)).toBeCloseTo(1, 4);
+        for (const { from, to } of masses) {
+          expect(lives.some(({ left, right }) => left <= from && to <= right)).toBe(true);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('name the stretch in which they fell', () => {
+    const curve = turnbullCurve([
+      { entry: -1, left: 2, right: 6 },
+      { entry: -1, left: 9, right: FOREVER },
+    ]);
+    expect(curve).toMatchObject([{ from: 2, time: 6, surviving: 0.5 }]);
+  });
+});
