@@ -41,8 +41,7 @@ function index(): Map<string, Shipped> {
 
 /** The names alone, without reading a single value. */
 function names(shipped: Shipped): string[] {
-  const { species = '', scientific = '', also = [] } = shipped.data as Partial<Profile>;
-  return namesOf({ id: idOf(shipped), species, scientific, also });
+  return namesOf({ id: idOf(shipped), ...shipped.names });
 }
 
 /** Values are read when a species is first asked for: a room keeps a dozen, and its mornings should not wait for all. */

@@ -68,7 +68,7 @@ describe('a second clutch while the first brood is fed', () => {
     expect(spell(files, 'candle', 'LW-1', '2026-04-05', '2026-04-30')).toEqual(['04-17 … 04-18']);
   });
 
-  // Hatched on the 5th to 16th of March at the earliest and latest: from the 14th, 11 d on from sitting less one.
+  // Hatched by 16 March: by 20 April the eldest are 35 d, and young of this species feed themselves at 30–40 d.
   it('goes on asking whether the first brood feeds itself', () => {
     expect(due(files, '2026-04-20')).toContain('LW-1 independent');
   });
