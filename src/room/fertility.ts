@@ -1,3 +1,5 @@
+import type { Day } from '../days.ts';
+import { eggClock } from './clock.ts';
 import type { Egg } from './model.ts';
 
 /** For a count that hatched or pipped: eggs seen pipped or fertile come first, clear ones last. */
@@ -5,4 +7,36 @@ export function clearRank(egg: Egg): number {
   if (egg.pipped !== null) return 0;
   const saw = egg.lamp.at(-1)?.saw;
   return saw === 'fertile' ? 1 : saw === undefined || saw === 'unsure' ? 2 : saw === 'dead' ? 3 : 4;
+}
+
+/** Day of sitting from which the lamp tells clear from fertile, where the species has no profile. */
+const UNKNOWN_CANDLING = 5;
+
+/**
+ * The day from which the lamp can tell of this egg, taking it for as young as it can be; null while nobody has sat on
+ * it. As things stood on `day`: what happened to the egg later does not move it.
+ */
+export function candlingDay(egg: Egg, day: Day): Day | null {
+  const until = { ...egg, places: egg.places.filter(({ from }) => from <= day) };
+  const start = eggClock(until, day)?.start.to ?? null;
+  const from = egg.clutch.pair.profile?.candling?.value.low ?? UNKNOWN_CANDLING;
+  return start === null ? null : start + Math.floor(from);
+}
+
+/**
+ * What is known of an egg's fertility; null is unknown. Hatching beats every lamp, then comes what it was lost to, then
+ * the latest look that told anything. Before the egg's own candling day the lamp cannot tell clear from too young.
+ */
+export function fertilityOf(egg: Egg): 'fertile' | 'clear' | null {
+  const { fate } = egg;
+  if (fate?.kind === 'hatched' || egg.pipped !== null) return 'fertile';
+  if (fate?.kind === 'lost' && fate.cause === 'clear') return 'clear';
+  if (fate?.kind === 'lost' && fate.cause === 'dead-in-shell') return 'fertile';
+  const told = egg.lamp.findLast(({ saw, day }) => {
+    if (saw !== 'clear') return saw !== 'unsure';
+    const from = candlingDay(egg, day);
+    return from !== null && day >= from;
+  });
+  if (told === undefined) return null;
+  return told.saw === 'clear' ? 'clear' : 'fertile';
 }

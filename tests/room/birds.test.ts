@@ -41,7 +41,10 @@ describe('a bird that comes', () => {
   });
 
   it('stays apart for the days that the room has set', () => {
-    const files = { ...list('date: 2026-03-01, arrived: cage 9'), 'nestlog.yaml': 'limits: {quarantine: 40}' };
+    const files = {
+      ...list('date: 2026-03-01, arrived: cage 9'),
+      'nestlog.yaml': 'limits: {quarantine: 40}',
+    };
     const { quarantine } = birdIn(room(files, '2026-03-02'), 'LW-20-11');
     expect(quarantine && days({ from: quarantine.from, to: quarantine.until })).toBe('03-01…04-10');
   });
@@ -128,12 +131,11 @@ describe('a chick of this room in the bird list', () => {
     const pearl = birdIn(room(files, '2026-07-01'), 'Pearl');
     expect(pearl).toMatchObject({ ref: 'c2', sire: ['LW-19-04'], dam: ['LW-20-11'] });
     expect(pearl.stays.map(({ housing }) => housing)).toEqual(['cage 3', 'cage 3', 'flight 5']);
-    expect(room(files, '2026-07-01').birds.map(({ id }) => id).sort()).toEqual([
-      'LW-1/1/c1',
-      'LW-19-04',
-      'LW-20-11',
-      'Pearl',
-    ]);
+    expect(
+      room(files, '2026-07-01')
+        .birds.map(({ id }) => id)
+        .sort(),
+    ).toEqual(['LW-1/1/c1', 'LW-19-04', 'LW-20-11', 'Pearl']);
   });
 
   it('that no clutch has is named, once the whole record is seen', () => {

@@ -81,7 +81,8 @@ describe('a parent', () => {
 
 describe('a pedigree', () => {
   it('that bites its tail is one error, with the way round', () => {
-    const birds = 'birds:\n  - {id: A, sire: B}\n  - {id: B, sire: C}\n  - {id: C, sire: A}\n  - {id: D, sire: A}\n';
+    const birds =
+      'birds:\n  - {id: A, sire: B}\n  - {id: B, sire: C}\n  - {id: C, sire: A}\n  - {id: D, sire: A}\n';
     expect(found({ 'birds.yaml': birds })).toMatchObject([
       { code: 'own-ancestor', line: 2, loop: 'A ← B ← C ← A' },
     ]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { eggClock, hatchedOn, sittingStart } from '../../src/room/clock.ts';
-import { type Files, day, room } from '../rooms.ts';
+import { day, type Files, room } from '../rooms.ts';
 import { birdIn, clutchIn, days, eggIn, journal, waxbills } from './facts.ts';
 
 /** When sitting began, as known on a day: `03-03…03-04 from e3–e4`, or null. */

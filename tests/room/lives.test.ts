@@ -37,7 +37,8 @@ describe('an egg', () => {
   });
 
   it('in an incubator is still its own pair’s to tell of', () => {
-    const set = 'date: 2026-03-05, laid: 3\ndate: 2026-03-06, pulled: e1\ndate: 2026-03-07, set: {incubator: e1}';
+    const set =
+      'date: 2026-03-05, laid: 3\ndate: 2026-03-06, pulled: e1\ndate: 2026-03-07, set: {incubator: e1}';
     const reach = (on: string) => eggsInReach(pairIn(room({ P: waxbills(set) }, on), 'LW-1'));
     expect(reach('2026-03-06').map(({ ref }) => ref)).toEqual(['e2', 'e3']);
     expect(reach('2026-03-07').map(({ ref }) => ref)).toEqual(['e2', 'e3', 'e1']);
@@ -60,7 +61,8 @@ describe('a chick', () => {
   });
 
   it('fed by hand is still its own pair’s to tell of', () => {
-    const hand = 'date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-18, hatched: 2\ndate: 2026-03-20, fostered: {hand: c2}';
+    const hand =
+      'date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-18, hatched: 2\ndate: 2026-03-20, fostered: {hand: c2}';
     const pair = pairIn(room({ P: waxbills(hand) }, '2026-03-20'), 'LW-1');
     expect(youngInReach(pair).map(({ ref }) => ref)).toEqual(['c1', 'c2']);
   });

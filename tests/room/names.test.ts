@@ -13,7 +13,12 @@ const named = (name: string) =>
   room(
     {
       P: waxbills(reared),
-      Q: journal('LW-2', 'lavender waxbill', 'date: 2026-03-01, paired\ndate: 2026-03-02, unwell: {hen: fluffed}', `hen: ${name}`),
+      Q: journal(
+        'LW-2',
+        'lavender waxbill',
+        'date: 2026-03-01, paired\ndate: 2026-03-02, unwell: {hen: fluffed}',
+        `hen: ${name}`,
+      ),
     },
     '2026-03-10',
   );

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { formatDay } from '../../src/days.ts';
 import { type ObservationKey, observations } from '../../src/journal/observations/index.ts';
 import type { Room } from '../../src/room/fold.ts';
 import { housingOf } from '../../src/room/lives.ts';
 import { together } from '../../src/room/model.ts';
-import { formatDay } from '../../src/days.ts';
 import { room } from '../rooms.ts';
 import { birdIn, clutchIn, codes, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
 

@@ -52,7 +52,10 @@ describe('what was seen is told in the order in which it happened', () => {
             - {date: 2026-03-02, weighed: 8.4}
             - {date: 2026-01-10, arrived: cage 1}
     `;
-    const files = { 'birds.yaml': birds, P: waxbills('date: 2026-03-01, laid: 1\ndate: 2026-03-03, laid: 1') };
+    const files = {
+      'birds.yaml': birds,
+      P: waxbills('date: 2026-03-01, laid: 1\ndate: 2026-03-03, laid: 1'),
+    };
     expect(order(files)).toEqual(['arrived', 'laid', 'weighed', 'laid']);
   });
 

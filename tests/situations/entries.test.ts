@@ -95,7 +95,10 @@ describe('an entry that is corrected', () => {
   });
 
   it('of an egg that nobody has stays one error; the rest of the day counts', () => {
-    const known = room({ a: waxbills(`${laid}\ndate: 2026-03-10, candled: {fertile: [e1, e9]}`) }, '2026-03-10');
+    const known = room(
+      { a: waxbills(`${laid}\ndate: 2026-03-10, candled: {fertile: [e1, e9]}`) },
+      '2026-03-10',
+    );
     expect(eggIn(known, 'LW-1/1/e1').lamp).toMatchObject([{ saw: 'fertile' }]);
     expect(codes(known)).toEqual(['no-such-egg']);
   });

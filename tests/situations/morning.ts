@@ -1,14 +1,16 @@
 import { formatDay } from '../../src/days.ts';
 import { agenda, day, type Files } from '../rooms.ts';
 
-export { morning, warned } from '../rules/warnings/warned.ts';
 export { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from '../room/facts.ts';
+export { morning, warned } from '../rules/warnings/warned.ts';
 
 /** What is to be done on a day, late or now: `LW-1 candle e1 e2`, in the order in which it is read. */
 export function due(files: Files, on: string, pair?: string): string[] {
   return agenda(files, on, 0)
     .filter((item) => item.state !== 'coming' && (pair === undefined || item.pair === pair))
-    .map(({ task, pair, bird, who }) => [pair ?? bird ?? 'room', task, ...(who ?? [])].join(' '));
+    .map(({ task, pair, bird, who }) =>
+      [pair ?? bird ?? 'room', task, ...(bird === null ? (who ?? []) : [])].join(' '),
+    );
 }
 
 /** The days on which a task of a pair stands in the mornings, as known on each of them: `03-09 … 03-10`. */

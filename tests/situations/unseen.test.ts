@@ -54,7 +54,9 @@ describe('a brood found late', () => {
   });
 
   it('with eggs beside the chicks has them both', () => {
-    const both = { a: waxbills('date: 2026-03-20, hatched: 2\ndate: 2026-03-20, checked: {eggs: 1, chicks: 2}') };
+    const both = {
+      a: waxbills('date: 2026-03-20, hatched: 2\ndate: 2026-03-20, checked: {eggs: 1, chicks: 2}'),
+    };
     const known = room(both, '2026-03-20');
     expect(fates(clutchIn(known, 'LW-1/1'))).toEqual(['e1 hatched', 'e2 hatched', 'e3 open']);
     expect(codes(known)).toEqual([]);

@@ -25,16 +25,18 @@ function one(anchor: Anchor | null): Anchor[] {
 }
 
 /** The last egg of a clutch that may still grow. */
-export const lastEgg: FindAnchors = ({ clutch, hatched }) => {
+export const lastEgg: FindAnchors = ({ clutch, hatched, where }) => {
   const egg = clutch?.eggs.at(-1);
-  if (egg === undefined || clutch?.counted !== true || hatched.length > 0) return [];
+  if (egg === undefined || clutch?.counted !== true || hatched.length > 0 || where !== 'nest') return [];
   return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });
 };
 
 /** The first egg that the species sits on. */
-export const sittingEgg: FindAnchors = ({ clutch, profile }) => {
+export const sittingEgg: FindAnchors = ({ clutch, profile, where, eggs }) => {
   const from = profile?.sittingFrom?.value;
   if (clutch === null || from === undefined || !clutch.counted) return [];
+  // Eggs in an incubator are no hen's to sit on.
+  if (where !== 'nest' || eggs.length === 0) return [];
   const egg = from === 'last' ? clutch.eggs.at(-1) : clutch.eggs[from.low - 1];
   if (egg === undefined) return [];
   return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });

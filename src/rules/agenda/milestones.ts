@@ -189,7 +189,7 @@ export const milestones = [
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',
     doneBy: '`food` that names live food',
-    over: 'the species needs none, or no egg may hatch',
+    over: 'the species needs none, no egg may hatch, or the hatch window is past; where it only helps, after its first day',
     say: 'put live food out',
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
@@ -209,8 +209,9 @@ export const milestones = [
     },
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
-    // Where it only helps, nobody is told that it is late.
-    lapses: (_anchor, { to }, { profile }) => (profile?.liveFood?.value === 'required' ? null : to),
+    // Where it only helps, nobody is told that it is late; past the window what is left is another question.
+    lapses: (_anchor, { to }, { profile, hatch }) =>
+      profile?.liveFood?.value === 'required' && hatch !== null ? hatch.to + 1 : to,
   },
   {
     task: 'hatch',

@@ -1,0 +1,58 @@
+import type { Day } from '../../days.ts';
+import type { Bird, Clutch, Egg, Pair } from '../../room/model.ts';
+
+/** Who had the care of an egg or chick when something became of it. */
+export interface Care {
+  /** The clutch that it was laid in. */
+  origin: Clutch;
+  /** The pair to be credited; null in an incubator, in store or fed by hand. */
+  pair: Pair | null;
+  /** The clutch of that pair with which it lived, where there was one. */
+  clutch: Clutch | null;
+  housing: string | null;
+}
+
+/** Laying and fertility are credited to the pair that laid. */
+export function layerOf({ clutch }: Egg): Care {
+  return { origin: clutch, pair: clutch.pair, clutch, housing: clutch.housing };
+}
+
+/** Hatching is credited to whoever sat on it last. */
+export function sitterOf(egg: Egg): Care {
+  const place = egg.places.at(-1)?.place;
+  if (place?.kind !== 'nest') {
+    return { origin: egg.clutch, pair: null, clutch: null, housing: place?.kind ?? null };
+  }
+  const { pair, clutch } = place;
+  return { origin: egg.clutch, pair, clutch, housing: clutch?.housing ?? pair.housing };
+}
+
+/** Fledging is credited to whoever fed it until then; of one that did not fledge, until its end or today. */
+export function nestFeederOf(bird: Bird, day: Day): Care | null {
+  return feederOn(bird, bird.fledged?.day ?? bird.fate?.day ?? day);
+}
+
+/** Independence is credited to whoever fed it last. */
+export function lastFeederOf(bird: Bird, day: Day): Care | null {
+  return feederOn(bird, bird.independent?.day ?? bird.fate?.day ?? day);
+}
+
+/** Null for a bird that did not hatch in this room. */
+function feederOn(bird: Bird, day: Day): Care | null {
+  const { clutch: origin, independent } = bird;
+  if (origin === null) return null;
+  const stays = bird.stays.filter(({ from }) => from <= day);
+  // Independence itself is written down as a stay with nobody who feeds.
+  if (independent?.day === day && stays.length > 1 && stays.at(-1)?.nest === null) {
+    while (stays.length > 1 && stays.at(-1)?.from === day && stays.at(-1)?.nest === null) stays.pop();
+  }
+  const stay = stays.at(-1);
+  const byHand = bird.fedBy.findLast((seen) => seen.day <= day)?.by === 'hand';
+  const pair = byHand ? null : (stay?.nest ?? null);
+  return {
+    origin,
+    pair,
+    clutch: pair === null ? null : (stay?.clutch ?? null),
+    housing: stay?.housing ?? origin.housing,
+  };
+}

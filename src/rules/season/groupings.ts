@@ -1,0 +1,82 @@
+import { civilDate } from '../../days.ts';
+import type { Clutch, Pair } from '../../room/model.ts';
+import type { Care } from './care.ts';
+import { begun, type SeasonStart, seasonName, seasonOf } from './seasons.ts';
+
+/** A way to divide a season into groups. */
+export interface Grouping {
+  name: string;
+  /** What it divides by, in a keeper's words. */
+  says: string;
+  /** Whether the group is whoever had the care; else it is the clutch's own, whoever reared its young. */
+  byCare: boolean;
+  /** The group's name; null where nothing was written down, or nobody had the care. */
+  of(care: Care, start: SeasonStart): string | null;
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** Everything that `--by` takes, and `all`, which does not divide. */
+export const groupings = {
+  pair: { name: 'pair', says: 'pair', byCare: true, of: ({ pair }) => pair?.id ?? null },
+  species: { name: 'species', says: 'species', byCare: false, of: ({ origin }) => origin.pair.species },
+  housing: { name: 'housing', says: 'housing', byCare: true, of: ({ housing }) => housing },
+  site: { name: 'site', says: 'nest site', byCare: true, of: siteOf },
+  food: { name: 'food', says: 'food offered at hatching', byCare: true, of: foodOf },
+  hen: { name: 'hen', says: 'hen', byCare: true, of: (care) => parentOf(care, 'hen') },
+  cock: { name: 'cock', says: 'cock', byCare: true, of: (care) => parentOf(care, 'cock') },
+  month: {
+    name: 'month',
+    says: 'month of the first egg',
+    byCare: false,
+    of: ({ origin }) => MONTHS[civilDate(begun(origin)).month - 1] ?? null,
+  },
+  year: {
+    name: 'year',
+    says: 'season',
+    byCare: false,
+    of: ({ origin }, start) => seasonName(seasonOf(begun(origin), start), start),
+  },
+} as const satisfies Record<string, Grouping>;
+
+export type GroupingName = keyof typeof groupings;
+
+export const whole: Grouping = { name: 'all', says: 'all', byCare: false, of: () => '' };
+
+/** Groups in the order of a calendar where they are months, else in natural order; what is unknown comes last. */
+export function inGroupOrder(name: string): (a: string | null, b: string | null) => number {
+  return (a, b) => {
+    if (a === null || b === null) return Number(a === null) - Number(b === null);
+    return name === 'month'
+      ? MONTHS.indexOf(a) - MONTHS.indexOf(b)
+      : a.localeCompare(b, 'en', { numeric: true });
+  };
+}
+
+/** The nest itself (`wicker basket`), else the site that the entries name where a pair has two. */
+function siteOf({ pair, clutch }: Care): string | null {
+  if (pair === null) return null;
+  const day = clutch === null ? Number.POSITIVE_INFINITY : begun(clutch);
+  const told = pair.nestStates.findLast(({ day: seen, site }) => site !== null && seen <= day)?.site;
+  return clutch?.site ?? told ?? null;
+}
+
+/** What was on offer when the first of them hatched, or would have: the kinds, whatever their order. */
+function foodOf({ pair, clutch, origin }: Care): string | null {
+  if (pair === null) return null;
+  const day = hatchDay(clutch ?? origin);
+  const kinds = pair.food.findLast(({ day: from }) => from <= day)?.kinds.map(({ kind }) => kind);
+  return kinds === undefined || kinds.length === 0 ? null : [...new Set(kinds)].sort().join(', ');
+}
+
+function hatchDay(clutch: Clutch): number {
+  const days = clutch.chicks.flatMap(({ hatched }) => hatched?.to ?? []);
+  if (days.length > 0) return Math.min(...days);
+  return begun(clutch) + Math.round(clutch.pair.profile?.incubation?.value.high ?? 0);
+}
+
+/** The bird of that sex: of the clutch's own day, for pairs change mates. */
+function parentOf({ pair, clutch }: Care, sex: 'cock' | 'hen'): string | null {
+  const names = clutch?.[sex] ?? (pair as Pair | null)?.[sex] ?? [];
+  return names.length === 0 ? null : names.join(' or ');
+}
