@@ -31,4 +31,4 @@ function compiled(file) {
   }
 }
 
-module.exports = { load };
+module.exports = load;

@@ -15,7 +15,7 @@ process.on('unhandledRejection', answerFor);
 if (words[0] === '--version' || words[0] === '-V') {
   process.stdout.write(`${version}\n`);
 } else if (existsSync(bundle)) {
-  require('./load.js').load(bundle).main(words, version);
+  require('./load.js')(bundle).main(words, version);
 } else {
   process.stderr.write('nestlog: the program is not built yet; run `npm run build` in its folder first.\n');
   process.exitCode = 2;

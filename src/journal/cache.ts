@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { createHash, randomBytes } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { FileReading, ReadOne } from './record.ts';
@@ -75,7 +75,7 @@ function store(file: string, build: string, now: Record<string, Kept>): void {
   );
   const body = JSON.stringify(slim);
   // Written beside and renamed, so that two runs at once or a crash leave a whole file.
-  const beside = `${file}.${process.pid}`;
+  const beside = `${file}.${randomBytes(6).toString('hex')}`;
   try {
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(beside, `${headOf(build, body)}\n${body}`, { mode: 0o600 });

@@ -49,16 +49,14 @@ export async function withLock<T>(
       if (codeOf(error) !== 'EEXIST') return { refused: `the room’s folder cannot be written to: ${reasonOf(error)}` };
     }
     const held = holderOf(path);
-    if (held === null) continue;
-    if (isDead(held, writer)) breakLock(path, held, mine);
-    else if (tried >= tries) return { refused: busy(held) };
-    else await pause(PAUSE * (0.5 + Math.random()));
+    if (held !== null && isDead(held, writer) && breakLock(path, held, mine)) continue;
+    if (tried >= tries) return { refused: busy(held ?? '') };
+    await pause(PAUSE * (0.5 + Math.random()));
   }
   try {
     return { done: work({ remember: (temporary) => remember(path, temporary) }) };
   } finally {
-    rmSync(traceOf(path), { force: true });
-    if (holderOf(path) === mine) rmSync(path, { force: true });
+    if (holderOf(path) === mine) removeAll([traceOf(path), path]);
   }
 }
 
@@ -95,23 +93,29 @@ function isDead(held: string, writer: Writer): boolean {
 
 /**
  * Takes a dead process's lock away. Who may do so is settled by a second claim that bears the name of the first, so that
- * nobody takes away a lock that came into its place meanwhile.
+ * nobody takes away a lock that came into its place meanwhile. False where another one is at it.
  */
-function breakLock(path: string, held: string, mine: string): void {
+function breakLock(path: string, held: string, mine: string): boolean {
   const right = `${path}.${held.slice(held.indexOf(':') + 1)}`;
   try {
     claim(right, mine);
-  } catch (error) {
-    if (codeOf(error) === 'EEXIST') return;
-    throw error;
+  } catch {
+    return false;
   }
-  if (holderOf(path) === held) {
-    const leftover = holderOf(traceOf(path));
-    if (leftover !== null && HALF_WRITTEN.test(leftover)) rmSync(leftover, { force: true });
-    rmSync(traceOf(path), { force: true });
-    rmSync(path, { force: true });
+  const leftover = holderOf(traceOf(path));
+  const half = leftover !== null && HALF_WRITTEN.test(leftover) ? [leftover] : [];
+  const broken = holderOf(path) === held && removeAll([...half, traceOf(path), path]);
+  return removeAll([right]) && broken;
+}
+
+/** Whether all of them are gone. */
+function removeAll(paths: readonly string[]): boolean {
+  try {
+    for (const path of paths) rmSync(path, { force: true });
+    return true;
+  } catch {
+    return false;
   }
-  rmSync(right, { force: true });
 }
 
 const traceOf = (path: string) => `${path}.writing`;

@@ -102,3 +102,10 @@ test('a folder that is not there has no lock', async () => {
   const locked = await withLock(join(scratch(), 'gone'), writer, () => expect.unreachable());
   expect(locked).toEqual({ refused: 'the room’s folder cannot be written to: it is no longer there' });
 });
+
+test('something else of that name is not waited for forever either', async () => {
+  const folder = scratch();
+  mkdirSync(join(folder, '.nestlog.lock'));
+  const locked = await withLock(folder, writer, () => expect.unreachable(), 2);
+  expect(locked).toEqual({ refused: expect.stringContaining('another program') });
+});

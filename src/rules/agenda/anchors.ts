@@ -25,9 +25,10 @@ function one(anchor: Anchor | null): Anchor[] {
 }
 
 /** The last egg of a clutch that may still grow. */
-export const lastEgg: FindAnchors = ({ clutch, hatched, where }) => {
+export const lastEgg: FindAnchors = ({ clutch, hatched, where, eggs, stored: kept }) => {
   const egg = clutch?.eggs.at(-1);
-  if (egg === undefined || clutch?.counted !== true || hatched.length > 0 || where !== 'nest') return [];
+  if (egg === undefined || clutch?.counted !== true || hatched.length > 0) return [];
+  if (where !== 'nest' || eggs.length + kept.length === 0) return [];
   return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });
 };
 

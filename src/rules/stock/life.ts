@@ -48,7 +48,7 @@ function independenceAge(profile: Profile | null): number {
 }
 
 /** The last day on which something was written of it. */
-function lastSign(bird: Bird): Day {
+export function lastSign(bird: Bird): Day {
   const days = [
     ...[bird.weights, bird.crops, bird.fedBy, bird.unwell, bird.treated, bird.moult].flatMap((seen) =>
       seen.map(({ day }) => day),

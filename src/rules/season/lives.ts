@@ -1,0 +1,50 @@
+import type { Day } from '../../days.ts';
+import type { Bird } from '../../room/model.ts';
+import type { IntervalLife } from '../../statistics/interval-censored.ts';
+import { lastSign } from '../stock/life.ts';
+
+/** Upper age of independence in days where the species has no profile. */
+const UNKNOWN_INDEPENDENCE = 60;
+/** Entered before any age: it was seen from its hatching on. */
+const FROM_HATCHING = -1;
+
+/** A chick's life by age in days up to independence: dead in (left, right], or last known alive at left. */
+export interface ChickLife extends IntervalLife {
+  bird: Bird;
+}
+
+/** The life of a chick of this room; null where nobody knows when it hatched, or it stands for uncounted ones. */
+export function lifeOf(bird: Bird, day: Day): ChickLife | null {
+  const { hatched, firstSeen, fate, clutch, placeholder } = bird;
+  if (hatched === null || clutch === null || placeholder) return null;
+  const age = (on: Day) => Math.max(0, on - hatched.to);
+  const end = clutch.pair.profile?.independence?.value.high ?? UNKNOWN_INDEPENDENCE;
+  const seen = age(firstSeen ?? hatched.to);
+  const entry = seen === 0 ? FROM_HATCHING : seen;
+  const alive = (until: number): ChickLife => {
+    return { bird, entry, left: Math.min(until, end), right: Number.POSITIVE_INFINITY };
+  };
+  if (fate?.kind === 'gone') return alive(age(fate.day));
+  if (fate?.kind !== 'died') return alive(age(lastAlive(bird, day)));
+  const left = Math.min(age(fate.span.from), age(fate.day)) - 1;
+  return age(fate.day) > end ? alive(Math.max(0, left)) : { bird, entry, left, right: age(fate.day) };
+}
+
+/**
+ * The last day on which it is known to have been alive: something was written of it, or its nest was looked into
+ * while it lay there and nobody missed it.
+ */
+function lastAlive(bird: Bird, day: Day): Day {
+  const nestling = bird.fledged?.day ?? day;
+  const looks = bird.stays.flatMap(({ from, nest, clutch }, i) => {
+    if (nest === null) return [];
+    const until = Math.min(nestling, bird.stays[i + 1]?.from ?? day);
+    const missed = clutch?.mismatches.find(({ what, known, seen }) => what === 'chicks' && seen < known)?.day;
+    return nest.looks
+      .filter(
+        (look) => look.day >= from && look.day <= until && look.day < (missed ?? Number.POSITIVE_INFINITY),
+      )
+      .map((look) => look.day);
+  });
+  return Math.max(lastSign(bird), bird.independent?.day ?? Number.NEGATIVE_INFINITY, ...looks);
+}

@@ -1,0 +1,68 @@
+import { turnbullCurve } from '../../statistics/interval-censored.ts';
+import { kaplanMeier, type Life, type SurvivalStep } from '../../statistics/survival.ts';
+import type { ChickLife } from './lives.ts';
+
+/** How chicks survived by age; one row for each age at which any died. */
+export interface ChickSurvival {
+  rows: SurvivalRow[];
+  /** Some deaths lay between looks more than a day apart, so that their ages are estimated. */
+  estimated: boolean;
+  /** How many chicks were followed. */
+  followed: number;
+}
+
+export interface SurvivalRow extends SurvivalStep {
+  /** The first age at which these deaths can have fallen; `time` is the last. */
+  from: number;
+}
+
+/** Kaplan and Meier's curve where each death is known to the day, else Turnbull's. */
+export function survivalOf(lives: readonly ChickLife[]): ChickSurvival {
+  const estimated = lives.some(({ left, right }) => Number.isFinite(right) && right - left > 1);
+  const rows = estimated
+    ? turnbullCurve(lives).map((step) => ({ ...step, from: step.from + 1 }))
+    : kaplanMeier(lives.map(byDay)).map((step) => ({ ...step, from: step.time }));
+  return { rows, estimated, followed: lives.length };
+}
+
+/** The life with its death on the last day on which it can have been. */
+export function byDay({ entry, left, right }: ChickLife): Life {
+  const died = Number.isFinite(right);
+  return { entry, time: died ? right : left, died };
+}
+
+/** A stretch of ages in which many of the deaths fell. */
+export interface Danger {
+  from: number;
+  to: number;
+  died: number;
+  /** All deaths, and how many were alive when the stretch began. */
+  of: number;
+  atRisk: number;
+}
+
+/** Fewer deaths than this make no pattern. */
+const PATTERN = 3;
+/** A longer stretch than this is no warning. */
+const LONGEST = 7;
+
+/** The shortest stretch of ages in which at least half of the deaths fell; null where there is none worth naming. */
+export function dangerIn({ rows }: ChickSurvival): Danger | null {
+  const of = rows.reduce((sum, { died }) => sum + died, 0);
+  if (Math.round(of) < PATTERN) return null;
+  let best: Danger | null = null;
+  rows.forEach((first, i) => {
+    let died = 0;
+    for (const row of rows.slice(i)) {
+      died += row.died;
+      const length = row.time - first.from;
+      if (died < of / 2 || length >= LONGEST) continue;
+      if (best !== null && length > best.to - best.from) break;
+      if (best === null || length < best.to - best.from || died > best.died) {
+        best = { from: first.from, to: row.time, died, of, atRisk: first.atRisk };
+      }
+      break;
+    }
+  });
+  return best;
+}
