@@ -6,8 +6,8 @@ import { type Recorded, recordText } from '../report/terminal/record.ts';
 import { type Lock, withLock } from '../write/lock.ts';
 import { replaceFile } from '../write/replace.ts';
 import { keepMemory, memoryFile } from '../write/undo.ts';
-import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { type Request, type Trial, tryEntry } from './try-entry.ts';
+import type { CommandDefinition, Context, ExitCode, Output } from './context.ts';
+import { type NoPlace, type Request, type Trial, tryEntry } from './try-entry.ts';
 import { UsageError } from './usage-error.ts';
 import { notWritten, stateFolder, writer } from './writing.ts';
 
@@ -27,7 +27,10 @@ export const definition: CommandDefinition = {
     { line: 'nestlog record LW-1 hatched=2 note="two at noon"', says: 'with a note' },
     { line: 'nestlog record LW-1 laid=1 --date 2026-05-16', says: 'of another day' },
     { line: 'nestlog record LW-20-11 weighed=8.4', says: 'a bird of birds.yaml' },
-    { line: 'nestlog record LW-1 sitting --dry-run', says: 'what would be written, and what it would change' },
+    {
+      line: 'nestlog record LW-1 sitting --dry-run',
+      says: 'what would be written, and what it would change',
+    },
   ],
   arguments: [
     { name: '<pair>', description: 'whose journal: a pair, or a bird of birds.yaml' },
@@ -45,10 +48,17 @@ export async function run(context: Context<RecordOptions>): Promise<ExitCode> {
   const { options, journals, stderr } = context;
   const request = requestOf(context);
   const attempt = () => tryEntry(loadRoom(journals), request);
-  if (options.dryRun) return answer(context, attempt(), 'planned');
+  if (options.dryRun) return show(context, attempt());
   const locked = await withLock(journals, writer, (lock) => write(context, attempt, lock));
-  if ('done' in locked) return locked.done;
-  stderr.write(`nestlog: nothing was written: ${locked.refused}\n`);
+  return 'done' in locked ? locked.done : refuse(stderr, locked);
+}
+
+function show(context: Context<RecordOptions>, trial: Trial | NoPlace): ExitCode {
+  return 'refused' in trial ? refuse(context.stderr, trial) : answer(context, trial, 'planned');
+}
+
+function refuse(stderr: Output, { refused }: NoPlace): ExitCode {
+  stderr.write(`nestlog: nothing was written: ${refused}\n`);
   return 1;
 }
 
@@ -61,10 +71,11 @@ function requestOf({ arguments: words, options, day, today }: Context<RecordOpti
   return { id, words: said, note, day, today };
 }
 
-function write(context: Context<RecordOptions>, attempt: () => Trial, lock: Lock): ExitCode {
+function write(context: Context<RecordOptions>, attempt: () => Trial | NoPlace, lock: Lock): ExitCode {
   const { journals, options, stderr } = context;
   for (let tried = 1; ; tried++) {
     const trial = attempt();
+    if ('refused' in trial) return refuse(stderr, trial);
     const { plan, verdict } = trial;
     const against = verdict.unreadable.length > 0 || (verdict.errors.length > 0 && !options.anyway);
     if (against) return answer(context, trial, 'refused');

@@ -11,7 +11,7 @@ import { createFiles } from '../write/import/create.ts';
 import { judgeFile } from '../write/judge.ts';
 import { type NewFile, type NewPair, pairFile } from '../write/start/pair.ts';
 import { GIT_ATTRIBUTES, PRE_COMMIT, roomFiles } from '../write/start/room.ts';
-import { type Ask, isConversation, withAsking } from './ask.ts';
+import { type Ask, terminal, withAsking } from './ask.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { understandAll } from './room.ts';
 import { isRoom } from './room-folder.ts';
@@ -29,7 +29,10 @@ interface StartOptions {
 export const definition: CommandDefinition = {
   examples: [
     { line: 'nestlog start room', says: 'a room in this folder; asks for its name' },
-    { line: 'nestlog start room finches --name "the finch room" --git', says: 'in a folder of its own, kept in git' },
+    {
+      line: 'nestlog start room finches --name "the finch room" --git',
+      says: 'in a folder of its own, kept in git',
+    },
     { line: 'nestlog start pair LW-4', says: 'a pair’s journal; asks for the rest' },
     {
       line: 'nestlog start pair LW-4 --species "lavender waxbill" --cock LW-19-04 --hen LW-20-11',
@@ -52,10 +55,10 @@ export const definition: CommandDefinition = {
 };
 
 /** Begins a room or a journal. What is there already is never touched: exit code 1. */
-export function run(context: Context<StartOptions>, conversation = isConversation()): Promise<ExitCode> {
+export async function run(context: Context<StartOptions>, ends = terminal()): Promise<ExitCode> {
   const [what] = context.arguments;
   if (what !== 'room' && what !== 'pair') throw new UsageError(`start room, or start pair; not \`${what}\``);
-  return withAsking(conversation && !context.json, (ask) =>
+  return withAsking(context.json ? null : ends, (ask) =>
     what === 'room' ? startRoom(context, ask) : startPair(context, ask),
   );
 }
@@ -86,7 +89,8 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
   const { options, journals: folder, day, today, stderr } = context;
   if (!isRoom(folder)) throw new UsageError('No room here; `nestlog start room` begins one.');
   const pair = context.arguments[1] ?? (await ask('Which id is the pair to have, such as LW-4?'));
-  if (pair === null) throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
+  if (pair === null)
+    throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
   const species = options.species ?? (await ask('Which species?'));
   if (species === null) throw new UsageError('which species? Such as --species "lavender waxbill"');
   const said: NewPair = {
@@ -102,7 +106,9 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
   const found = judgeFile(file.path, understandAll(record, { day, today }).findings);
   const layout = { sources: record.sources, width: stderr.width, styles: styles(stderr.color), perFile: 10 };
   if (found.errors.length > 0) {
-    stderr.write(`nestlog: nothing was written: the journal would not be sound.\n\n${findingsText(found.errors, layout)}`);
+    stderr.write(
+      `nestlog: nothing was written: the journal would not be sound.\n\n${findingsText(found.errors, layout)}`,
+    );
     return 1;
   }
   if (found.hints.length > 0) stderr.write(`${findingsText(found.hints, layout)}\n`);

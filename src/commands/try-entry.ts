@@ -5,7 +5,14 @@ import type { Fields } from '../journal/nodes.ts';
 import { pairLog } from '../journal/pair-journal.ts';
 import { lineOf } from '../journal/print.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
-import { type FileReading, type ReadOne, type RoomRecord, readFile, readRoom, type SourceFile } from '../journal/record.ts';
+import {
+  type FileReading,
+  type ReadOne,
+  type RoomRecord,
+  readFile,
+  readRoom,
+  type SourceFile,
+} from '../journal/record.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
 import { broodsOf } from '../rules/brood.ts';
@@ -38,6 +45,9 @@ export interface Trial {
   sources: ReadonlyMap<string, string>;
 }
 
+/** What a byte that is no UTF-8 was turned into when the file was read: written back, it would be lost. */
+const LOST = '\ufffd';
+
 /** Days ahead in which tasks are compared: beyond any that is foreseen. */
 const HORIZON = 1000;
 
@@ -57,18 +67,34 @@ interface Place {
   grammar: VisitGrammar;
 }
 
+/** Where a file cannot take an entry at all: why, and what its keeper can do. */
+export interface NoPlace {
+  refused: string;
+}
+
 /**
  * Tries an entry on the room: a plan, checked against the whole history, later entries included. A `UsageError` where
  * there is nothing to plan: an unknown id, words that make no entry.
  */
-export function tryEntry(files: readonly SourceFile[], request: Request): Trial {
+export function tryEntry(files: readonly SourceFile[], request: Request): Trial | NoPlace {
   const read = readOnce();
   const before = viewOf(files, request, read);
   const place = placeOf(files, before, request.id);
   const spoken = entryOfWords(request.words, { ...request, grammar: place.grammar });
   if ('wrong' in spoken) throw new UsageError(spoken.wrong);
+  if (place.file.text.includes(LOST)) {
+    return {
+      refused: `${place.file.path} has letters that are no UTF-8; save it as UTF-8 in your editor first`,
+    };
+  }
+  if (planEntry(place.file, place.target, spoken.entry) === null) {
+    const line = lineOf(spoken.entry);
+    return {
+      refused: `${place.file.path} has no log that a line can be added to; add it yourself:\n  ${line}`,
+    };
+  }
   const attempt = (entry: Fields) => {
-    const plan = planned(place, entry);
+    const plan = planEntry(place.file, place.target, entry) as EntryPlan;
     const after = viewOf(
       files.map((file) => (file === place.file ? { path: file.path, text: plan.after } : file)),
       request,
@@ -117,14 +143,6 @@ function placeOf(files: readonly SourceFile[], { record, whole }: View, id: stri
   return pair === undefined
     ? { target: { of: 'bird', id }, file, grammar: birdLog }
     : { target: { of: 'pair' }, file, grammar: pairLog };
-}
-
-function planned({ file, target }: Place, entry: Fields): EntryPlan {
-  const plan = planEntry(file, target, entry);
-  if (plan !== null) return plan;
-  throw new UsageError(
-    `${file.path} is written in a way to which no entry can be added safely; add this line to its log yourself:\n  ${lineOf(entry)}`,
-  );
 }
 
 function unknown(id: string, { birds }: RoomRecord, { pairs }: Room): string {

@@ -56,7 +56,13 @@ function nameOf(sighting: Sighting): string {
 /** What was said, without where it stands: of two alike it does not matter which comes first. */
 function said(sighting: Sighting): string {
   const { key, value } = sighting.observation;
-  const text = JSON.stringify(value, (name, inner) => (name === 'at' ? undefined : inner));
-  const clutch = sighting.of === 'pair' ? (sighting.entry.clutch?.number ?? '') : '';
-  return `${key} ${clutch} ${text}`;
+  const text = JSON.stringify(value, (name, inner) => (name === 'at' && isPlace(inner) ? undefined : inner));
+  if (sighting.of === 'bird') return `${key} ${text}`;
+  const { clutch, site, after } = sighting.entry;
+  return [key, clutch?.number ?? '', site?.text ?? '', after?.day ?? '', after?.time ?? '', text].join(' ');
+}
+
+/** `at` also says whom a bird chases. */
+function isPlace(inner: unknown): boolean {
+  return typeof inner === 'object' && inner !== null && 'file' in inner;
 }

@@ -6,6 +6,7 @@ import type { Bird, Clutch, Egg, Pair } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Durations } from './durations.ts';
 import type { Duration } from './forecast/duration.ts';
+import type { DurationKind } from './forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from './forecast/window.ts';
 
 /** A forecast window and the duration that it rests on. */
@@ -82,13 +83,13 @@ function makeBrood(
     const clock = eggClock(egg, room.day);
     return clock === null ? [] : [{ egg, clock }];
   });
-  const species = profile?.species ?? pair.species ?? '';
   const running = clocks.filter(({ clock }) => clock.running);
+  const ownProfile = (one: Egg | Bird) => one.clutch?.pair.profile ?? profile;
   const incubation = (some: typeof clocks) =>
     expected(
-      profile?.incubation?.value,
-      (range) => durations('incubation', species, range),
-      some.map(({ clock }) => clock.start),
+      durations,
+      'incubation',
+      some.map(({ egg, clock }) => ({ start: clock.start, profile: ownProfile(egg) })),
     );
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
@@ -107,22 +108,38 @@ function makeBrood(
     hatch: incubation(running.filter(({ egg }) => mayHatch(egg))),
     term: incubation(running),
     fledge: expected(
-      profile?.fledging?.value,
-      (range) => durations('fledging', species, range),
-      nestlings.flatMap((bird) => hatchedOn(bird) ?? []),
+      durations,
+      'fledging',
+      nestlings.flatMap((bird) => {
+        const start = hatchedOn(bird);
+        return start === null ? [] : [{ start, profile: ownProfile(bird) }];
+      }),
     ),
   };
 }
 
-function expected<R>(
-  range: R | undefined,
-  duration: (range: R) => Duration,
-  starts: Span[],
+/** Guests of another species take their own time; what the forecast rests on is what makes its first day. */
+function expected(
+  durations: Durations,
+  kind: DurationKind,
+  starts: { start: Span; profile: Profile | null }[],
 ): Expected | null {
-  if (range === undefined) return null;
-  const known = duration(range);
-  const window = windowOf(known, starts);
-  return window === null ? null : { ...window, duration: known };
+  const windows = [...new Set(starts.map(({ profile }) => profile))].flatMap((profile) => {
+    const range = profile?.[kind]?.value;
+    if (profile === null || range === undefined) return [];
+    const duration = durations(kind, profile.species, range);
+    const own = starts.filter((one) => one.profile === profile).map(({ start }) => start);
+    const window = windowOf(duration, own);
+    return window === null ? [] : [{ ...window, duration }];
+  });
+  const first = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
+  return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };
+}
+
+/** Profiles of the species that may hatch here. */
+export function profilesToHatch({ eggs, profile }: Brood): Profile[] {
+  const all = eggs.filter(mayHatch).map((egg) => egg.clutch.pair.profile ?? profile);
+  return [...new Set(all)].filter((one) => one !== null);
 }
 
 /** Neither the lamp nor anything else has ruled it out. */

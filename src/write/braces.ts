@@ -22,7 +22,8 @@ export function flowEnd(text: string, open: number): FlowEnd | null {
     }
     if (OPENING.includes(sign)) depth++;
     else if (CLOSING.includes(sign) && --depth === 0) return { last, sign: text[last - 1] as string };
-    else if ((sign === '"' || sign === "'") && /[\s[{,:]/.test(text[at - 1] ?? '')) at = endOfQuotes(text, at);
+    else if ((sign === '"' || sign === "'") && /[\s[{,:]/.test(text[at - 1] ?? ''))
+      at = endOfQuotes(text, at);
     last = at + 1;
   }
   return null;

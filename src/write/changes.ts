@@ -23,8 +23,12 @@ export function changesOf(before: MorningLines, after: MorningLines): Changes {
     return index < 0 ? undefined : gone.splice(index, 1)[0];
   };
   // What did not move is taken out first, so that of several alike the right one is told as moved.
-  const other = after.items.filter((item) => take((known) => sameTask(known, item) && sameDays(known, item)) === undefined);
-  const warnings = after.warnings.filter((warning) => !before.warnings.some((known) => sameWarning(known, warning)));
+  const other = after.items.filter(
+    (item) => take((known) => sameTask(known, item) && sameDays(known, item)) === undefined,
+  );
+  const warnings = after.warnings.filter(
+    (warning) => !before.warnings.some((known) => sameWarning(known, warning)),
+  );
   const changes: Changes = { warnings, gone, begun: [], moved: [] };
   for (const to of other) {
     const from = take((known) => sameTask(known, to));
@@ -44,5 +48,11 @@ function sameDays(a: AgendaItem, b: AgendaItem): boolean {
 
 /** A warning that presses more than before is a new one. */
 function sameWarning(a: WarningLine, b: WarningLine): boolean {
-  return a.kind === b.kind && a.level === b.level && a.pair === b.pair && a.bird === b.bird && a.clutch === b.clutch;
+  return (
+    a.kind === b.kind &&
+    a.level === b.level &&
+    a.pair === b.pair &&
+    a.bird === b.bird &&
+    a.clutch === b.clutch
+  );
 }

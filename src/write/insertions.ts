@@ -40,7 +40,13 @@ export function insertionsOf(text: string, owner: Fields, entry: Fields, root: b
 }
 
 /** The log's first entry, and its key before it. */
-function beginLog(text: string, lines: readonly Line[], owner: Fields, entry: Fields, root: boolean): Insertion[] {
+function beginLog(
+  text: string,
+  lines: readonly Line[],
+  owner: Fields,
+  entry: Fields,
+  root: boolean,
+): Insertion[] {
   if (owner.style === 'flow') {
     const end = flowEnd(text, offsetOf(text, lines, owner.at));
     const log = `log: [${lineOf(entry).slice(2)}]`;
@@ -80,14 +86,24 @@ function separated(sign: string, item: string, gap = ' '): string {
   return sign === ',' ? `${gap}${item}` : `,${gap}${item}`;
 }
 
-function itemLines(entry: Fields, like: Node | undefined, { before, behind }: { before: string; behind: string }) {
-  if (!(like instanceof Fields && like.style === 'block')) return [`${before}-${behind}${lineOf(entry).slice(2)}`];
+function itemLines(
+  entry: Fields,
+  like: Node | undefined,
+  { before, behind }: { before: string; behind: string },
+) {
+  if (!(like instanceof Fields && like.style === 'block'))
+    return [`${before}-${behind}${lineOf(entry).slice(2)}`];
   const hanging = `${before} ${' '.repeat(behind.length)}`;
   return blockOf(entry).map((line, index) => `${index === 0 ? `${before}-${behind}` : hanging}${line}`);
 }
 
 /** A file that ends without a line end goes on to do so. */
-function behindLine(text: string, lines: readonly Line[], end: number, written: readonly string[]): Insertion {
+function behindLine(
+  text: string,
+  lines: readonly Line[],
+  end: number,
+  written: readonly string[],
+): Insertion {
   const eol = lineEndAt(text, lines, end);
   const line = lines[end];
   if (line === undefined) return { at: text.length, text: written.map((one) => one + eol).join('') };

@@ -1,5 +1,5 @@
-import { kindOf } from '../findings/codes.ts';
 import { readingCodes } from '../findings/codes/reading.ts';
+import { kindOf } from '../findings/codes.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { EntryPlan } from './plan.ts';
 
@@ -13,7 +13,10 @@ export interface Verdict {
 }
 
 /** What was read but cannot be true: a keeper who knows better may write it. */
-const READ_ALL_THE_SAME: readonly string[] = ['future-date', 'after-later'] satisfies (keyof typeof readingCodes)[];
+const READ_ALL_THE_SAME: readonly string[] = [
+  'future-date',
+  'after-later',
+] satisfies (keyof typeof readingCodes)[];
 
 /** Compares what was found before an entry with what is found with it. */
 export function judge(plan: EntryPlan, before: readonly Finding[], after: readonly Finding[]): Verdict {
@@ -32,7 +35,11 @@ export function judge(plan: EntryPlan, before: readonly Finding[], after: readon
   const errors = fresh.filter(
     (finding) => !isUnreadable(finding) && (isError(finding) || finding.code === 'same-entry'),
   );
-  return { unreadable, errors, hints: fresh.filter((finding) => !isError(finding) && !errors.includes(finding)) };
+  return {
+    unreadable,
+    errors,
+    hints: fresh.filter((finding) => !isError(finding) && !errors.includes(finding)),
+  };
 }
 
 const isError = (finding: Finding) => kindOf(finding).level === 'error';

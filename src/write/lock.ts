@@ -20,8 +20,8 @@ export interface Lock {
 /** What was done under the lock, or why it was not had: nothing was done then. */
 export type Locked<T> = { done: T } | { refused: string };
 
-/** How long another one's writing is waited for: about ten seconds. A write takes some hundredths of one. */
-const TRIES = 2000;
+/** How long another one's writing is waited for: about three seconds. A write takes some hundredths of one. */
+const TRIES = 600;
 const PAUSE = 5;
 
 const NAME = '.nestlog.lock';
@@ -46,7 +46,8 @@ export async function withLock<T>(
       claim(path, mine);
       break;
     } catch (error) {
-      if (codeOf(error) !== 'EEXIST') return { refused: `the room’s folder cannot be written to: ${reasonOf(error)}` };
+      if (codeOf(error) !== 'EEXIST')
+        return { refused: `the room’s folder cannot be written to: ${reasonOf(error)}` };
     }
     const held = holderOf(path);
     if (held !== null && isDead(held, writer) && breakLock(path, held, mine)) continue;
@@ -131,6 +132,7 @@ function remember(path: string, temporary: string): void {
 
 function busy(held: string): string {
   const [, pid, host] = /^(\d+)@([^:]*):/.exec(held) ?? [];
-  const who = pid === undefined ? 'another program' : `process ${pid}${host === hostname() ? '' : ` on ${host}`}`;
+  const who =
+    pid === undefined ? 'another program' : `process ${pid}${host === hostname() ? '' : ` on ${host}`}`;
   return `${who} is writing to this room; if none is, take ${NAME} out of the room’s folder`;
 }

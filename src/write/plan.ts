@@ -29,7 +29,11 @@ const BYTE_ORDER_MARK = '\ufeff';
  * Plans an entry at the end of a log. Every other byte stays. The planned text is read again: the plan is made only if it
  * says all that the file said, and the new entry, and nothing else. Null where no place for it is found.
  */
-export function planEntry(file: { path: string; text: string }, target: Target, entry: Fields): EntryPlan | null {
+export function planEntry(
+  file: { path: string; text: string },
+  target: Target,
+  entry: Fields,
+): EntryPlan | null {
   const { path, text: before } = file;
   const shape = target.of === 'pair' ? pairShape : birdsShape;
   const mark = before.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : '';
@@ -51,7 +55,9 @@ export function planEntry(file: { path: string; text: string }, target: Target, 
 /** The mapping that has the log. */
 function ownerOf(root: Fields, target: Target): Fields | null {
   if (target.of === 'pair') return root;
-  const birds = root.pairs.flatMap(([key, list]) => (key.text === 'birds' && list instanceof List ? list.items : []));
+  const birds = root.pairs.flatMap(([key, list]) =>
+    key.text === 'birds' && list instanceof List ? list.items : [],
+  );
   return birds.find((bird): bird is Fields => bird instanceof Fields && nameOf(bird) === target.id) ?? null;
 }
 
@@ -90,5 +96,8 @@ function newLines(after: string, at: number, inserted: string): { lines: string[
   const all = linesOf(after);
   const first = all.findLastIndex((line) => line.from <= from);
   const last = all.findLastIndex((line) => line.from < to);
-  return { lines: all.slice(first, last + 1).map((line) => after.slice(line.from, line.to)), line: first + 1 };
+  return {
+    lines: all.slice(first, last + 1).map((line) => after.slice(line.from, line.to)),
+    line: first + 1,
+  };
 }

@@ -46,14 +46,15 @@ export function entryOfWords(words: readonly string[], { day, note, grammar }: F
   for (const [key, ofKey] of byKey(read)) {
     const wrong = clash(key, ofKey);
     if (wrong !== null) return { wrong };
-    pairs.push([text(key), valueOf(key, ofKey, grammar)]);
+    pairs.push([text(key), saidFor(key, ofKey, grammar)]);
   }
   return { entry: new Fields(inOrder(pairs, grammar), NOWHERE) };
 }
 
 function wordOf(said: string): Word | string {
   const [, key, part, value] = WORD.exec(said.trim()) ?? [];
-  if (key === undefined) return `\`${said}\` is no observation; write it as laid=1, candled.fertile=e1,e3 or paired`;
+  if (key === undefined)
+    return `\`${said}\` is no observation; write it as laid=1, candled.fertile=e1,e3 or paired`;
   if (key === 'date') return 'the day is given by --date';
   if (part !== undefined && (value ?? '').trim() === '')
     return `\`${key}.${part}\` lacks its value: \`${key}.${part}=…\``;
@@ -79,7 +80,11 @@ function clash(key: string, words: readonly Word[]): string | null {
 }
 
 /** Lists where the grammar takes them; words where a comma is a comma. */
-function valueOf(key: string, words: readonly [Word, ...Word[]], { observations, circumstances }: VisitGrammar): Node {
+function saidFor(
+  key: string,
+  words: readonly [Word, ...Word[]],
+  { observations, circumstances }: VisitGrammar,
+): Node {
   const listed = nodeOf(words, true);
   if ((circumstances as readonly string[]).includes(key)) return nodeOf(words, false);
   const definition = Object.hasOwn(observations, key) ? observations[key] : undefined;

@@ -4,7 +4,9 @@ import { changesOf } from '../../src/write/changes.ts';
 import { agenda } from '../rooms.ts';
 
 const HEAD = 'pair: LW-1\nspecies: lavender waxbill\nlog:\n';
-const LAID = ['2026-03-01', '2026-03-02', '2026-03-03', '2026-03-04'].map((date) => `  - {date: ${date}, laid: 1}\n`).join('');
+const LAID = ['2026-03-01', '2026-03-02', '2026-03-03', '2026-03-04']
+  .map((date) => `  - {date: ${date}, laid: 1}\n`)
+  .join('');
 
 /** What one more entry changes, as task names. */
 function changed(log: string, entry: string, on: string) {
@@ -24,25 +26,48 @@ test('sitting that was seen is no longer to be confirmed, and dates move with it
 });
 
 test('a hatching brings the tasks of chicks', () => {
-  const { begun } = changed(`${LAID}  - {date: 2026-03-04, sitting}\n`, '{date: 2026-03-16, hatched: 2}', '2026-03-16');
+  const { begun } = changed(
+    `${LAID}  - {date: 2026-03-04, sitting}\n`,
+    '{date: 2026-03-16, hatched: 2}',
+    '2026-03-16',
+  );
   expect(begun).toEqual(expect.arrayContaining(['ring', 'fledge', 'independent']));
 });
 
 test('a note changes nothing', () => {
-  expect(changed(LAID, '{date: 2026-03-05, note: "rain"}', '2026-03-06')).toEqual({ gone: [], begun: [], moved: [] });
+  expect(changed(LAID, '{date: 2026-03-05, note: "rain"}', '2026-03-06')).toEqual({
+    gone: [],
+    begun: [],
+    moved: [],
+  });
 });
 
-const task = (from: number): AgendaItem => ({ ...(agenda({ 'LW-1': HEAD + LAID }, '2026-03-06')[0] as AgendaItem), from });
+const task = (from: number): AgendaItem => ({
+  ...(agenda({ 'LW-1': HEAD + LAID }, '2026-03-06')[0] as AgendaItem),
+  from,
+});
 
 test('of several alike, those that stay are not told as moved', () => {
-  const { moved, gone } = changesOf({ items: [task(1), task(2)], warnings: [] }, { items: [task(2)], warnings: [] });
+  const { moved, gone } = changesOf(
+    { items: [task(1), task(2)], warnings: [] },
+    { items: [task(2)], warnings: [] },
+  );
   expect(moved).toEqual([]);
   expect(gone).toEqual([task(1)]);
 });
 
 test('a warning is new where it was not there, or pressed less', () => {
   const warning: WarningLine = {
-    ...{ kind: 'unwell', level: 'watch', pair: 'LW-1', bird: null, clutch: null, date: 0, text: '', check: '' },
+    ...{
+      kind: 'unwell',
+      level: 'watch',
+      pair: 'LW-1',
+      bird: null,
+      clutch: null,
+      date: 0,
+      text: '',
+      check: '',
+    },
   };
   const act: WarningLine = { ...warning, level: 'act' };
   const before = { items: [], warnings: [warning] };

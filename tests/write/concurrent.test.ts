@@ -7,7 +7,9 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { readFile } from '../../src/journal/record.ts';
-import { APPENDER, bundled, scratch } from './bundled.ts';
+import { APPENDER, workshop } from './workshop.ts';
+
+const { bundled, scratch } = workshop();
 
 const EACH = Number(process.env.NESTLOG_APPENDS ?? 60);
 const KILLS = 12;
@@ -47,7 +49,8 @@ function append(folder: string, name: string, count: number, killedAfter?: numbe
   let said = 0;
   child.stdout.on('data', (data: Buffer) => {
     said += data.toString().split('\n').length - 1;
-    if (killedAfter !== undefined && said >= killedAfter) setTimeout(() => child.kill('SIGKILL'), Math.random() * 8);
+    if (killedAfter !== undefined && said >= killedAfter)
+      setTimeout(() => child.kill('SIGKILL'), Math.random() * 8);
   });
   return new Promise((resolve) => child.on('close', resolve));
 }
@@ -60,7 +63,9 @@ test('all entries of two processes at once are there, and none is torn', { timeo
   expectTidy(folder);
 });
 
-test('killed at any moment, all is whole, and the next one writes and tidies up', { timeout: 60_000 }, async () => {
+test('killed at any moment, all is whole, and the next one writes and tidies up', {
+  timeout: 60_000,
+}, async () => {
   const folder = room();
   let done: string[] = [];
   for (let i = 0; i < KILLS; i++) {

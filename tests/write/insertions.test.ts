@@ -19,9 +19,17 @@ describe('the new entry follows the style of the last one', () => {
     ['no indent', 'pair: A\nlog:\n- {date: 2026-03-01, paired}\n', `«- ${LAID}\n»`],
     ['a wide indent', 'pair: A\nlog:\n     -  {date: 2026-03-01, paired}\n', `«     -  ${LAID}\n»`],
     ['a key a line', 'pair: A\nlog:\n  - date: 2026-03-01\n    paired:\n', `«  - ${BLOCK}\n    laid: 1\n»`],
-    ['a dash of its own', 'pair: A\nlog:\n  -\n    date: 2026-03-01\n    paired:\n', `«  - ${BLOCK}\n    laid: 1\n»`],
+    [
+      'a dash of its own',
+      'pair: A\nlog:\n  -\n    date: 2026-03-01\n    paired:\n',
+      `«  - ${BLOCK}\n    laid: 1\n»`,
+    ],
     ['line ends of Windows', 'pair: A\r\nlog:\r\n  - {date: 2026-03-01, paired}\r\n', `«  - ${LAID}\r\n»`],
-    ['a key a line, of Windows', 'pair: A\r\nlog:\r\n- date: 2026-03-01\r\n  paired:\r\n', `«- ${BLOCK}\r\n  laid: 1\r\n»`],
+    [
+      'a key a line, of Windows',
+      'pair: A\r\nlog:\r\n- date: 2026-03-01\r\n  paired:\r\n',
+      `«- ${BLOCK}\r\n  laid: 1\r\n»`,
+    ],
     ['line ends of old Macs', 'pair: A\rlog:\r  - {date: 2026-03-01, paired}\r', `«  - ${LAID}\r»`],
     ['no last line end', 'pair: A\nlog:\n  - {date: 2026-03-01, paired}', `«\n  - ${LAID}»`],
     ['no last line end, Windows', 'pair: A\r\nlog:\r\n  - {date: 2026-03-01, paired}', `«\r\n  - ${LAID}»`],
@@ -39,8 +47,16 @@ describe('the log need not be the end of the file, nor have an entry', () => {
     ['empty', 'pair: A\nlog:\n', 'housing: cage 1\n'],
     ['empty, with a comment', 'pair: A\nlog: # what I saw\n  # one line a visit\n', ''],
     ['an end mark', 'pair: A\nlog:\n  - {date: 2026-03-01, paired}\n', '...\n'],
-    ['a note of several lines', 'pair: A\nlog:\n  - {date: 2026-03-01, note: "a\n     b"}\n', 'housing: cage 1\n'],
-    ['an unreadable entry', 'pair: A\nlog:\n  - {date: 2026-03-01, paired}\n  - {date: 2026-03-02, [}\n', '# the end\n'],
+    [
+      'a note of several lines',
+      'pair: A\nlog:\n  - {date: 2026-03-01, note: "a\n     b"}\n',
+      'housing: cage 1\n',
+    ],
+    [
+      'an unreadable entry',
+      'pair: A\nlog:\n  - {date: 2026-03-01, paired}\n  - {date: 2026-03-02, [}\n',
+      '# the end\n',
+    ],
     ['a byte order mark', '\ufeffpair: A\nlog:\n  - {date: 2026-03-01, paired}\n', ''],
   ])('%s', (_, before, behind) => {
     expect(added(before + behind)).toBe(`${before}«  - ${LAID}\n»${behind}`);
@@ -60,7 +76,10 @@ describe('the log need not be the end of the file, nor have an entry', () => {
 describe('a log in brackets gets its entry inside', () => {
   test.each([
     ['pair: A\nlog: []\n', `pair: A\nlog: [«${LAID}»]\n`],
-    ['pair: A\nlog: [{date: 2026-03-01, paired}]\n', `pair: A\nlog: [{date: 2026-03-01, paired}«, ${LAID}»]\n`],
+    [
+      'pair: A\nlog: [{date: 2026-03-01, paired}]\n',
+      `pair: A\nlog: [{date: 2026-03-01, paired}«, ${LAID}»]\n`,
+    ],
     [
       'pair: A\nlog: [\n  {date: 2026-03-01, paired}, # a\n]\n',
       `pair: A\nlog: [\n  {date: 2026-03-01, paired},«\n  ${LAID}» # a\n]\n`,
@@ -93,5 +112,7 @@ describe('a bird of the list', () => {
 
 test('an empty observation of a log with a key a line has its colon', () => {
   const text = 'pair: A\nlog:\n  - date: 2026-03-01\n    paired:\n';
-  expect(added(text, ['sitting', 'note=a: b'])).toBe(`${text}«  - ${BLOCK}\n    sitting:\n    note: "a: b"\n»`);
+  expect(added(text, ['sitting', 'note=a: b'])).toBe(
+    `${text}«  - ${BLOCK}\n    sitting:\n    note: "a: b"\n»`,
+  );
 });

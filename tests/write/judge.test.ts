@@ -5,15 +5,25 @@ import type { EntryPlan } from '../../src/write/plan.ts';
 import { planned } from './planned.ts';
 
 /** The new entry becomes line 4. */
-const plan = planned('pair: LW-1\nlog:\n  - {date: 2026-03-01, paired}\nhousing: cage 1\n', ['laid=1']) as EntryPlan;
+const plan = planned('pair: LW-1\nlog:\n  - {date: 2026-03-01, paired}\nhousing: cage 1\n', [
+  'laid=1',
+]) as EntryPlan;
 
 function finding(code: Finding['code'], line: number, args: Finding['args'] = {}, file = plan.path): Finding {
   return { code, at: { file, line, column: 1, length: 1 }, args };
 }
 
 test('what was wrong before speaks against nothing, though its line has moved', () => {
-  const before = [finding('impossible', 3), finding('impossible', 4), finding('ring-twice', 9, {}, 'birds.yaml')];
-  const after = [finding('impossible', 3), finding('impossible', 5), finding('ring-twice', 9, {}, 'birds.yaml')];
+  const before = [
+    finding('impossible', 3),
+    finding('impossible', 4),
+    finding('ring-twice', 9, {}, 'birds.yaml'),
+  ];
+  const after = [
+    finding('impossible', 3),
+    finding('impossible', 5),
+    finding('ring-twice', 9, {}, 'birds.yaml'),
+  ];
   expect(judge(plan, before, after)).toEqual({ unreadable: [], errors: [], hints: [] });
 });
 
@@ -23,7 +33,9 @@ test('a line that a sentence names may have moved as well', () => {
 });
 
 test('what was there once and is there twice is new', () => {
-  expect(judge(plan, [finding('impossible', 3)], [finding('impossible', 3), finding('impossible', 3)]).errors).toHaveLength(1);
+  expect(
+    judge(plan, [finding('impossible', 3)], [finding('impossible', 3), finding('impossible', 3)]).errors,
+  ).toHaveLength(1);
 });
 
 test('what cannot be read, what cannot be true and what is doubtful are told apart', () => {
@@ -42,6 +54,10 @@ test('an entry that stands there already speaks against itself', () => {
 });
 
 test('of a new file only its own findings count', () => {
-  const found = [finding('pair-twice', 2), finding('unknown-species', 3), finding('impossible', 3, {}, 'pairs/LW-2.yaml')];
+  const found = [
+    finding('pair-twice', 2),
+    finding('unknown-species', 3),
+    finding('impossible', 3, {}, 'pairs/LW-2.yaml'),
+  ];
   expect(judgeFile(plan.path, found)).toEqual({ errors: [found[0]], hints: [found[1]] });
 });

@@ -3,7 +3,9 @@ import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { type Writer, withLock } from '../../src/write/lock.ts';
-import { scratch } from './bundled.ts';
+import { workshop } from './workshop.ts';
+
+const { scratch } = workshop();
 
 const DEAD = 4_000_001;
 const ALIVE = 4_000_002;
@@ -43,7 +45,9 @@ test('one that goes on is not waited for forever, and nothing is done', async ()
   const folder = scratch();
   held(folder, ALIVE);
   const locked = await withLock(folder, writer, () => expect.unreachable(), 3);
-  expect(locked).toEqual({ refused: expect.stringMatching(/^process 4000002 is writing to this room; .*\.nestlog\.lock/) });
+  expect(locked).toEqual({
+    refused: expect.stringMatching(/^process 4000002 is writing to this room; .*\.nestlog\.lock/),
+  });
   expect(readdirSync(folder)).toEqual(['.nestlog.lock']);
 });
 

@@ -5,7 +5,7 @@ test.each([
   ['LW-1', 'LW-1'],
   ['Prachtfinken 3', 'Prachtfinken-3'],
   ['雀-1', '雀-1'],
-  ['../../LW', '-LW'],
+  ['../../LW', '--..-LW'],
   ['.hidden', '-hidden'],
   ['a:b*c?', 'a-b-c-'],
 ])('the journal of %s is %s.yaml', (pair, name) => {

@@ -8,7 +8,9 @@ import { planned } from './planned.ts';
 /** What a journal's entries say, without their places. */
 function entriesOf(text: string): string[] {
   const entries = readFile('pairs/LW-1.yaml', text).says.journal?.entries ?? [];
-  return entries.map((entry) => JSON.stringify(entry, (key, value) => (/^(at|dateAt)$/.test(key) ? undefined : value)));
+  return entries.map((entry) =>
+    JSON.stringify(entry, (key, value) => (/^(at|dateAt)$/.test(key) ? undefined : value)),
+  );
 }
 
 const word = fc.stringMatching(/^[\p{L}\p{N}]{1,8}$/u);
@@ -21,30 +23,48 @@ const comment = fc.tuple(word, word).map((words) => `# ${words.join(': ')}`);
 
 /** What a keeper writes of one visit, as keys with values. */
 const visit = fc
-  .tuple(date, fc.constantFrom('paired', 'laid: 1', 'candled: {clear: [e1, e2]}', 'heard: begging', 'sitting'), note)
+  .tuple(
+    date,
+    fc.constantFrom('paired', 'laid: 1', 'candled: {clear: [e1, e2]}', 'heard: begging', 'sitting'),
+    note,
+  )
   .map(([day, saw, said]) => [`date: ${day}`, saw, `note: ${said}`]);
 
 /** One item of a log, a line or several, in its style. */
 const item = (indent: string, gap: string) =>
   fc.oneof(
-    { weight: 5, arbitrary: fc.tuple(visit, blanks).map(([keys, end]) => [`${indent}-${gap}{${keys.join(', ')}}${end}`]) },
+    {
+      weight: 5,
+      arbitrary: fc.tuple(visit, blanks).map(([keys, end]) => [`${indent}-${gap}{${keys.join(', ')}}${end}`]),
+    },
     {
       weight: 3,
       arbitrary: visit.map(([first, second = '', ...rest]) => [
         `${indent}-${gap}${first}`,
-        ...[second.includes(':') ? second : `${second}:`, ...rest].map((key) => `${indent} ${' '.repeat(gap.length)}${key}`),
+        ...[second.includes(':') ? second : `${second}:`, ...rest].map(
+          (key) => `${indent} ${' '.repeat(gap.length)}${key}`,
+        ),
       ]),
     },
     {
       weight: 1,
-      arbitrary: fc.tuple(date, word, word).map(([day, one, two]) => [
-        `${indent}-${gap}date: ${day}`,
-        `${indent} ${' '.repeat(gap.length)}paired:`,
-        `${indent} ${' '.repeat(gap.length)}note: |`,
-        ...[one, '', `# ${two}`].map((line) => (line === '' ? '' : `${indent}     ${' '.repeat(gap.length)}${line}`)),
-      ]),
+      arbitrary: fc
+        .tuple(date, word, word)
+        .map(([day, one, two]) => [
+          `${indent}-${gap}date: ${day}`,
+          `${indent} ${' '.repeat(gap.length)}paired:`,
+          `${indent} ${' '.repeat(gap.length)}note: |`,
+          ...[one, '', `# ${two}`].map((line) =>
+            line === '' ? '' : `${indent}     ${' '.repeat(gap.length)}${line}`,
+          ),
+        ]),
     },
-    { weight: 2, arbitrary: fc.tuple(blanks, comment).map(([before, text]) => [`${before.replaceAll('\t', ' ')}${text}`]) },
+    {
+      weight: 2,
+      arbitrary: fc
+        .tuple(blanks, comment)
+        .map(([before, text]) => [`${before.replaceAll('\t', ' ')}${text}`]),
+    },
     { weight: 1, arbitrary: blanks.map((line) => [line.replaceAll('\t', ' ')]) },
   );
 
@@ -55,7 +75,9 @@ const journal = fc
     top: fc.array(fc.oneof(comment, fc.constant('')), { maxLength: 3 }),
     indent: fc.constantFrom('', ' ', '  ', '    '),
     gap: fc.constantFrom(' ', '  ', '   '),
-    behind: fc.array(fc.constantFrom('housing: flight 2', 'species: lavender waxbill  ', '# the end', ''), { maxLength: 3 }),
+    behind: fc.array(fc.constantFrom('housing: flight 2', 'species: lavender waxbill  ', '# the end', ''), {
+      maxLength: 3,
+    }),
     final: fc.boolean(),
   })
   .chain((style) => fc.tuple(fc.constant(style), fc.array(item(style.indent, style.gap), { maxLength: 8 })))
@@ -74,7 +96,10 @@ describe('for any journal that a keeper may write', () => {
         const { after, at, inserted } = plan;
         const bytes = Buffer.from(after);
         const from = Buffer.byteLength(after.slice(0, at));
-        const rest = Buffer.concat([bytes.subarray(0, from), bytes.subarray(from + Buffer.byteLength(inserted))]);
+        const rest = Buffer.concat([
+          bytes.subarray(0, from),
+          bytes.subarray(from + Buffer.byteLength(inserted)),
+        ]);
         expect(rest.equals(Buffer.from(text))).toBe(true);
       }),
       { numRuns: 400 },
@@ -110,7 +135,9 @@ describe('for any journal that a keeper may write', () => {
 
 test('every journal of the example room takes an entry at the end of its log', () => {
   const pairs = fileURLToPath(new URL('../../journals-example/pairs', import.meta.url));
-  for (const name of readdirSync(pairs, { recursive: true, encoding: 'utf8' }).filter((one) => one.endsWith('.yaml'))) {
+  for (const name of readdirSync(pairs, { recursive: true, encoding: 'utf8' }).filter((one) =>
+    one.endsWith('.yaml'),
+  )) {
     const text = readFileSync(`${pairs}/${name}`, 'utf8');
     expect(planned(text, ['checked']), name).toMatchObject({ lines: ['  - {date: 2026-03-04, checked}'] });
   }
@@ -127,5 +154,8 @@ test('a bird that is not listed has no log', () => {
 
 test('the plan names the new lines and the number of the first', () => {
   const text = 'pair: LW-1\nlog:\n  - date: 2026-03-01\n    paired:';
-  expect(planned(text, ['laid=1'])).toMatchObject({ line: 5, lines: ['  - date: 2026-03-04', '    laid: 1'] });
+  expect(planned(text, ['laid=1'])).toMatchObject({
+    line: 5,
+    lines: ['  - date: 2026-03-04', '    laid: 1'],
+  });
 });

@@ -13,7 +13,9 @@ import {
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { replaceFile } from '../../src/write/replace.ts';
-import { bundled, FAULTS, REPLACER, scratch } from './bundled.ts';
+import { FAULTS, REPLACER, workshop } from './workshop.ts';
+
+const { bundled, scratch } = workshop();
 
 /** Longer than a page of memory and a block of a disk, so that a part of it can be on the disk. */
 const OLD = `${'- {date: 2026-03-01, laid: 1, note: "old"}\n'.repeat(400)}`;
@@ -97,7 +99,9 @@ describe('a file that somebody else changed', () => {
 
   test('while the new text was being written: the same', () => {
     const one = journal();
-    expect(replaceFile(one.file, OLD, NEW, () => writeFileSync(one.file, 'theirs\n'))).toEqual({ state: 'changed' });
+    expect(replaceFile(one.file, OLD, NEW, () => writeFileSync(one.file, 'theirs\n'))).toEqual({
+      state: 'changed',
+    });
     expect(read(one)).toBe('theirs\n');
     expect(readdirSync(one.folder)).toEqual(['LW-1.yaml']);
   });
@@ -129,9 +133,19 @@ describe('when the disk fails, the outcome says which text stands', () => {
   test.each([
     ['writing', 'writeFileSync 1 ENOSPC', { reason: 'the disk is full', stands: 'before' }, OLD],
     ['a file beside it', 'openSync 1 EROFS', { reason: 'the disk can only be read', stands: 'before' }, OLD],
-    ['bringing it to the disk', 'fsyncSync 1 EIO', { reason: 'the disk does not work as it should', stands: 'before' }, OLD],
+    [
+      'bringing it to the disk',
+      'fsyncSync 1 EIO',
+      { reason: 'the disk does not work as it should', stands: 'before' },
+      OLD,
+    ],
     ['renaming', 'renameSync 1 EACCES', { reason: 'permission denied', stands: 'before' }, OLD],
-    ['the folder', 'fsyncSync 3 EIO', { reason: 'the disk does not work as it should', stands: 'after' }, NEW],
+    [
+      'the folder',
+      'fsyncSync 3 EIO',
+      { reason: 'the disk does not work as it should', stands: 'after' },
+      NEW,
+    ],
   ])('%s', (_, what, outcome, text) => {
     const one = journal();
     expect(replace(one, fault(what))).toEqual({ state: 'failed', ...outcome });
@@ -160,7 +174,11 @@ describe('when the disk fails, the outcome says which text stands', () => {
     const { stdout } = spawnSync('unshare', [
       ...['-rm', 'sh', '-c', `${shell} "$@"`, 'sh', process.execPath, program, one.file, ...one.texts],
     ]);
-    expect(JSON.parse(stdout.toString())).toEqual({ state: 'failed', reason: 'the disk is full', stands: 'before' });
+    expect(JSON.parse(stdout.toString())).toEqual({
+      state: 'failed',
+      reason: 'the disk is full',
+      stands: 'before',
+    });
     expect(readFileSync(join(one.around, 'found'), 'utf8') === OLD).toBe(true);
     expect(readFileSync(join(one.around, 'names'), 'utf8')).toBe('LW-1.yaml\n');
   });
@@ -176,7 +194,11 @@ describe('what may not be written stays as it is', () => {
     chmodSync(join(one.around, '..'), 0o755);
     chmodSync(one.file, 0o666);
     chmodSync(one.folder, 0o555);
-    expect(replace(one, somebody)).toEqual({ state: 'failed', reason: 'permission denied', stands: 'before' });
+    expect(replace(one, somebody)).toEqual({
+      state: 'failed',
+      reason: 'permission denied',
+      stands: 'before',
+    });
     expect(read(one) === OLD).toBe(true);
     chmodSync(one.folder, 0o755);
   });

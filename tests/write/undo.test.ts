@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { EntryPlan } from '../../src/write/plan.ts';
 import { forget, keepMemory, type Memory, memoryFile, planUndo, readMemory } from '../../src/write/undo.ts';
-import { scratch } from './bundled.ts';
 import { planned } from './planned.ts';
+import { workshop } from './workshop.ts';
+
+const { scratch } = workshop();
 
 const TEXT = '\ufeffpair: LW-1\r\nlog:\r\n  - {date: 2026-03-01, paired}';
 
@@ -54,7 +56,9 @@ test('where it cannot be kept the reason is told', () => {
   const folder = scratch();
   writeFileSync(join(folder, 'nestlog'), 'a file');
   const { plan } = kept();
-  expect(keepMemory(memoryFile(folder, '/room'), '/room', plan)).toBe('something on the way to it is no folder');
+  expect(keepMemory(memoryFile(folder, '/room'), '/room', plan)).toBe(
+    'something on the way to it is no folder',
+  );
   const other = memoryFile(scratch(), '/room');
   mkdirSync(other, { recursive: true });
   expect(keepMemory(other, '/room', plan)).toBe('it is a folder');

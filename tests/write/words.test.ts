@@ -5,7 +5,10 @@ import { lineOf } from '../../src/journal/print.ts';
 import { entryOfWords } from '../../src/write/words.ts';
 import { day } from '../rooms.ts';
 
-const say = (words: string[], { note = null, grammar = pairLog }: { note?: string | null; grammar?: typeof pairLog } = {}) => {
+const say = (
+  words: string[],
+  { note = null, grammar = pairLog }: { note?: string | null; grammar?: typeof pairLog } = {},
+) => {
   const spoken = entryOfWords(words, { day: day('2026-03-04'), note, grammar });
   return 'wrong' in spoken ? spoken.wrong : lineOf(spoken.entry).replace('- {date: 2026-03-04, ', '{');
 };
@@ -48,7 +51,9 @@ test('the note may stand anywhere or be an option, and is written last', () => {
 });
 
 test('circumstances come before what was seen', () => {
-  expect(say(['laid=1', 'clutch=2', 'time=07:30'])).toBe('{time: "07:30", clutch: 2, laid: 1}'.replaceAll('"', ''));
+  expect(say(['laid=1', 'clutch=2', 'time=07:30'])).toBe(
+    '{time: "07:30", clutch: 2, laid: 1}'.replaceAll('"', ''),
+  );
 });
 
 test('the log of a bird takes a weight as it is', () => {
@@ -61,7 +66,9 @@ test('what cannot become an entry is told with what would', () => {
   expect(say(['date=2026-03-01', 'laid=1'])).toBe('the day is given by --date');
   expect(say(['candled.fertile', 'laid=1'])).toBe('`candled.fertile` lacks its value: `candled.fertile=…`');
   expect(say(['laid=1', 'laid=2'])).toMatch(/^`laid` is said twice/);
-  expect(say(['candled.clear=e1', 'candled.clear=e2'])).toMatch(/^`candled.clear` is said twice; .*candled.clear=e1,e2/);
+  expect(say(['candled.clear=e1', 'candled.clear=e2'])).toMatch(
+    /^`candled.clear` is said twice; .*candled.clear=e1,e2/,
+  );
   expect(say(['lost=1', 'lost.clear=e2'])).toMatch(/^`lost` is said twice/);
   expect(say(['note=a'], { note: 'b' })).toMatch(/^`note` is said twice/);
 });

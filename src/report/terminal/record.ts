@@ -50,8 +50,18 @@ export function recordText(recorded: Recorded, { width, color }: Layout): string
 }
 
 /** The lines that an undone entry had. */
-export function undoText({ path, inserted, done }: { path: string; inserted: string; done: boolean }): string {
-  const head = done ? `Taken back; ${visible(path)} is as it was before:` : `Would be taken back from ${visible(path)}:`;
+export function undoText({
+  path,
+  inserted,
+  done,
+}: {
+  path: string;
+  inserted: string;
+  done: boolean;
+}): string {
+  const head = done
+    ? `Taken back; ${visible(path)} is as it was before:`
+    : `Would be taken back from ${visible(path)}:`;
   return block([head, ...unindented(inserted.split(/\r\n|\n|\r/).filter((line) => line.trim() !== ''))]);
 }
 
@@ -123,7 +133,9 @@ function refusal({ verdict, plan }: Recorded, width: number): string {
 
 function wayOut({ verdict }: Recorded, width: number): string {
   if (verdict.unreadable.length > 0) return '';
-  return block(wrap('If it is true all the same, --anyway writes it; `nestlog check` will go on to say so.', width));
+  return block(
+    wrap('If it is true all the same, --anyway writes it; `nestlog check` will go on to say so.', width),
+  );
 }
 
 function block(lines: readonly string[]): string {

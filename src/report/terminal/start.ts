@@ -18,12 +18,17 @@ export interface Begun {
 export function begunText({ what, files, next, git, folder }: Begun, { width }: { width: number }): string {
   const place = folder === '' ? '' : `${visible(folder)}/`;
   const blocks = [
-    [what === 'room' ? 'The room is begun:' : 'The journal is begun:', ...files.map((file) => `  ${place}${visible(file)}`)],
+    [
+      what === 'room' ? 'The room is begun:' : 'The journal is begun:',
+      ...files.map((file) => `  ${place}${visible(file)}`),
+    ],
     ['Go on with:', ...next.map((line) => `  ${visible(line)}`)],
   ];
   if (git !== null) {
-    if (git.add !== null) blocks.push(['There is a .gitattributes already; add to it:', ...indented(git.add)]);
-    const say = 'No commit while a journal has an error: this line, given once in the room’s folder, sets it up.';
+    if (git.add !== null)
+      blocks.push(['There is a .gitattributes already; add to it:', ...indented(git.add)]);
+    const say =
+      'No commit while a journal has an error: this line, given once in the room’s folder, sets it up.';
     blocks.push([...wrap(say, width), `  ${git.hook}`]);
   }
   return blocks.map((lines) => `${lines.join('\n')}\n`).join('\n');

@@ -1,6 +1,6 @@
 import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
-import { isDependent, settle, whyNotAlive } from '../lives.ts';
+import { housingOf, isDependent, settle, whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import type { Apply } from './apply.ts';
@@ -9,8 +9,9 @@ export const moved: Apply<'moved'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { who: ref, housing } of value) {
     if (ref === null) {
+      const parents = parentsOf(scene, 'both').filter((bird) => livesHere(bird, pair.housing));
       pair.housing = housing.text;
-      const family: Bird[] = [...parentsOf(scene, 'both'), ...pair.here.young];
+      const family: Bird[] = [...parents, ...pair.here.young];
       for (const bird of family) move(bird, day, housing.text);
       continue;
     }
@@ -23,6 +24,11 @@ export const moved: Apply<'moved'> = (scene, value) => {
     for (const bird of birds) move(bird, day, housing.text);
   }
 };
+
+/** A parent that is dead, or was parted and lives elsewhere, does not come along. */
+function livesHere(bird: Bird, housing: string | null): boolean {
+  return bird.fate === null && (housingOf(bird) ?? housing) === housing;
+}
 
 /** Young go on being fed by whoever feeds them, wherever they live. */
 function move(bird: Bird, day: number, housing: string): void {

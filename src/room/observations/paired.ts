@@ -1,8 +1,9 @@
+import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
-import { isDependent, settle } from '../lives.ts';
+import { settle, whyNotAlive } from '../lives.ts';
 import { together } from '../model.ts';
 import { parentsOf } from '../names.ts';
-import { report, type Scene } from '../scene.ts';
+import { refuse, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 /** Put together, again or for the first time; a new mate takes the old one's place from this day. */
@@ -16,17 +17,30 @@ function join(what: 'paired' | 'reunited'): Apply<'paired'> & Apply<'reunited'> 
     if (value.cock !== null) pair.cock = [value.cock.text];
     if (value.hen !== null) pair.hen = [value.hen.text];
     pair.partings.push({ day, what, cock: [...pair.cock], hen: [...pair.hen] });
-    houseParents(scene, value.housing);
+    houseFamily(scene, value.housing, what, at);
   };
 }
 
-function houseParents(scene: Scene, housing: Located | null): void {
+/** The parents live together from now on, a new mate as much as the old; their young go where they go. */
+function houseFamily(scene: Scene, housing: Located | null, what: 'paired' | 'reunited', at: Place): void {
   const { pair, day } = scene;
   if (housing !== null) pair.housing = housing.text;
-  for (const bird of parentsOf(scene, 'both')) settle(bird, day, pair.housing, null, null);
+  for (const sex of ['cock', 'hen'] as const) {
+    for (const bird of parentsOf(scene, sex)) {
+      const away = whyNotAlive(bird);
+      if (away !== null) {
+        refuse(scene, at, away, { who: bird.id, did: what });
+        continue;
+      }
+      bird.sex ??= sex;
+      bird.firstSeen ??= day;
+      settle(bird, day, pair.housing, null, null);
+    }
+  }
   if (housing === null) return;
-  for (const young of pair.here.young) {
-    if (isDependent(young)) settle(young, day, pair.housing, pair, young.stays.at(-1)?.clutch ?? null);
+  // A copy: whoever is settled leaves the nest's set and joins it again.
+  for (const young of [...pair.here.young]) {
+    settle(young, day, pair.housing, pair, young.stays.at(-1)?.clutch ?? null);
   }
 }
 

@@ -1,6 +1,7 @@
 import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird, Egg } from '../../room/model.ts';
+import type { Profile } from '../../species/profile.ts';
 import type { Brood } from '../brood.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
@@ -10,6 +11,8 @@ export interface Anchor {
   says: string;
   /** Which eggs or young the task is about; null for the whole nest. */
   who: (Egg | Bird)[] | null;
+  /** Of the birds that it is about, where a nest may hold several species. */
+  profile?: Profile | null;
   likely?: Day;
   /** What a forecast rests on. */
   basis?: string;
@@ -91,16 +94,27 @@ function hatching(birds: readonly Bird[], pick: (...days: number[]) => number, w
   return [{ span, says: `${words} ${shortSpan(span)}`, who: null }];
 }
 
-/** Nestlings without a ring, by the day on which they hatched. */
+/** Nestlings without a ring, by species and the day on which they hatched. */
 export const unringed: FindAnchors = ({ young }) => {
   const bare = young.filter((bird) => bird.ring === null && bird.fledged === null && bird.hatched !== null);
-  const days = [...new Set(bare.map((bird) => (bird.hatched as Span).to))].sort((a, b) => a - b);
-  return days.map((on) => {
-    const who = bare.filter((bird) => bird.hatched?.to === on);
-    const span = { from: Math.min(...who.map((bird) => hatchedOn(bird)?.from ?? on)), to: on };
-    return { span, says: `hatched ${shortSpan(span)}`, who };
+  return bySpecies(bare).flatMap(({ birds, profile }) => {
+    const days = [...new Set(birds.map((bird) => (bird.hatched as Span).to))].sort((a, b) => a - b);
+    return days.map((on) => {
+      const who = birds.filter((bird) => bird.hatched?.to === on);
+      const span = { from: Math.min(...who.map((bird) => hatchedOn(bird)?.from ?? on)), to: on };
+      return { span, says: `hatched ${shortSpan(span)}`, who, profile };
+    });
   });
 };
+
+/** Guests of another species grow up at their own pace. */
+function bySpecies(young: readonly Bird[]): { birds: Bird[]; profile: Profile | null }[] {
+  const profileOf = ({ clutch }: Bird) => clutch?.pair.profile ?? null;
+  return [...new Set(young.map(profileOf))].map((profile) => ({
+    profile,
+    birds: young.filter((bird) => profileOf(bird) === profile),
+  }));
+}
 
 /** Ringed nestlings, by the day of ringing. */
 export const ringing: FindAnchors = ({ young }) => {
@@ -202,10 +216,12 @@ function nightsOut({ hatched }: Brood): Day | null {
   return null;
 }
 
-/** Young that are still fed, from the eldest's hatching to the youngest's. */
+/** Young that are still fed, from the eldest's hatching to the youngest's; each species by itself. */
 export const dependents: FindAnchors = ({ young }) => {
-  const known = young.flatMap((bird) => hatchedOn(bird) ?? []);
-  if (known.length === 0) return [];
-  const span = { from: Math.min(...known.map((s) => s.from)), to: Math.max(...known.map((s) => s.to)) };
-  return [{ span, says: `hatched ${shortSpan(span)}`, who: null }];
+  const groups = bySpecies(young.filter((bird) => hatchedOn(bird) !== null));
+  return groups.map(({ birds, profile }) => {
+    const known = birds.flatMap((bird) => hatchedOn(bird) ?? []);
+    const span = { from: Math.min(...known.map((s) => s.from)), to: Math.max(...known.map((s) => s.to)) };
+    return { span, says: `hatched ${shortSpan(span)}`, who: groups.length > 1 ? birds : null, profile };
+  });
 };

@@ -4,6 +4,8 @@ import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
+import { findSpecies } from '../../species/find.ts';
+import type { Profile } from '../../species/profile.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn } from '../illness.ts';
 import { DAYS_A_MONTH } from '../stock/life.ts';
@@ -105,7 +107,7 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
 /** One note on the day on which a young bird comes into an age. */
 function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem[] {
   const hatched = hatchedOn(bird);
-  const profile = bird.clutch?.pair.profile ?? null;
+  const profile = profileOf(room, bird);
   if (hatched === null || bird.fate !== null) return [];
   if (task === 'moult' && bird.moult.length > 0) return [];
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
@@ -115,6 +117,13 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   if (bird.arrived !== null && bird.arrived > on) return [];
   const why = `hatched ${shortDay(hatched.to)} + ${task === 'moult' ? `${days} d` : `${age} months`}`;
   return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));
+}
+
+/** Of its own clutch; for a bird from outside, of a pair of its species, which knows the room's own profiles, or shipped. */
+function profileOf(room: Room, { clutch, species }: Bird): Profile | null {
+  if (clutch !== null) return clutch.pair.profile;
+  if (species === null) return null;
+  return room.pairs.find((pair) => pair.species === species)?.profile ?? findSpecies(species);
 }
 
 /** The hen of a pair has had her year's clutches: said from the first fledging of the last of them. */
@@ -127,6 +136,7 @@ function rest(room: Room, pair: Pair, find: FindBird): AgendaItem[] {
   const last = year.at(-1);
   const free = freeAgain(year, limit);
   if (last === undefined || last.pair !== pair || year.length < limit || free === null) return [];
+  if (last.skipped.some(({ task }) => task === 'rest')) return [];
   const fledged = last.chicks.flatMap((chick) => (chick.fledged === null ? [] : [chick.fledged.day]));
   if (fledged.length === 0) return [];
   const from = Math.min(...fledged);

@@ -1,10 +1,11 @@
 import type { Day } from '../../days.ts';
 import type { ObservationKey } from '../../journal/observations/index.ts';
+import { hostClutch } from '../../room/choose.ts';
 import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
-import type { Event, Pair } from '../../room/model.ts';
+import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
-import { type Brood, mayHatch } from '../brood.ts';
+import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 
 /** Whether something holds for a task that starts from this anchor and is due from `from`. */
@@ -91,16 +92,28 @@ const LIVE_FOOD =
   /(?<!\bno )\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
 
 /** The species is reared without live food, or nobody knows that it needs any. */
-export const needsNoLiveFood: Condition = ({ profile }) => (profile?.liveFood?.value ?? 'no') === 'no';
+export const needsNoLiveFood: Condition = (brood) =>
+  profilesToHatch(brood).every(({ liveFood }) => (liveFood?.value ?? 'no') === 'no');
 
 export const noRinging: Condition = ({ room }) => !room.settings.ringing;
 
 /** The pair has laid again since. */
-export const laidAgain: Condition = ({ pair, clutch }, anchor) =>
-  pair.clutches.some(
-    (other) =>
-      other !== clutch && other.opened > (clutch?.opened ?? anchor.span.from) && other.eggs.length > 0,
-  );
+export const laidAgain: Condition = (brood, anchor) => laterClutches(brood, anchor).length > 0;
+
+/** The pair has laid again since, in this very nest. */
+export const laidAgainHere: Condition = (brood, anchor) =>
+  laterClutches(brood, anchor).some((other) => sameNest(other, brood.clutch));
+
+function laterClutches({ pair, clutch }: Brood, anchor: Anchor): Clutch[] {
+  const since = clutch?.opened ?? anchor.span.from;
+  return pair.clutches.filter((other) => other !== clutch && other.opened > since && other.eggs.length > 0);
+}
+
+/** Clutches without a named site can be in any nest of the pair. */
+function sameNest(a: Clutch | null, b: Clutch | null): boolean {
+  const [one, other] = [a?.site ?? null, b?.site ?? null];
+  return one === null || other === null || one === other;
+}
 
 export const parted: Condition = ({ pair }) => !together(pair);
 
@@ -117,7 +130,8 @@ export const nestTakenOut: Condition = ({ pair, hatched, clutch }, anchor) => {
 };
 
 /** Somebody is in this nest: eggs of any clutch, or nestlings. */
-export const nestInUse: Condition = ({ pair }) =>
-  pair.here.eggs.size > 0 || [...pair.here.young].some((bird) => bird.fledged === null);
+export const nestInUse: Condition = ({ pair, clutch }) =>
+  [...pair.here.eggs].some((egg) => sameNest(hostClutch(egg), clutch)) ||
+  [...pair.here.young].some((bird) => bird.fledged === null && sameNest(hostClutch(bird), clutch));
 
 export const noneMayHatch: Condition = ({ eggs }) => !eggs.some(mayHatch);

@@ -1,6 +1,6 @@
 import { type Day, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
-import type { Brood, Expected } from '../brood.ts';
+import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
@@ -72,7 +72,7 @@ function byProfile(
   shift: { low?: number; high?: number | null } = {},
 ) {
   return (anchor: Anchor, { profile }: Brood): TaskWindow | null => {
-    const range = rangeOf(profile, key);
+    const range = rangeOf(anchor.profile ?? profile, key);
     if (range === null) return null;
     const high = shift.high === null ? null : range.high + (shift.high ?? 0);
     return days(range.low + (shift.low ?? 0), high, edges)(anchor);
@@ -200,7 +200,8 @@ export const milestones = [
         says: `hatch from ${shortDay(anchor.span.from)} (${anchor.says})`,
       })),
     window: (anchor, brood) => {
-      const lead = brood.profile?.liveFoodLead?.value.high ?? 2;
+      const fed = profilesToHatch(brood).filter(({ liveFood }) => (liveFood?.value ?? 'no') !== 'no');
+      const lead = Math.max(0, ...fed.map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2));
       return {
         ...days(-lead, 0, { from: 'from', to: 'from' })(anchor),
         days: `− ${lead} d`,
@@ -210,8 +211,10 @@ export const milestones = [
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
-    lapses: (_anchor, { to }, { profile, hatch }) =>
-      profile?.liveFood?.value === 'required' && hatch !== null ? hatch.to + 1 : to,
+    lapses: (_anchor, { to }, brood) =>
+      brood.hatch !== null && profilesToHatch(brood).some(({ liveFood }) => liveFood?.value === 'required')
+        ? brood.hatch.to + 1
+        : to,
   },
   {
     task: 'hatch',
@@ -344,7 +347,7 @@ export const milestones = [
     anchors: anchors.nestEmpty,
     window: days(0, 3),
     done: is.nestTakenOut,
-    moot: is.any(is.nestInUse, is.laidAgain),
+    moot: is.any(is.nestInUse, is.laidAgainHere),
     lapses: afterAnchor(GIVEN_UP),
   },
   {

@@ -51,16 +51,31 @@ function roomTask(room: Room, routine: Routine): AgendaItem | null {
 
 function birdTask(room: Room, routine: Routine, bird: Bird): AgendaItem | null {
   if (bird.arrived === null || bird.fate !== null) return null;
-  const over = routine.until === 'arrived' ? null : bird.independent;
-  if (over !== null) return null;
+  if (isOver(room, routine.until, bird, bird.arrived)) return null;
   const last = lastDone(room, routine, null, bird.arrived);
   const about = { bird: bird.id, housing: housingOf(bird), species: bird.species };
   return counted(room, routine, bird.arrived, last, `arrived ${shortDay(bird.arrived)}`, about);
 }
 
+/** Whether what ends a routine has happened to a bird since it came; of a bird only two of the anchors are known. */
+function isOver(room: Room, until: Routine['until'], bird: Bird, since: Day): boolean {
+  if (until === 'independent') return bird.independent !== null && bird.independent.day >= since;
+  if (until !== 'paired') return false;
+  return room.pairs.some((pair) =>
+    pair.partings.some(
+      ({ day, what, cock, hen }) =>
+        day >= since &&
+        what !== 'parted' &&
+        [...cock, ...hen].some((name) => name === bird.id || name === bird.ring),
+    ),
+  );
+}
+
 /** One brood a pair for what happens to the pair; each brood for what happens to eggs and young. */
 function currentBroods(room: Room, broods: readonly Brood[], after: AnchorName): Brood[] {
   const nests = broods.filter((brood) => brood.where === 'nest');
+  // Guests alone are no laying of this pair.
+  if (after === 'laid') return nests.filter((brood) => brood.clutch !== null);
   if (after !== 'paired' && after !== 'parted') return nests;
   return room.pairs.map((pair) => {
     const last = nests.findLast((brood) => brood.pair === pair);
@@ -89,6 +104,7 @@ function emptyBrood(room: Room, pair: Brood['pair']): Brood {
 }
 
 function broodTask(room: Room, routine: Routine, brood: Brood): AgendaItem | null {
+  if (brood.clutch?.skipped.some(({ task }) => task === routine.name.text)) return null;
   const start = happened(brood, routine.after as AnchorName);
   if (start === null) return null;
   const end = routine.until === null ? null : happened(brood, routine.until);

@@ -10,6 +10,8 @@ export interface Grouping {
   says: string;
   /** Whether the group is whoever had the care; else it is the clutch's own, whoever reared its young. */
   byCare: boolean;
+  /** What stands for a group without a name. */
+  nameless: string;
   /** The group's name; null where nothing was written down, or nobody had the care. */
   of(care: Care, start: SeasonStart): string | null;
 }
@@ -18,30 +20,62 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 
 /** Everything that `--by` takes, and `all`, which does not divide. */
 export const groupings = {
-  pair: { name: 'pair', says: 'pair', byCare: true, of: ({ pair }) => pair?.id ?? null },
-  species: { name: 'species', says: 'species', byCare: false, of: ({ origin }) => origin.pair.species },
-  housing: { name: 'housing', says: 'housing', byCare: true, of: ({ housing }) => housing },
-  site: { name: 'site', says: 'nest site', byCare: true, of: siteOf },
-  food: { name: 'food', says: 'food offered at hatching', byCare: true, of: foodOf },
-  hen: { name: 'hen', says: 'hen', byCare: true, of: (care) => parentOf(care, 'hen') },
-  cock: { name: 'cock', says: 'cock', byCare: true, of: (care) => parentOf(care, 'cock') },
+  pair: {
+    name: 'pair',
+    says: 'pair',
+    byCare: true,
+    nameless: 'no pair’s',
+    of: ({ pair }) => pair?.id ?? null,
+  },
+  species: {
+    name: 'species',
+    says: 'species',
+    byCare: false,
+    nameless: 'not written down',
+    of: ({ origin }) => origin.pair.species,
+  },
+  housing: {
+    name: 'housing',
+    says: 'housing',
+    byCare: true,
+    nameless: 'not written down',
+    of: ({ housing }) => housing,
+  },
+  site: { name: 'site', says: 'nest site', byCare: true, nameless: 'not written down', of: siteOf },
+  food: {
+    name: 'food',
+    says: 'food offered at hatching',
+    byCare: true,
+    nameless: 'not written down',
+    of: foodOf,
+  },
+  hen: { name: 'hen', says: 'hen', byCare: true, nameless: 'not known', of: (care) => parentOf(care, 'hen') },
+  cock: {
+    name: 'cock',
+    says: 'cock',
+    byCare: true,
+    nameless: 'not known',
+    of: (care) => parentOf(care, 'cock'),
+  },
   month: {
     name: 'month',
     says: 'month of the first egg',
     byCare: false,
+    nameless: 'not known',
     of: ({ origin }) => MONTHS[civilDate(begun(origin)).month - 1] ?? null,
   },
   year: {
     name: 'year',
     says: 'season',
     byCare: false,
+    nameless: 'not known',
     of: ({ origin }, start) => seasonName(seasonOf(begun(origin), start), start),
   },
 } as const satisfies Record<string, Grouping>;
 
 export type GroupingName = keyof typeof groupings;
 
-export const whole: Grouping = { name: 'all', says: 'all', byCare: false, of: () => '' };
+export const whole: Grouping = { name: 'all', says: 'all', byCare: false, nameless: 'all', of: () => '' };
 
 /** Groups in the order of a calendar where they are months, else in natural order; what is unknown comes last. */
 export function inGroupOrder(name: string): (a: string | null, b: string | null) => number {

@@ -4,6 +4,7 @@ import type { Clutch } from '../../room/model.ts';
 import { type Block, blocksOf, emptyBlock, type Reared, rearedBy } from './block.ts';
 import { type Comparison, compareGroups, compareWith } from './compare.ts';
 import { type GroupingName, groupings, whole } from './groupings.ts';
+import { type MeasureWords, measureWords } from './measures/index.ts';
 import { type Ranking, rankingOf } from './ranking.ts';
 import { begun, type SeasonStart, type Seasons, seasonName, seasonOf, seasonsName } from './seasons.ts';
 
@@ -19,11 +20,13 @@ export interface SeasonBook {
   /** Pairs in order of what their clutches make one expect of the next. */
   ranking: Ranking | null;
   /** Divided as was asked for, with what the groups tell of each other. */
-  by: { name: GroupingName; blocks: Block[]; comparison: Comparison } | null;
+  by: { name: GroupingName; says: string; nameless: string; blocks: Block[]; comparison: Comparison } | null;
   /** Season by season, where more than one was asked for. */
   bySeason: Block[];
   /** All seasons before the first of these, and what has changed; null where there are none. */
   before: { season: string; block: Block; comparison: Comparison } | null;
+  /** The rates in words, in order. */
+  measures: readonly MeasureWords[];
   /** Seasons of which the room has clutches, for a season that has none. */
   seasons: string[];
 }
@@ -66,12 +69,20 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     by: asked.by === null ? null : dividedBy(asked.by, count(groupings[asked.by])),
     bySeason: bySeason.length > 1 ? bySeason : [],
     before: earlier.length === 0 ? null : beside(totals, one(earlier), earlier, start),
+    measures: measureWords,
     seasons: years.map((year) => seasonName(year, start)),
   };
 }
 
 function dividedBy(name: GroupingName, blocks: Block[]): SeasonBook['by'] {
-  return { name, blocks, comparison: compareGroups(blocks.filter((block) => block.name !== null)) };
+  const { says, nameless } = groupings[name];
+  return {
+    name,
+    says,
+    nameless,
+    blocks,
+    comparison: compareGroups(blocks.filter((block) => block.name !== null)),
+  };
 }
 
 function beside(

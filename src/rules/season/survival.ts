@@ -9,6 +9,8 @@ export interface ChickSurvival {
   estimated: boolean;
   /** How many chicks were followed. */
   followed: number;
+  /** The days of age to watch. */
+  danger: Danger | null;
 }
 
 export interface SurvivalRow extends SurvivalStep {
@@ -22,7 +24,7 @@ export function survivalOf(lives: readonly ChickLife[]): ChickSurvival {
   const rows = estimated
     ? turnbullCurve(lives).map((step) => ({ ...step, from: step.from + 1 }))
     : kaplanMeier(lives.map(byDay)).map((step) => ({ ...step, from: step.time }));
-  return { rows, estimated, followed: lives.length };
+  return { rows, estimated, followed: lives.length, danger: dangerIn(rows) };
 }
 
 /** The life with its death on the last day on which it can have been. */
@@ -47,7 +49,7 @@ const PATTERN = 3;
 const LONGEST = 7;
 
 /** The shortest stretch of ages in which at least half of the deaths fell; null where there is none worth naming. */
-export function dangerIn({ rows }: ChickSurvival): Danger | null {
+function dangerIn(rows: readonly SurvivalRow[]): Danger | null {
   const of = rows.reduce((sum, { died }) => sum + died, 0);
   if (Math.round(of) < PATTERN) return null;
   let best: Danger | null = null;

@@ -2,6 +2,7 @@ import type { Room } from '../../room/fold.ts';
 import type { WarningLevel, WarningLine } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { chasing } from './chasing.ts';
+import { clearEggs } from './clear-eggs.ts';
 import { closeKin } from './close-kin.ts';
 import { countsDiffer } from './counts-differ.ts';
 import { deserted } from './deserted.ts';
@@ -50,6 +51,7 @@ export const warnings = [
   quarantine,
   closeKin,
   twoHens,
+  clearEggs,
   liveFoodAhead,
   ringTooLate,
   unaccounted,

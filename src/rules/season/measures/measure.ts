@@ -18,9 +18,9 @@ export type Verdict =
   | { is: 'open'; members: number }
   | { is: 'out'; members: number };
 
-/** One rate of the season: how its cohorts are counted, and beside it the words. */
-export interface Measure {
-  name: string;
+/** A rate in words. */
+export interface MeasureWords {
+  name: 'fertility' | 'hatchOfFertile' | 'hatchOfLaid' | 'fledge' | 'independence' | 'overall';
   /** As a line of a table calls it. */
   title: string;
   /** What k and n count: `fertile`, `eggs judged`. */
@@ -29,6 +29,10 @@ export interface Measure {
   credit: 'layer' | 'sitter' | 'nestFeeder' | 'lastFeeder';
   /** What it says and whom it counts, in a keeper's words. */
   explain: string;
+}
+
+/** One rate of the season: how its cohorts are counted, and beside it the words. */
+export interface Measure extends MeasureWords {
   judge(cohort: Cohort): Verdict;
 }
 

@@ -5,21 +5,21 @@ import { build } from 'esbuild';
 import { afterAll } from 'vitest';
 import { root, settings } from '../../bin/build/settings.mjs';
 
-const folder = mkdtempSync(join(tmpdir(), 'nestlog-write-'));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-let programs = 0;
-
-/** A folder of its own for a test that writes. */
-export function scratch(): string {
-  return mkdtempSync(join(folder, 'room-'));
-}
-
-/** A program for a process of its own, from TypeScript that imports from `./src`; gives its path. */
-export async function bundled(contents: string): Promise<string> {
-  const outfile = join(folder, `program-${programs++}.cjs`);
-  await build({ ...settings, stdin: { contents, resolveDir: root, loader: 'ts' }, outfile });
-  return outfile;
+/** Folders for the tests of one file that write, and programs for processes of their own; all is gone behind them. */
+export function workshop() {
+  const folder = mkdtempSync(join(tmpdir(), 'nestlog-write-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  let programs = 0;
+  return {
+    /** A new folder. */
+    scratch: () => mkdtempSync(join(folder, 'room-')),
+    /** A program from TypeScript that imports from `./src`; gives its path. */
+    async bundled(contents: string): Promise<string> {
+      const outfile = join(folder, `program-${programs++}.cjs`);
+      await build({ ...settings, stdin: { contents, resolveDir: root, loader: 'ts' }, outfile });
+      return outfile;
+    },
+  };
 }
 
 /** Appends entries to journals of a room in turn, each in a write of its own: `ROOM NAME COUNT JOURNAL…`. */

@@ -1,0 +1,54 @@
+import { nearest } from '../findings/nearest.ts';
+import { seasonJson } from '../report/json/season.ts';
+import { seasonText } from '../report/terminal/season.ts';
+import { type GroupingName, groupings } from '../rules/season/groupings.ts';
+import { seasonBook } from '../rules/season/season.ts';
+import { parseSeasons, type Seasons } from '../rules/season/seasons.ts';
+import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { openRoom } from './room.ts';
+import { UsageError } from './usage-error.ts';
+
+interface SeasonOptions {
+  by?: GroupingName;
+}
+
+const groupingNames = Object.keys(groupings);
+
+export const definition: CommandDefinition = {
+  examples: [
+    { line: 'nestlog season', says: 'this season: what worked, and how sure that is' },
+    { line: 'nestlog season 2025', says: 'one season; where it runs across New Year, the one begun in 2025' },
+    { line: 'nestlog season 2024..2026', says: 'several together, and one beside the other' },
+    { line: 'nestlog season all --by housing', says: 'all years, divided by where they bred' },
+    { line: 'nestlog season all --json', says: 'every figure for a program' },
+  ],
+  arguments: [{ name: '[season]', description: '2025, 2025/26, 2024..2026 or all (default: this season)' }],
+  options: [{ flags: '--by <what>', description: groupingNames.join(', '), parse: by }],
+};
+
+/** Prints the season's page. A season without clutches is no mistake. */
+export function run(context: Context<SeasonOptions>): ExitCode {
+  const { options, stdout, json } = context;
+  const [asked] = context.arguments;
+  const seasons = asked === undefined ? null : seasonsAsked(asked);
+  const { room } = openRoom(context);
+  const book = seasonBook(room, { seasons, by: options.by ?? null });
+  const { width, color } = stdout;
+  stdout.write(json ? seasonJson(book) : seasonText(book, { width, color }));
+  return 0;
+}
+
+function seasonsAsked(text: string): Seasons {
+  const seasons = parseSeasons(text);
+  if (seasons !== null) return seasons;
+  throw new UsageError(
+    `a season is a year such as 2025 or 2025/26, years such as 2024..2026, or all; not \`${text}\``,
+  );
+}
+
+function by(text: string): GroupingName {
+  if (Object.hasOwn(groupings, text)) return text as GroupingName;
+  const near = nearest(text, groupingNames);
+  const more = near === null ? '' : `; did you mean \`${near}\`?`;
+  throw new UsageError(`--by takes ${groupingNames.join(', ')}, not \`${text}\`${more}`);
+}

@@ -1,0 +1,101 @@
+import { formatDay } from '../../days.ts';
+import type { Block, Reared } from '../../rules/season/block.ts';
+import type { Comparison } from '../../rules/season/compare.ts';
+import type { MeasureWords } from '../../rules/season/measures/index.ts';
+import type { SeasonBook } from '../../rules/season/season.ts';
+import { jsonText } from './text.ts';
+
+/** The season for programs. The keys are promised: none is renamed or left out while `nestlog` stays 1. */
+export function seasonJson(book: SeasonBook): string {
+  const { measures, before, by, ranking } = book;
+  return jsonText({
+    nestlog: 1,
+    season: book.season,
+    date: formatDay(book.day),
+    room: book.room,
+    totals: blockData(book.totals, measures),
+    bySpecies: book.bySpecies.map((block) => ({ species: block.name, ...blockData(block, measures) })),
+    byPair: book.byPair.map((block) => ({
+      pair: block.name,
+      ...blockData(block, measures),
+      reared: rearedData(block.reared),
+    })),
+    bySeason: book.bySeason.map((block) => ({ season: block.name, ...blockData(block, measures) })),
+    by:
+      by === null
+        ? null
+        : {
+            name: by.name,
+            groups: by.blocks.map((block) => ({ group: block.name, ...blockData(block, measures) })),
+            ...comparisonData(by.comparison),
+          },
+    before:
+      before === null
+        ? null
+        : {
+            season: before.season,
+            ...blockData(before.block, measures),
+            ...comparisonData(before.comparison),
+          },
+    ranking:
+      ranking === null
+        ? null
+        : {
+            rate: ranking.measure,
+            pairs: ranking.rows.map(({ name, k, n, mean, low, high }) => ({
+              pair: name,
+              k,
+              n,
+              expected: mean,
+              low,
+              high,
+            })),
+          },
+    outside: Object.fromEntries(measures.map(({ name }) => [name, book.totals.rates[name].outside])),
+    dangerousAges: dangerData(book.totals),
+  });
+}
+
+/** One block of figures, the same for the room, a species, a pair or any other group. */
+export function blockData(block: Block, measures: readonly MeasureWords[]) {
+  const { pairs, clutches, eggs, chicks, rates, survival, stages } = block;
+  return {
+    pairs,
+    clutches: clutches.length,
+    eggs: { ...eggs },
+    chicks: { ...chicks },
+    rates: Object.fromEntries(
+      measures.map(({ name }) => {
+        const { k, n, open, rate, low, high, designEffect } = rates[name];
+        return [name, { k, n, open, rate, low, high, designEffect }];
+      }),
+    ),
+    survival: survival.rows.map(({ time: age, atRisk, died, surviving, low, high }) => {
+      return { age, atRisk, died, surviving, low, high };
+    }),
+    stages: stages.map(({ stage, exposure, losses, daily, se, period, low, high }) => {
+      return { stage, exposure, losses, daily, se, period, low, high };
+    }),
+  };
+}
+
+export function rearedData({ taken, hatched, fledged, independent, died }: Reared) {
+  return { taken, hatched, fledged, independent, died };
+}
+
+function comparisonData({ rates, survival }: Comparison) {
+  return {
+    differences: rates.map(({ measure, group, rate, other, difference, low, high, confidence, shown }) => {
+      return { rate: measure, group, own: rate, others: other, difference, low, high, confidence, shown };
+    }),
+    survivalDifferences: survival.map(({ group, observed, expected, chiSquare, p, adjusted, shown }) => {
+      return { group, observed, expected, chiSquare, p, adjusted, shown };
+    }),
+  };
+}
+
+function dangerData({ survival: { danger } }: Block) {
+  if (danger === null) return null;
+  const { from, to, died, of, atRisk } = danger;
+  return { from, to, died, of, atRisk };
+}

@@ -1,0 +1,56 @@
+import { clutchId, fullRef } from '../../room/model.ts';
+import type { ChickEntry } from '../../rules/season/ledger.ts';
+import { type Column, dayCell, tableOf } from './column.ts';
+import type { Table } from './table.ts';
+
+/** The columns are promised: none is renamed or left out. */
+export const chickColumns: readonly Column<ChickEntry>[] = [
+  { name: 'chick', doc: 'PAIR/CLUTCH/CHICK', value: ({ bird }) => fullRef(bird) },
+  { name: 'id', doc: 'the bird’s id; the same where it has none of its own', value: ({ bird }) => bird.id },
+  { name: 'ring', doc: 'the code on its ring', value: ({ bird }) => bird.ring },
+  { name: 'pair', doc: 'the pair that laid its egg', value: ({ clutch }) => clutch.pair.id },
+  { name: 'clutch', doc: 'PAIR/CLUTCH', value: ({ clutch }) => clutchId(clutch) },
+  { name: 'season', doc: 'of its clutch’s first egg', value: ({ season }) => season },
+  { name: 'species', doc: 'common name', value: ({ bird }) => bird.species },
+  { name: 'egg', doc: 'the egg that it came from', value: ({ bird }) => bird.egg?.ref ?? null },
+  {
+    name: 'hatchedFrom',
+    doc: 'the first day on which it can have hatched',
+    value: ({ bird }) => dayCell(bird.hatched?.from),
+  },
+  {
+    name: 'hatched',
+    doc: 'the day, or the last on which it can have been',
+    value: ({ bird }) => dayCell(bird.hatched?.to),
+  },
+  {
+    name: 'firstSeen',
+    doc: 'the first day on which it was seen',
+    value: ({ bird }) => dayCell(bird.firstSeen),
+  },
+  { name: 'fedBy', doc: 'the pair that fed it in the nest', value: ({ nestFeeder }) => nestFeeder },
+  { name: 'fledged', doc: 'the day', value: ({ bird }) => dayCell(bird.fledged?.day) },
+  { name: 'fedLastBy', doc: 'the pair that fed it last', value: ({ lastFeeder }) => lastFeeder },
+  { name: 'independent', doc: 'the day', value: ({ bird }) => dayCell(bird.independent?.day) },
+  { name: 'youth', doc: 'independent, died or gone before that, or open', value: ({ fate }) => fate },
+  {
+    name: 'left',
+    doc: 'the day on which it died or left, at any age',
+    value: ({ bird }) => dayCell(bird.fate?.day),
+  },
+  {
+    name: 'how',
+    doc: 'cause of death, or sold, given, swapped, lent, escaped',
+    value: ({ bird: { fate } }) => (fate === null ? null : fate.kind === 'died' ? fate.cause : fate.how),
+  },
+  {
+    name: 'counted',
+    doc: 'yes; no where it stands for young that were heard only',
+    value: ({ bird }) => (bird.placeholder ? 'no' : 'yes'),
+  },
+];
+
+/** Every chick that hatched in the room. */
+export function chickTable(chicks: readonly ChickEntry[]): Table {
+  return tableOf('chicks', chickColumns, chicks);
+}

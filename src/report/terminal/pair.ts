@@ -1,0 +1,129 @@
+import type { Day, Span } from '../../days.ts';
+import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
+import { columns } from './columns.ts';
+import { dateSpan, shortDate } from './dates.ts';
+import { fateLines } from './pair/fates.ts';
+import { LEGEND, timelineLines } from './pair/timeline.ts';
+import { percent } from './season/figures.ts';
+import { aside, type Page, section, sentence } from './season/page.ts';
+import { styles } from './style.ts';
+import { visible } from './visible.ts';
+import { pad, wrap } from './width.ts';
+import { count } from './words.ts';
+
+interface Options {
+  width: number;
+  color: boolean;
+}
+
+/** A pair's years on a page: its clutches one by one, and its rates beside the room's. */
+export function pairText(story: PairStory, { width, color }: Options): string {
+  const page: Page = { width, look: styles(color) };
+  const { clutches } = story;
+  const told =
+    clutches.length === 0
+      ? [sentence('No clutch yet.', page)]
+      : clutches.map((one) => clutchLines(one, story.day, page));
+  const blocks = [
+    wrap(titleOf(story), width).map(page.look.heading),
+    ...told,
+    clutches.length === 0 ? [] : aside(LEGEND, page),
+    section('BESIDE THE OTHER PAIRS', rateLines(story, page), page),
+  ];
+  return blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => `${lines.join('\n')}\n`)
+    .join('\n');
+}
+
+function titleOf({ pair }: PairStory): string {
+  const parents =
+    [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : `${names(pair.cock)} × ${names(pair.hen)}`;
+  const parts = [
+    pair.id,
+    pair.species ?? 'species not known',
+    parents,
+    ...(pair.housing === null ? [] : [pair.housing]),
+  ];
+  return parts.map(visible).join(' · ');
+}
+
+function names(birds: readonly string[]): string {
+  return birds.length === 0 ? 'unknown' : birds.join(' or ');
+}
+
+/** A day of another year than any clutch: beside it a date is written with its year. */
+const OTHER_YEAR = 0;
+
+/** Dates are of the year in which the clutch was begun, which stands in its head, unless they say otherwise. */
+function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
+  const day = story.clutch.opened;
+  const { clutch, hatched, fledged, independent, foreseen, laid, sitting } = story;
+  const { eggs, chicks } = clutch;
+  const size = clutch.counted ? count(eggs.length, 'egg') : 'unknown size';
+  const window = (one: { from: Day; likely: Day; to: Day } | null) =>
+    one === null ? '' : `foreseen ${dateSpan(one.from, one.to, day)}, likely ${shortDate(one.likely, day)}`;
+  const of = (k: number, n: number) => (n === 0 ? '' : `${k} of ${n}`);
+  const rows: [string, Span | null, string, string][] = [
+    ['laid', laid, size, ''],
+    ['sitting', sitting?.span ?? null, sitting?.inferred === true ? 'inferred' : '', ''],
+    ['hatched', hatched, of(chicks.length, clutch.counted ? eggs.length : 0), window(foreseen.hatch)],
+    [
+      'fledged',
+      fledged,
+      of(chicks.filter((bird) => bird.fledged !== null).length, chicks.length),
+      window(foreseen.fledge),
+    ],
+    [
+      'independent',
+      independent,
+      of(chicks.filter((bird) => bird.independent !== null).length, chicks.length),
+      foreseen.independent === null
+        ? ''
+        : `foreseen ${dateSpan(foreseen.independent.from, foreseen.independent.to, day)}`,
+    ],
+  ];
+  const cells = rows
+    .filter(([, span, , more]) => span !== null || more !== '')
+    .map(([what, span, how, more]) => [
+      what,
+      span === null ? '–' : dateSpan(span.from, span.to, day),
+      how,
+      more,
+    ]);
+  const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
+  return [
+    page.look.heading(`CLUTCH ${clutch.number}`) +
+      page.look.muted(` · begun ${shortDate(day, OTHER_YEAR)}${site}`),
+    ...(cells.length === 0 ? [] : columns(cells, { width: page.width, indent: 2, cut: 3 })),
+    ...timelineLines(story, today, page),
+    ...fateLines(story, day, page.width),
+  ];
+}
+
+function rateLines({ own, others, reared, measures }: PairStory, page: Page): string[] {
+  const rows = measures.map(({ name, title }) => {
+    const [mine, rest] = [own.rates[name], others.rates[name]];
+    const range =
+      mine.low === null || mine.high === null
+        ? ''
+        : `${Math.round(100 * mine.low)}–${Math.round(100 * mine.high)} %`;
+    return [title, share(mine), range, share(rest), mine.open > 0 ? `${mine.open} open` : ''];
+  });
+  if (rows.every(([, mine]) => mine === '–'))
+    return sentence('Nothing of it is finished enough to be counted.', page);
+  const head = ['', 'this pair', '95 %', 'all others', ''];
+  const [first = '', ...rest] = columns([head, ...rows], { width: page.width, indent: 2, cut: 0 });
+  const guests =
+    reared.taken === 0
+      ? []
+      : sentence(
+          `It was given ${count(reared.taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own it fledged ${reared.fledged} and brought ${reared.independent} to independence.`,
+          page,
+        );
+  return [page.look.muted(first), ...rest, ...guests];
+}
+
+function share({ k, n, rate }: PairStory['own']['rates']['fertility']): string {
+  return rate === null ? '–' : `${pad(`${k} of ${n}`, 9)} ${percent(rate)}`;
+}

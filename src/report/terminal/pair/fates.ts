@@ -1,0 +1,71 @@
+import type { Day, Span } from '../../../days.ts';
+import { hatchedOn } from '../../../room/clock.ts';
+import type { Bird, Egg } from '../../../room/model.ts';
+import type { ClutchStory } from '../../../rules/season/story.ts';
+import { dateSpan, shortDate } from '../dates.ts';
+import { visible } from '../visible.ts';
+import { pad, wrap } from '../width.ts';
+
+const REF = 5;
+
+/** Every egg and every chick of a clutch, each with what became of it. */
+export function fateLines({ eggs, clutch }: ClutchStory, day: Day, width: number): string[] {
+  return [
+    ...eggs.flatMap(({ egg, fertility }) => fateLine(egg.ref, eggFate(egg, fertility, day), width)),
+    ...clutch.chicks.flatMap((bird) => fateLine(bird.ref ?? bird.id, chickFate(bird, day), width)),
+  ];
+}
+
+function fateLine(ref: string, parts: readonly string[], width: number): string[] {
+  const [first = '', ...rest] = wrap(visible(parts.join(' · ')), width - 4 - REF);
+  return [`    ${pad(ref, REF)}${first}`, ...rest.map((line) => ' '.repeat(4 + REF) + line)];
+}
+
+function eggFate(egg: Egg, fertility: 'fertile' | 'clear' | null, day: Day): string[] {
+  const { fate } = egg;
+  const known = fate?.kind === 'hatched' ? [] : [fertility ?? 'not judged'];
+  return [...known, ...guestOf(egg), fate === null ? 'open' : eggEnd(fate, day)];
+}
+
+function eggEnd(fate: NonNullable<Egg['fate']>, day: Day): string {
+  if (fate.kind === 'hatched')
+    return `hatched ${span(hatchedOn(fate.bird) ?? fate.span, day)} as ${fate.bird.ref ?? fate.bird.id}`;
+  if (fate.kind === 'taken') return `${fate.cause} ${span(fate.span, day)}`;
+  return `lost ${span(fate.span, day)}${fate.cause === null ? ', cause not known' : `: ${fate.cause}`}`;
+}
+
+/** Who sat on it, where it was not its own pair alone. */
+function guestOf({ places, clutch }: Egg): string[] {
+  const others = places.flatMap(({ place }) => {
+    if (place.kind !== 'nest')
+      return [place.kind === 'store' ? 'in store for a time' : `in the ${place.kind}`];
+    return place.pair === clutch.pair ? [] : [`under ${place.pair.id}`];
+  });
+  return [...new Set(others)];
+}
+
+function chickFate(bird: Bird, day: Day): string[] {
+  const { ring, fledged, independent, fate, clutch } = bird;
+  const feeders = bird.stays.flatMap(({ nest, housing }) => {
+    if (nest === null) return housing === 'hand' ? ['fed by hand'] : [];
+    return nest === clutch?.pair ? [] : [`fed by ${nest.id}`];
+  });
+  return [
+    ...(ring === null ? [] : [ring]),
+    ...(bird.placeholder ? ['heard, not counted'] : []),
+    ...new Set(feeders),
+    ...(fledged === null ? [] : [`fledged ${shortDate(fledged.day, day)}`]),
+    ...(independent === null ? [] : [`independent ${shortDate(independent.day, day)}`]),
+    ...(fate === null ? [] : [chickEnd(fate, day)]),
+    ...(fate === null && independent === null ? [fledged === null ? 'in the nest' : 'being fed'] : []),
+  ];
+}
+
+function chickEnd(fate: NonNullable<Bird['fate']>, day: Day): string {
+  if (fate.kind === 'gone') return `${fate.how ?? 'gone'} ${shortDate(fate.day, day)}`;
+  return `died ${span(fate.span, day)}${fate.cause === null ? '' : `: ${fate.cause}`}`;
+}
+
+function span({ from, to }: Span, day: Day): string {
+  return dateSpan(from, to, day);
+}

@@ -1,0 +1,72 @@
+import type { Block } from '../../../rules/season/block.ts';
+import type { MeasureWords } from '../../../rules/season/measures/index.ts';
+import type { Ranking } from '../../../rules/season/ranking.ts';
+import type { Rate } from '../../../rules/season/rates.ts';
+import { columns } from '../columns.ts';
+import { visible } from '../visible.ts';
+import { pad, truncate, widthOf } from '../width.ts';
+import { percent, percentRange } from './figures.ts';
+import { aside, type Page } from './page.ts';
+import { intervalBar } from './plots.ts';
+
+/** The rates that fit beside each other on a page of 80 columns. */
+const SHOWN: readonly MeasureWords['name'][] = ['fertility', 'hatchOfFertile', 'fledge', 'overall'];
+const HEADS: Record<string, string> = {
+  fertility: 'fertile',
+  hatchOfFertile: 'hatched',
+  fledge: 'fledged',
+  overall: 'of laid',
+};
+
+/** Groups beside each other: each rate as its counts and its share. */
+export function groupTable(
+  { title, nameless = 'not written down' }: { title: string; nameless?: string },
+  blocks: readonly Block[],
+  page: Page,
+): string[] {
+  const filled = blocks.filter(({ name, clutches, rates }) => {
+    return name !== null || clutches.length > 0 || SHOWN.some((measure) => rates[measure].n > 0);
+  });
+  if (filled.length === 0) return [];
+  const rows = filled.map(({ name, clutches, rates }) => [
+    name === null ? nameless : visible(name),
+    String(clutches.length),
+    ...SHOWN.map((measure) => cell(rates[measure])),
+  ]);
+  const head = [title, 'clutches', ...SHOWN.map((measure) => HEADS[measure] ?? measure)];
+  const [first = '', ...rest] = columns([head, ...rows], {
+    width: page.width,
+    indent: 2,
+    right: [1, 2, 3, 4, 5],
+    cut: 0,
+  });
+  return [page.look.muted(first), ...rest];
+}
+
+function cell({ k, n, rate, open }: Rate): string {
+  if (rate === null) return open > 0 ? 'open' : '–';
+  return `${k}/${n} ${pad(percent(rate), 5)}`;
+}
+
+/** What stands under a table of groups, so that its short heads are not misread. */
+export function tableNote(page: Page): string[] {
+  return aside(
+    'fertile: of eggs judged; hatched: of fertile eggs; fledged: of chicks hatched; of laid: independent of eggs laid.',
+    page,
+  );
+}
+
+const COUNT = 11;
+const RATE = 7;
+const RANGE = 9;
+
+/** Pairs in the order of what their clutches make one expect of the next. */
+export function rankingLines({ rows }: Ranking, page: Page): string[] {
+  const name = Math.min(22, Math.max(6, ...rows.map((row) => widthOf(visible(row.name ?? '')))) + 2);
+  const picture = Math.min(31, page.width - 2 - name - COUNT - RATE - RANGE - 1);
+  return rows.map(({ name: own, k, n, mean, low, high }) => {
+    const head = `  ${pad(truncate(visible(own ?? ''), name - 2), name)}${pad(`${k} of ${n}`, COUNT)}`;
+    const range = pad(percentRange(low, high), RANGE);
+    return `${head}${pad(percent(mean), RATE)}${range} ${picture > 9 ? intervalBar({ low, rate: mean, high }, picture) : ''}`.trimEnd();
+  });
+}

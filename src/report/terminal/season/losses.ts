@@ -1,0 +1,26 @@
+import type { Block } from '../../../rules/season/block.ts';
+import { visible } from '../visible.ts';
+import { pad, truncate } from '../width.ts';
+import { total } from './figures.ts';
+import { type Page, sentence } from './page.ts';
+import { bar } from './plots.ts';
+
+const WHO = 8;
+const CAUSE = 20;
+const NUMBER = 4;
+
+/** What eggs and young were lost to, the commonest first. */
+export function lossLines({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>, page: Page): string[] {
+  const most = Math.max(1, ...Object.values(eggs.lost), ...Object.values(chicks.died));
+  if (total(eggs.lost) + total(chicks.died) === 0) return sentence('Nothing was lost.', page);
+  return [...causeLines('eggs', eggs.lost, most, page), ...causeLines('young', chicks.died, most, page)];
+}
+
+function causeLines(who: string, causes: Record<string, number>, most: number, { width }: Page): string[] {
+  const room = Math.min(40, width - 2 - WHO - CAUSE - NUMBER);
+  return Object.entries(causes).map(([cause, n], i) => {
+    const name = cause === 'unknown' ? 'cause not known' : cause;
+    const head = `  ${pad(i === 0 ? who : '', WHO)}${pad(truncate(visible(name), CAUSE - 1), CAUSE)}`;
+    return `${head}${pad(String(n), NUMBER)}${bar(n / most, room)}`;
+  });
+}

@@ -1,0 +1,52 @@
+import type { SeasonBook } from '../../../rules/season/season.ts';
+import type { Danger } from '../../../rules/season/survival.ts';
+import { visible } from '../visible.ts';
+import { wrap } from '../width.ts';
+import { count } from '../words.ts';
+import { days, total } from './figures.ts';
+
+/** The season in a few sentences, as one would tell it at the club. */
+export function openingLines(book: SeasonBook, width: number): string[] {
+  const { totals, ranking } = book;
+  const { eggs, chicks, survival } = totals;
+  const sentences = [
+    eggs.laid === 0 ? 'Clutches without any egg that could be counted.' : eggSentence(eggs, chicks),
+    chicks.hatched > 0 ? chickSentence(chicks) : null,
+    worst('eggs', eggs.lost),
+    worst('young', chicks.died),
+    survival.danger === null ? null : dangerSentence(survival.danger),
+    bestSentence(ranking),
+  ];
+  return wrap(sentences.filter((text) => text !== null).join(' '), width);
+}
+
+function eggSentence({ laid }: { laid: number }, { hatched }: { hatched: number }): string {
+  return `Of ${count(laid, 'egg')} ${hatched === 0 ? 'none' : hatched} hatched${hatched === 0 ? ' so far' : ''}.`;
+}
+
+function chickSentence({ fledged, independent, open }: SeasonBook['totals']['chicks']): string {
+  const fed = open > 0 ? `; ${open} ${open === 1 ? 'is' : 'are'} still in the nest or being fed` : '';
+  return `${fledged === 0 ? 'None' : fledged} left the nest and ${independent} ${independent === 1 ? 'feeds itself' : 'feed themselves'}${fed}.`;
+}
+
+function dangerSentence({ from, to, died, of }: Danger): string {
+  return `Most dangerous: ${days(from, to)} of age, with ${Math.round(died)} of ${Math.round(of)} deaths.`;
+}
+
+function worst(who: string, causes: Record<string, number>): string | null {
+  const [[cause, n] = ['', 0], [, next] = ['', 0]] = Object.entries(causes).filter(
+    ([name]) => name !== 'unknown',
+  );
+  if (n < 2 || next === n) return null;
+  return `The commonest loss of ${who} was “${visible(cause)}” (${n} of ${total(causes)}).`;
+}
+
+/** Only where there is something to choose from: with intervals that overlap, the first is not the best. */
+function bestSentence(ranking: SeasonBook['ranking']): string | null {
+  const [first, ...others] = ranking?.rows ?? [];
+  const last = others.at(-1);
+  if (first === undefined || last === undefined || first.name === null) return null;
+  return first.low > last.high
+    ? `${visible(first.name)} did best, ${visible(last.name ?? '')} worst.`
+    : 'No pair stands out beyond what luck can do.';
+}

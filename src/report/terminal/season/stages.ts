@@ -1,0 +1,36 @@
+import type { Block } from '../../../rules/season/block.ts';
+import type { Stage } from '../../../rules/season/stages.ts';
+import { columns } from '../columns.ts';
+import { number, percentRange } from './figures.ts';
+import { aside, type Page } from './page.ts';
+
+const WORDS: Record<Stage['stage'], string> = {
+  laying: 'laying',
+  sitting: 'sitting',
+  nest: 'in the nest',
+  fledged: 'fledged, fed',
+};
+
+/** How whole clutches came through each stage. */
+export function stageLines({ stages }: Pick<Block, 'stages'>, page: Page): string[] {
+  const watched = stages.filter(({ exposure, losses }) => exposure > 0 || losses > 0);
+  if (watched.length === 0) return [];
+  const rows = watched.map(({ stage, exposure, losses, daily, period, low, high, days }) => [
+    WORDS[stage],
+    number(exposure),
+    String(losses),
+    daily === null ? '–' : `${(100 * daily).toFixed(1)} %`,
+    period === null || days === null ? '–' : `${Math.round(100 * period)} % of ${number(days)} d`,
+    low === null || high === null ? '–' : percentRange(low, high),
+  ]);
+  const head = ['stage', 'days watched', 'lost', 'a day', 'the whole stage', '95 %'];
+  const [first = '', ...rest] = columns([head, ...rows], {
+    width: page.width,
+    indent: 2,
+    right: [1, 2, 3],
+    cut: 0,
+  });
+  const note =
+    'Clutches lost as a whole; one that was clear throughout is not among them. Days count from the first look to the last, so that a nest found late does not flatter.';
+  return [page.look.muted(first), ...rest, ...aside(note, page)];
+}

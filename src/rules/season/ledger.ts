@@ -1,0 +1,110 @@
+import { fertilityOf } from '../../room/fertility.ts';
+import type { Room } from '../../room/fold.ts';
+import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import type { Block } from './block.ts';
+import { lastFeederOf, nestFeederOf, sitterOf } from './care.ts';
+import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
+import { chicksKnown, type YoungFate, youngFateOf } from './fates.ts';
+import { type MeasureWords, measureNames } from './measures/index.ts';
+import { seasonBook } from './season.ts';
+import { ALL, begun, seasonName, seasonOf } from './seasons.ts';
+
+/** One egg, with what is derived of it. */
+export interface EggEntry {
+  egg: Egg;
+  season: string;
+  fertility: 'fertile' | 'clear' | null;
+  /** The pair that sat on it last; null in an incubator or store. */
+  sitter: string | null;
+}
+
+/** One chick, with what is derived of it. */
+export interface ChickEntry {
+  bird: Bird;
+  clutch: Clutch;
+  season: string;
+  fate: YoungFate;
+  /** Who fed it in the nest, and who fed it last; null by hand. */
+  nestFeeder: string | null;
+  lastFeeder: string | null;
+}
+
+/** One clutch, with its counts. */
+export interface ClutchEntry {
+  clutch: Clutch;
+  season: string;
+  begun: number;
+  eggs: EggCounts;
+  chicks: ChickCounts;
+  chicksKnown: boolean;
+}
+
+/** One rate of one group in one season. */
+export interface RateEntry {
+  season: string;
+  /** `all`, `species` or `pair`, and which. */
+  by: string;
+  group: string | null;
+  rate: MeasureWords['name'];
+  figures: Block['rates'][MeasureWords['name']];
+}
+
+/** Every individual of the room's clutches and every rate, for tables. */
+export interface Ledger {
+  eggs: EggEntry[];
+  chicks: ChickEntry[];
+  clutches: ClutchEntry[];
+}
+
+export function ledgerOf({ pairs, day, settings }: Room): Ledger {
+  const clutches = pairs.flatMap((pair) => pair.clutches);
+  const season = (clutch: Clutch) =>
+    seasonName(seasonOf(begun(clutch), settings.seasonStart), settings.seasonStart);
+  return {
+    eggs: clutches.flatMap((clutch) =>
+      clutch.eggs.map((egg) => ({
+        egg,
+        season: season(clutch),
+        fertility: fertilityOf(egg),
+        sitter: sitterOf(egg).pair?.id ?? null,
+      })),
+    ),
+    chicks: clutches.flatMap((clutch) =>
+      clutch.chicks.map((bird) => ({
+        bird,
+        clutch,
+        season: season(clutch),
+        fate: youngFateOf(bird),
+        nestFeeder: nestFeederOf(bird, day)?.pair?.id ?? null,
+        lastFeeder: lastFeederOf(bird, day)?.pair?.id ?? null,
+      })),
+    ),
+    clutches: clutches.map((clutch) => ({
+      clutch,
+      season: season(clutch),
+      begun: begun(clutch),
+      eggs: countEggs(clutch.eggs),
+      chicks: countChicks(clutch.chicks),
+      chicksKnown: chicksKnown(clutch),
+    })),
+  };
+}
+
+/** Every rate of all seasons together and of each, for the room, its species and its pairs. */
+export function rateEntries(room: Room): RateEntry[] {
+  const start = room.settings.seasonStart;
+  const clutches = room.pairs.flatMap((pair) => pair.clutches);
+  const years = [...new Set(clutches.map((clutch) => seasonOf(begun(clutch), start)))].sort((a, b) => a - b);
+  return [ALL, ...years.map((year) => ({ from: year, to: year }))].flatMap((seasons) => {
+    const { season, totals, bySpecies, byPair } = seasonBook(room, { seasons, by: null });
+    const rows = (by: string, blocks: readonly Block[]) =>
+      blocks.flatMap(({ name, rates }) =>
+        measureNames.map((rate): RateEntry => ({ season, by, group: name, rate, figures: rates[rate] })),
+      );
+    return [
+      ...rows('all', [{ ...totals, name: null }]),
+      ...rows('species', bySpecies),
+      ...rows('pair', byPair),
+    ];
+  });
+}

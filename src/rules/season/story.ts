@@ -1,0 +1,139 @@
+import type { Day, Span } from '../../days.ts';
+import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
+import { fertilityOf } from '../../room/fertility.ts';
+import type { Room } from '../../room/fold.ts';
+import type { Clutch, Egg, Pair } from '../../room/model.ts';
+import { durationsFrom } from '../durations.ts';
+import { type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
+import { type ForecastWindow, windowOf } from '../forecast/window.ts';
+import { type Block, blocksOf, emptyBlock, type Reared, rearedBy } from './block.ts';
+import { mayStillHatch, youngFateOf } from './fates.ts';
+import { groupings, whole } from './groupings.ts';
+import { type MeasureWords, measureWords } from './measures/index.ts';
+import { begun, type SeasonStart, seasonName, seasonOf } from './seasons.ts';
+
+/** A pair's years: its clutches one by one, and its rates beside the room's. */
+export interface PairStory {
+  pair: Pair;
+  day: Day;
+  clutches: ClutchStory[];
+  /** Credited to this pair. */
+  own: Block;
+  /** All pairs of the room but this one. */
+  others: Block;
+  reared: Reared;
+  measures: readonly MeasureWords[];
+}
+
+export interface ClutchStory {
+  clutch: Clutch;
+  season: string;
+  laid: Span | null;
+  /** Seen, or inferred from the egg with which the species starts to sit. */
+  sitting: { span: Span; inferred: boolean } | null;
+  hatched: Span | null;
+  fledged: Span | null;
+  independent: Span | null;
+  /** The day on which nothing of the clutch was left to wait for; null while something is. */
+  over: Day | null;
+  /** What was to be expected, from the book and all other clutches: never from this one's own outcome. */
+  foreseen: { hatch: ForecastWindow | null; fledge: ForecastWindow | null; independent: Span | null };
+  eggs: { egg: Egg; fertility: 'fertile' | 'clear' | null }[];
+}
+
+/** Tells a pair's story up to the day stood on. Pure. */
+export function pairStory(room: Room, pair: Pair): PairStory {
+  const { day, settings } = room;
+  const start = settings.seasonStart;
+  const all = room.pairs.flatMap(({ clutches }) => clutches);
+  const own = ownDurations(room);
+  const blocks = blocksOf({ clutches: all, day, grouping: groupings.pair, start });
+  const others = all.filter((clutch) => clutch.pair !== pair);
+  return {
+    pair,
+    day,
+    clutches: pair.clutches.map((clutch) => clutchStory(clutch, { day, own, start })),
+    own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
+    others: blocksOf({ clutches: others, day, grouping: whole, start })[0] ?? emptyBlock(day),
+    reared: rearedBy(pair.id, all, day),
+    measures: measureWords,
+  };
+}
+
+interface Known {
+  day: Day;
+  own: readonly OwnDuration[];
+  start: SeasonStart;
+}
+
+function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
+  const { eggs, chicks } = clutch;
+  // Eggs that all lie in store are sat on by nobody.
+  const warmed = eggs.some((egg) => eggClock(egg, egg.fate?.day ?? day) !== null);
+  const sitting = warmed ? sittingStart(clutch, day) : null;
+  return {
+    clutch,
+    season: seasonName(seasonOf(begun(clutch), start), start),
+    laid: around(eggs.filter(({ assumed }) => !assumed).map((egg) => egg.laid.to)),
+    sitting: sitting === null ? null : { span: sitting.span, inferred: sitting.inferred },
+    hatched: around(chicks.flatMap(({ hatched }) => hatched?.to ?? [])),
+    fledged: around(chicks.flatMap(({ fledged }) => fledged?.day ?? [])),
+    independent: around(chicks.flatMap((bird) => bird.independent?.day ?? [])),
+    over: endOf(clutch, day),
+    foreseen: foreseen(clutch, { day, own, start }),
+    eggs: eggs.map((egg) => ({ egg, fertility: fertilityOf(egg) })),
+  };
+}
+
+function around(days: readonly Day[]): Span | null {
+  return days.length === 0 ? null : { from: Math.min(...days), to: Math.max(...days) };
+}
+
+/** The last day on which an egg or a dependent young of it ended. */
+function endOf({ eggs, chicks }: Clutch, day: Day): Day | null {
+  if (eggs.some((egg) => mayStillHatch(egg, day)) || chicks.some((bird) => youngFateOf(bird) === 'open'))
+    return null;
+  const days = [
+    ...eggs.flatMap(({ fate }) => fate?.day ?? []),
+    ...chicks.flatMap((bird) => bird.independent?.day ?? bird.fate?.day ?? []),
+  ];
+  return around(days)?.to ?? null;
+}
+
+function foreseen(clutch: Clutch, { day, own }: Known): ClutchStory['foreseen'] {
+  const profile = clutch.pair.profile;
+  const durations = durationsFrom(own.filter((one) => one.clutch !== clutch));
+  const window = (kind: OwnDuration['kind'], starts: readonly Span[]) => {
+    const range = profile?.[kind]?.value;
+    return profile === null || range === undefined
+      ? null
+      : windowOf(durations(kind, profile.species, range), starts);
+  };
+  const hatched = clutch.chicks
+    .filter(({ placeholder }) => !placeholder)
+    .flatMap((bird) => hatchedOn(bird) ?? []);
+  const clocks = clutch.eggs
+    .filter(isHatchable)
+    .flatMap((egg) => eggClock(egg, egg.fate?.day ?? day)?.start ?? []);
+  const independence = profile?.independence?.value;
+  return {
+    hatch: window('incubation', clocks),
+    fledge: window('fledging', hatched),
+    independent:
+      independence === undefined || hatched.length === 0
+        ? null
+        : {
+            from: Math.min(...hatched.map(({ from }) => from)) + independence.low,
+            to: Math.max(...hatched.map(({ to }) => to)) + independence.high,
+          },
+  };
+}
+
+/** Not one of which it was known before its time that no chick would come. */
+function isHatchable(egg: Egg): boolean {
+  const { fate } = egg;
+  return (
+    fate?.kind === 'hatched' ||
+    (fate === null && fertilityOf(egg) !== 'clear' && egg.lamp.at(-1)?.saw !== 'dead')
+  );
+}

@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest';
+import { agenda } from '../../rooms.ts';
+import { pair } from '../warnings/warned.ts';
+import { FOUR_EGGS, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
+
+const looks = (wish: string) => ({ 'nest-looks': wish });
+
+describe('order', () => {
+  const files = {
+    ...species(),
+    // Candled from the 8th.
+    'HF-2': pair('HF-2', 'hill finch', FOUR_EGGS),
+    // Four days earlier: late with the lamp from the 6th.
+    'HF-10': pair(
+      'HF-10',
+      'hill finch',
+      FOUR_EGGS.replaceAll('2026-03-0', '2026-03-0').replace(/03-0(\d)/g, (_, d) => `02-${24 + Number(d)}`),
+    ),
+  };
+
+  it('late comes first, then what is due, then what comes', () => {
+    // HF-10 sat on 27 February: candling 4 … 5 March, hatch from 10 March, so live food from the 8th.
+    const found = agenda(files, '2026-03-07', 3).map(
+      ({ pair: where, task, state }) => `${state} ${where} ${task}`,
+    );
+    expect(found).toEqual([
+      'late HF-10 candle',
+      'coming HF-2 candle',
+      'coming HF-10 live-food',
+      'coming HF-10 hatch',
+    ]);
+  });
+
+  it('within a day by pair, numbers as numbers', () => {
+    const same = {
+      ...species(),
+      'HF-10': pair('HF-10', 'hill finch', FOUR_EGGS),
+      'HF-2': pair('HF-2', 'hill finch', FOUR_EGGS),
+    };
+    expect(agenda(same, '2026-03-08', 0).map((item) => item.pair)).toEqual(['HF-2', 'HF-10']);
+  });
+
+  it('shows what begins within so many days, and no further', () => {
+    // Live food from the 12th.
+    expect(lines(hillFinches(FOUR_EGGS), 'live-food', '2026-03-05', 7)).toHaveLength(1);
+    expect(lines(hillFinches(FOUR_EGGS), 'live-food', '2026-03-05', 6)).toEqual([]);
+  });
+});
+
+describe('looks into the nest', () => {
+  it('freely: also when they are late', () => {
+    expect(stands(hillFinches(FOUR_EGGS, looks('freely')), 'candle', '2026-03-05', '2026-03-15')).toEqual([
+      '03-08 … 03-09 now',
+      '03-10 … 03-11 late',
+    ]);
+  });
+
+  it('sparingly: offered once, never late', () => {
+    expect(stands(hillFinches(FOUR_EGGS, looks('sparingly')), 'candle', '2026-03-05', '2026-03-15')).toEqual([
+      '03-08 … 03-09 now',
+    ]);
+  });
+
+  it('sparingly: only the second egg is looked for', () => {
+    const eggs = ['date: 2026-03-01, laid: 1', 'date: 2026-03-02, laid: 1'];
+    const next = (log: string) =>
+      stands(hillFinches(log, looks('sparingly')), 'next-egg', '2026-03-01', '2026-03-08');
+    expect(next(eggs[0] as string)).toEqual(['03-02 now']);
+    expect(next(eggs.join('\n'))).toEqual([]);
+  });
+
+  it('never: none, though all else is said', () => {
+    const never = hillFinches(FOUR_EGGS, looks('never'));
+    for (const task of ['next-egg', 'candle', 'unhatched', 'ring'])
+      expect(stands(never, task, '2026-03-01', '2026-04-15'), task).toEqual([]);
+    expect(stands(never, 'hatch', '2026-03-01', '2026-04-15')).toEqual(['03-14 … 03-17 now', '03-18 late']);
+  });
+
+  it('the pair’s own wish goes before the species’', () => {
+    const files = {
+      ...species(looks('never')),
+      'HF-1': pair('HF-1', 'hill finch', FOUR_EGGS, 'nest-looks: freely'),
+    };
+    expect(lines(files, 'candle', '2026-03-08')).toHaveLength(1);
+  });
+
+  it('an incubator may be opened whatever the pair wishes', () => {
+    const log = `${FOUR_EGGS}date: 2026-03-05, fostered: {incubator: all}`;
+    expect(lines(hillFinches(log, looks('never')), 'candle', '2026-03-09')).toMatchObject([
+      { housing: 'incubator' },
+    ]);
+  });
+
+  it('none in the week before fledging', () => {
+    // Rings go on from day 12 to 16, 27 … 31 March; from day 17, 1 April, the nest is left alone.
+    const late = { 'ring-age': '13-16' };
+    expect(stands(hillFinches(THREE_CHICKS, late), 'ring', '2026-03-16', '2026-04-10')).toEqual([
+      '03-27 … 03-31 now',
+    ]);
+    // To day 20, but two days before the earliest fledging, day 18, 2 April, nobody opens the nest.
+    const later = { 'ring-age': '13-20' };
+    expect(stands(hillFinches(THREE_CHICKS, later), 'ring', '2026-03-16', '2026-04-10')).toEqual([
+      '03-27 … 04-01 now',
+    ]);
+  });
+});
+
+describe('an item', () => {
+  it('says what, where, whom, when and why', () => {
+    const files = { ...species(), 'HF-1': pair('HF-1', 'hill finch', THREE_CHICKS, 'housing: flight 2') };
+    expect(lines(files, 'ring', '2026-03-21')).toMatchObject([
+      {
+        task: 'ring',
+        pair: 'HF-1',
+        bird: null,
+        clutch: 1,
+        who: ['c1', 'c2', 'c3'],
+        housing: 'flight 2',
+        species: 'hill finch',
+        state: 'now',
+        say: 'check whether the rings fit',
+        why: 'hatched 15 Mar + 6–8 d',
+        basis: null,
+      },
+    ]);
+  });
+
+  it('names guests in full', () => {
+    const files = {
+      ...species(),
+      'HF-1': pair('HF-1', 'hill finch', `${THREE_CHICKS}date: 2026-03-18, fostered: {HF-2: [c1, c2]}`),
+      'HF-2': pair('HF-2', 'hill finch', 'date: 2026-03-10, paired'),
+    };
+    expect(
+      lines(files, 'ring', '2026-03-21').map(({ pair: where, clutch, who }) => ({ where, clutch, who })),
+    ).toEqual([
+      { where: 'HF-1', clutch: 1, who: ['c3'] },
+      { where: 'HF-2', clutch: null, who: ['HF-1/1/c1', 'HF-1/1/c2'] },
+    ]);
+  });
+});

@@ -1,0 +1,224 @@
+import { describe, expect, it } from 'vitest';
+import type { Anchor } from '../../../src/rules/agenda/anchors.ts';
+import * as is from '../../../src/rules/agenda/conditions.ts';
+import { day, type Files } from '../../rooms.ts';
+import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
+
+const anchorOn = (from: string, to = from): Anchor => ({
+  span: { from: day(from), to: day(to) },
+  says: '',
+  who: null,
+});
+
+/** Whether the condition holds on a day, for a task counted from 15 March and due on the 16th. */
+function holds(condition: is.Condition, files: Files | string, on: string, from = '2026-03-15'): boolean {
+  const known = typeof files === 'string' ? hillFinches(files) : files;
+  return condition(brood(known, on), anchorOn(from), day('2026-03-16'));
+}
+
+describe('what was recorded', () => {
+  const heard = (on: string) => `${THREE_CHICKS}date: 2026-03-${on}, heard\n`;
+
+  it('after the anchor: from the next day', () => {
+    expect(holds(is.seenAfter('heard'), heard('15'), '2026-03-20')).toBe(false);
+    expect(holds(is.seenAfter('heard'), heard('16'), '2026-03-20')).toBe(true);
+    expect(holds(is.seenAfter('crops'), heard('16'), '2026-03-20')).toBe(false);
+  });
+
+  it('since the anchor: from that day', () => {
+    expect(holds(is.seenSince('heard'), heard('15'), '2026-03-20')).toBe(true);
+    expect(holds(is.seenSince('hatched'), THREE_CHICKS, '2026-03-20', '2026-03-16')).toBe(false);
+  });
+
+  it('since it fell due', () => {
+    expect(holds(is.seenSinceDue('heard'), heard('15'), '2026-03-20')).toBe(false);
+    expect(holds(is.seenSinceDue('heard', 'crops'), heard('16'), '2026-03-20')).toBe(true);
+  });
+
+  it('of another clutch does not count', () => {
+    const log = `${ALL_OUT}date: 2026-04-20, clutch: 2, laid: 1\ndate: 2026-04-21, clutch: 2, checked\n`;
+    expect(holds(is.seenAfter('checked'), log, '2026-04-22')).toBe(false);
+    expect(holds(is.seenAfter('checked'), `${log}date: 2026-04-22, clutch: 1, checked`, '2026-04-22')).toBe(
+      true,
+    );
+  });
+
+  it('any of several', () => {
+    const either = is.any(is.seenAfter('crops'), is.seenAfter('heard'));
+    expect(holds(either, heard('16'), '2026-03-20')).toBe(true);
+    expect(holds(either, THREE_CHICKS, '2026-03-20')).toBe(false);
+  });
+});
+
+/** The condition holds after the first log and not after the second. */
+type Row = [name: string, condition: is.Condition, yes: Files | string, no: Files | string];
+
+const eggs: Row[] = [
+  [
+    'all judged',
+    is.allJudged,
+    `${FOUR_EGGS}date: 2026-03-09, candled: {fertile: [e1, e2, e3], clear: e4}`,
+    `${FOUR_EGGS}date: 2026-03-09, candled: {fertile: [e1, e2, e3], unsure: e4}`,
+  ],
+  [
+    'no egg to judge',
+    (...args) => !is.allJudged(...args),
+    `${FOUR_EGGS}date: 2026-03-09, lost: {eaten: all}`,
+    `${FOUR_EGGS}date: 2026-03-09, candled: {fertile: all}`,
+  ],
+  ['seen sitting', is.sittingSeen, FOUR_EGGS, FOUR_EGGS.replace('both', 'off')],
+  [
+    'the eggs have ended',
+    is.eggsEnded,
+    `${FOUR_EGGS}date: 2026-03-09, lost: {eaten: all}`,
+    `${FOUR_EGGS}date: 2026-03-05, pulled: all`,
+  ],
+  ['no egg in this nest', is.noEggHere, `${FOUR_EGGS}date: 2026-03-05, pulled: all`, FOUR_EGGS],
+  [
+    'none may hatch',
+    is.noneMayHatch,
+    `${FOUR_EGGS}date: 2026-03-09, candled: {clear: [e1, e2], dead: [e3, e4]}`,
+    `${FOUR_EGGS}date: 2026-03-09, candled: {clear: [e1, e2, e3], unsure: e4}`,
+  ],
+  [
+    'laying is over when they sit on a usual clutch',
+    is.layingOver,
+    FOUR_EGGS.replaceAll('03-0', '03-1'),
+    FOUR_EGGS.replaceAll('03-0', '03-1').replace(', sitting: both', ''),
+  ],
+  ['laying is over when one has hatched', is.layingOver, THREE_CHICKS, 'date: 2026-03-15, laid: 1'],
+  // Six days without an egg do not end a laying, seven do; the day stood on is the 16th.
+  [
+    'laying is over a week after the last egg',
+    is.layingOver,
+    'date: 2026-03-09, laid: 1',
+    'date: 2026-03-10, laid: 1',
+  ],
+];
+
+const young: Row[] = [
+  ['somebody hatched here', is.hatchedHere, THREE_CHICKS, FOUR_EGGS],
+  [
+    'no young',
+    is.noYoung,
+    `${THREE_CHICKS}date: 2026-03-16, died: all`,
+    `${THREE_CHICKS}date: 2026-03-16, died: 2`,
+  ],
+  [
+    'all fledged',
+    is.allFledged,
+    `${THREE_CHICKS}date: 2026-03-16, fledged: all`,
+    `${THREE_CHICKS}date: 2026-03-16, fledged: 2`,
+  ],
+];
+
+const room: Row[] = [
+  [
+    'live food is offered',
+    is.liveFoodOffered,
+    `${FOUR_EGGS}date: 2026-03-14, food: [seed, mealworms]`,
+    `${FOUR_EGGS}date: 2026-03-14, food: [seed, egg food]`,
+  ],
+  [
+    'no live food is none',
+    is.liveFoodOffered,
+    `${FOUR_EGGS}date: 2026-03-14, food: [live food]`,
+    `${FOUR_EGGS}date: 2026-03-14, food: [no live food]`,
+  ],
+  [
+    'live food in the whole room',
+    is.liveFoodOffered,
+    hillFinches(FOUR_EGGS, {}, { 'nestlog.yaml': 'log:\n  - {date: 2026-03-10, food: [live food]}\n' }),
+    // Written for later than the day stood on.
+    hillFinches(FOUR_EGGS, {}, { 'nestlog.yaml': 'log:\n  - {date: 2026-03-17, food: [live food]}\n' }),
+  ],
+  [
+    'the species needs no live food',
+    is.needsNoLiveFood,
+    hillFinches(FOUR_EGGS, { 'live-food': 'no' }),
+    hillFinches(FOUR_EGGS, { 'live-food': 'helpful' }),
+  ],
+  [
+    'nobody knows that it needs any',
+    is.needsNoLiveFood,
+    hillFinches(FOUR_EGGS, { 'live-food': '' }),
+    FOUR_EGGS,
+  ],
+  [
+    'no rings in this room',
+    is.noRinging,
+    hillFinches(FOUR_EGGS, {}, { 'nestlog.yaml': 'ringing: no\n' }),
+    FOUR_EGGS,
+  ],
+  [
+    'parted',
+    is.parted,
+    `${FOUR_EGGS}date: 2026-03-16, parted`,
+    `${FOUR_EGGS}date: 2026-03-15, parted\ndate: 2026-03-16, reunited`,
+  ],
+];
+
+describe.each([
+  ['eggs', eggs],
+  ['young', young],
+  ['pair and room', room],
+])('%s', (_what, rows) => {
+  it.each(rows)('%s', (_name, condition, yes, no) => {
+    expect(holds(condition, yes, '2026-03-16')).toBe(true);
+    expect(holds(condition, no, '2026-03-16')).toBe(false);
+  });
+});
+
+describe('what is offered', () => {
+  it('is unknown where nobody wrote it', () => {
+    const known = brood(hillFinches(FOUR_EGGS), '2026-03-16');
+    expect(is.foodOffered(known.pair, known.room)).toBeNull();
+  });
+
+  it('is what was written last, in the journal or for the room', () => {
+    const files = hillFinches(
+      `${FOUR_EGGS}date: 2026-03-10, food: [live food]`,
+      {},
+      {
+        'nestlog.yaml': 'log:\n  - {date: 2026-03-12, food: [seed]}\n',
+      },
+    );
+    const known = brood(files, '2026-03-16');
+    expect(is.foodOffered(known.pair, known.room)).toEqual({ day: day('2026-03-12'), live: false });
+  });
+});
+
+describe('after the fledging', () => {
+  const later = (more: string) => `${ALL_OUT}${more}`;
+  const on = '2026-04-20';
+
+  it('the pair has laid again', () => {
+    expect(holds(is.laidAgain, later('date: 2026-04-18, clutch: 2, laid: 1'), on)).toBe(true);
+    expect(holds(is.laidAgain, ALL_OUT, on)).toBe(false);
+  });
+
+  it('elsewhere, where it has two nests', () => {
+    const sited = (
+      site: string,
+    ) => `${ALL_OUT.replaceAll('laid: 1', 'laid: 1, site: left')}date: 2026-04-06, lost: {clear: e4}
+      date: 2026-04-18, clutch: 2, site: ${site}, laid: 1`;
+    expect(holds(is.laidAgain, sited('right'), on)).toBe(true);
+    expect(holds(is.laidAgainHere, sited('right'), on)).toBe(false);
+    expect(holds(is.laidAgainHere, sited('left'), on)).toBe(true);
+    expect(holds(is.nestInUse, sited('right'), on)).toBe(false);
+    expect(holds(is.nestInUse, sited('left'), on)).toBe(true);
+  });
+
+  it('the nest was taken out after the last left it, not before', () => {
+    expect(holds(is.nestTakenOut, later('date: 2026-04-10, nest: removed'), on)).toBe(true);
+    expect(holds(is.nestTakenOut, later('date: 2026-04-10, nest: cleaned'), on)).toBe(true);
+    expect(holds(is.nestTakenOut, later('date: 2026-03-28, nest: removed'), on)).toBe(false);
+    expect(holds(is.nestTakenOut, later('date: 2026-04-10, nest: offered'), on)).toBe(false);
+  });
+
+  it('an egg left in the nest keeps it in use', () => {
+    expect(holds(is.nestInUse, ALL_OUT, on)).toBe(true);
+    expect(holds(is.nestInUse, later('date: 2026-04-06, lost: {clear: e4}'), on)).toBe(false);
+    expect(holds(is.nestInUse, `${THREE_CHICKS}date: 2026-03-20, lost: {clear: e4}`, on)).toBe(true);
+  });
+});

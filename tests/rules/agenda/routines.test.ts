@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest';
+import { routineWords } from '../../../src/rules/agenda/routines.ts';
+import { agenda, type Files, record } from '../../rooms.ts';
+import { pair } from '../warnings/warned.ts';
+import { ALL_OUT, FOUR_EGGS, hillFinches, lines, species, stands } from './hill-finch.ts';
+
+/** A room with one routine and perhaps a log of its own. */
+const with_ = (routine: string, log = ''): Files => ({
+  'nestlog.yaml': `routines:\n  - {${routine}}\nlog:\n${log === '' ? '  - {date: 2026-01-01, note: "begun"}\n' : log}`,
+});
+const calcium = with_(
+  'name: calcium, after: paired, days: 3, every: 2, until: laid, say: calcium in the egg food',
+);
+
+const mornings = (log: string, room: Files, task: string, to = '2026-05-31') =>
+  stands(hillFinches(log, {}, room), task, '2026-02-01', to);
+
+describe('after something', () => {
+  // Paired on 10 February: three days after is the 13th.
+  it('is due so many days after it, and late until it is done', () => {
+    expect(mornings('date: 2026-02-10, paired', calcium, 'calcium', '2026-02-20')).toEqual([
+      '02-13 now',
+      '02-14 … 02-20 late',
+    ]);
+  });
+
+  it('comes again so many days after it was done', () => {
+    const log = 'date: 2026-02-10, paired\ndate: 2026-02-14, done: calcium';
+    expect(mornings(log, calcium, 'calcium', '2026-02-18')).toEqual([
+      '02-13 now',
+      '02-16 now',
+      '02-17 … 02-18 late',
+    ]);
+  });
+
+  it('ends with what it lasts until', () => {
+    const log = 'date: 2026-02-10, paired\ndate: 2026-02-15, laid: 1';
+    expect(mornings(log, calcium, 'calcium')).toEqual(['02-13 now', '02-14 late']);
+  });
+
+  it('begins anew when they are put together anew', () => {
+    const log =
+      'date: 2026-02-01, paired\ndate: 2026-02-03, laid: 1\ndate: 2026-02-10, parted\ndate: 2026-03-01, reunited';
+    expect(mornings(log, calcium, 'calcium', '2026-03-05')).toEqual(['03-04 now', '03-05 late']);
+  });
+
+  it('without `every` once is enough', () => {
+    const once = with_('name: worm, after: paired, days: 3, say: worm them');
+    expect(mornings('date: 2026-02-10, paired\ndate: 2026-02-14, done: worm', once, 'worm')).toEqual([
+      '02-13 now',
+    ]);
+    // Given up thirty days after the 13th, 15 March.
+    expect(mornings('date: 2026-02-10, paired', once, 'worm')).toEqual(['02-13 now', '02-14 … 03-15 late']);
+  });
+
+  it('done before it began does not count', () => {
+    const once = with_('name: worm, after: paired, days: 3, say: worm them');
+    expect(
+      mornings('date: 2026-02-05, done: worm\ndate: 2026-02-10, paired', once, 'worm', '2026-02-13'),
+    ).toEqual(['02-13 now']);
+  });
+
+  it.each([
+    ['laid', '2026-03-01'],
+    ['sitting', '2026-03-03'],
+    ['hatched', '2026-03-15'],
+    ['fledged', '2026-04-05'],
+    ['independent', '2026-04-25'],
+    ['parted', '2026-04-28'],
+  ])('counts from: %s', (after, on) => {
+    const room = with_(`name: look, after: ${after}, days: 0, say: look`);
+    const log = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-04-28, parted`;
+    const first = stands(hillFinches(log, {}, room), 'look', '2026-02-25', on)[0];
+    expect(first).toBe(`${on.slice(5)} now`);
+  });
+
+  it('is skipped for one clutch', () => {
+    const room = with_('name: look, after: laid, days: 5, say: look');
+    expect(mornings(`${FOUR_EGGS}date: 2026-03-05, skip: look`, room, 'look')).toEqual([]);
+    expect(mornings(FOUR_EGGS, room, 'look', '2026-03-06')).toEqual(['03-06 now']);
+  });
+
+  it('is one line for a clutch, though the nest holds guests besides', () => {
+    const files = {
+      ...species(),
+      ...with_('name: look, after: laid, days: 5, say: look'),
+      // The guests come when the host has nothing of its own in the nest.
+      'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, lost: {broken: e1}'),
+      'HF-2': pair(
+        'HF-2',
+        'hill finch',
+        'date: 2026-03-09, laid: 1\ndate: 2026-03-10, fostered: {HF-1: all}',
+      ),
+    };
+    expect(
+      lines(files, 'look', '2026-03-10')
+        .filter((item) => item.pair === 'HF-1')
+        .map(({ clutch }) => clutch),
+    ).toEqual([1]);
+  });
+});
+
+describe('of the whole room', () => {
+  const worms = 'name: worm flights, every: 90, say: worm all flights';
+
+  it('is due at once while it was never done', () => {
+    const [item] = agenda(with_(worms), '2026-05-01');
+    expect(item).toMatchObject({
+      task: 'worm flights',
+      pair: null,
+      bird: null,
+      state: 'now',
+      why: 'every 90 d; never done yet',
+    });
+  });
+
+  it('counts from when it was last done, and is never given up', () => {
+    // 1 February + 90 is 2 May.
+    const room = with_(worms, '  - {date: 2026-02-01, done: worm flights}\n');
+    expect(stands(room, 'worm flights', '2026-02-01', '2026-09-30')).toEqual([
+      '05-02 now',
+      '05-03 … 09-30 late',
+    ]);
+  });
+
+  it('done in a pair’s journal is done', () => {
+    expect(
+      mornings('date: 2026-03-01, done: worm flights', with_(worms), 'worm flights', '2026-04-30'),
+    ).toEqual([...['02-01 … 02-28 now']]);
+  });
+});
+
+describe('of a bird that arrived', () => {
+  const room = (log: string, until = '') => ({
+    ...species(),
+    ...with_(`name: weigh, after: arrived, days: 2${until}, say: weigh it`),
+    'birds.yaml': `birds:\n  - id: HF-9\n    species: hill finch\n    log:\n      - {date: 2026-03-01, arrived: cage 1}\n${log}`,
+  });
+
+  it('stands at the bird, where it lives', () => {
+    expect(lines(room(''), 'weigh', '2026-03-03')).toMatchObject([
+      { bird: 'HF-9', pair: null, housing: 'cage 1', why: 'arrived 1 Mar + 2 d', state: 'now' },
+    ]);
+  });
+
+  it('ends when the bird dies', () => {
+    expect(lines(room('      - {date: 2026-03-02, died}\n'), 'weigh', '2026-03-03')).toEqual([]);
+  });
+
+  it('ends when it is put to a mate, where it lasts until then', () => {
+    const mated = { 'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-02, paired', 'cock: HF-9') };
+    expect(lines({ ...room('', ', until: paired'), ...mated }, 'weigh', '2026-03-03')).toEqual([]);
+    expect(lines({ ...room(''), ...mated }, 'weigh', '2026-03-03')).toHaveLength(1);
+  });
+
+  it('holds for a bird of this room that came home, though it feeds itself', () => {
+    const log = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-05-01, gone: {lent: c1}\ndate: 2026-06-01, back: c1`;
+    const files = hillFinches(log, {}, with_('name: weigh, after: arrived, days: 2, say: weigh it'));
+    expect(lines(files, 'weigh', '2026-06-03').map(({ bird }) => bird)).toEqual(['HF-1/1/c1']);
+  });
+});
+
+describe('in the words of a task', () => {
+  const words = (files: Files) => {
+    const [routine] = record(files, '2026-03-01').settings.routines;
+    if (routine === undefined) throw new Error('no routine');
+    return routineWords(routine);
+  };
+
+  it('says its days and when it is over', () => {
+    expect(words(calcium)).toMatchObject({
+      task: 'calcium',
+      say: 'calcium in the egg food',
+      when: 'paired + 3 d, again every 2 d',
+      doneBy: '`done: calcium`',
+      over: 'once `laid` is recorded',
+    });
+    expect(words(with_('name: worm flights, every: 90, say: worm'))).toMatchObject({ when: 'every 90 d' });
+  });
+});
