@@ -1,8 +1,14 @@
 import { birdTable } from '../report/tables/birds.ts';
+import { chickTable } from '../report/tables/chicks.ts';
+import { clutchTable } from '../report/tables/clutches.ts';
+import { eggTable } from '../report/tables/eggs.ts';
 import { type Format, formats } from '../report/tables/index.ts';
+import { rateTable } from '../report/tables/rates.ts';
 import type { Table } from '../report/tables/table.ts';
+import { ledgerOf, rateEntries } from '../rules/season/ledger.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { openStock } from './open-stock.ts';
+import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
 interface ExportOptions {
@@ -12,6 +18,10 @@ interface ExportOptions {
 /** Every table there is: what it takes to make it. */
 const tables: Record<string, (context: Context<ExportOptions>) => Table> = {
   birds: (context) => birdTable(openStock(context).stock),
+  eggs: (context) => eggTable(ledgerOf(openRoom(context).room).eggs),
+  chicks: (context) => chickTable(ledgerOf(openRoom(context).room).chicks),
+  clutches: (context) => clutchTable(ledgerOf(openRoom(context).room).clutches),
+  rates: (context) => rateTable(rateEntries(openRoom(context).room)),
 };
 
 const names = Object.keys(tables).join(', ');
@@ -20,6 +30,7 @@ const formatNames = Object.keys(formats).join(', ');
 export const definition: CommandDefinition = {
   examples: [
     { line: 'nestlog export birds > birds.csv', says: 'every bird, for a spreadsheet' },
+    { line: 'nestlog export rates > rates.csv', says: 'every rate of each season, species and pair' },
     { line: 'nestlog export birds --format ndjson', says: 'one JSON object a line' },
   ],
   arguments: [{ name: '<table>', description: names }],

@@ -11,6 +11,16 @@ export interface CommandEntry {
 /** All commands, in the order of `nestlog --help`. */
 export const commands: CommandEntry[] = [
   { name: 'due', summary: 'this morning: late, now, coming days, warnings', load: () => import('./due.ts') },
+  {
+    name: 'season',
+    summary: 'a year, or all: rates, survival, causes, comparisons',
+    load: () => import('./season.ts'),
+  },
+  {
+    name: 'pair',
+    summary: 'one pair’s clutches on a timeline, fates, dates foreseen and real',
+    load: () => import('./pair.ts'),
+  },
   { name: 'bird', summary: 'one bird: life, parents, young, inbreeding', load: () => import('./bird.ts') },
   { name: 'stock', summary: 'who is here, and how varied the stock is', load: () => import('./stock.ts') },
   { name: 'match', summary: 'whom to pair with whom', load: () => import('./match.ts') },

@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
 import { findSpecies } from '../species/find.ts';
-import { feederOf, leaveNest, settle, startQuarantine, whyNotAlive } from './lives.ts';
+import { endKnown, endLife, feederOf, settle, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
 import { newBird } from './names.ts';
 import type { Fold } from './scene.ts';
@@ -57,7 +57,7 @@ export function applyBirdObservation(
   const bird = fold.birds.get(record.id.text);
   if (bird === undefined || bird.listed !== record) return;
   const away = observation.key === 'back' ? null : whyNotAlive(bird);
-  if (away !== null && typeof away === 'object') {
+  if (away !== null && typeof away === 'object' && !toldAgain(bird, entry.date, observation)) {
     const args = { who: bird.id, did: observation.key, why: away.why };
     fold.findings.push({ code: away.code, at: observation.at, args });
     return;
@@ -65,6 +65,12 @@ export function applyBirdObservation(
   bird.firstSeen ??= entry.date;
   const live = lives[observation.key] as (moment: Moment, value: unknown) => void;
   live({ fold, bird, day: entry.date }, observation.value);
+}
+
+function toldAgain(bird: Bird, day: Day, observation: BirdObservation): boolean {
+  const { key, value } = observation;
+  if (key === 'died') return endKnown(bird, key, day, value?.text ?? null);
+  return key === 'gone' && endKnown(bird, key, day, value);
 }
 
 interface Moment {
@@ -99,12 +105,10 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
     bird.sex = sex;
   },
   died: ({ bird, day }, cause) => {
-    bird.fate = { kind: 'died', day, span: { from: day, to: day }, cause: cause?.text ?? null };
-    leaveNest(bird);
+    endLife(bird, { kind: 'died', day, span: { from: day, to: day }, cause: cause?.text ?? null });
   },
   gone: ({ bird, day }, how) => {
-    bird.fate = { kind: 'gone', day, how };
-    leaveNest(bird);
+    endLife(bird, { kind: 'gone', day, how });
   },
   back: ({ fold, bird, day }) => {
     if (bird.fate?.kind === 'gone') {

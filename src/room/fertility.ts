@@ -1,12 +1,24 @@
 import type { Day } from '../days.ts';
 import { eggClock } from './clock.ts';
-import type { Egg } from './model.ts';
+import type { Egg, Lamp } from './model.ts';
 
 /** For a count that hatched or pipped: eggs seen pipped or fertile come first, clear ones last. */
 export function clearRank(egg: Egg): number {
   if (egg.pipped !== null) return 0;
-  const saw = egg.lamp.at(-1)?.saw;
-  return saw === 'fertile' ? 1 : saw === undefined || saw === 'unsure' ? 2 : saw === 'dead' ? 3 : 4;
+  const saw = lampSays(egg);
+  return saw === 'fertile' ? 1 : saw === null || saw === 'unsure' ? 2 : saw === 'dead' ? 3 : 4;
+}
+
+/** What the latest look with the lamp is worth: called clear before its candling day, an egg is as unsure as before. */
+export function lampSays(egg: Egg): Lamp | null {
+  const last = egg.lamp.at(-1);
+  if (last === undefined) return null;
+  return last.saw === 'clear' && !tellsClear(egg, last.day) ? 'unsure' : last.saw;
+}
+
+function tellsClear(egg: Egg, day: Day): boolean {
+  const from = candlingDay(egg, day);
+  return from !== null && day >= from;
 }
 
 /** Day of sitting from which the lamp tells clear from fertile, where the species has no profile. */
@@ -32,11 +44,9 @@ export function fertilityOf(egg: Egg): 'fertile' | 'clear' | null {
   if (fate?.kind === 'hatched' || egg.pipped !== null) return 'fertile';
   if (fate?.kind === 'lost' && fate.cause === 'clear') return 'clear';
   if (fate?.kind === 'lost' && fate.cause === 'dead-in-shell') return 'fertile';
-  const told = egg.lamp.findLast(({ saw, day }) => {
-    if (saw !== 'clear') return saw !== 'unsure';
-    const from = candlingDay(egg, day);
-    return from !== null && day >= from;
-  });
+  const told = egg.lamp.findLast(({ saw, day }) =>
+    saw === 'clear' ? tellsClear(egg, day) : saw !== 'unsure',
+  );
   if (told === undefined) return null;
   return told.saw === 'clear' ? 'clear' : 'fertile';
 }

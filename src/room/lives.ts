@@ -1,6 +1,6 @@
 import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile } from '../species/profile.ts';
-import type { Bird, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
+import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
 import type { Fold, Refusal, Scene } from './scene.ts';
@@ -115,6 +115,18 @@ export function endEgg(egg: Egg, fate: EggFate): void {
   nestOf(egg)?.here.eggs.delete(egg);
 }
 
+/** The earliest day on which anybody can have begun to sit on it: as laid, or as set where it waited in store first. */
+export function begun(egg: Egg): { day: Day; what: 'laid' | 'set' } {
+  const [first, next, then] = egg.places;
+  const waited = next?.place.kind === 'store' && first !== undefined && next.from - first.from <= 1;
+  return waited && then !== undefined ? { day: then.from, what: 'set' } : { day: egg.laid.from, what: 'laid' };
+}
+
+/** No egg hatches in less than half the shortest incubation. */
+export function canHatchBy(egg: Egg, day: Day): boolean {
+  return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low / 2;
+}
+
 /** A chick comes out of an egg, in the nest where the egg is. */
 export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const { clutch } = egg;
@@ -170,6 +182,13 @@ export function settle(
   if (bird.clutch !== null && bird.clutch.pair !== nest) nest.guests.add(bird);
 }
 
+/** A young bird feeds itself, seen on the span's last day; it lives on where it did. */
+export function becomeIndependent(bird: Bird, span: Span): void {
+  leaveNest(bird);
+  bird.independent = { span, day: span.to };
+  bird.stays.push({ from: span.to, housing: housingOf(bird), nest: null, clutch: null });
+}
+
 /** Whether it is alive, in the room and not yet feeding itself. */
 export function isDependent(bird: Bird): boolean {
   return bird.ref !== null && bird.fate === null && bird.independent === null;
@@ -178,6 +197,26 @@ export function isDependent(bird: Bird): boolean {
 /** A bird no longer belongs to the nest: dead, gone or independent. */
 export function leaveNest(bird: Bird): void {
   feederOf(bird)?.here.young.delete(bird);
+}
+
+/** Dead or gone; told once more it only adds the cause that was missing. */
+export function endLife(bird: Bird, fate: BirdFate): void {
+  if (bird.fate === null) {
+    bird.fate = fate;
+    leaveNest(bird);
+  } else if (bird.fate.kind === 'died' && fate.kind === 'died') {
+    bird.fate.cause ??= fate.cause;
+  } else if (bird.fate.kind === 'gone' && fate.kind === 'gone') {
+    bird.fate.how ??= fate.how;
+  }
+}
+
+/** Whether this end of a bird is known already, as when the journals of two pairs both tell of their one cock. */
+export function endKnown(bird: Bird, kind: BirdFate['kind'], day: Day, why: string | null): boolean {
+  const { fate } = bird;
+  if (fate === null || fate.kind !== kind || fate.day !== day) return false;
+  const known = fate.kind === 'died' ? fate.cause : fate.how;
+  return known === null || why === null || known === why;
 }
 
 /** Why nothing can be told of this bird any more, or null while it is alive and here. */

@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { leaveNest, whyNotAlive, youngInReach } from '../lives.ts';
+import { endKnown, endLife, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
 export const died: Apply<'died'> = (scene, value) => {
@@ -8,11 +8,12 @@ export const died: Apply<'died'> = (scene, value) => {
     const birds = chooseBirds(scene, who, {
       did: 'died',
       among: youngInReach(scene.pair),
-      impossible: (bird) => whyNotAlive(bird),
+      impossible: (bird) =>
+        endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird),
       kind: (bird) => bird.clutch?.pair.id ?? '',
     });
     for (const bird of birds) {
-      bird.fate = {
+      endLife(bird, {
         kind: 'died',
         day,
         span: {
@@ -20,8 +21,7 @@ export const died: Apply<'died'> = (scene, value) => {
           to: day,
         },
         cause: cause?.text ?? null,
-      };
-      leaveNest(bird);
+      });
     }
   }
 };

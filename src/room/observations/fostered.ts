@@ -1,6 +1,6 @@
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
-import { placeEgg, settle, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
+import { isDependent, placeEgg, settle, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
 import type { EggPlace } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import { placeNamed } from '../where.ts';
@@ -38,7 +38,8 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace): void {
   const young = chooseBirds(scene, who, {
     did: 'fostered',
     among: youngInReach(scene.pair),
-    impossible: (bird) => whyNotAlive(bird),
+    impossible: (bird) =>
+      whyNotAlive(bird) ?? (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
   });
   for (const bird of young) {
     const place = bird.clutch === null ? to : homeIfOwn(bird.clutch, to);

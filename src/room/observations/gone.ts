@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { leaveNest, whyNotAlive } from '../lives.ts';
+import { endKnown, endLife, whyNotAlive } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
 export const gone: Apply<'gone'> = (scene, value) => {
@@ -7,12 +7,11 @@ export const gone: Apply<'gone'> = (scene, value) => {
     const birds = chooseBirds(scene, who, {
       did: 'gone',
       among: ownYoung(scene.pair.clutches),
-      impossible: (bird) => whyNotAlive(bird),
+      impossible: (bird) => (endKnown(bird, 'gone', scene.day, how) ? null : whyNotAlive(bird)),
       rank: (bird) => (bird.independent === null ? 1 : 0),
     });
     for (const bird of birds) {
-      bird.fate = { kind: 'gone', day: scene.day, how };
-      leaveNest(bird);
+      endLife(bird, { kind: 'gone', day: scene.day, how });
     }
   }
 };

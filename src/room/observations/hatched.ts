@@ -2,8 +2,8 @@ import { formatDay } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, hostClutch } from '../choose.ts';
-import { clearRank } from '../fertility.ts';
-import { addUnseenEgg, eggsInReach, hatch, incubation, openClutch, whyNotOpen } from '../lives.ts';
+import { clearRank, lampSays } from '../fertility.ts';
+import { addUnseenEgg, begun, canHatchBy, eggsInReach, hatch, incubation, openClutch, whyNotOpen } from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { type Refusal, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -25,7 +25,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     among: eggsInReach(pair).filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: clearRank,
-    kind: (egg) => `${egg.lamp.at(-1)?.saw ?? ''}`,
+    kind: (egg) => lampSays(egg) ?? '',
     another: (clutch) => addUnseenEgg(clutch, scene.day),
   });
   for (const egg of eggs) hatchOne(scene, egg, at);
@@ -35,7 +35,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
 };
 
 function hatchOne(scene: Scene, egg: Egg, at: Place): void {
-  if (egg.lamp.at(-1)?.saw === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
+  if (lampSays(egg) === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
   hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
 }
 
@@ -66,13 +66,13 @@ function longPast(egg: Egg, day: number): boolean {
   return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
 }
 
-/** An egg cannot hatch in less than half the shortest incubation after it was laid. */
-function tooSoon(scene: Scene, egg: Egg): Refusal | null {
-  const shortest = incubation(egg.clutch.pair.profile).low / 2;
-  if (scene.day - egg.laid.from >= shortest) return null;
+/** Why this egg cannot have hatched by the day, for want of time; null where it can. */
+export function tooSoon(scene: Scene, egg: Egg): Refusal | null {
+  if (canHatchBy(egg, scene.day)) return null;
+  const { day, what } = begun(egg);
   return {
     code: 'hatched-too-soon',
-    why: `it was laid on ${formatDay(egg.laid.from)}, only ${scene.day - egg.laid.from} d before`,
+    why: `it was ${what} on ${formatDay(day)}, only ${scene.day - day} d before`,
   };
 }
 

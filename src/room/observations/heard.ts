@@ -1,24 +1,29 @@
 import { clearRank } from '../fertility.ts';
-import { addUnseenEgg, hatch, incubation, openClutch } from '../lives.ts';
-import type { Egg } from '../model.ts';
-import type { Scene } from '../scene.ts';
+import { addUnseenEgg, begun, canHatchBy, hatch, incubation, openClutch } from '../lives.ts';
+import { refuse } from '../scene.ts';
 import type { Apply } from './apply.ts';
+import { tooSoon } from './hatched.ts';
 
-/** Somebody begs: at least one chick is there, hatched on a day nobody saw. */
-export const heard: Apply<'heard'> = (scene) => {
-  const { pair, day } = scene;
+/**
+ * Somebody begs: at least one chick is there, hatched on a day nobody saw. Where fledglings are fed and no egg is old
+ * enough, it is they who beg.
+ */
+export const heard: Apply<'heard'> = (scene, _text, at) => {
+  const { pair, day, pinned } = scene;
   if ([...pair.here.young].some((young) => young.fledged === null)) return;
-  const egg = likeliestEgg(scene);
-  const earliest = Math.max(egg.laid.from + Math.ceil(incubation(pair.profile).low / 2), scene.since.from);
+  const eggs = [...pair.here.eggs].filter((egg) => pinned === null || egg.clutch === pinned);
+  const ripe = eggs.filter((egg) => canHatchBy(egg, day));
+  ripe.sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
+  if (ripe.length === 0 && pair.here.young.size > 0) return;
+  const [young] = eggs;
+  if (ripe.length === 0 && young !== undefined) {
+    const why = tooSoon(scene, young);
+    if (why !== null) refuse(scene, at, why, { who: young.ref, did: 'hatched' });
+    return;
+  }
+  const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day);
+  const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), scene.since.from);
   const chick = hatch(scene.fold, egg, { from: Math.min(day, earliest), to: day }, day);
   chick.placeholder = true;
   egg.clutch.chicksCounted = false;
 };
-
-function likeliestEgg(scene: Scene): Egg {
-  const eggs = [...scene.pair.here.eggs].filter(
-    (egg) => scene.pinned === null || egg.clutch === scene.pinned,
-  );
-  eggs.sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
-  return eggs[0] ?? addUnseenEgg(scene.pinned ?? openClutch(scene, { counted: false }), scene.day);
-}

@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { leaveNest, whyNotAlive, youngInReach } from '../lives.ts';
+import { becomeIndependent, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
 export const independent: Apply<'independent'> = (scene, who) => {
@@ -15,12 +15,6 @@ export const independent: Apply<'independent'> = (scene, who) => {
     kind: (bird) => bird.clutch?.pair.id ?? '',
   });
   for (const bird of birds) {
-    leaveNest(bird);
-    bird.independent = {
-      span: { from: Math.max(scene.since.from, bird.fledged?.day ?? scene.since.from), to: day },
-      day,
-    };
-    const last = bird.stays.at(-1);
-    bird.stays.push({ from: day, housing: last?.housing ?? pair.housing, nest: null, clutch: null });
+    becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged?.day ?? day), to: day });
   }
 };

@@ -1,6 +1,7 @@
 import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
-import { settle, whyNotAlive } from '../lives.ts';
+import type { ObservationValue } from '../../journal/observations/index.ts';
+import { becomeIndependent, isDependent, settle, whyNotAlive } from '../lives.ts';
 import { together } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import { refuse, report, type Scene } from '../scene.ts';
@@ -10,8 +11,7 @@ import type { Apply } from './apply.ts';
 function join(what: 'paired' | 'reunited'): Apply<'paired'> & Apply<'reunited'> {
   return (scene, value, at) => {
     const { pair, day } = scene;
-    const anew = value.cock !== null || value.hen !== null;
-    if (what === 'paired' && anew && pair.partings.length > 0 && together(pair)) {
+    if (what === 'paired' && pair.partings.length > 0 && together(pair) && leavesMate(scene, value)) {
       report(scene, at, 'paired-anew', { pair: pair.id });
     }
     if (value.cock !== null) pair.cock = [value.cock.text];
@@ -19,6 +19,16 @@ function join(what: 'paired' | 'reunited'): Apply<'paired'> & Apply<'reunited'> 
     pair.partings.push({ day, what, cock: [...pair.cock], hen: [...pair.hen] });
     houseFamily(scene, value.housing, what, at);
   };
+}
+
+/** Whether a new mate takes the place of one that is alive and here. */
+function leavesMate(scene: Scene, mates: ObservationValue<'paired'>): boolean {
+  return (['cock', 'hen'] as const).some((sex) => {
+    const mate = mates[sex]?.text;
+    if (mate === undefined) return false;
+    const names = scene.pair[sex];
+    return !names.includes(mate) && parentsOf(scene, sex).every((bird) => bird.fate === null);
+  });
 }
 
 /** The parents live together from now on, a new mate as much as the old; their young go where they go. */
@@ -34,6 +44,7 @@ function houseFamily(scene: Scene, housing: Located | null, what: 'paired' | 're
       }
       bird.sex ??= sex;
       bird.firstSeen ??= day;
+      if (isDependent(bird)) becomeIndependent(bird, { from: bird.fledged?.day ?? day, to: day });
       settle(bird, day, pair.housing, null, null);
     }
   }

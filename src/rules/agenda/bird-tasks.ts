@@ -8,7 +8,7 @@ import { findSpecies } from '../../species/find.ts';
 import type { Profile } from '../../species/profile.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn } from '../illness.ts';
-import { DAYS_A_MONTH } from '../stock/life.ts';
+import { DAYS_A_MONTH, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
@@ -108,7 +108,8 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
 function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem[] {
   const hatched = hatchedOn(bird);
   const profile = profileOf(room, bird);
-  if (hatched === null || bird.fate !== null) return [];
+  // Not of the dead and gone, nor of one on the list that is still to come.
+  if (hatched === null || statusOf(bird, room.day, { profile, paired: true }) !== 'here') return [];
   if (task === 'moult' && bird.moult.length > 0) return [];
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
   if (age === undefined) return [];

@@ -14,7 +14,7 @@ describe('order', () => {
     'HF-10': pair(
       'HF-10',
       'hill finch',
-      FOUR_EGGS.replaceAll('2026-03-0', '2026-03-0').replace(/03-0(\d)/g, (_, d) => `02-${24 + Number(d)}`),
+      FOUR_EGGS.replace(/03-0(\d)/g, (_, d) => `02-${24 + Number(d)}`),
     ),
   };
 
