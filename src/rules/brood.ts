@@ -2,7 +2,7 @@ import type { Day, Span } from '../days.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import type { Room } from '../room/fold.ts';
 import { isDependent } from '../room/lives.ts';
-import type { Bird, Clutch, Egg, Pair } from '../room/model.ts';
+import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Durations } from './durations.ts';
 import type { Duration } from './forecast/duration.ts';
@@ -152,19 +152,30 @@ function isStored(egg: Egg): boolean {
   return egg.fate === null && egg.places.at(-1)?.place.kind === 'store';
 }
 
+/** The pair's own before its guests, each in the order of laying or hatching, whoever came when. */
+function ownFirst(pair: Pair): (a: Egg | Bird, b: Egg | Bird) => number {
+  return (a, b) =>
+    Number(a.clutch?.pair !== pair) - Number(b.clutch?.pair !== pair) ||
+    fullRef(a).localeCompare(fullRef(b), 'en', { numeric: true });
+}
+
 function eggsAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Egg[] {
   if (where !== 'nest') {
     return (clutch?.eggs ?? []).filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === where);
   }
-  return [...pair.here.eggs].filter((egg) => {
-    const place = egg.places.at(-1)?.place;
-    return place?.kind === 'nest' && place.clutch === clutch;
-  });
+  return [...pair.here.eggs]
+    .filter((egg) => {
+      const place = egg.places.at(-1)?.place;
+      return place?.kind === 'nest' && place.clutch === clutch;
+    })
+    .sort(ownFirst(pair));
 }
 
 function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird[] {
   if (where === 'nest') {
-    return [...pair.here.young].filter((bird) => isDependent(bird) && bird.stays.at(-1)?.clutch === clutch);
+    return [...pair.here.young]
+      .filter((bird) => isDependent(bird) && bird.stays.at(-1)?.clutch === clutch)
+      .sort(ownFirst(pair));
   }
   // An incubator holds eggs only: what hatches in it is fed by hand from that hour.
   if (where === 'incubator') return [];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { clearRank } from '../../src/room/fertility.ts';
-import { room } from '../rooms.ts';
+import { formatDay } from '../../src/days.ts';
+import { candlingDay, clearRank, fertilityOf } from '../../src/room/fertility.ts';
+import { day, room } from '../rooms.ts';
 import { clutchIn, waxbills } from './facts.ts';
 
 const laid = 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting';
@@ -38,5 +39,71 @@ describe('which egg is likeliest to hatch', () => {
     const known = room({ P: waxbills(log) }, '2026-03-16');
     expect(clutchIn(known, 'LW-1/1').eggs[0]?.fate?.kind).toBe('hatched');
     expect(known.findings.map(({ code }) => code)).toEqual(['hatched-though-clear']);
+  });
+});
+
+describe('whether an egg is fertile', () => {
+  /** What is known of each egg after this, on 2026-04-10. Laid 1 and 2–5 March, sat on from the last: candling from 10 March. */
+  function known(more: string): (string | null)[] {
+    const { eggs } = clutchIn(room({ P: waxbills(`${laid}\n${more}`) }, '2026-04-10'), 'LW-1/1');
+    return eggs.map(fertilityOf);
+  }
+
+  it.each([
+    ['nobody looked', '', [null, null, null, null, null]],
+    [
+      'the lamp told on the day',
+      'date: 2026-03-10, candled: {fertile: e1, clear: e2, dead: e3, unsure: e4}',
+      ['fertile', 'clear', 'fertile', null, null],
+    ],
+    [
+      'clear is only unsure before the egg’s own candling day',
+      'date: 2026-03-09, candled: {fertile: e1, clear: e2}',
+      ['fertile', null, null, null, null],
+    ],
+    [
+      'the latest look wins',
+      'date: 2026-03-10, candled: {fertile: e1, clear: e2}\ndate: 2026-03-13, candled: {clear: e1, fertile: e2}',
+      ['clear', 'fertile', null, null, null],
+    ],
+    [
+      'an unsure look takes nothing back',
+      'date: 2026-03-10, candled: {fertile: e1, clear: e2}\ndate: 2026-03-13, candled: {unsure: [e1, e2]}',
+      ['fertile', 'clear', null, null, null],
+    ],
+    [
+      'hatching beats the lamp',
+      'date: 2026-03-10, candled: {clear: e1}\ndate: 2026-03-17, hatched: e1',
+      ['fertile', null, null, null, null],
+    ],
+    [
+      'causes: clear and dead-in-shell tell, others as candled',
+      'date: 2026-03-10, candled: {fertile: [e4, e1]}\ndate: 2026-03-20, lost: {clear: e1, dead-in-shell: e2, addled: e3, broken: e4, undeveloped: e5}',
+      ['clear', 'fertile', null, 'fertile', null],
+    ],
+    ['pipped is fertile', 'date: 2026-03-17, pipped: e3', [null, null, 'fertile', null, null]],
+  ])('%s', (_, more, expected) => {
+    expect(known(more)).toEqual(expected);
+  });
+
+  it('an egg laid after sitting began has its own later day', () => {
+    const log =
+      'date: 2026-03-01, laid: 1\ndate: 2026-03-02, laid: 1\ndate: 2026-03-03, laid: 1, sitting\ndate: 2026-03-05, laid: 1\ndate: 2026-03-08, candled: {clear: all}';
+    const { eggs } = clutchIn(room({ P: waxbills(log) }, '2026-03-20'), 'LW-1/1');
+    expect(eggs.map(fertilityOf)).toEqual(['clear', 'clear', 'clear', null]);
+    expect(eggs.map((egg) => formatDay(candlingDay(egg, day('2026-03-20')) ?? 0))).toEqual([
+      '2026-03-08',
+      '2026-03-08',
+      '2026-03-08',
+      '2026-03-10',
+    ]);
+  });
+
+  it('an egg in store has no candling day: the lamp tells nothing of it', () => {
+    const log = 'date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-12, candled: {clear: e1}';
+    const { eggs } = clutchIn(room({ P: waxbills(log) }, '2026-03-20'), 'LW-1/1');
+    expect(eggs.map((egg) => [candlingDay(egg, day('2026-03-20')), fertilityOf(egg)])).toEqual([
+      [null, null],
+    ]);
   });
 });

@@ -125,7 +125,7 @@ describe('guests of another species', () => {
     scientific: 'Exemplum vallicola',
     incubation: '16-18',
     'live-food': 'no',
-    'ring-age': '10-11',
+    'ring-age': '9-10',
     independence: '50-60',
   });
   const files = (guest: string, own = '') => ({
@@ -153,15 +153,15 @@ describe('guests of another species', () => {
 
   it('are ringed and weaned at their own age', () => {
     const hatched =
-      'date: 2026-03-15, after: 2026-03-14, hatched: [HF-1/1/e1]\ndate: 2026-03-20, after: 2026-03-19, hatched: e1';
+      'date: 2026-03-15, after: 2026-03-14, hatched: [HF-1/1/e1]\ndate: 2026-03-17, after: 2026-03-16, hatched: e1';
     const who = (task: string, on: string) =>
       lines(files('', hatched), task, on).map((item) => item.who?.join(' '));
-    // Guest: 15 March + 6 is the 21st. Own: 20 March + 9 is the 29th.
+    // Guest: 15 March + 6 is the 21st. Own: 17 March + 8 is the 25th.
     expect([who('ring', '2026-03-20'), who('ring', '2026-03-21')]).toEqual([[], ['HF-1/1/c1']]);
-    expect(who('ring', '2026-03-29')).toEqual(['c1']);
-    // Guest: 15 March + 30 is 14 April. Own: 20 March + 50 is 9 May.
+    expect(who('ring', '2026-03-25')).toEqual(['c1']);
+    // Guest: 15 March + 30 is 14 April. Own: 17 March + 50 is 6 May.
     expect(who('independent', '2026-04-14')).toEqual(['HF-1/1/c1']);
-    expect(who('independent', '2026-05-09')).toEqual(['HF-1/1/c1', 'c1']);
+    expect(who('independent', '2026-05-06')).toEqual(['HF-1/1/c1', 'c1']);
   });
 });
 

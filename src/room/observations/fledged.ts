@@ -1,6 +1,6 @@
 import { chooseBirds } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
-import { addUnseenEgg, fledging, hatch, isDependent, openClutch, whyNotAlive } from '../lives.ts';
+import { addUnseenEgg, canHatchBy, fledging, hatch, isDependent, openClutch, whyNotAlive } from '../lives.ts';
 import type { Bird, Clutch } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -36,7 +36,7 @@ function isOver(clutch: Clutch): boolean {
 function unseenNestling(scene: Scene, clutch: Clutch): Bird {
   const { low, high } = fledging(scene.pair.profile);
   const open = clutch.eggs
-    .filter((one) => one.fate === null)
+    .filter((one) => one.fate === null && canHatchBy(one, scene.day - low))
     .sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
   const egg = open[0] ?? addUnseenEgg(clutch, scene.day - low);
   return hatch(scene.fold, egg, { from: scene.day - high, to: scene.day - low }, scene.day);

@@ -126,7 +126,7 @@ describe('of the whole room', () => {
   it('done in a pair’s journal is done', () => {
     expect(
       mornings('date: 2026-03-01, done: worm flights', with_(worms), 'worm flights', '2026-04-30'),
-    ).toEqual([...['02-01 … 02-28 now']]);
+    ).toEqual(['02-01 … 02-28 now']);
   });
 });
 

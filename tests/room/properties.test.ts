@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { codes } from '../../src/findings/codes.ts';
+import type { Room } from '../../src/room/fold.ts';
+import { isDependent } from '../../src/room/lives.ts';
+import { fullRef } from '../../src/room/model.ts';
+import { broodsOf } from '../../src/rules/brood.ts';
+import { learnedDurations } from '../../src/rules/durations.ts';
+import { warningsOf } from '../../src/rules/warnings/index.ts';
+import { dateOf } from '../generators/lines.ts';
+import { filesOf, type Logs, plausible, wild } from '../generators/rooms.ts';
+import { findingsOf, summaryOf } from '../generators/summary.ts';
+import { agenda, room } from '../rooms.ts';
+
+const LAST = 260;
+const known = (logs: Logs, on = LAST): Room => room(filesOf(logs), dateOf(on));
+
+/** The same lines of every journal in another order. */
+const shuffled = (logs: fc.Arbitrary<Logs>) =>
+  logs.chain((some) =>
+    fc.tuple(
+      fc.constant(some),
+      fc.tuple(...some.map((lines) => fc.shuffledSubarray(lines, { minLength: lines.length }))),
+    ),
+  );
+
+describe.each([
+  ['plausible', plausible, 3000],
+  ['wild', wild, 3000],
+] as const)('any %s room', (_name, rooms, numRuns) => {
+  it('is the same whatever the order of its lines', () => {
+    fc.assert(
+      fc.property(shuffled(rooms), ([logs, other]) => {
+        expect(summaryOf(known(other))).toEqual(summaryOf(known(logs)));
+        expect(findingsOf(known(other))).toEqual(findingsOf(known(logs)));
+      }),
+      { numRuns },
+    );
+  });
+
+  it('on an earlier day knows nothing of what is dated later', () => {
+    fc.assert(
+      fc.property(rooms, fc.integer({ min: 0, max: 140 }), (logs, on) => {
+        const until = logs.map((lines) => lines.filter((line) => line.on <= on));
+        expect(summaryOf(known(logs, on))).toEqual(summaryOf(known(until, on)));
+      }),
+      { numRuns },
+    );
+  });
+
+  it('has nobody in two places', () => {
+    fc.assert(
+      fc.property(rooms, fc.integer({ min: 0, max: 140 }), (logs, on) => {
+        const { pairs, birds } = known(logs, on);
+        const eggs = pairs.flatMap((pair) => pair.clutches.flatMap((clutch) => clutch.eggs));
+        for (const egg of eggs) {
+          const place = egg.places.at(-1)?.place;
+          const there = egg.fate === null && place?.kind === 'nest' ? [place.pair.id] : [];
+          expect(pairs.filter(({ here }) => here.eggs.has(egg)).map(({ id }) => id), fullRef(egg)).toEqual(there);
+        }
+        for (const bird of birds) {
+          const nest = bird.stays.at(-1)?.nest ?? null;
+          const there = isDependent(bird) && nest !== null ? [nest.id] : [];
+          expect(pairs.filter(({ here }) => here.young.has(bird)).map(({ id }) => id), bird.id).toEqual(there);
+        }
+      }),
+      { numRuns },
+    );
+  });
+
+  it('has a fate, or is open, for every egg and chick: none is counted twice, none vanishes', () => {
+    fc.assert(
+      fc.property(rooms, (logs) => {
+        const { pairs, birds } = known(logs);
+        for (const { eggs, chicks } of pairs.flatMap((pair) => pair.clutches)) {
+          expect(eggs.map(({ number }) => number)).toEqual(eggs.map((_, i) => i + 1));
+          const hatched = eggs.flatMap(({ fate }) => (fate?.kind === 'hatched' ? [fate.bird] : []));
+          expect(new Set(hatched)).toEqual(new Set(chicks));
+          expect(hatched).toHaveLength(chicks.length);
+          for (const chick of chicks) expect(birds.filter((bird) => bird === chick)).toHaveLength(1);
+        }
+      }),
+      { numRuns },
+    );
+  });
+
+  it('lets nothing happen before it can: laid, hatched, fledged, independent, in this order', () => {
+    fc.assert(
+      fc.property(rooms, (logs) => {
+        for (const { id, egg, hatched, fledged, independent, fate } of known(logs).birds) {
+          const spans = [egg?.laid, hatched, fledged?.span, independent?.span].filter((span) => span != null);
+          for (const span of spans) expect(span.from, id).toBeLessThanOrEqual(span.to);
+          spans.slice(1).forEach((span, i) => {
+            expect(span.to, id).toBeGreaterThanOrEqual(spans[i]?.from as number);
+          });
+          if (fate?.kind === 'died') expect(fate.span.from, id).toBeLessThanOrEqual(fate.span.to);
+        }
+      }),
+      { numRuns },
+    );
+  });
+
+  it('gives a morning for every day of it', () => {
+    fc.assert(
+      fc.property(rooms, fc.integer({ min: 0, max: 200 }), (logs, on) => {
+        const today = known(logs, on);
+        const items = agenda(filesOf(logs), dateOf(on));
+        for (const { task, from, to, likely, why, say } of items) {
+          expect([from, to ?? from, likely ?? from].every(Number.isInteger), task).toBe(true);
+          expect(to ?? from, task).toBeGreaterThanOrEqual(from);
+          expect(`${why}${say}`).not.toMatch(/undefined|NaN|null|Infinity/);
+        }
+        expect(() => warningsOf(today, broodsOf(today, learnedDurations(today)))).not.toThrow();
+      }),
+      { numRuns },
+    );
+  });
+});
+
+describe('a plausible room', () => {
+  it('reads without an error', () => {
+    fc.assert(
+      fc.property(plausible, (logs) => {
+        const errors = known(logs).findings.filter(({ code }) => codes[code].level === 'error');
+        expect(errors.map(({ code, args }) => `${code} ${JSON.stringify(args)}`)).toEqual([]);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('with each of its lines twice is the same room', () => {
+    fc.assert(
+      fc.property(plausible, (logs) => {
+        const twice = logs.map((lines) => lines.flatMap((line) => [line, line]));
+        expect(summaryOf(known(twice))).toEqual(summaryOf(known(logs)));
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { type GroupingName, groupings, inGroupOrder, whole } from '../../../src/rules/season/groupings.ts';
+import { book, FOUR, pair, waxbills } from './rooms.ts';
+
+const groups = (files: Record<string, string>, by: GroupingName) =>
+  book(files, '2026-07-01', 'all', by).by?.blocks.map(({ name, clutches }) => [name, clutches.length]);
+
+const ended = `${FOUR}\n date: 2026-03-16, hatched: all\n date: 2026-03-18, died: all`;
+
+describe('a season divided', () => {
+  const files = {
+    'LW-1': waxbills(
+      `date: 2026-02-01, food: [sprouted seed, live food], nest: {site: gorse bundle}\n ${ended}`,
+      'housing: flight 2\n cock: C1\n hen: H1',
+    ),
+    'ZF-1': pair('ZF-1', 'zebra finch', ended.replaceAll('2026-03', '2026-05')),
+  };
+
+  it.each<[GroupingName, [string | null, number][]]>([
+    [
+      'pair',
+      [
+        ['LW-1', 1],
+        ['ZF-1', 1],
+      ],
+    ],
+    [
+      'species',
+      [
+        ['lavender waxbill', 1],
+        ['zebra finch', 1],
+      ],
+    ],
+    [
+      'housing',
+      [
+        ['flight 2', 1],
+        [null, 1],
+      ],
+    ],
+    [
+      'site',
+      [
+        ['gorse bundle', 1],
+        [null, 1],
+      ],
+    ],
+    [
+      'food',
+      [
+        ['live food, sprouted seed', 1],
+        [null, 1],
+      ],
+    ],
+    [
+      'hen',
+      [
+        ['H1', 1],
+        [null, 1],
+      ],
+    ],
+    [
+      'cock',
+      [
+        ['C1', 1],
+        [null, 1],
+      ],
+    ],
+    [
+      'month',
+      [
+        ['Mar', 1],
+        ['May', 1],
+      ],
+    ],
+    ['year', [['2026', 2]]],
+  ])('by %s', (by, expected) => {
+    expect(groups(files, by)).toEqual(expected);
+  });
+
+  it('what is on offer later than the hatching is not what they were reared on', () => {
+    const late = {
+      'LW-1': waxbills(`date: 2026-02-01, food: dry seed\n ${ended}\n date: 2026-03-20, food: live food`),
+    };
+    expect(groups(late, 'food')).toEqual([['dry seed', 1]]);
+  });
+
+  it('a clutch belongs to the mates of its day', () => {
+    const twice = `${ended}\n date: 2026-04-01, paired: {cock: C2}\n date: 2026-04-20, clutch: 2, laid: 1`;
+    expect(groups({ 'LW-1': waxbills(twice, 'cock: C1') }, 'cock')).toEqual([
+      ['C1', 1],
+      ['C2', 1],
+    ]);
+  });
+
+  it('one of several parents is named as such', () => {
+    expect(groups({ 'LW-1': waxbills(ended, 'cock: [C1, C2]') }, 'cock')).toEqual([['C1 or C2', 1]]);
+  });
+});
+
+it('every grouping has its name and words', () => {
+  for (const [name, grouping] of Object.entries(groupings)) {
+    expect(grouping.name).toBe(name);
+    expect(grouping.says.length * grouping.nameless.length).toBeGreaterThan(0);
+  }
+  expect(whole.byCare).toBe(false);
+});
+
+it('groups stand in natural order, months in that of the year, what is unknown last', () => {
+  expect(['LW-10', null, 'LW-2'].sort(inGroupOrder('pair'))).toEqual(['LW-2', 'LW-10', null]);
+  expect(['Sep', 'Apr', 'Jan'].sort(inGroupOrder('month'))).toEqual(['Jan', 'Apr', 'Sep']);
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { lifeOf } from '../../../src/rules/season/lives.ts';
+import { day } from '../../rooms.ts';
+import { clutches, FOUR, waxbills } from './rooms.ts';
+
+const hatched = `${FOUR}\n date: 2026-03-15, checked\n date: 2026-03-16, hatched: [e1, e2]`;
+
+/** `entry left right` of the first chick. */
+function life(log: string, on = '2026-07-01') {
+  const [clutch] = clutches({ 'LW-1': waxbills(log) }, on);
+  const [chick] = clutch?.chicks ?? [];
+  const found = chick === undefined ? null : lifeOf(chick, day(on));
+  return found && [found.entry, found.left, found.right];
+}
+
+const NEVER = Number.POSITIVE_INFINITY;
+
+describe('the life of a chick by age', () => {
+  it('ends with its death, between the last look that found it alive and the one that missed it', () => {
+    expect(life(`${hatched}\n date: 2026-03-18, checked\n date: 2026-03-19, died: c1`)).toEqual([-1, 2, 3]);
+    expect(life(`${hatched}\n date: 2026-03-19, died: c1`)).toEqual([-1, 0, 3]);
+    expect(life(`${hatched}\n date: 2026-03-16, died: c1`)).toEqual([-1, -1, 0]);
+  });
+
+  it('is followed to the last look that counted it, not to today', () => {
+    expect(life(`${hatched}\n date: 2026-03-20, checked: {chicks: 2}`)).toEqual([-1, 4, NEVER]);
+    expect(life(`${hatched}\n date: 2026-04-03, fledged: all`)).toEqual([-1, 18, NEVER]);
+  });
+
+  it('is not believed in after a look that counted fewer', () => {
+    expect(
+      life(`${hatched}\n date: 2026-03-18, checked: {chicks: 2}\n date: 2026-03-22, checked: {chicks: 1}`),
+    ).toEqual([-1, 2, NEVER]);
+  });
+
+  it('is followed to the upper age of independence at the most', () => {
+    const grown = `${hatched}\n date: 2026-04-03, fledged: all\n date: 2026-04-22, independent: all`;
+    expect(life(grown)).toEqual([-1, 37, NEVER]);
+    expect(life(`${grown}\n date: 2026-06-20, died: c1`)?.slice(1)).toEqual([40, NEVER]);
+  });
+
+  it('ends when it is sold, alive', () => {
+    expect(life(`${hatched}\n date: 2026-04-03, fledged: all\n date: 2026-04-10, gone: {sold: c1}`)).toEqual([
+      -1,
+      25,
+      NEVER,
+    ]);
+  });
+
+  it('begins with the first sight of it', () => {
+    const found = 'date: 2026-03-26, hatched: 2, aged: {6: all}\n date: 2026-03-28, checked';
+    expect(life(found)).toEqual([6, 8, NEVER]);
+  });
+
+  it('is nobody’s where young were only heard', () => {
+    expect(life(`${FOUR}\n date: 2026-03-16, heard`)).toBeNull();
+  });
+});

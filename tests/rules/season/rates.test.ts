@@ -1,0 +1,88 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { groupings, whole } from '../../../src/rules/season/groupings.ts';
+import { measureNames } from '../../../src/rules/season/measures/index.ts';
+import { emptyRates, ratesOf } from '../../../src/rules/season/rates.ts';
+import { day } from '../../rooms.ts';
+import { anyRoom, book, clutches, FOUR, LATER, pair, short, waxbills } from './rooms.ts';
+
+const start = { month: 1, date: 1 };
+
+describe('rates', () => {
+  it('of nothing are counts of nothing', () => {
+    for (const name of measureNames) {
+      expect(emptyRates()[name]).toEqual({
+        k: 0,
+        n: 0,
+        rate: null,
+        low: null,
+        high: null,
+        designEffect: null,
+        open: 0,
+        outside: 0,
+        clusters: [],
+      });
+    }
+    expect(ratesOf({ clutches: [], day: day(LATER), grouping: whole, start }).size).toBe(0);
+  });
+
+  it('are numbers wherever there is an n, inside their intervals, and null where there is none', () => {
+    fc.assert(
+      fc.property(anyRoom, (files) => {
+        for (const rates of ratesOf({
+          clutches: clutches(files, LATER),
+          day: day(LATER),
+          grouping: groupings.pair,
+          start,
+        }).values()) {
+          for (const name of measureNames) {
+            const { k, n, rate, low, high, designEffect, open, outside } = rates[name];
+            expect(k).toBeLessThanOrEqual(n);
+            expect(Math.min(k, open, outside)).toBeGreaterThanOrEqual(0);
+            if (rate === null || low === null || high === null)
+              expect([n, rate, low, high, designEffect]).toEqual([0, null, null, null, null]);
+            else {
+              expect(rate).toBeCloseTo(k / n, 12);
+              expect(low).toBeLessThanOrEqual(rate + 1e-12);
+              expect(high).toBeGreaterThanOrEqual(rate - 1e-12);
+              expect(designEffect).toBeGreaterThanOrEqual(1);
+            }
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('of the whole are the sums of those of species and of years', () => {
+    fc.assert(
+      fc.property(anyRoom, (files) => {
+        const whole = book(files, LATER);
+        for (const name of measureNames) {
+          const sums = whole.bySpecies.reduce((sum, { rates }) => sum + rates[name].n, 0);
+          expect(sums).toBe(whole.totals.rates[name].n);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('take those who were in one nest together, whoever laid them', () => {
+    const files = {
+      'LW-1': waxbills(
+        `${FOUR}\n date: 2026-03-06, fostered: {LW-2: [e1, e2]}\n date: 2026-03-16, hatched: [e3, e4]\n date: 2026-03-20, died: all`,
+      ),
+      'LW-2': pair(
+        'LW-2',
+        'lavender waxbill',
+        `${FOUR}\n date: 2026-03-16, hatched: [e1, e2, LW-1/1/e1]\n date: 2026-03-25, lost: all`,
+      ),
+    };
+    const blocks = book(files, '2026-07-01').byPair;
+    expect(blocks.map((block) => `${block.name} ${short(block, 'hatchOfLaid')}`)).toEqual([
+      'LW-1 2/2',
+      'LW-2 3/6',
+    ]);
+    expect(blocks[1]?.rates.hatchOfLaid.clusters).toEqual([{ k: 3, n: 6 }]);
+  });
+});

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import type { Bird } from '../../../src/room/model.ts';
+import type { ChickLife } from '../../../src/rules/season/lives.ts';
+import { byDay, survivalOf } from '../../../src/rules/season/survival.ts';
+
+const bird = {} as Bird;
+const FOREVER = Number.POSITIVE_INFINITY;
+const dead = (...ages: number[]): ChickLife[] =>
+  ages.map((age) => ({ bird, entry: -1, left: age - 1, right: age }));
+const alive = (count: number, age: number): ChickLife[] =>
+  Array.from({ length: count }, () => ({ bird, entry: -1, left: age, right: FOREVER }));
+
+describe('survival of chicks', () => {
+  it('of nobody is nothing', () => {
+    expect(survivalOf([])).toEqual({ rows: [], estimated: false, followed: 0, danger: null });
+  });
+
+  it('has a row for each age at which any died', () => {
+    const { rows, estimated, followed } = survivalOf([...dead(0, 3), ...alive(2, 30)]);
+    expect(
+      rows.map(({ from, time, atRisk, died, surviving }) => [from, time, atRisk, died, surviving]),
+    ).toEqual([
+      [0, 0, 4, 1, 0.75],
+      [3, 3, 3, 1, 0.5],
+    ]);
+    expect([estimated, followed]).toEqual([false, 4]);
+  });
+
+  it('is estimated where a death lay between looks more than a day apart', () => {
+    const found = survivalOf([{ bird, entry: -1, left: 2, right: 5 }, ...alive(3, 30)]);
+    expect(found.estimated).toBe(true);
+    expect(found.rows).toMatchObject([{ from: 3, time: 5, surviving: expect.closeTo(0.75, 9) }]);
+  });
+
+  it('takes the day it was found where one day is needed', () => {
+    expect(byDay({ bird, entry: -1, left: 2, right: 5 })).toEqual({ entry: -1, time: 5, died: true });
+    expect(byDay({ bird, entry: -1, left: 9, right: FOREVER })).toEqual({ entry: -1, time: 9, died: false });
+  });
+});
+
+describe('the days to watch', () => {
+  it('are the shortest stretch with half of the deaths', () => {
+    const { danger } = survivalOf([...dead(1, 4, 5, 5, 20), ...alive(10, 40)]);
+    expect(danger).toEqual({ from: 4, to: 5, died: 3, of: 5, atRisk: 14 });
+  });
+
+  it('are not named where two died, or where deaths lie far apart', () => {
+    expect(survivalOf([...dead(3, 3), ...alive(5, 40)]).danger).toBeNull();
+    expect(survivalOf([...dead(1, 12, 25, 38), ...alive(5, 40)]).danger).toBeNull();
+  });
+});
