@@ -12,7 +12,7 @@ import type { Visit, VisitGrammar } from './read/visit.ts';
 import { type Routine, readRoutine } from './routines.ts';
 import type { Shape } from './text/recover.ts';
 
-export type { Anchor, Routine } from './routines.ts';
+export type { Routine } from './routines.ts';
 
 /** One entry of the room's own log. */
 export interface RoomEntry {

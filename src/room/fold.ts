@@ -8,6 +8,7 @@ import type { RoomSettings } from '../journal/settings.ts';
 import { findSpecies, suggestSpecies } from '../species/find.ts';
 import { applyBirdObservation, listBirds } from './birds.ts';
 import { checkRoom } from './checks.ts';
+import { becomeIndependent, isDependent, settle } from './lives.ts';
 import type { Bird, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
@@ -148,6 +149,11 @@ function meetParents({ fold, pair, day }: Scene): void {
       bird.firstSeen ??= day;
       if (bird.stays.length === 0)
         bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });
+      // Bred here and not seen independent: whoever is a parent feeds itself.
+      else if (isDependent(bird) && names.length === 1) {
+        becomeIndependent(bird, { from: bird.fledged?.day ?? day, to: day });
+        settle(bird, day, pair.housing, null, null);
+      }
     }
   }
 }

@@ -119,7 +119,9 @@ export function endEgg(egg: Egg, fate: EggFate): void {
 export function begun(egg: Egg): { day: Day; what: 'laid' | 'set' } {
   const [first, next, then] = egg.places;
   const waited = next?.place.kind === 'store' && first !== undefined && next.from - first.from <= 1;
-  return waited && then !== undefined ? { day: then.from, what: 'set' } : { day: egg.laid.from, what: 'laid' };
+  return waited && then !== undefined
+    ? { day: then.from, what: 'set' }
+    : { day: egg.laid.from, what: 'laid' };
 }
 
 /** No egg hatches in less than half the shortest incubation. */
@@ -149,7 +151,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   } satisfies Partial<Bird>);
   bird.stays.push({
     from: day,
-    housing: nest?.housing ?? place?.kind ?? null,
+    housing: nest === null ? (place?.kind ?? null) : nest.housing,
     nest,
     clutch: place?.kind === 'nest' ? place.clutch : clutch,
   });
@@ -195,7 +197,7 @@ export function isDependent(bird: Bird): boolean {
 }
 
 /** A bird no longer belongs to the nest: dead, gone or independent. */
-export function leaveNest(bird: Bird): void {
+function leaveNest(bird: Bird): void {
   feederOf(bird)?.here.young.delete(bird);
 }
 

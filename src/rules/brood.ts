@@ -1,5 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
+import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
 import { isDependent } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
@@ -144,8 +145,9 @@ export function profilesToHatch({ eggs, profile }: Brood): Profile[] {
 
 /** Neither the lamp nor anything else has ruled it out. */
 export function mayHatch(egg: Egg): boolean {
-  const saw = egg.lamp.at(-1)?.saw;
-  return egg.fate === null && (egg.pipped !== null || (saw !== 'clear' && saw !== 'dead'));
+  if (egg.fate !== null || egg.pipped !== null) return egg.fate === null;
+  const says = lampSays(egg);
+  return says !== 'clear' && says !== 'dead';
 }
 
 function isStored(egg: Egg): boolean {

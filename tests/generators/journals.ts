@@ -12,7 +12,7 @@ export interface Line {
 }
 
 /** Two pairs whose nests may hold each other's eggs and young. */
-export const PAIRS = { 'LW-1': 'lavender waxbill', 'BF-1': 'Bengalese finch' } as const;
+const PAIRS = { 'LW-1': 'lavender waxbill', 'BF-1': 'Bengalese finch' } as const;
 
 const FIRST = day('2026-03-01');
 

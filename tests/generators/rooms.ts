@@ -69,7 +69,8 @@ function told(tale: Story, number: number, from: number): { own: Line[]; foster:
     write(on, named ? `hatched: ${which}` : `clutch: ${number}, hatched: ${which}`, away ? foster : own);
   }
   const left = Array.from({ length: tale.eggs - out }, (_, i) => `${full}e${out + i + 1}`).join(', ');
-  if (left !== '') write(on + 5, named ? `lost: {addled: [${left}]}` : `clutch: ${number}, lost: {addled: all}`);
+  if (left !== '')
+    write(on + 5, named ? `lost: {addled: [${left}]}` : `clutch: ${number}, lost: {addled: all}`);
   const chicks = refs(`${full}c`, out);
   if (out > 0 && tale.fostered === 'chicks') write(on + 2, `fostered: {BF-1: ${chicks}}`, own);
   const guests = out > 0 && (away || tale.fostered === 'chicks');

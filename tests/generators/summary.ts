@@ -11,7 +11,7 @@ export function summaryOf(room: Room): unknown {
 
 /** What was found, without where. */
 export function findingsOf(room: Room): string[] {
-  return room.findings.map(({ code, args }) => `${code} ${JSON.stringify(args)}`).sort();
+  return room.findings.map(({ code, args }) => `${code} ${JSON.stringify({ ...args, line: 0 })}`).sort();
 }
 
 /** A value without places; whoever appears inside another is only named, except a clutch and its eggs in its pair. */

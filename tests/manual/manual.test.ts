@@ -4,6 +4,7 @@ import { commands } from '../../src/commands/index.ts';
 import { expectGolden } from '../golden.ts';
 import { grammarPage } from './grammar.ts';
 import { onePairPage } from './one-pair.ts';
+import { tablesPage } from './tables.ts';
 import { tasksPage } from './tasks.ts';
 
 const root = new URL('../../', import.meta.url);
@@ -15,6 +16,10 @@ test('the grammar page says what the reader reads', () => {
 
 test('the page of tasks and warnings says what the rules say', () => {
   expectGolden(new URL('src/manual/tasks.md', root), tasksPage());
+});
+
+test('the page of tables names every column', () => {
+  expectGolden(new URL('src/manual/tables.md', root), tablesPage());
 });
 
 test('the walk through one brood shows what the program says', () => {

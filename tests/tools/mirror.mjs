@@ -7,6 +7,10 @@ export const tableTested = {
   'src/journal/bird-observations': 'tests/journal/bird-observations.test.ts',
   'src/room/observations': 'tests/room/observations.test.ts',
   'src/findings/codes': 'tests/findings/codes.test.ts',
+  'src/rules/season/measures': 'tests/rules/season/measures.test.ts',
+  'src/report/tables': 'tests/report/tables/rows.test.ts',
+  'src/report/terminal/season': 'tests/report/terminal/season.test.ts',
+  'src/report/terminal/pair': 'tests/report/terminal/pair.test.ts',
 };
 
 /** Files that another test covers. Keep it short. */

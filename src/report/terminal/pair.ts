@@ -5,7 +5,7 @@ import { dateSpan, shortDate } from './dates.ts';
 import { fateLines } from './pair/fates.ts';
 import { LEGEND, timelineLines } from './pair/timeline.ts';
 import { percent } from './season/figures.ts';
-import { aside, type Page, section, sentence } from './season/page.ts';
+import { aside, fitted, type Page, section, sentence, without } from './season/page.ts';
 import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, wrap } from './width.ts';
@@ -113,7 +113,14 @@ function rateLines({ own, others, reared, measures }: PairStory, page: Page): st
   if (rows.every(([, mine]) => mine === '–'))
     return sentence('Nothing of it is finished enough to be counted.', page);
   const head = ['', 'this pair', '95 %', 'all others', ''];
-  const [first = '', ...rest] = columns([head, ...rows], { width: page.width, indent: 2, cut: 0 });
+  const all = [head, ...rows];
+  const table = fitted(
+    [
+      { rows: all, right: [] },
+      { rows: without(all, [2]), right: [] },
+    ],
+    page,
+  );
   const guests =
     reared.taken === 0
       ? []
@@ -121,7 +128,7 @@ function rateLines({ own, others, reared, measures }: PairStory, page: Page): st
           `It was given ${count(reared.taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own it fledged ${reared.fledged} and brought ${reared.independent} to independence.`,
           page,
         );
-  return [page.look.muted(first), ...rest, ...guests];
+  return [...table, ...guests];
 }
 
 function share({ k, n, rate }: PairStory['own']['rates']['fertility']): string {

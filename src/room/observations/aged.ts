@@ -1,22 +1,25 @@
+import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
 import { eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
+import type { Bird } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 /** Refs of chicks age chicks; anything else ages eggs while there are eggs, and chicks where there are none. */
 export const aged: Apply<'aged'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { days, who } of value) {
+    const hatched = day - Math.round(days);
     const chicks =
       who.kind === 'refs' ? who.refs.some((ref) => ref.form === 'chick') : eggsInReach(pair).length === 0;
     if (chicks) {
       const young = chooseBirds(scene, who, {
         did: 'aged',
         among: youngInReach(pair),
-        impossible: (bird) => whyNotAlive(bird),
+        impossible: (bird) => whyNotAlive(bird) ?? whyOlder(bird, hatched),
       });
       for (const bird of young) {
         bird.aged = { day, days };
-        bird.hatched = { from: day - days, to: day - days };
+        bird.hatched = { from: hatched, to: hatched };
       }
     } else {
       const eggs = chooseEggs(scene, who, {
@@ -29,3 +32,9 @@ export const aged: Apply<'aged'> = (scene, value) => {
     }
   }
 };
+
+/** Why a chick cannot be so young: it was seen before it would have hatched. */
+function whyOlder({ firstSeen }: Bird, hatched: Day): string | null {
+  if (firstSeen === null || firstSeen >= hatched) return null;
+  return `it was out of the shell on ${formatDay(firstSeen)} already`;
+}

@@ -8,8 +8,7 @@ export const died: Apply<'died'> = (scene, value) => {
     const birds = chooseBirds(scene, who, {
       did: 'died',
       among: youngInReach(scene.pair),
-      impossible: (bird) =>
-        endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird),
+      impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
       kind: (bird) => bird.clutch?.pair.id ?? '',
     });
     for (const bird of birds) {

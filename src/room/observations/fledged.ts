@@ -1,13 +1,21 @@
 import { chooseBirds } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
-import { addUnseenEgg, canHatchBy, fledging, hatch, isDependent, openClutch, whyNotAlive } from '../lives.ts';
+import {
+  addUnseenEgg,
+  canHatchBy,
+  fledging,
+  hatch,
+  openClutch,
+  whyNotAlive,
+  youngInReach,
+} from '../lives.ts';
 import type { Bird, Clutch } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const fledged: Apply<'fledged'> = (scene, who) => {
   const { pair, day } = scene;
-  const inNest = [...pair.here.young].filter((young) => isDependent(young) && young.fledged === null);
+  const inNest = youngInReach(pair).filter((young) => young.fledged === null);
   if (inNest.length === 0 && scene.pinned === null && who.kind === 'count' && pair.clutches.every(isOver)) {
     openClutch(scene, { counted: false });
   }

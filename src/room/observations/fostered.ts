@@ -39,7 +39,8 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace): void {
     did: 'fostered',
     among: youngInReach(scene.pair),
     impossible: (bird) =>
-      whyNotAlive(bird) ?? (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
+      whyNotAlive(bird) ??
+      (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
   });
   for (const bird of young) {
     const place = bird.clutch === null ? to : homeIfOwn(bird.clutch, to);

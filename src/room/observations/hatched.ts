@@ -3,7 +3,16 @@ import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, hostClutch } from '../choose.ts';
 import { clearRank, lampSays } from '../fertility.ts';
-import { addUnseenEgg, begun, canHatchBy, eggsInReach, hatch, incubation, openClutch, whyNotOpen } from '../lives.ts';
+import {
+  addUnseenEgg,
+  begun,
+  canHatchBy,
+  eggsInReach,
+  hatch,
+  incubation,
+  openClutch,
+  whyNotOpen,
+} from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { type Refusal, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';

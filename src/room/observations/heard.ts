@@ -1,18 +1,20 @@
+import type { Day } from '../../days.ts';
 import { clearRank } from '../fertility.ts';
 import { addUnseenEgg, begun, canHatchBy, hatch, incubation, openClutch } from '../lives.ts';
+import type { Egg } from '../model.ts';
 import { refuse } from '../scene.ts';
 import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
 
 /**
- * Somebody begs: at least one chick is there, hatched on a day nobody saw. Where fledglings are fed and no egg is old
- * enough, it is they who beg.
+ * Somebody begs: at least one chick is there, hatched on a day nobody saw. Where fledglings are fed and no egg is due,
+ * it is they who beg.
  */
 export const heard: Apply<'heard'> = (scene, _text, at) => {
   const { pair, day, pinned } = scene;
   if ([...pair.here.young].some((young) => young.fledged === null)) return;
   const eggs = [...pair.here.eggs].filter((egg) => pinned === null || egg.clutch === pinned);
-  const ripe = eggs.filter((egg) => canHatchBy(egg, day));
+  const ripe = eggs.filter((egg) => (pair.here.young.size > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   ripe.sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
   if (ripe.length === 0 && pair.here.young.size > 0) return;
   const [young] = eggs;
@@ -27,3 +29,8 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
   chick.placeholder = true;
   egg.clutch.chicksCounted = false;
 };
+
+/** Whether it is old enough to hatch, even if it was laid on the last day on which it can have been. */
+function isDue(egg: Egg, day: Day): boolean {
+  return day - egg.laid.to >= incubation(egg.clutch.pair.profile).low - 1;
+}

@@ -69,8 +69,20 @@ function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: n
   }
   const first = day - (count - 1) * interval;
   const oldest = first - incubation(pair.profile).high;
-  if (look !== null && look >= oldest) return Math.min(look + 1, first);
+  if (look !== null && look >= oldest)
+    return Math.min(first, Math.max(look + 1, first - stillLaying(scene, count)));
   if (count === 1) return day;
   const together = pair.partings.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
   return Math.min(first, Math.max(oldest, together));
+}
+
+/** Days that a laying hen may leave out in a clutch (canary keepers: gaps of one to three days). */
+const GAP = 3;
+
+/**
+ * How many days before their usual ones the eggs of a nest not looked into for a while can have been laid. Fewer than the
+ * species lays are fresh, for the next would be there too; of a full clutch nothing is known.
+ */
+function stillLaying({ pair }: Scene, count: number): number {
+  return count < (pair.profile?.clutch?.value.low ?? 0) ? GAP : Number.POSITIVE_INFINITY;
 }

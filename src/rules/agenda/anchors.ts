@@ -1,5 +1,6 @@
 import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
+import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import type { Brood } from '../brood.ts';
@@ -56,6 +57,22 @@ export const sitting: FindAnchors = ({ sitting: start, clocks, where }) => {
   if (starts.length === 0) return [];
   const span = { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
   return one({ span, says: `warm since ${shortSpan(span)}`, who: null });
+};
+
+/**
+ * From when the lamp is counted: sitting, and for eggs that were brought later, set from store or fostered, their own
+ * clocks. Those come once the eggs that were there before them are told.
+ */
+export const lamp: FindAnchors = (brood) => {
+  const [start] = sitting(brood);
+  if (start === undefined) return [];
+  const unknown = brood.clocks.filter(({ egg }) => fertilityOf(egg) === null);
+  const brought = unknown.filter(({ egg, clock }) => egg.places.length > 1 && clock.start.to > start.span.to);
+  if (brought.length === 0 || brought.length < unknown.length) return [start];
+  const starts = brought.map(({ clock }) => clock.start);
+  const span = { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
+  const who = brought.length < brood.eggs.length ? brought.map(({ egg }) => egg) : null;
+  return one({ span, says: `sat on since ${shortSpan(span)}`, who });
 };
 
 /** Eggs lying in the cool store, from the day the first of them was taken. */

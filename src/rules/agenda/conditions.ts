@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { ObservationKey } from '../../journal/observations/index.ts';
 import { hostClutch } from '../../room/choose.ts';
+import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
@@ -41,9 +42,9 @@ function events({ pair, clutch }: Brood, keys: readonly ObservationKey[]): Event
   );
 }
 
-/** Every egg here that may hatch has been told fertile or clear. */
+/** Every egg here has been told fertile, clear or dead, by a lamp that could tell. */
 export const allJudged: Condition = ({ eggs }) =>
-  eggs.length > 0 && eggs.every((egg) => egg.lamp.some(({ saw }) => saw !== 'unsure'));
+  eggs.length > 0 && eggs.every((egg) => fertilityOf(egg) !== null);
 
 export const sittingSeen: Condition = ({ clutch }) =>
   clutch?.sittings.some(({ by }) => by !== 'off') ?? false;
@@ -55,6 +56,9 @@ export const noEggHere: Condition = ({ eggs }) => eggs.length === 0;
 
 /** Somebody hatched or was brought here as a chick. */
 export const hatchedHere: Condition = ({ hatched }) => hatched.length > 0;
+
+/** In an incubator or fed by hand: no nest to take down, no parent to watch. */
+export const withoutParents: Condition = ({ where }) => where !== 'nest';
 
 export const noYoung: Condition = ({ young }) => young.length === 0;
 

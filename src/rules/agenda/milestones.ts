@@ -157,14 +157,14 @@ export const milestones = [
   },
   {
     task: 'candle',
-    when: 'sitting + the profile’s candling days',
+    when: 'sitting + the profile’s candling days; eggs brought later by their own days',
     doneBy: '`candled`',
     over: 'a chick is out, or two days before the hatch window',
     say: 'candle the eggs',
     explain:
       'A lamp behind the egg shows veins in a fertile egg and a clear yolk in one that is not. Counted from the latest day on which sitting can have begun, so that no egg is called clear too early; what looks clear before its day is noted as unsure. Leave a doubtful egg where it is.',
     needsLook: true,
-    anchors: anchors.sitting,
+    anchors: anchors.lamp,
     window: byProfile('candling', SAFE_LATE),
     done: is.any(is.seenSinceDue('candled'), is.allJudged),
     moot: is.any(is.hatchedHere, is.noEggHere),
@@ -317,7 +317,7 @@ export const milestones = [
     anchors: anchors.lastHatching,
     window: byProfile('brooding', SAFE_EARLY),
     done: () => false,
-    moot: is.any(is.noYoung, is.allFledged),
+    moot: is.any(is.withoutParents, is.noYoung, is.allFledged),
     lapses: afterWindow(0),
   },
   {
@@ -347,7 +347,7 @@ export const milestones = [
     anchors: anchors.nestEmpty,
     window: days(0, 3),
     done: is.nestTakenOut,
-    moot: is.any(is.nestInUse, is.laidAgainHere),
+    moot: is.any(is.withoutParents, is.nestInUse, is.laidAgainHere),
     lapses: afterAnchor(GIVEN_UP),
   },
   {
@@ -369,7 +369,7 @@ export const milestones = [
       return restart === null ? null : days(restart.low, null, { from: 'from', to: 'from' })(anchor);
     },
     done: is.any(is.parted, is.laidAgain),
-    moot: is.noYoung,
+    moot: is.any(is.withoutParents, is.noYoung),
     lapses: never,
   },
   {

@@ -26,8 +26,10 @@ export function lifeOf(bird: Bird, day: Day): ChickLife | null {
   };
   if (fate?.kind === 'gone') return alive(age(fate.day));
   if (fate?.kind !== 'died') return alive(age(lastAlive(bird, day)));
-  const left = Math.min(age(fate.span.from), age(fate.day)) - 1;
-  return age(fate.day) > end ? alive(Math.max(0, left)) : { bird, entry, left, right: age(fate.day) };
+  const right = age(fate.day);
+  const known = Math.max(age(fate.span.from) - 1, lastAlive(bird, fate.day) - hatched.to);
+  const left = Math.min(right - 1, known);
+  return right > end ? alive(Math.max(0, left)) : { bird, entry, left, right };
 }
 
 /**

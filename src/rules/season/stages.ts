@@ -65,14 +65,14 @@ function usualDays(profile: Profile | null): Record<StageName, number> {
 const courses: Record<StageName, (clutch: Clutch, day: Day) => Course | null> = {
   laying: (clutch, day) => {
     if (clutch.eggs.length === 0 || !clutch.counted) return null;
-    const sat = sittingStart(clutch, day)?.span.to ?? null;
+    const sat = satFrom(clutch, day);
     const loss = eggLoss(clutch);
     if (loss !== null && (sat === null || loss.day < sat))
       return { from: clutch.opened, to: loss.at, lost: true };
     return { from: clutch.opened, to: sat ?? endOfEggs(clutch) ?? lastLook(clutch, day), lost: false };
   },
   sitting: (clutch, day) => {
-    const sat = sittingStart(clutch, day)?.span.to ?? null;
+    const sat = satFrom(clutch, day);
     if (sat === null || clutch.eggs.length === 0) return null;
     const from = Math.max(sat, clutch.opened);
     const loss = eggLoss(clutch);
@@ -97,6 +97,11 @@ const courses: Record<StageName, (clutch: Clutch, day: Day) => Course | null> = 
     return broodCourse(clutch, out, from, day);
   },
 };
+
+/** When sitting began, as it was known while there were eggs. */
+function satFrom(clutch: Clutch, day: Day): Day | null {
+  return sittingStart(clutch, endOfEggs(clutch) ?? day)?.span.to ?? null;
+}
 
 /** A brood of which nobody has reached the end of the stage. */
 function broodCourse(clutch: Clutch, birds: readonly Bird[], from: Day, day: Day): Course {

@@ -22,6 +22,14 @@ describe('the life of a chick by age', () => {
     expect(life(`${hatched}\n date: 2026-03-16, died: c1`)).toEqual([-1, -1, 0]);
   });
 
+  it('does not end before it was last seen alive, by whomever', () => {
+    const grown = `${hatched}\n date: 2026-04-03, fledged: all`;
+    expect(life(`${grown}\n date: 2026-04-09, died: c1`)).toEqual([-1, 18, 24]);
+    expect(life(`${grown}\n date: 2026-04-08, crops: {full: c1}\n date: 2026-04-09, died: c1`)).toEqual([
+      -1, 23, 24,
+    ]);
+  });
+
   it('is followed to the last look that counted it, not to today', () => {
     expect(life(`${hatched}\n date: 2026-03-20, checked: {chicks: 2}`)).toEqual([-1, 4, NEVER]);
     expect(life(`${hatched}\n date: 2026-04-03, fledged: all`)).toEqual([-1, 18, NEVER]);
@@ -36,7 +44,7 @@ describe('the life of a chick by age', () => {
   it('is followed to the upper age of independence at the most', () => {
     const grown = `${hatched}\n date: 2026-04-03, fledged: all\n date: 2026-04-22, independent: all`;
     expect(life(grown)).toEqual([-1, 37, NEVER]);
-    expect(life(`${grown}\n date: 2026-06-20, died: c1`)?.slice(1)).toEqual([40, NEVER]);
+    expect(life(`${grown}\n date: 2026-06-20, died: c1`)?.slice(1)).toEqual([37, NEVER]);
   });
 
   it('ends when it is sold, alive', () => {

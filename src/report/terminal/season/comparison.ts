@@ -1,9 +1,8 @@
 import type { Comparison, RateComparison } from '../../../rules/season/compare.ts';
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
-import { columns } from '../columns.ts';
 import { visible } from '../visible.ts';
 import { percent, pointsRange } from './figures.ts';
-import { type Page, sentence } from './page.ts';
+import { fitted, type Page, sentence } from './page.ts';
 
 interface Words {
   measures: readonly MeasureWords[];
@@ -53,11 +52,5 @@ export function besideLines({ rates }: Comparison, measures: readonly MeasureWor
     pointsRange(low, high),
   ]);
   const head = ['', 'now', 'before', 'the difference lies at'];
-  const [first = '', ...rest] = columns([head, ...rows], {
-    width: page.width,
-    indent: 2,
-    right: [1, 2],
-    cut: 0,
-  });
-  return [page.look.muted(first), ...rest];
+  return fitted([{ rows: [head, ...rows], right: [1, 2] }], page);
 }

@@ -2,15 +2,16 @@ import type { Block } from '../../../rules/season/block.ts';
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { Ranking } from '../../../rules/season/ranking.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
-import { columns } from '../columns.ts';
 import { visible } from '../visible.ts';
 import { pad, truncate, widthOf } from '../width.ts';
 import { percent, percentRange } from './figures.ts';
-import { aside, type Page } from './page.ts';
+import { aside, fitted, type Page } from './page.ts';
 import { intervalBar } from './plots.ts';
 
 /** The rates that fit beside each other on a page of 80 columns. */
 const SHOWN: readonly MeasureWords['name'][] = ['fertility', 'hatchOfFertile', 'fledge', 'overall'];
+/** As many as fit, the last ones on a narrow page. */
+const CHOICES: readonly (typeof SHOWN)[] = [SHOWN, ['fertility', 'fledge', 'overall'], ['overall']];
 const HEADS: Record<string, string> = {
   fertility: 'fertile',
   hatchOfFertile: 'hatched',
@@ -28,19 +29,18 @@ export function groupTable(
     return name !== null || clutches.length > 0 || SHOWN.some((measure) => rates[measure].n > 0);
   });
   if (filled.length === 0) return [];
-  const rows = filled.map(({ name, clutches, rates }) => [
-    name === null ? nameless : visible(name),
-    String(clutches.length),
-    ...SHOWN.map((measure) => cell(rates[measure])),
-  ]);
-  const head = [title, 'clutches', ...SHOWN.map((measure) => HEADS[measure] ?? measure)];
-  const [first = '', ...rest] = columns([head, ...rows], {
-    width: page.width,
-    indent: 2,
-    right: [1, 2, 3, 4, 5],
-    cut: 0,
-  });
-  return [page.look.muted(first), ...rest];
+  const tables = CHOICES.map((shown) => ({
+    rows: [
+      [title, 'clutches', ...shown.map((measure) => HEADS[measure] ?? measure)],
+      ...filled.map(({ name, clutches, rates }) => [
+        name === null ? nameless : visible(name),
+        String(clutches.length),
+        ...shown.map((measure) => cell(rates[measure])),
+      ]),
+    ],
+    right: Array.from({ length: shown.length + 1 }, (_, i) => i + 1),
+  }));
+  return fitted(tables, page);
 }
 
 function cell({ k, n, rate, open }: Rate): string {

@@ -1,8 +1,7 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { Stage } from '../../../rules/season/stages.ts';
-import { columns } from '../columns.ts';
 import { number, percentRange } from './figures.ts';
-import { aside, type Page } from './page.ts';
+import { aside, fitted, type Page, without } from './page.ts';
 
 const WORDS: Record<Stage['stage'], string> = {
   laying: 'laying',
@@ -24,13 +23,16 @@ export function stageLines({ stages }: Pick<Block, 'stages'>, page: Page): strin
     low === null || high === null ? '–' : percentRange(low, high),
   ]);
   const head = ['stage', 'days watched', 'lost', 'a day', 'the whole stage', '95 %'];
-  const [first = '', ...rest] = columns([head, ...rows], {
-    width: page.width,
-    indent: 2,
-    right: [1, 2, 3],
-    cut: 0,
-  });
+  const all = [head, ...rows];
+  const table = fitted(
+    [
+      { rows: all, right: [1, 2, 3] },
+      { rows: without(all, [3]), right: [1, 2] },
+      { rows: without(all, [1, 3]), right: [1] },
+    ],
+    page,
+  );
   const note =
     'Clutches lost as a whole; one that was clear throughout is not among them. Days count from the first look to the last, so that a nest found late does not flatter.';
-  return [page.look.muted(first), ...rest, ...aside(note, page)];
+  return [...table, ...aside(note, page)];
 }

@@ -1,0 +1,44 @@
+import { describe, expect, it, test } from 'vitest';
+import { pairText } from '../../../src/report/terminal/pair.ts';
+import { widthOf } from '../../../src/report/terminal/width.ts';
+import { expectGolden } from '../../golden.ts';
+import { withoutColour } from '../hostile.ts';
+import { FOUR, story, waxbills } from '../seasons.ts';
+
+describe.each([80, 120])('a pair’s page at %i columns', (width) => {
+  test.each(['LW-1', 'LW-2'])('%s', (id) => {
+    expectGolden(
+      new URL(`golden/pair-${width}-${id}.txt`, import.meta.url),
+      pairText(story(id), { width, color: false }),
+    );
+  });
+});
+
+it.each([60, 80, 120])('keeps to a width of %i', (width) => {
+  for (const id of ['LW-1', 'LW-2', 'LW-3', 'LW-4']) {
+    for (const line of pairText(story(id), { width, color: false }).split('\n')) {
+      expect(widthOf(line)).toBeLessThanOrEqual(width);
+    }
+  }
+});
+
+it('colour says nothing that the words do not', () => {
+  const plain = pairText(story('LW-1'), { width: 80, color: false });
+  expect(withoutColour(pairText(story('LW-1'), { width: 80, color: true }))).toBe(plain);
+});
+
+it('a pair without a clutch is a sentence', () => {
+  const files = { 'LW-1': waxbills('date: 2026-01-01, paired') };
+  const text = pairText(story('LW-1', files, '2026-03-01'), { width: 80, color: false });
+  expect(text).toContain('LW-1 · lavender waxbill · parents unknown');
+  expect(text).toContain('No clutch yet.');
+  expect(text).toContain('Nothing of it is finished enough to be counted.');
+  expect(text).not.toMatch(/NaN|null|undefined/);
+});
+
+it('control characters of a name are made visible', () => {
+  const files = { 'LW-1': waxbills(FOUR, 'housing: "cage\\e[2J 4"') };
+  expect(pairText(story('LW-1', files, '2026-03-10'), { width: 80, color: false })).toContain(
+    'cage<ESC>[2J 4',
+  );
+});

@@ -1,0 +1,39 @@
+import { expect, it } from 'vitest';
+import { fateLines } from '../../../../src/report/terminal/pair/fates.ts';
+import { day } from '../../../rooms.ts';
+import { known, ON, story } from '../../seasons.ts';
+
+function fates(id: string, number: number): string[] {
+  const clutch = story(id, known, ON).clutches.find((one) => one.clutch.number === number);
+  return clutch === undefined ? [] : fateLines(clutch, day(ON), 100);
+}
+
+it('every egg and every chick has its end, and who cared for it', () => {
+  expect(fates('LW-1', 1)).toEqual([
+    '    e1   hatched 16 Mar as c1',
+    '    e2   hatched 16 Mar as c2',
+    '    e3   hatched 16 Mar as c3',
+    '    e4   fertile · lost 19–22 Mar: dead-in-shell',
+    '    e5   clear · lost 19–22 Mar: clear',
+    '    c1   fledged 4 Apr · independent 25 Apr',
+    '    c2   fledged 4 Apr · independent 25 Apr',
+    '    c3   died 19 Mar: cold',
+  ]);
+  expect(fates('LW-1', 2)).toEqual([
+    '    e1   not judged · lost 14–15 May: broken',
+    '    e2   hatched 23–25 May as c1',
+    '    e3   under LW-2 · hatched 24–25 May as c2',
+    '    e4   clear · lost 26–30 May: clear',
+    '    c1   fledged 13 Jun · independent 1 Jul',
+    '    c2   fed by LW-2 · fledged 14 Jun · died 20 Jun: window',
+  ]);
+});
+
+it('what we took and what is open', () => {
+  expect(fates('LW-2', 1)[1]).toBe('    e2   fertile · sold 18 May');
+  expect(fates('LW-3', 1)[0]).toBe('    e1   fertile · open');
+  expect(fates('LW-4', 1).slice(2)).toEqual([
+    '    c1   fledged 29 Apr · sold 5 May',
+    '    c2   fledged 29 Apr · independent 15 May',
+  ]);
+});

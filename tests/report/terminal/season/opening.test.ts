@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { openingLines } from '../../../../src/report/terminal/season/opening.ts';
+import { book, FOUR, known, ON, waxbills } from '../../seasons.ts';
+
+const told = (files: Parameters<typeof book>[0], on: string) => openingLines(book(files, on), 500).join(' ');
+
+describe('the season in a few sentences', () => {
+  it('tells eggs, young, causes and days', () => {
+    expect(told(known, ON)).toBe(
+      'Of 19 eggs 8 hatched. 6 left the nest and 4 feed themselves. The commonest loss of eggs was “clear” (3 of 6). The commonest loss of young was “cold” (2 of 3). Most dangerous: day 3 of age, with 2 of 3 deaths. No pair stands out beyond what luck can do.',
+    );
+  });
+
+  it.each([
+    ['one egg', 'date: 2026-03-01, laid: 1', 'Of 1 egg none hatched so far.'],
+    [
+      'young in the nest',
+      `${FOUR}\n date: 2026-03-16, hatched: [e1, e2]`,
+      'Of 4 eggs 2 hatched. None left the nest and 0 feed themselves; 2 are still in the nest or being fed.',
+    ],
+  ])('of %s', (_, log, expected) => {
+    expect(told({ 'LW-1': waxbills(log) }, '2026-03-20')).toBe(expected);
+  });
+});

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { ledgerOf, rateEntries } from '../../../src/rules/season/ledger.ts';
+import { room as files, ON } from '../../published/known-season.ts';
+import { room } from '../../rooms.ts';
+
+const known = room(files, ON);
+
+describe('the ledger', () => {
+  it('has every egg, chick and clutch once', () => {
+    const { eggs, chicks, clutches } = ledgerOf(known);
+    expect([eggs.length, chicks.length, clutches.length]).toEqual([19, 8, 5]);
+    expect(new Set(eggs.map(({ egg }) => egg)).size).toBe(19);
+  });
+
+  it('says of each what is derived', () => {
+    const { eggs, chicks, clutches } = ledgerOf(known);
+    const given = eggs.find(
+      ({ egg }) => egg.clutch.pair.id === 'LW-1' && egg.clutch.number === 2 && egg.ref === 'e3',
+    );
+    expect(given).toMatchObject({ season: '2026', fertility: 'fertile', sitter: 'LW-2' });
+    expect(chicks.find(({ bird }) => bird.egg === given?.egg)).toMatchObject({
+      fate: 'died',
+      nestFeeder: 'LW-2',
+      lastFeeder: 'LW-2',
+    });
+    expect(clutches.map(({ chicksKnown }) => chicksKnown)).toEqual([true, true, true, true, true]);
+  });
+});
+
+it('rates stand for all seasons and each, for the room, its species and its pairs', () => {
+  const rows = rateEntries(known);
+  // Two seasons' worth (all, 2026) of one room, one species and four pairs, six rates each.
+  expect(rows).toHaveLength(2 * 6 * 6);
+  const fertility = rows.find(
+    ({ season, by, rate }) => season === '2026' && by === 'all' && rate === 'fertility',
+  );
+  expect(fertility).toMatchObject({ group: null, figures: { k: 8, n: 12, outside: 5 } });
+});
