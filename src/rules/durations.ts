@@ -16,7 +16,9 @@ export function durationsFrom(own: readonly OwnDuration[]): Durations {
   const bySpecies = new Map<string, OwnDuration[]>();
   for (const one of own) {
     const key = `${one.kind} ${one.species}`;
-    bySpecies.set(key, [...(bySpecies.get(key) ?? []), one]);
+    const known = bySpecies.get(key);
+    if (known === undefined) bySpecies.set(key, [one]);
+    else known.push(one);
   }
   const known = new Map<string, Duration>();
   return (kind, species, range) => {

@@ -37,7 +37,11 @@ export function suggestSpecies(name: string, own: readonly Profile[] = []): stri
 export function ownProfile(data: unknown, id: string): ProfileResult {
   const { profile, problems } = profileFromData(data, id);
   const shipped = shippedProfile(profile.species) ?? shippedProfile(profile.scientific) ?? shippedProfile(id);
-  if (shipped === null) return { profile, problems };
+  if (shipped === null) {
+    // What stands wrong is said first: the missing value may be just that.
+    const missing = problems.length === 0 && profile.incubation === null;
+    return { profile, problems: missing ? [{ path: [], code: 'profile-missing', args: {} }] : problems };
+  }
   const merged = mergeProfiles(profile, shipped);
   const again = merged.problems.filter(
     ({ path, code }) => !problems.some((known) => known.code === code && known.path[0] === path[0]),

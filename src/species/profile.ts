@@ -126,11 +126,12 @@ export function profileFromData(data: unknown, id: string): ProfileResult {
 export function mergeProfiles(own: Profile, shipped: Profile): ProfileResult {
   const species = own.species === nameFrom(own.id) ? shipped.species : own.species;
   const names = [own.species, shipped.species, ...own.also, ...shipped.also, shipped.scientific];
+  const scientific = own.scientific || shipped.scientific;
   const merged: Profile = {
     ...shipped,
     species,
-    scientific: own.scientific || shipped.scientific,
-    also: [...new Set(names)].filter((name) => name !== species),
+    scientific,
+    also: [...new Set(names)].filter((name) => name !== species && name !== scientific),
   };
   const ownKeys = traitKeys.filter((key) => own[key] !== null);
   for (const key of ownKeys) assign(merged, key, own[key]);

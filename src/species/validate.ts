@@ -48,6 +48,16 @@ const table: readonly Rule[] = [
   },
   below('candling', 3, 'there is nothing to see so early, and the eggs are chilled for nothing'),
 
+  leavesTooSoon(
+    'absurd',
+    'only the chicks of quails leave the nest so early',
+    ({ scientific }) => scientific !== '',
+  ),
+  leavesTooSoon(
+    'doubtful',
+    'only the chicks of quails leave the nest so early; `scientific` would say that it is one',
+    ({ scientific }) => scientific === '',
+  ),
   above(
     'fledging',
     60,
@@ -178,6 +188,17 @@ function outside(key: TraitKey, least: number, most: number, reason: string): Ru
 
 function doubt(key: TraitKey, reason: string, breaks: Rule['breaks']): Rule {
   return { keys: [key], level: 'doubtful', reason, breaks };
+}
+
+/** Finches, parrots and doves hatch naked and blind; ten days is the least that a dove takes (common practice). */
+function leavesTooSoon(level: Rule['level'], reason: string, when: Rule['breaks']): Rule {
+  return {
+    keys: ['fledging'],
+    level,
+    reason,
+    breaks: (profile) =>
+      low(profile, 'fledging') < 8 && familyOf(profile.scientific) !== 'quails' && when(profile),
+  };
 }
 
 /** `first` ends before `then` begins. */

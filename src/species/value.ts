@@ -9,6 +9,7 @@ export type ProblemCode =
   | 'profile-not-a-number'
   | 'profile-not-positive'
   | 'profile-reversed'
+  | 'profile-missing'
   | 'profile-absurd'
   | 'profile-doubtful';
 

@@ -34,9 +34,31 @@ export function clusteredProportion(clusters: readonly Proportion[]): ClusteredP
   return { k, n, rate: k / n, low, high, designEffect: effect };
 }
 
-/** What a proportion is worth once its clusters are allowed for: as many of as many strangers. */
-export function effective({ k, n, designEffect: effect }: ClusteredProportion): Proportion {
-  return { k: k / (effect ?? 1), n: n / (effect ?? 1) };
+/** What a proportion is worth once its clusters are allowed for, by this design effect at the least. */
+export function effective({ k, n, designEffect: own }: ClusteredProportion, atLeast = 1): Proportion {
+  const effect = Math.max(own ?? 1, atLeast);
+  return { k: k / effect, n: n / effect };
+}
+
+/**
+ * The design effect that several groups of clusters have in common, each about its own proportion: a group of one or
+ * two clusters cannot tell it by itself. The same ratio as above, with a degree of freedom less for each group.
+ */
+export function commonDesignEffect(groups: readonly (readonly Proportion[])[]): number {
+  let squares = 0;
+  let simple = 0;
+  let freedom = 0;
+  let clusters = 0;
+  for (const group of groups) {
+    const filled = group.filter(({ n }) => n > 0);
+    const { k, n } = sum(filled);
+    if (n === 0) continue;
+    squares += filled.reduce((total, one) => total + (one.k - (k / n) * one.n) ** 2, 0);
+    simple += (k * (n - k)) / n;
+    freedom += filled.length - 1;
+    clusters += filled.length;
+  }
+  return freedom > 0 && simple > 0 ? Math.max(1, ((clusters / freedom) * squares) / simple) : 1;
 }
 
 function sum(clusters: readonly Proportion[]): Proportion {

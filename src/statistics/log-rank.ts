@@ -33,7 +33,12 @@ export function logRank(group: readonly Life[], others: readonly Life[]): LogRan
   }
   if (variance <= 0) return null;
   const chiSquare = (observed - expected) ** 2 / variance;
-  return { observed, expected, variance, chiSquare, p: 2 * normalCdf(-Math.sqrt(chiSquare)) };
+  return { observed, expected, variance, chiSquare, p: chanceOf(chiSquare) };
+}
+
+/** Probability of such a χ² with one degree of freedom, or a greater one. */
+export function chanceOf(chiSquare: number): number {
+  return 2 * normalCdf(-Math.sqrt(chiSquare));
 }
 
 function at(lives: readonly Life[], now: number): { risk: number; died: number } {

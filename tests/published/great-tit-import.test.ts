@@ -7,8 +7,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readRoom } from '../../src/journal/record.ts';
+import { seasonJson } from '../../src/report/json/season.ts';
 import { understandRoom } from '../../src/room/fold.ts';
 import { ownDurations } from '../../src/rules/forecast/own-durations.ts';
+import { seasonBook } from '../../src/rules/season/season.ts';
+import { parseSeasons } from '../../src/rules/season/seasons.ts';
 import { planImport } from '../../src/write/import/plan.ts';
 import { day, dedent } from '../rooms.ts';
 
@@ -85,6 +88,12 @@ describe.skipIf(!folder)(folder ? title : `${title} (skipped: NESTLOG_REFERENCE 
     expect(chicks).toHaveLength(504);
     expect(chicks.filter(({ fledged }) => fledged !== null)).toHaveLength(442);
     expect(chicks.filter(({ fledged, fate }) => fledged === null && fate === null)).toEqual([]);
+  });
+
+  it('gives a season with the same totals', () => {
+    const { totals } = JSON.parse(seasonJson(seasonBook(room, { seasons: parseSeasons('all'), by: null })));
+    expect(totals.eggs).toMatchObject({ laid: 696, hatched: 504, open: 0 });
+    expect(totals.chicks).toMatchObject({ hatched: 504, fledged: 442 });
   });
 
   it('gives the sitting of its source: 14.0449 d over 89 nests', () => {

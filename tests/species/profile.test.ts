@@ -144,12 +144,14 @@ independence: {range: 30-40, source: a book, grade: read}`,
     expect(merged.id).toBe('lavender-waxbill');
     expect(merged.species).toBe('grey waxbill');
     expect(merged.scientific).toBe('Glaucestrilda caerulescens');
-    expect(merged.also).toEqual([
-      'lavender waxbill',
-      'blue-grey',
-      'lavender finch',
-      'Glaucestrilda caerulescens',
-    ]);
+    expect(merged.also).toEqual(['lavender waxbill', 'blue-grey', 'lavender finch']);
+  });
+
+  test('a shipped scientific name goes on to be known where the own file has another', () => {
+    const own = profile('species: lavender waxbill\nscientific: Estrilda caerulescens', 'grey').profile;
+    const { profile: merged } = mergeProfiles(own, shipped);
+    expect(merged.scientific).toBe('Estrilda caerulescens');
+    expect(merged.also).toEqual(['lavender finch', 'Glaucestrilda caerulescens']);
   });
 
   test('an own value that contradicts the shipped ones is a problem at the own key, and the shipped one stays', () => {

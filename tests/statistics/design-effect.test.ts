@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clusteredProportion, designEffect, effective } from '../../src/statistics/design-effect.ts';
+import {
+  clusteredProportion,
+  commonDesignEffect,
+  designEffect,
+  effective,
+} from '../../src/statistics/design-effect.ts';
 import { wilson } from '../../src/statistics/proportions.ts';
 
 /** `3/4 0/4`: so many of so many in each cluster. */
@@ -79,5 +84,34 @@ describe('a proportion over clusters', () => {
         expect(high).toBeGreaterThanOrEqual(k / n - 1e-12);
       }),
     );
+  });
+});
+
+describe('the design effect that groups have in common', () => {
+  it('of one group is its own', () => {
+    const four = clusters('4/4 5/5 0/5 3/6');
+    expect(commonDesignEffect([four])).toBeCloseTo(designEffect(four), 12);
+  });
+
+  // Each about its own proportion: 4/4 0/4 about 1/2 leaves 4 + 4, 3/4 1/4 leaves 1 + 1, together 10; simple
+  // proportions of 8 and 8 would leave 8/4 + 8/4 = 4. Four clusters less two groups: 10 · 4/2 / 4 = 5.
+  it('worked by hand', () => {
+    expect(commonDesignEffect([clusters('4/4 0/4'), clusters('3/4 1/4')])).toBeCloseTo(5, 12);
+  });
+
+  it('is not raised by groups that differ from each other', () => {
+    expect(commonDesignEffect([clusters('4/4 4/4 4/4'), clusters('0/4 0/4 0/4')])).toBe(1);
+  });
+
+  it.each([
+    ['there are no groups', []],
+    ['each is one cluster', [clusters('3/4'), clusters('0/4')]],
+    ['nobody is in them', [clusters('0/0')]],
+  ])('is 1 where %s', (_, groups) => {
+    expect(commonDesignEffect(groups)).toBe(1);
+  });
+
+  it('counts where a group cannot tell by itself', () => {
+    expect(effective(clusteredProportion(clusters('3/3')), 3)).toEqual({ k: 1, n: 1 });
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { logRank } from '../../src/statistics/log-rank.ts';
+import { chanceOf, logRank } from '../../src/statistics/log-rank.ts';
 import type { Life } from '../../src/statistics/survival.ts';
 
 const dead = (...times: number[]): Life[] => times.map((time) => ({ entry: 0, time, died: true }));
@@ -40,4 +40,13 @@ describe('two groups compared', () => {
     expect(logRank(dead(2), [late])).toBeNull();
     expect(logRank(dead(2, 6), [late, ...alive(9)])?.expected).toBeCloseTo(2 / 3 + 1 / 3, 12);
   });
+});
+
+it('a χ² of one degree of freedom has the chance that tables print', () => {
+  // Common to all tables: 3.841 at 5 %, 6.635 at 1 %.
+  expect([chanceOf(0), chanceOf(3.841459), chanceOf(6.634897)].map((p) => p.toFixed(5))).toEqual([
+    '1.00000',
+    '0.05000',
+    '0.01000',
+  ]);
 });

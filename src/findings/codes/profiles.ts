@@ -33,6 +33,12 @@ export const profileCodes = {
     text: ({ text, key }) => `\`${key}: ${text}\` ends before it begins`,
     hint: ({ key, low, high }) => `write \`${key}: ${high}-${low}\``,
   },
+  'profile-missing': {
+    level: 'hint',
+    text: () =>
+      'neither this file nor a shipped profile knows the `incubation`, so no hatching can be expected',
+    hint: () => 'such as `incubation: 12-14`',
+  },
   'profile-absurd': {
     level: 'error',
     text: ({ key, text, unit, reason }) =>

@@ -88,9 +88,11 @@ function comparisonData({ rates, survival }: Comparison) {
     differences: rates.map(({ measure, group, rate, other, difference, low, high, confidence, shown }) => {
       return { rate: measure, group, own: rate, others: other, difference, low, high, confidence, shown };
     }),
-    survivalDifferences: survival.map(({ group, observed, expected, chiSquare, p, adjusted, shown }) => {
-      return { group, observed, expected, chiSquare, p, adjusted, shown };
-    }),
+    survivalDifferences: survival.map(
+      ({ group, observed, expected, chiSquare, designEffect, p, adjusted, shown }) => {
+        return { group, observed, expected, chiSquare, designEffect, p, adjusted, shown };
+      },
+    ),
   };
 }
 

@@ -73,6 +73,10 @@ function groupBlocks({ bySpecies, bySeason, by, measures }: SeasonBook, page: Pa
           ...groupTable({ title: by.says, nameless: by.nameless }, by.blocks, page),
           ...tableNote(page),
           ...comparisonLines(by.comparison, { measures, others: 'all others' }, page),
+          ...aside(
+            'Groups of fewer than three clutches are not compared: what befell them befell them once.',
+            page,
+          ),
         ];
   return [
     section(`BY ${by?.says.toUpperCase() ?? ''}`, divided, page),

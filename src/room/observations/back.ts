@@ -17,10 +17,19 @@ export const back: Apply<'back'> = (scene, who) => {
     return;
   }
   const young = pair.clutches.flatMap((clutch: Clutch) => clutch.chicks);
-  for (const bird of chooseBirds(scene, who, { did: 'back', among: young, impossible: notAway })) {
-    returnBird(scene.fold, bird, pair, day);
-  }
+  const wanted = { did: 'back', among: young, impossible: notAway, rank: seldomBack, kind: wayOut };
+  for (const bird of chooseBirds(scene, who, wanted)) returnBird(scene.fold, bird, pair, day);
 };
+
+/** By count: rather one that left the nest too early than one that was missing or away, and last one found dead. */
+function seldomBack({ fate }: Bird): number {
+  if (fate === null) return 0;
+  return fate.kind === 'gone' || fate.cause === null || fate.cause === 'missing' ? 1 : 2;
+}
+
+function wayOut({ fate }: Bird): string {
+  return fate?.kind ?? 'fledged';
+}
 
 function notMissingEgg(egg: Egg): string | null {
   if (egg.fate?.kind === 'lost') return null;

@@ -127,11 +127,11 @@ export const milestones = [
       'While a clutch is being laid, an egg is due every laying interval, in the early morning. A missed day in the middle of a clutch is a reason to look at the hen: a hen that sits fluffed, strains or stays on the floor is an emergency for an avian vet.',
     needsLook: true,
     anchors: anchors.lastEgg,
-    window: (anchor, { profile, clutch }) => {
+    window: (anchor, { profile, clutch, room }) => {
       const interval = rangeOf(profile, 'layingInterval');
       if (interval === null) return null;
       const window = days(interval.low, interval.high)(anchor);
-      const complete = clutch === null ? null : completeClutch(clutch);
+      const complete = clutch === null ? null : completeClutch(clutch, room);
       if (complete === null) return window;
       const last = shortSpan({ from: complete.from, to: complete.to });
       return { ...window, days: `${window.days}; the last about ${last}`, basis: layingBasis(complete) };

@@ -1,6 +1,7 @@
+import type { Room } from '../../room/fold.ts';
 import type { Clutch } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
-import { type Duration, learnedDuration } from './duration.ts';
+import { type Duration, learnedDuration, type ObservedDuration } from './duration.ts';
 import { type ForecastWindow, windowOf } from './window.ts';
 
 /** When a clutch that is being laid is expected to be complete. */
@@ -16,17 +17,18 @@ export interface ClutchForecast extends ForecastWindow {
  * how long this hen took for her earlier clutches, in the same way as other durations. Null where the profile knows
  * neither, or nobody counted.
  */
-export function completeClutch(clutch: Clutch): ClutchForecast | null {
-  const { profile, clutches } = clutch.pair;
+export function completeClutch(clutch: Clutch, room: Room): ClutchForecast | null {
+  const { profile } = clutch.pair;
   const eggs = profile?.clutch?.value;
   const interval = profile?.layingInterval?.value;
   const first = clutch.eggs[0];
-  if (eggs === undefined || interval === undefined || first === undefined || !clutch.counted) return null;
-  const earlier = clutches.filter((one) => one !== clutch && isHersAndWhole(one, clutch));
-  const duration = layingTime(eggs, interval, earlier);
-  const window = windowOf(duration, [first.laid]);
-  const soonest = clutch.eggs.at(-1)?.laid.to ?? first.laid.to;
+  const last = clutch.eggs.at(-1);
+  if (eggs === undefined || interval === undefined || first === undefined || last === undefined) return null;
+  if (!clutch.counted) return null;
+  const earlier = room.pairs.flatMap(({ clutches }) => clutches.filter((one) => teaches(one, clutch)));
+  const window = windowOf(layingTime(eggs, interval, earlier), [first.laid]);
   if (window === null) return null;
+  const soonest = last.laid.to;
   return {
     from: Math.max(window.from, soonest),
     likely: Math.max(window.likely, soonest),
@@ -42,17 +44,29 @@ function layingTime(eggs: Range, interval: Range, earlier: readonly Clutch[]): D
     low: Math.max(0, eggs.low - 1) * interval.low,
     high: Math.max(0, eggs.high - 1) * interval.high,
   };
-  const seen = earlier.map(({ eggs: laid }) => {
-    const [first, last] = [laid[0]?.laid ?? { from: 0, to: 0 }, laid.at(-1)?.laid ?? { from: 0, to: 0 }];
-    return { days: last.to - first.to, width: first.to - first.from + last.to - last.from };
-  });
-  return learnedDuration(range, seen);
+  return learnedDuration(
+    range,
+    earlier.flatMap((clutch) => laidIn(clutch) ?? []),
+  );
 }
 
-/** A counted clutch of the same hen, laid to its end: something of it was sat on or ended. */
-function isHersAndWhole(one: Clutch, clutch: Clutch): boolean {
-  const sameHen = one.hen.length === 1 && one.hen[0] === clutch.hen[0] && clutch.hen.length === 1;
-  return sameHen && one.counted && one.number < clutch.number && one.eggs.length > 0;
+/** Days between the first and the last egg, from the middle of the days on which each can have been laid. */
+function laidIn({ eggs }: Clutch): ObservedDuration | null {
+  const [first, last] = [eggs[0]?.laid, eggs.at(-1)?.laid];
+  if (first === undefined || last === undefined) return null;
+  return {
+    days: (last.from + last.to - first.from - first.to) / 2,
+    width: first.to - first.from + last.to - last.from,
+  };
+}
+
+/** An earlier clutch of the same hen, with whichever cock, counted and laid to its end: it was sat on. */
+function teaches(one: Clutch, clutch: Clutch): boolean {
+  const [hen] = clutch.hen;
+  const hers = hen !== undefined && clutch.hen.length === 1 && one.hen.length === 1 && one.hen[0] === hen;
+  if (one === clutch || !hers || one.opened >= clutch.opened || !one.counted || one.eggs.length === 0)
+    return false;
+  return one.chicks.length > 0 || one.sittings.some(({ by }) => by !== 'off');
 }
 
 /** What the forecast rests on: `4–5 eggs, book; 2 clutches of this hen`. */

@@ -21,8 +21,6 @@ export interface OwnDuration extends ObservedDuration {
 interface Member {
   start: Span;
   end: Span;
-  /** Days between, from the entries' own dates: what was seen was seen then; how far back it may lie is the width. */
-  days: number;
 }
 
 /**
@@ -51,17 +49,14 @@ function hatching(egg: Egg): Member | null {
     return null;
   const clock = eggClock(egg, egg.fate.day);
   if (clock === null) return null;
-  const end = hatchedOn(egg.fate.bird) ?? egg.fate.span;
-  // Nobody saw an inferred start: there the middle is as good as any day.
-  const { from, to } = clock.start;
-  return { start: clock.start, end, days: end.to - (clock.inferred ? (from + to) / 2 : to) };
+  return { start: clock.start, end: hatchedOn(egg.fate.bird) ?? egg.fate.span };
 }
 
 function fledging(bird: Bird): Member | null {
   const { fledged, aged, egg } = bird;
   const hatched = hatchedOn(bird);
   if (hatched === null || fledged === null || aged !== null || egg?.assumed !== false) return null;
-  return { start: hatched, end: fledged.span, days: fledged.span.to - hatched.to };
+  return { start: hatched, end: fledged.span };
 }
 
 function durationOf(kind: DurationKind, clutch: Clutch, members: Member[]): OwnDuration[] {
@@ -69,11 +64,20 @@ function durationOf(kind: DurationKind, clutch: Clutch, members: Member[]): OwnD
   const range = clutch.pair.profile?.[kind]?.value;
   if (species === undefined || range === undefined || !clutch.counted || members.length === 0) return [];
   const mean = (numbers: number[]) => numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
-  const days = mean(members.map((member) => member.days));
+  const days = mean(members.map(lengthOf));
   const width = mean(members.map(({ start, end }) => end.to - end.from + start.to - start.from));
   // A slip in a date must not teach the room that eggs take a month.
   if (days < range.low / 2 || days > range.high * 1.5) return [];
   return [
     { kind, species, clutch, days, width, members, known: Math.max(...members.map(({ end }) => end.to)) },
   ];
+}
+
+/**
+ * To the day of the look that found it, which is the day that forecasts are about, from the middle of the days on
+ * which it may have begun, as forecasts begin on each of them alike: counted from the last of these days, each
+ * forecast would come half of them too early.
+ */
+function lengthOf({ start, end }: Member): number {
+  return end.to - (start.from + start.to) / 2;
 }

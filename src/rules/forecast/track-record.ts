@@ -3,8 +3,7 @@ import type { Room } from '../../room/fold.ts';
 import type { Clutch } from '../../room/model.ts';
 import { probabilityBy } from '../../statistics/delay.ts';
 import { crpsDays } from '../../statistics/scores.ts';
-import { durationsFrom } from '../durations.ts';
-import { bookDuration, type Duration } from './duration.ts';
+import { bookDuration, type Duration, learnedDuration } from './duration.ts';
 import { type DurationKind, type OwnDuration, ownDurations } from './own-durations.ts';
 import { type ForecastWindow, forecastDay, windowOf } from './window.ts';
 
@@ -43,10 +42,13 @@ export interface TrackRecord {
  */
 export function pastForecasts(room: Room, own: readonly OwnDuration[] = ownDurations(room)): PastForecast[] {
   return own.flatMap((one) => {
-    const others = own.filter(({ clutch }) => clutch !== one.clutch);
     const range = one.clutch.pair.profile?.[one.kind]?.value;
     if (range === undefined) return [];
-    return scored(one, durationsFrom(others)(one.kind, one.species, range), bookDuration(range));
+    const others = own.filter(
+      ({ clutch, kind, species }) =>
+        clutch !== one.clutch && kind === one.kind && species === one.species,
+    );
+    return scored(one, learnedDuration(range, others), bookDuration(range));
   });
 }
 

@@ -1,7 +1,8 @@
-import { clusteredProportion, effective } from '../../statistics/design-effect.ts';
-import { type LogRank, logRank } from '../../statistics/log-rank.ts';
-import { type Difference, differenceOf } from '../../statistics/proportions.ts';
+import { clusteredProportion, commonDesignEffect, effective } from '../../statistics/design-effect.ts';
+import { chanceOf, type LogRank, logRank } from '../../statistics/log-rank.ts';
+import { type Difference, differenceOf, type Proportion } from '../../statistics/proportions.ts';
 import type { Block } from './block.ts';
+import type { ChickLife } from './lives.ts';
 import { type MeasureName, measureNames } from './measures/index.ts';
 import { byDay } from './survival.ts';
 
@@ -20,6 +21,8 @@ export interface RateComparison extends Difference {
 /** How the chicks of a group survived beside those of the others. */
 export interface SurvivalComparison extends LogRank {
   group: string | null;
+  /** How much less chicks of one clutch tell than as many strangers; the probability allows for it. */
+  designEffect: number;
   /** The probability of chance, times the number of comparisons on the page. */
   adjusted: number;
   shown: boolean;
@@ -31,6 +34,8 @@ export interface Comparison {
 }
 
 const RISK = 0.05;
+/** Fewer clutches than this tell too little of how far clutches differ by themselves. */
+const FEWEST_CLUTCHES = 3;
 
 /**
  * Each group beside all others together. With many groups some would stand out by chance, so that the risk of one such
@@ -38,8 +43,8 @@ const RISK = 0.05;
  */
 export function compareGroups(blocks: readonly Block[]): Comparison {
   const groups = blocks.length === 2 ? blocks.slice(0, 1) : blocks;
-  const pairs = groups.map((block) => ({ block, others: blocks.filter((other) => other !== block) }));
-  return comparisonOf(blocks.length < 2 ? [] : pairs);
+  const sides = groups.map((block) => ({ block, others: blocks.filter((other) => other !== block) }));
+  return comparisonOf(blocks.length < 2 ? [] : sides);
 }
 
 /** One block beside another, as this season beside those before. */
@@ -47,33 +52,56 @@ export function compareWith(block: Block, before: Block): Comparison {
   return comparisonOf([{ block, others: [before] }]);
 }
 
-function comparisonOf(pairs: readonly { block: Block; others: Block[] }[]): Comparison {
-  const possible = pairs.flatMap(({ block, others }) =>
-    measureNames.flatMap((measure) => {
-      const own = block.rates[measure];
-      const rest = clusteredProportion(others.flatMap(({ rates }) => rates[measure].clusters));
-      return own.rate === null || rest.rate === null ? [] : [{ measure, block, own, rest }];
-    }),
-  );
-  const tests = pairs.flatMap(({ block, others }) => {
-    const test = logRank(
-      block.lives.map(byDay),
-      others.flatMap(({ lives }) => lives.map(byDay)),
-    );
-    return test === null ? [] : [{ group: block.name, test }];
-  });
-  const confidence = 1 - RISK / Math.max(1, possible.length + tests.length);
+interface Sides {
+  block: Block;
+  others: Block[];
+}
+
+function comparisonOf(sides: readonly Sides[]): Comparison {
+  const ratios = sides.flatMap((side) => measureNames.flatMap((measure) => ratesBeside(side, measure) ?? []));
+  const tests = sides.flatMap((side) => survivalBeside(side) ?? []);
+  const number = Math.max(1, ratios.length + tests.length);
+  const confidence = 1 - RISK / number;
   return {
-    rates: possible.flatMap(({ measure, block, own, rest }) => {
-      const found = differenceOf(effective(own), effective(rest), confidence);
-      if (found === null) return [];
+    rates: ratios.flatMap(({ measure, group, own, rest, effect }) => {
+      const found = differenceOf(effective(own, effect), effective(rest, effect), confidence);
+      if (found === null || own.rate === null || rest.rate === null) return [];
       const shown = found.low > 0 || found.high < 0;
-      const [rate, other] = [own.rate ?? 0, rest.rate ?? 0];
-      return [{ measure, group: block.name, rate, other, ...found, confidence, shown }];
+      return [{ measure, group, rate: own.rate, other: rest.rate, ...found, confidence, shown }];
     }),
-    survival: tests.map(({ group, test }) => {
-      const adjusted = Math.min(1, test.p * (possible.length + tests.length));
-      return { group, ...test, adjusted, shown: adjusted < RISK };
+    survival: tests.map((test) => {
+      const adjusted = Math.min(1, test.p * number);
+      return { ...test, adjusted, shown: adjusted < RISK };
     }),
   };
+}
+
+function ratesBeside({ block, others }: Sides, measure: MeasureName) {
+  const own = block.rates[measure];
+  const clusters = others.flatMap(({ rates }) => rates[measure].clusters);
+  if (tooFew(own.clusters) || tooFew(clusters)) return null;
+  const effect = commonDesignEffect([own.clusters, clusters]);
+  return { measure, group: block.name, own, rest: clusteredProportion(clusters), effect };
+}
+
+function survivalBeside({ block, others }: Sides): Omit<SurvivalComparison, 'adjusted' | 'shown'> | null {
+  const lives = others.flatMap((other) => other.lives);
+  const [own, rest] = [deathsByClutch(block.lives), deathsByClutch(lives)];
+  const test = tooFew(own) || tooFew(rest) ? null : logRank(block.lives.map(byDay), lives.map(byDay));
+  if (test === null) return null;
+  const designEffect = commonDesignEffect([own, rest]);
+  return { group: block.name, ...test, designEffect, p: chanceOf(test.chiSquare / designEffect) };
+}
+
+function deathsByClutch(lives: readonly ChickLife[]): Proportion[] {
+  const clutches = new Map<unknown, Proportion>();
+  for (const { bird, right } of lives) {
+    const clutch = clutches.get(bird.clutch) ?? { k: 0, n: 0 };
+    clutches.set(bird.clutch, { k: clutch.k + (Number.isFinite(right) ? 1 : 0), n: clutch.n + 1 });
+  }
+  return [...clutches.values()];
+}
+
+function tooFew(clusters: readonly Proportion[]): boolean {
+  return clusters.filter(({ n }) => n > 0).length < FEWEST_CLUTCHES;
 }

@@ -27,14 +27,14 @@ export function lifeOf(bird: Bird, day: Day): ChickLife | null {
   if (fate?.kind === 'gone') return alive(age(fate.day));
   if (fate?.kind !== 'died') return alive(age(lastAlive(bird, day)));
   const right = age(fate.day);
-  const known = Math.max(age(fate.span.from) - 1, lastAlive(bird, fate.day) - hatched.to);
+  const known = Math.max(age(fate.span.from) - 1, lastAlive(bird, fate.day - 1) - hatched.to);
   const left = Math.min(right - 1, known);
   return right > end ? alive(Math.max(0, left)) : { bird, entry, left, right };
 }
 
 /**
- * The last day on which it is known to have been alive: something was written of it, or its nest was looked into
- * while it lay there and nobody missed it.
+ * The last day on which it is known to have been alive: something was written of it, or its nest was looked into, or a
+ * dead one taken out, while it lay there and nobody missed it.
  */
 function lastAlive(bird: Bird, day: Day): Day {
   const nestling = bird.fledged?.day ?? day;
@@ -42,11 +42,10 @@ function lastAlive(bird: Bird, day: Day): Day {
     if (nest === null) return [];
     const until = Math.min(nestling, bird.stays[i + 1]?.from ?? day);
     const missed = clutch?.mismatches.find(({ what, known, seen }) => what === 'chicks' && seen < known)?.day;
-    return nest.looks
-      .filter(
-        (look) => look.day >= from && look.day <= until && look.day < (missed ?? Number.POSITIVE_INFINITY),
-      )
-      .map((look) => look.day);
+    const deaths = nest.events.filter(({ key }) => key === 'died');
+    return [...nest.looks, ...deaths]
+      .map((look) => look.day)
+      .filter((on) => on >= from && on <= until && (missed === undefined || on < missed));
   });
   return Math.max(lastSign(bird), bird.independent?.day ?? Number.NEGATIVE_INFINITY, ...looks);
 }

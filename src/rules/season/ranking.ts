@@ -1,4 +1,4 @@
-import { clusteredProportion } from '../../statistics/design-effect.ts';
+import { commonDesignEffect, effective } from '../../statistics/design-effect.ts';
 import { type Shrunk, shrink, spreadOf } from '../../statistics/shrinkage.ts';
 import type { Block } from './block.ts';
 import type { MeasureName } from './measures/index.ts';
@@ -21,16 +21,13 @@ const ORDER: readonly MeasureName[] = ['overall', 'hatchOfLaid', 'fertility'];
 /**
  * The groups in order, each drawn towards all as far as its own few clutches call for: one good clutch does not lead.
  * Null where fewer than two have figures, or all or none did. Eggs of one clutch share their fate, so that each group
- * weighs by the room's own design effect.
+ * weighs by the design effect that all have in common.
  */
 export function rankingOf(blocks: readonly Block[]): Ranking | null {
   for (const measure of ORDER) {
     const filled = blocks.filter(({ rates, name }) => name !== null && rates[measure].n > 0);
-    const { designEffect } = clusteredProportion(filled.flatMap(({ rates }) => rates[measure].clusters));
-    const groups = filled.map(({ rates }) => ({
-      k: rates[measure].k / (designEffect ?? 1),
-      n: rates[measure].n / (designEffect ?? 1),
-    }));
+    const effect = commonDesignEffect(filled.map(({ rates }) => rates[measure].clusters));
+    const groups = filled.map(({ rates }) => effective({ ...rates[measure], designEffect: effect }));
     const spread = spreadOf(groups);
     if (spread === null) continue;
     const shrunk = shrink(groups, spread);

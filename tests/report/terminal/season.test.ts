@@ -4,7 +4,7 @@ import { seasonText } from '../../../src/report/terminal/season.ts';
 import type { GroupingName } from '../../../src/rules/season/groupings.ts';
 import { expectGolden } from '../../golden.ts';
 import { FORBIDDEN, hostileText, withoutColour } from '../hostile.ts';
-import { book, FOUR, known, ON, pair, waxbills } from '../seasons.ts';
+import { book, FOUR, known, ON, pair } from '../seasons.ts';
 
 const text = (over: Partial<{ width: number; color: boolean; by: GroupingName }> = {}) => {
   const { width = 80, color = false, by = null } = over;
@@ -31,7 +31,11 @@ it('colour says nothing that the words do not', () => {
 
 it('stands beside the seasons before, and season by season', () => {
   const ended = `${FOUR}\n date: 2026-03-16, hatched: [e1, e2, e3]\n date: 2026-03-20, lost: {clear: e4}`;
-  const files = { 'LW-1': waxbills(`${ended.replaceAll('2026', '2025')}\n ${ended}`) };
+  const all = ['LW-1', 'LW-2', 'LW-3'].map((id) => [
+    id,
+    pair(id, 'lavender waxbill', `${ended.replaceAll('2026', '2025')}\n ${ended}`),
+  ]);
+  const files = Object.fromEntries(all);
   const one = seasonText(book(files, '2026-03-21', '2026'), { width: 80, color: false });
   expect(one).toContain('2026 BESIDE 2025');
   expect(one).toMatch(/hatched of laid +75 % +75 % +−\d+ to \+\d+ points/);

@@ -26,8 +26,15 @@ describe('groups compared', () => {
     expect(compareGroups([])).toEqual({ rates: [], survival: [] });
   });
 
+  it('of one clutch or two are not compared: what befell them befell them once', () => {
+    expect(compareGroups(pairsOf({ A: fertile('A', 4, 2), B: fertile('B', 0, 2) }))).toEqual({
+      rates: [],
+      survival: [],
+    });
+  });
+
   it('with few clutches show nothing', () => {
-    const { rates } = compareGroups(pairsOf({ A: fertile('A', 4, 1), B: fertile('B', 2, 1) }));
+    const { rates } = compareGroups(pairsOf({ A: fertile('A', 4, 3), B: fertile('B', 3, 3) }));
     expect(rates.map(({ measure, shown }) => [measure, shown])).toEqual([['fertility', false]]);
   });
 
@@ -57,30 +64,46 @@ describe('groups compared', () => {
 });
 
 describe('chicks of two groups', () => {
-  const reared = (id: string, age: number | null) => {
-    const end =
-      age === null
-        ? 'date: 2026-04-03, fledged: all\n date: 2026-04-22, independent: all'
-        : `date: 2026-03-${16 + age}, died: all`;
-    return pair(
-      id,
-      'lavender waxbill',
-      `${FOUR}\n date: 2026-03-16, hatched: all\n date: 2026-03-18, checked\n ${end}`,
-    );
+  /** A pair with clutches of four chicks: of each, so many die at the age of 3 days. */
+  const reared = (id: string, die: readonly number[]) => {
+    const clutches = die.map((number, i) => {
+      const dead = ['c1', 'c2', 'c3', 'c4'].slice(0, number);
+      const lost = dead.length === 0 ? '' : `date: 2026-03-19, checked, died: [${dead.join(', ')}]`;
+      const rest = number === 4 ? '' : 'date: 2026-04-03, fledged: all\n date: 2026-04-22, independent: all';
+      const log = `${FOUR}\n date: 2026-03-16, hatched: all\n date: 2026-03-18, checked\n ${lost}\n ${rest}`;
+      return log.replaceAll('2026-', `${2020 + i}-`);
+    });
+    return pair(id, 'lavender waxbill', clutches.join('\n'));
   };
 
+  // Twelve of twelve against none of twelve at one age: 12 seen, 6 expected, variance 12⁴ / (24²·23) = 36/23, so that
+  // χ² = 6² · 23/36 = 23. Clutches are all alike in either group: no design effect.
   it('are compared by the log-rank test', () => {
-    const { survival } = compareGroups(pairsOf({ A: reared('A', 3), B: reared('B', null) }));
-    expect(survival).toMatchObject([{ group: 'A', observed: 4, expected: 2 }]);
-    // Four of four against none of four at one age: χ² = 2² / (4·4·4·4 / (64·7)) = 7, p = 0.0082, and several rates beside it.
-    expect(survival[0]?.chiSquare).toBeCloseTo(7, 12);
-    expect(survival[0]?.p).toBeCloseTo(0.00815, 5);
-    expect(survival[0]?.adjusted).toBeGreaterThan(survival[0]?.p ?? 1);
+    const { survival, rates } = compareGroups(
+      pairsOf({ A: reared('A', [4, 4, 4]), B: reared('B', [0, 0, 0]) }),
+    );
+    expect(survival).toMatchObject([{ group: 'A', observed: 12, expected: 6, designEffect: 1, shown: true }]);
+    expect(survival[0]?.chiSquare).toBeCloseTo(23, 12);
+    expect(survival[0]?.adjusted).toBeCloseTo((survival[0]?.p ?? 1) * (rates.length + 1), 12);
+  });
+
+  it('allowing for chicks of one clutch sharing their fate', () => {
+    const { survival } = compareGroups(pairsOf({ A: reared('A', [4, 0, 2]), B: reared('B', [0, 0, 0]) }));
+    // 4/4, 0/4 and 2/4 about 1/2 leave 8, a simple proportion of 12 would leave 3; six clutches less two groups: 8/3 · 6/4.
+    expect(survival[0]?.designEffect).toBeCloseTo(4, 12);
+    expect(survival[0]?.shown).toBe(false);
+  });
+
+  it('one bad brood is no bad cage', () => {
+    const { survival, rates } = compareGroups(
+      pairsOf({ A: reared('A', [4, 0, 0]), B: reared('B', [0, 1, 0, 0]) }),
+    );
+    expect([...survival, ...rates].filter(({ shown }) => shown)).toEqual([]);
   });
 });
 
 it('a season beside those before is one comparison for each rate that both have', () => {
-  const [a, b] = pairsOf({ A: fertile('A', 3, 2), B: fertile('B', 3, 2) });
+  const [a, b] = pairsOf({ A: fertile('A', 3, 3), B: fertile('B', 3, 3) });
   if (a === undefined || b === undefined) throw new Error('no blocks');
   expect(compareWith(a, b).rates).toMatchObject([{ measure: 'fertility', difference: 0, shown: false }]);
 });

@@ -5,11 +5,14 @@ import type { Rate } from '../../../rules/season/rates.ts';
 import { visible } from '../visible.ts';
 import { pad, truncate, widthOf } from '../width.ts';
 import { percent, percentRange } from './figures.ts';
-import { aside, fitted, type Page } from './page.ts';
+import { aside, fitted, type Page, sentence } from './page.ts';
 import { intervalBar } from './plots.ts';
 
 /** The rates that fit beside each other on a page of 80 columns. */
 const SHOWN: readonly MeasureWords['name'][] = ['fertility', 'hatchOfFertile', 'fledge', 'overall'];
+/** A longer name than this is cut on a page of 80 columns. */
+const LONG = 24;
+
 /** As many as fit, the last ones on a narrow page. */
 const CHOICES: readonly (typeof SHOWN)[] = [SHOWN, ['fertility', 'fledge', 'overall'], ['overall']];
 const HEADS: Record<string, string> = {
@@ -25,22 +28,26 @@ export function groupTable(
   blocks: readonly Block[],
   page: Page,
 ): string[] {
-  const filled = blocks.filter(({ name, clutches, rates }) => {
-    return name !== null || clutches.length > 0 || SHOWN.some((measure) => rates[measure].n > 0);
-  });
+  const filled = blocks.filter(
+    ({ clutches, rates }) => clutches.length > 0 || SHOWN.some((measure) => rates[measure].n > 0),
+  );
   if (filled.length === 0) return [];
+  const names = filled.map(({ name }) => (name === null ? nameless : visible(name)));
+  // Names that would be cut stand on lines of their own.
+  const long = names.some((name) => widthOf(name) > LONG);
   const tables = CHOICES.map((shown) => ({
     rows: [
       [title, 'clutches', ...shown.map((measure) => HEADS[measure] ?? measure)],
-      ...filled.map(({ name, clutches, rates }) => [
-        name === null ? nameless : visible(name),
+      ...filled.map(({ clutches, rates }, i) => [
+        long ? '' : (names[i] ?? ''),
         String(clutches.length),
         ...shown.map((measure) => cell(rates[measure])),
       ]),
     ],
     right: Array.from({ length: shown.length + 1 }, (_, i) => i + 1),
   }));
-  return fitted(tables, page);
+  const [head = '', ...rows] = fitted(tables, page);
+  return [head, ...rows.flatMap((row, i) => (long ? [...sentence(names[i] ?? '', page), row] : [row]))];
 }
 
 function cell({ k, n, rate, open }: Rate): string {

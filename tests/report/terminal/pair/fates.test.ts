@@ -21,7 +21,7 @@ it('every egg and every chick has its end, and who cared for it', () => {
   ]);
   expect(fates('LW-1', 2)).toEqual([
     '    e1   not judged · lost 14–15 May: broken',
-    '    e2   hatched 23–25 May as c1',
+    '    e2   hatched 22–25 May as c1',
     '    e3   under LW-2 · hatched 24–25 May as c2',
     '    e4   clear · lost 26–30 May: clear',
     '    c1   fledged 13 Jun · independent 1 Jul',

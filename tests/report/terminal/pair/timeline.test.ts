@@ -29,7 +29,6 @@ describe('a timeline', () => {
   });
 
   it('explains its letters', () => {
-    for (const letter of ['e', 's', 'n', 'f', 'i', 'h', '|'])
-      expect(LEGEND).toMatch(new RegExp(`(^|[ ,:.])\\${letter} `));
+    for (const letter of ['e', 's', 'n', 'f', 'i', 'h', '|']) expect(` ${LEGEND}`).toContain(` ${letter} `);
   });
 });

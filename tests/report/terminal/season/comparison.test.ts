@@ -41,6 +41,7 @@ describe('what differences amount to', () => {
       expected: 2.5,
       variance: 1,
       chiSquare: 9,
+      designEffect: 1,
       p: 0.002,
       adjusted: 0.01,
       shown: true,

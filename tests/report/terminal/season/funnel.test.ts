@@ -11,7 +11,7 @@ it('from egg to independent each step is a bar beside its number', () => {
     'fledged 6',
     'independent 4',
     'Beside these:',
-    'fertility, 1',
+    'taken by',
   ]);
   expect(lines[0]?.length).toBe(80);
 });

@@ -11,7 +11,7 @@ describe('rates', () => {
   it('have counts, share, interval in figures and as a picture', () => {
     const [scale, fertile] = lines(known, ON);
     expect(scale).toMatch(/95 % +0 +50 % +100 %$/);
-    expect(fertile).toBe('  fertile                8 of 12     67 %   39–86 %    ·········├──────●───┤····');
+    expect(fertile).toBe('  fertile                8 of 12     67 %   39–86 %    ·········├──────●────┤···');
   });
 
   it('name beside them who waits and who cannot be judged', () => {

@@ -17,7 +17,8 @@ describe('chicks by age', () => {
   });
 
   it('name the days to watch', () => {
-    const dead = 'date: 2026-03-18, checked\n date: 2026-03-19, died: [c1, c2]\n date: 2026-03-20, died: c3';
+    const dead =
+      'date: 2026-03-18, checked\n date: 2026-03-19, checked, died: [c1, c2]\n date: 2026-03-20, died: c3';
     expect(lines(`${hatched}\n ${dead}`).join(' ')).toContain(
       'Watch day 3: 2 of 3 deaths fell there, among 4 chicks alive when it began.',
     );
