@@ -45,8 +45,7 @@ export function pastForecasts(room: Room, own: readonly OwnDuration[] = ownDurat
     const range = one.clutch.pair.profile?.[one.kind]?.value;
     if (range === undefined) return [];
     const others = own.filter(
-      ({ clutch, kind, species }) =>
-        clutch !== one.clutch && kind === one.kind && species === one.species,
+      ({ clutch, kind, species }) => clutch !== one.clutch && kind === one.kind && species === one.species,
     );
     return scored(one, learnedDuration(range, others), bookDuration(range));
   });

@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import type { Clutch } from '../../room/model.ts';
+import type { Clutch, Egg, Pair } from '../../room/model.ts';
 import { lastFeederOf, nestFeederOf, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
 import { youngFateOf } from './fates.ts';
@@ -86,22 +86,35 @@ function add<K, T>(groups: Map<K, T[]>, key: K, one: T): void {
   else known.push(one);
 }
 
-/** What a pair reared of these clutches, its own and others'. */
-export function rearedBy(pair: string, clutches: readonly Clutch[], day: Day): Reared {
-  const eggs = clutches.flatMap((clutch) => clutch.eggs);
-  const chicks = clutches.flatMap((clutch) => clutch.chicks);
-  const last = chicks.filter((bird) => lastFeederOf(bird, day)?.pair?.id === pair);
-  const guests = eggs.filter(({ clutch, places, fate }) => {
-    if (clutch.pair.id === pair) return false;
-    if (places.some(({ place }) => place.kind === 'nest' && place.pair.id === pair)) return true;
-    return fate?.kind === 'hatched' && fate.bird.stays.some(({ nest }) => nest?.id === pair);
-  });
-  return {
-    taken: guests.length,
-    hatched: eggs.filter((egg) => egg.fate?.kind === 'hatched' && sitterOf(egg).pair?.id === pair).length,
-    fledged: chicks.filter((bird) => bird.fledged !== null && nestFeederOf(bird, day)?.pair?.id === pair)
-      .length,
-    independent: last.filter((bird) => youngFateOf(bird) === 'independent').length,
-    died: last.filter((bird) => youngFateOf(bird) === 'died').length,
+/** What each pair reared of these clutches, its own and others', by the pair's id. */
+export function rearedByPair(clutches: readonly Clutch[], day: Day): Map<string, Reared> {
+  const all = new Map<string, Reared>();
+  const by = (pair: Pair | null | undefined): Reared => {
+    const reared = all.get(pair?.id ?? '') ?? nothingReared();
+    // What nobody is credited with is counted on a sheet that is thrown away.
+    if (pair) all.set(pair.id, reared);
+    return reared;
   };
+  for (const egg of clutches.flatMap(({ eggs }) => eggs)) {
+    if (egg.fate?.kind === 'hatched') by(sitterOf(egg).pair).hatched += 1;
+    for (const pair of carersOf(egg)) if (pair !== egg.clutch.pair) by(pair).taken += 1;
+  }
+  for (const bird of clutches.flatMap(({ chicks }) => chicks)) {
+    if (bird.fledged !== null) by(nestFeederOf(bird, day)?.pair).fledged += 1;
+    const fate = youngFateOf(bird);
+    if (fate === 'independent') by(lastFeederOf(bird, day)?.pair).independent += 1;
+    if (fate === 'died') by(lastFeederOf(bird, day)?.pair).died += 1;
+  }
+  return all;
+}
+
+/** Everybody who ever sat on the egg or fed what came of it. */
+function carersOf({ places, fate }: Egg): Set<Pair> {
+  const sat = places.flatMap(({ place }) => (place.kind === 'nest' ? [place.pair] : []));
+  const fed = fate?.kind === 'hatched' ? fate.bird.stays.flatMap(({ nest }) => nest ?? []) : [];
+  return new Set([...sat, ...fed]);
+}
+
+export function nothingReared(): Reared {
+  return { taken: 0, hatched: 0, fledged: 0, independent: 0, died: 0 };
 }

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Clutch } from '../../room/model.ts';
-import { type Block, blocksOf, emptyBlock, type Reared, rearedBy } from './block.ts';
+import { type Block, blocksOf, emptyBlock, nothingReared, type Reared, rearedByPair } from './block.ts';
 import { type Comparison, compareGroups, compareWith } from './compare.ts';
 import { type GroupingName, groupings, whole } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
@@ -52,9 +52,10 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     blocksOf({ clutches: some, day, grouping, start });
   const one = (some: Clutch[]): Block => count(whole, some)[0] ?? emptyBlock(day);
   const totals = one(clutches);
+  const reared = rearedByPair(clutches, day);
   const byPair = count(groupings.pair)
     .filter(({ name }) => name !== null)
-    .map((block) => ({ ...block, reared: rearedBy(block.name ?? '', clutches, day) }));
+    .map((block) => ({ ...block, reared: reared.get(block.name ?? '') ?? nothingReared() }));
   const earlier = all.filter((clutch) => seasonOf(begun(clutch), start) < seasons.from);
   const years = [...new Set(all.map((clutch) => seasonOf(begun(clutch), start)))].sort((a, b) => a - b);
   const bySeason = count(groupings.year);

@@ -6,7 +6,7 @@ import type { Clutch, Egg, Pair } from '../../room/model.ts';
 import { durationsFrom } from '../durations.ts';
 import { type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from '../forecast/window.ts';
-import { type Block, blocksOf, emptyBlock, type Reared, rearedBy } from './block.ts';
+import { type Block, blocksOf, emptyBlock, nothingReared, type Reared, rearedByPair } from './block.ts';
 import { mayStillHatch, youngFateOf } from './fates.ts';
 import { groupings, whole } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
@@ -55,7 +55,7 @@ export function pairStory(room: Room, pair: Pair): PairStory {
     clutches: pair.clutches.map((clutch) => clutchStory(clutch, { day, own, start })),
     own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
     others: blocksOf({ clutches: others, day, grouping: whole, start })[0] ?? emptyBlock(day),
-    reared: rearedBy(pair.id, all, day),
+    reared: rearedByPair(all, day).get(pair.id) ?? nothingReared(),
     measures: measureWords,
   };
 }

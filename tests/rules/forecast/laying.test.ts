@@ -14,8 +14,9 @@ ${log.map((line) => `      - {${line}}`).join('\n')}
 });
 
 const forecast = (on: string, ...log: string[]) => {
-  const clutch = room(journal(...log), on).pairs[0]?.clutches.at(-1);
-  return clutch === undefined ? null : completeClutch(clutch);
+  const stood = room(journal(...log), on);
+  const clutch = stood.pairs[0]?.clutches.at(-1);
+  return clutch === undefined ? null : completeClutch(clutch, stood);
 };
 
 test('four to five eggs, one a day, are complete on the fourth or fifth day', () => {

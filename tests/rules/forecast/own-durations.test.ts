@@ -34,8 +34,8 @@ test('a clutch’s sitting is counted from the day it was seen to begin to the d
     'date: 2026-03-17, hatched: e4',
   );
   expect(own).toMatchObject({ kind: 'incubation', species: 'lavender waxbill', known: day('2026-03-17') });
-  // From the entries' dates: 16 − 4, 16 − 4 and 17 − 4 days.
-  expect(own?.days).toBeCloseTo((12 + 12 + 13) / 3, 10);
+  // From the middle of the days on which it may have begun: 16 − 3.5, 16 − 3.5 and 17 − 4 days.
+  expect(own?.days).toBeCloseTo((12.5 + 12.5 + 13) / 3, 10);
   // Sitting on e1 and e2 began on one of two days; e4 was laid on the day of the look.
   expect(own?.width).toBeCloseTo((1 + 1 + 0) / 3, 10);
 });

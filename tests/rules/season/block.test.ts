@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyBlock, rearedBy } from '../../../src/rules/season/block.ts';
+import { emptyBlock, nothingReared, rearedByPair } from '../../../src/rules/season/block.ts';
 import { day } from '../../rooms.ts';
 import { book, clutches, FOUR, pair, waxbills } from './rooms.ts';
 
@@ -36,7 +36,9 @@ describe('a block', () => {
 
 it('what a pair reared counts its own and its guests, eggs and chicks, each once', () => {
   const all = clutches(files, '2026-07-01');
-  const on = day('2026-07-01');
-  expect(rearedBy('ZF-1', all, on)).toEqual({ taken: 2, hatched: 2, fledged: 2, independent: 1, died: 1 });
-  expect(rearedBy('LW-1', all, on)).toEqual({ taken: 0, hatched: 2, fledged: 0, independent: 0, died: 0 });
+  const reared = rearedByPair(all, day('2026-07-01'));
+  expect(reared.get('ZF-1')).toEqual({ taken: 2, hatched: 2, fledged: 2, independent: 1, died: 1 });
+  expect(reared.get('LW-1')).toEqual({ taken: 0, hatched: 2, fledged: 0, independent: 0, died: 0 });
+  expect(reared.get('X')).toBeUndefined();
+  expect(nothingReared().taken).toBe(0);
 });
