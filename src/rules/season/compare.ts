@@ -78,16 +78,17 @@ function comparisonOf(sides: readonly Sides[]): Comparison {
 
 function ratesBeside({ block, others }: Sides, measure: MeasureName) {
   const own = block.rates[measure];
-  const clusters = others.flatMap(({ rates }) => rates[measure].clusters);
-  if (tooFew(own.clusters) || tooFew(clusters)) return null;
+  const clusters = tooFew(own.clusters) ? [] : others.flatMap(({ rates }) => rates[measure].clusters);
+  if (tooFew(clusters)) return null;
   const effect = commonDesignEffect([own.clusters, clusters]);
   return { measure, group: block.name, own, rest: clusteredProportion(clusters), effect };
 }
 
 function survivalBeside({ block, others }: Sides): Omit<SurvivalComparison, 'adjusted' | 'shown'> | null {
-  const lives = others.flatMap((other) => other.lives);
-  const [own, rest] = [deathsByClutch(block.lives), deathsByClutch(lives)];
-  const test = tooFew(own) || tooFew(rest) ? null : logRank(block.lives.map(byDay), lives.map(byDay));
+  const own = deathsByClutch(block.lives);
+  const lives = tooFew(own) ? [] : others.flatMap((other) => other.lives);
+  const rest = deathsByClutch(lives);
+  const test = tooFew(rest) ? null : logRank(block.lives.map(byDay), lives.map(byDay));
   if (test === null) return null;
   const designEffect = commonDesignEffect([own, rest]);
   return { group: block.name, ...test, designEffect, p: chanceOf(test.chiSquare / designEffect) };

@@ -30,7 +30,9 @@ test('four to five eggs, one a day, are complete on the fourth or fifth day', ()
 
 test('a hen that has laid six before is expected to lay longer', () => {
   const six = (month: string, clutch: number) =>
-    Array.from({ length: 6 }, (_, i) => `date: 2026-${month}-0${i + 1}, clutch: ${clutch}, laid: 1`);
+    [1, 2, 3, 4, 5, 6].map(
+      (date) => `date: 2026-${month}-0${date}, clutch: ${clutch}, laid: 1${date === 6 ? ', sitting' : ''}`,
+    );
   const first = 'date: 2026-05-01, clutch: 3, laid: 1';
   const learned = forecast('2026-05-01', ...six('01', 1), ...six('03', 2), first);
   const book = forecast('2026-05-01', first);
