@@ -103,7 +103,10 @@ it('a letter that is no UTF-8 is named by its row', () => {
 });
 
 it('reads back what a writer of RFC 4180 wrote, whatever stands in the cells', () => {
-  const cell = fc.string({ unit: 'grapheme', maxLength: 12 }).map((text) => `x${text.trim()}x`);
+  // U+FFFD stands for a byte that could not be read, and is refused as such.
+  const cell = fc
+    .string({ unit: 'grapheme', maxLength: 12 })
+    .map((text) => `x${text.replace(/[\uFFFD\0]/g, '').trim()}x`);
   const table = fc.integer({ min: 1, max: 5 }).chain((width) => {
     const row = fc.array(cell, { minLength: width, maxLength: width });
     return fc.array(row, { minLength: 2, maxLength: 6 });
