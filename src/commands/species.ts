@@ -1,10 +1,16 @@
-import { speciesJson, speciesListJson } from '../report/json/species.ts';
-import { recordText, speciesListText, speciesText } from '../report/terminal/species.ts';
-import { speciesList, speciesView } from '../rules/species/view.ts';
+import { roomRecordJson, speciesJson, speciesListJson } from '../report/json/species.ts';
+import { keptSpeciesText, speciesListText } from '../report/terminal/species/list.ts';
+import { recordText, roomRecordText } from '../report/terminal/species/record.ts';
+import { speciesText } from '../report/terminal/species.ts';
+import { keptSpecies, speciesList } from '../rules/species/list.ts';
+import { roomRecords } from '../rules/species/records.ts';
+import { speciesView } from '../rules/species/view.ts';
 import { findSpecies, suggestSpecies } from '../species/find.ts';
+import { comparable } from '../species/names.ts';
+import type { Profile } from '../species/profile.ts';
 import { traits } from '../species/traits.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { openRoom } from './room.ts';
+import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
 interface SpeciesOptions {
@@ -14,17 +20,23 @@ interface SpeciesOptions {
   named?: string;
 }
 
+/** Names that are shown where part of a name fits several species. */
+const SHOWN = 5;
+
 export const definition: CommandDefinition = {
   examples: [
     {
-      line: 'nestlog species "lavender waxbill"',
+      line: 'nestlog species lavender waxbill',
       says: 'every value, where it comes from, what this room saw',
     },
     { line: 'nestlog species LW-1 --record', says: 'past forecasts of its species beside what happened' },
-    { line: 'nestlog species --kept', says: 'the species of this room' },
+    { line: 'nestlog species --record', says: 'how good the forecasts of all species were' },
+    { line: 'nestlog species --kept', says: 'the species of this room, and what forecasts now use' },
     { line: 'nestlog species --live-food required', says: 'species that are not reared without live food' },
   ],
-  arguments: [{ name: '[name]', description: 'a common or scientific name, or a pair of the room' }],
+  arguments: [
+    { name: '[name...]', description: 'a common or scientific name, part of one, or a pair of the room' },
+  ],
   options: [
     { flags: '--record', description: 'past forecasts beside what happened' },
     { flags: '--kept', description: 'list: only species with a pair in this room' },
@@ -38,35 +50,58 @@ export const definition: CommandDefinition = {
   room: 'optional',
 };
 
-/** Prints one species, or the list of them. */
+/** Prints one species, the list of them, or how good their forecasts were. */
 export function run(context: Context<SpeciesOptions>): ExitCode {
   const { options, stdout, json, day } = context;
-  const { record, room } = openRoom(context);
-  const [name] = context.arguments;
+  const open = openRoom(context);
+  const name = context.arguments.filter((word) => word !== undefined).join(' ');
   const layout = { width: stdout.width, color: stdout.color };
-  if (name === undefined) {
-    const filter = {
-      kept: options.kept ?? false,
-      liveFood: options.liveFood ?? null,
-      named: options.named ?? null,
-    };
-    const profiles = speciesList(room, record.ownSpecies, filter);
-    stdout.write(json ? speciesListJson(profiles) : speciesListText(profiles, layout));
-    return 0;
-  }
-  const pair = room.pairs.find(({ id }) => id === name);
-  const profile = pair === undefined ? findSpecies(name, record.ownSpecies) : pair.profile;
-  if (profile === null) throw new UsageError(unknown(name, suggestSpecies(name, record.ownSpecies)));
-  const view = speciesView(room, profile);
-  if (json) stdout.write(speciesJson(view));
-  else stdout.write(options.record ? recordText(view, day, layout) : speciesText(view, layout));
+  if (name !== '') {
+    const view = speciesView(open.room, profileNamed(name, open));
+    if (json) stdout.write(speciesJson(view));
+    else stdout.write(options.record ? recordText(view, day, layout) : speciesText(view, layout));
+  } else if (options.record) {
+    const records = roomRecords(open.room);
+    stdout.write(json ? roomRecordJson(records) : roomRecordText(records, layout));
+  } else stdout.write(listed(open, options, json, layout));
   return 0;
 }
 
-function unknown(name: string, suggestion: string | null): string {
-  const more =
-    suggestion === null ? '`nestlog species` lists all there are' : `did you mean "${suggestion}"?`;
-  return `no profile of "${name}"; ${more}`;
+function listed(
+  { room, record }: OpenRoom,
+  { kept, liveFood: need, named }: SpeciesOptions,
+  json: boolean,
+  layout: { width: number; color: boolean },
+): string {
+  const filter = { kept: kept ?? false, liveFood: need ?? null, named: named ?? null };
+  const profiles = speciesList(room, record.ownSpecies, filter);
+  if (json) return speciesListJson(profiles);
+  return kept ? keptSpeciesText(keptSpecies(room, profiles), layout) : speciesListText(profiles, layout);
+}
+
+/** The profile of a pair or under a name; part of a name will do where it fits one species alone. */
+function profileNamed(said: string, { room, record }: OpenRoom): Profile {
+  const pair = room.pairs.find(({ id }) => id === said);
+  const name = pair === undefined ? said : (pair.species ?? '');
+  const exact = pair === undefined ? findSpecies(name, record.ownSpecies) : pair.profile;
+  if (exact !== null) return exact;
+  const partly =
+    comparable(name) === ''
+      ? []
+      : speciesList(room, record.ownSpecies, { kept: false, liveFood: null, named: name });
+  const [only, ...others] = partly;
+  if (only !== undefined && others.length === 0) return only;
+  throw new UsageError(`no profile of "${name}"; ${instead(name, partly, record.ownSpecies)}`);
+}
+
+function instead(name: string, partly: readonly Profile[], own: readonly Profile[]): string {
+  if (partly.length > 0) {
+    const shown = partly.slice(0, SHOWN).map(({ species }) => species);
+    const more = partly.length > SHOWN ? ` and ${partly.length - SHOWN} more` : '';
+    return `did you mean ${shown.join(', ')}${more}? \`nestlog species --named "${name}"\` lists them`;
+  }
+  const suggestion = suggestSpecies(name, own);
+  return suggestion === null ? '`nestlog species` lists all there are' : `did you mean "${suggestion}"?`;
 }
 
 function liveFood(text: string): string {

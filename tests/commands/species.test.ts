@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import * as species from '../../src/commands/species.ts';
+import type { Files } from '../rooms.ts';
 import { runCommand } from './run.ts';
 
 const room = {
@@ -11,8 +12,8 @@ const room = {
       - {date: 2026-03-16, after: 2026-03-15, hatched: 1}
   `,
 };
-const ask = (name?: string, options = {}, json = false) =>
-  runCommand(species, room, { arguments: name === undefined ? [] : [name], options, json });
+const ask = (name?: string, options = {}, json = false, files: Files = room) =>
+  runCommand(species, files, { arguments: name === undefined ? [] : name.split(' '), options, json });
 
 test('a species is found under any of its names, and by a pair of the room', async () => {
   for (const name of ['lavender waxbill', 'Estrilda caerulescens', 'LW-1']) {
@@ -22,8 +23,8 @@ test('a species is found under any of its names, and by a pair of the room', asy
 
 test('every value stands with its source, beside it what this room saw and what forecasts use', async () => {
   const { text } = await ask('lavender waxbill');
-  expect(text).toMatch(/incubation {8}11–13 d {5}from memory/);
-  expect(text).toContain('this room: 1 clutch, mean 12.0 d');
+  expect(text).toMatch(/incubation +11–13 d +from memory/);
+  expect(text).toContain('seen here    1 clutch, 12.0 d');
   expect(text.replace(/\s+/g, ' ')).toContain('11–13 d, book; 1 own clutch');
 });
 
@@ -50,4 +51,36 @@ test('the data carry the same figures', async () => {
   expect(data.own.incubation).toMatchObject({ n: 1, observed: { mean: 12, low: 12, high: 12 } });
   expect(data.values.incubation).toMatchObject({ value: { low: 11, high: 13 }, grade: 'from memory' });
   expect(data.own.incubation.past[0]).toMatchObject({ clutch: 'LW-1/1', happened: '2026-03-16' });
+});
+
+test('part of a name will do where it fits one species; where it fits several they are named', async () => {
+  expect((await ask('chestnut-breasted')).text).toMatch(/^chestnut-breasted mannikin\n/);
+  await expect(ask('grenadier')).rejects.toThrow(/did you mean purple grenadier, violet-eared waxbill\?/);
+  await expect(ask('waxbill')).rejects.toThrow(/ and \d+ more\?/);
+  await expect(ask('dragon')).rejects.toThrow('`nestlog species` lists all there are');
+  await expect(ask('- -')).rejects.toThrow('`nestlog species` lists all there are');
+});
+
+test('a pair whose species nobody knows is answered with that species', async () => {
+  const files = { 'XX-1': 'pair: XX-1\nspecies: star fynch\nlog: []\n' };
+  await expect(ask('XX-1', {}, false, files)).rejects.toThrow(
+    'no profile of "star fynch"; did you mean "star finch"?',
+  );
+});
+
+test('kept species stand with the days that forecasts use now', async () => {
+  expect((await ask(undefined, { kept: true })).text).toMatch(/^lavender waxbill +11–13 d +\S+–\S+ +1 /m);
+});
+
+test('without a name the record is that of the whole room', async () => {
+  expect((await ask(undefined, { record: true })).text).toMatch(/^ +lavender waxbill +1 +0 d +100 %/m);
+  const { records } = JSON.parse((await ask(undefined, { record: true }, true)).text);
+  expect(records.incubation.species[0]).toMatchObject({ species: 'lavender waxbill', record: { n: 1 } });
+  expect(records.fledging).toEqual({ species: [], all: null });
+});
+
+test('a need of live food that there is not is refused with those that there are', () => {
+  const [, , need] = species.definition.options ?? [];
+  expect(need?.parse?.('required')).toBe('required');
+  expect(() => need?.parse?.('sometimes')).toThrow('--live-food takes required, advised, helpful, no');
 });

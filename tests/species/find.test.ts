@@ -97,4 +97,18 @@ describe('a room’s own profiles', () => {
     const { problems } = ownProfile({ species: 'spotted munia', incubation: '16' }, 'munia');
     expect(problems.map(({ path, code }) => [path[0], code])).toEqual([['incubation', 'profile-doubtful']]);
   });
+
+  test('without an incubation nothing can be expected, which is said; once is enough where a figure is wrong', () => {
+    const codes = (data: unknown) => ownProfile(data, 'hill-finch').problems.map(({ code }) => code);
+    expect(codes({ clutch: '3-5' })).toEqual(['profile-missing']);
+    expect(codes({ incubation: '222' })).toEqual(['profile-absurd']);
+    expect(codes({ incubation: '12-14' })).toEqual([]);
+    // The shipped profile has one.
+    expect(codes({ species: 'star finch', clutch: '3-5' })).toEqual([]);
+  });
+
+  test('a shipped species under another scientific name keeps each name once', () => {
+    const { profile } = ownProfile({ species: 'lavender waxbill', clutch: '4' }, 'mine');
+    expect(namesOf(profile).filter((name) => name === 'Glaucestrilda caerulescens')).toHaveLength(1);
+  });
 });

@@ -1,5 +1,6 @@
 import { formatDay } from '../../days.ts';
 import { clutchId } from '../../room/model.ts';
+import type { KindRecord } from '../../rules/species/records.ts';
 import type { OwnExperience, SpeciesView } from '../../rules/species/view.ts';
 import type { Profile } from '../../species/profile.ts';
 import { traitKeys, traits } from '../../species/traits.ts';
@@ -49,5 +50,13 @@ export function speciesListJson(profiles: readonly Profile[]): string {
       fledging: fledging?.value ?? null,
       liveFood: liveFood?.value ?? null,
     })),
+  });
+}
+
+/** How good the forecasts of all species were, for programs. */
+export function roomRecordJson(records: readonly KindRecord[]): string {
+  return jsonText({
+    nestlog: 1,
+    records: Object.fromEntries(records.map(({ kind, species, all }) => [kind, { species, all }])),
   });
 }

@@ -78,6 +78,12 @@ function squaresAboutMean(observations: readonly ObservedDuration[]): number {
   return observations.reduce((sum, { days }) => sum + (days - mean) ** 2, 0);
 }
 
+/** The central 90 % of what is expected of one egg or chick, days; of the book alone it is the profile's range. */
+export function usualRange({ mean, variance }: Duration): Range {
+  const half = (CENTRAL_90 / 2) * Math.sqrt(variance);
+  return { low: mean - half, high: mean + half };
+}
+
 /**
  * What a forecast rests on, in words.
  *

@@ -1,9 +1,7 @@
 import type { Room } from '../../room/fold.ts';
-import { comparable, namesOf } from '../../species/names.ts';
 import type { Profile, Range } from '../../species/profile.ts';
-import { allShipped } from '../../species/shipped.ts';
 import { durationsFrom } from '../durations.ts';
-import { basisOf, type Duration } from '../forecast/duration.ts';
+import { basisOf, type Duration, usualRange } from '../forecast/duration.ts';
 import { type DurationKind, type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
 import { type PastForecast, pastForecasts, type TrackRecord, trackRecord } from '../forecast/track-record.ts';
 
@@ -15,6 +13,8 @@ export interface OwnExperience {
   observed: { mean: number; low: number; high: number } | null;
   /** What forecasts now use: the book sharpened by the above. */
   duration: Duration;
+  /** The days of nine in ten such eggs or chicks. */
+  usual: Range;
   /** The same in words: what the forecasts rest on. */
   basis: string;
   past: PastForecast[];
@@ -57,6 +57,7 @@ function experience(
     n: own.length,
     observed: observedIn(own),
     duration,
+    usual: usualRange(duration),
     basis: basisOf(range, duration.n),
     past,
     record: trackRecord(past),
@@ -71,27 +72,4 @@ function observedIn(own: readonly OwnDuration[]): (Range & { mean: number }) | n
     low: Math.min(...days),
     high: Math.max(...days),
   };
-}
-
-/** How the list of species may be narrowed. */
-export interface SpeciesFilter {
-  /** Only species that this room has pairs of. */
-  kept: boolean;
-  liveFood: string | null;
-  /** Part of any of its names. */
-  named: string | null;
-}
-
-/** All species there is a profile of, own files first in line, by common name. */
-export function speciesList(room: Room, own: readonly Profile[], filter: SpeciesFilter): Profile[] {
-  const kept = new Set(room.pairs.map((pair) => pair.profile?.species));
-  const mine = new Set(own.map(({ species }) => species));
-  const wanted = filter.named === null ? null : comparable(filter.named);
-  return [...own, ...allShipped().filter(({ species }) => !mine.has(species))]
-    .filter((profile) => !filter.kept || kept.has(profile.species))
-    .filter((profile) => filter.liveFood === null || profile.liveFood?.value === filter.liveFood)
-    .filter(
-      (profile) => wanted === null || namesOf(profile).some((name) => comparable(name).includes(wanted)),
-    )
-    .sort((a, b) => a.species.localeCompare(b.species, 'en'));
 }

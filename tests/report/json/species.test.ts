@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { speciesJson, speciesListJson } from '../../../src/report/json/species.ts';
+import { roomRecordJson, speciesJson, speciesListJson } from '../../../src/report/json/species.ts';
+import { roomRecords } from '../../../src/rules/species/records.ts';
 import { speciesView } from '../../../src/rules/species/view.ts';
 import { findSpecies } from '../../../src/species/find.ts';
 import type { Profile } from '../../../src/species/profile.ts';
@@ -16,4 +17,11 @@ test('what is unknown is null, never missing', () => {
 test('the list gives name, days and need of live food', () => {
   const { species } = JSON.parse(speciesListJson([profile]));
   expect(Object.keys(species[0])).toEqual(['species', 'scientific', 'incubation', 'fledging', 'liveFood']);
+});
+
+test('a room without clutches has a record of nulls', () => {
+  expect(JSON.parse(roomRecordJson(roomRecords(room({}, '2026-06-01'))))).toEqual({
+    nestlog: 1,
+    records: { incubation: { species: [], all: null }, fledging: { species: [], all: null } },
+  });
 });

@@ -1,56 +1,66 @@
 import { describe, expect, test } from 'vitest';
-import { recordText, speciesListText, speciesText } from '../../../src/report/terminal/species.ts';
+import { speciesText } from '../../../src/report/terminal/species.ts';
 import { widthOf } from '../../../src/report/terminal/width.ts';
 import { speciesView } from '../../../src/rules/species/view.ts';
 import { findSpecies } from '../../../src/species/find.ts';
 import type { Profile } from '../../../src/species/profile.ts';
 import { expectGolden } from '../../golden.ts';
-import { day, room } from '../../rooms.ts';
+import { record, room } from '../../rooms.ts';
+import { lavender, view } from './species/kept-room.ts';
 
-const stood = room(
-  {
-    'LW-1': `
-      pair: LW-1
-      species: lavender waxbill
-      log:
-        - {date: 2025-03-04, after: 2025-03-03, clutch: 1, laid: 1, sitting}
-        - {date: 2025-03-16, after: 2025-03-15, hatched: 1}
-        - {date: 2025-04-04, fledged: 1}
-        - {date: 2026-03-04, after: 2026-03-03, clutch: 2, laid: 1, sitting}
-        - {date: 2026-03-18, after: 2026-03-17, hatched: 1}
-    `,
-  },
-  '2026-06-01',
-);
-const profile = findSpecies('lavender waxbill') as Profile;
-const view = speciesView(stood, profile);
+const plain = { width: 80, color: false };
 const golden = (name: string) => new URL(`golden/species-${name}.txt`, import.meta.url);
 
-describe.each([80, 120])('at %d columns', (width) => {
-  test('a profile', () => {
-    expectGolden(golden(`${width}`), speciesText(view, { width, color: false }));
-  });
-
-  test('past forecasts', () => {
-    expectGolden(golden(`record-${width}`), recordText(view, day('2026-06-01'), { width, color: false }));
-  });
-
-  test('the list', () => {
-    const some = ['star finch', 'lavender waxbill', 'diamond dove'].map(
-      (name) => findSpecies(name) as Profile,
-    );
-    expectGolden(golden(`list-${width}`), speciesListText(some, { width, color: false }));
-  });
+test.each([80, 120])('a profile at %d columns', (width) => {
+  expectGolden(golden(`${width}`), speciesText(view, { width, color: false }));
 });
 
-test('no line is wider than the terminal, in colour or without', () => {
+test('colour adds nothing to the words', () => {
+  const text = speciesText(view, { width: 80, color: true });
+  expectGolden(golden('80-colour'), text);
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the colours
+  expect(text.replace(/\u001b\[[\d;]*m/g, '')).toBe(speciesText(view, plain));
+});
+
+test.each([30, 45, 60, 80])('no line is wider than a terminal of %d columns', (width) => {
   for (const color of [true, false]) {
-    for (const line of speciesText(view, { width: 60, color }).split('\n'))
-      expect(widthOf(line)).toBeLessThanOrEqual(60);
+    for (const line of speciesText(view, { width, color }).split('\n'))
+      expect(widthOf(line)).toBeLessThanOrEqual(width);
   }
 });
 
+describe('what this room saw stands beside the book', () => {
+  test('clutches, what forecasts use, and how good they were', () => {
+    const text = speciesText(view, { width: 200, color: false });
+    expect(text).toContain('seen here    2 clutches, mean 13.0 d, 12.0–14.0');
+    expect(text).toMatch(/forecasts {4}12\.\d d, nine in ten within .+ \(11–13 d, book; 2 own clutches\)/);
+    expect(text).toMatch(/so far {7}half came within 1\.5 d of the likely day; /);
+  });
+
+  test('a species that is not kept has the book alone', () => {
+    const text = speciesText(speciesView(room({}, '2026-06-01'), lavender), plain);
+    expect(text).toContain('not kept in this room');
+    expect(text).not.toContain('seen here');
+  });
+});
+
 test('an unknown value is said to be unknown, never a number', () => {
-  const bare = { ...profile, moult: null };
-  expect(speciesText({ ...view, profile: bare }, { width: 80, color: false })).toMatch(/^moult +unknown$/m);
+  const bare = { ...lavender, moult: null };
+  expect(speciesText({ ...view, profile: bare }, plain)).toMatch(/^moult +unknown$/m);
+});
+
+test('an own value says that it is one, and the others keep their source', () => {
+  const files = { 'species/mine.yaml': 'species: lavender waxbill\nincubation: 12\n' };
+  const profile = findSpecies('lavender waxbill', record(files, '2026-06-01').ownSpecies) as Profile;
+  const text = speciesText(speciesView(room(files, '2026-06-01'), profile), plain);
+  expect(text).toMatch(/^incubation +12 d +common practice · own profile$/m);
+  expect(text).toMatch(/^sitting-from +egg 3–4 +from memory$/m);
+});
+
+test('a species known by one name only leaves no empty line for the others', () => {
+  const files = { 'species/hill-finch.yaml': 'species: hill finch\nincubation: 12\n' };
+  const profile = findSpecies('hill finch', record(files, '2026-06-01').ownSpecies) as Profile;
+  expect(speciesText(speciesView(room(files, '2026-06-01'), profile), plain)).toMatch(
+    /^hill finch\nnot kept in this room\n/,
+  );
 });

@@ -5,6 +5,7 @@ import {
   bookDuration,
   learnedDuration,
   type ObservedDuration,
+  usualRange,
 } from '../../../src/rules/forecast/duration.ts';
 import { normalCdf } from '../../../src/statistics/normal.ts';
 
@@ -56,6 +57,27 @@ describe('the book', () => {
         expect(learnedDuration(range, [])).toEqual(bookDuration(range));
       }),
     );
+  });
+});
+
+describe('the days of nine in ten', () => {
+  it('are the profile’s own range without clutches, but for ranges that claim to be surer than 0.4 d', () => {
+    fc.assert(
+      fc.property(
+        ranges.filter(({ low, high }) => high - low >= 2),
+        (range) => {
+          const usual = usualRange(bookDuration(range));
+          expect(usual.low).toBeCloseTo(range.low, 10);
+          expect(usual.high).toBeCloseTo(range.high, 10);
+        },
+      ),
+    );
+    expect(usualRange(bookDuration({ low: 12, high: 12 })).high).toBeCloseTo(12 + 0.4 * 1.645, 10);
+  });
+
+  it('narrow with clutches that agree', () => {
+    const { low, high } = usualRange(learnedDuration({ low: 11, high: 15 }, days(13, 13, 13, 13)));
+    expect(high - low).toBeLessThan(4);
   });
 });
 

@@ -49,3 +49,49 @@ test('the last egg is never expected before one that is there', () => {
 test('nothing is foretold of a clutch that nobody counted', () => {
   expect(forecast('2026-03-01', 'date: 2026-03-01, clutch: 1, laid: some')).toBeNull();
 });
+
+const sixEggs = (month: string, clutch: number, ...more: string[]) => [
+  ...Array.from({ length: 6 }, (_, i) => `date: 2026-${month}-0${i + 1}, clutch: ${clutch}, laid: 1`),
+  ...more,
+];
+const next = 'date: 2026-05-01, clutch: 3, laid: 1';
+
+test('a clutch that was never sat on does not tell how many she lays', () => {
+  // Deserted after the second egg.
+  const given = ['date: 2026-01-01, clutch: 1, laid: 1', 'date: 2026-01-02, laid: 1'];
+  expect(forecast('2026-05-01', ...given, 'date: 2026-01-08, lost: {deserted: 2}', next)?.n).toBe(0);
+  expect(forecast('2026-05-01', ...sixEggs('01', 1, 'date: 2026-01-07, sitting'), next)?.n).toBe(1);
+});
+
+test('her clutches with another cock count, those of another hen do not', () => {
+  const other = (hen: string) => ({
+    'LW-2': `
+      pair: LW-2
+      species: lavender waxbill
+      cock: C-2
+      hen: ${hen}
+      log:
+${sixEggs('01', 1, 'date: 2026-01-07, sitting', 'date: 2026-01-30, parted')
+  .map((line) => `        - {${line}}`)
+  .join('\n')}
+    `,
+  });
+  const learnedFrom = (hen: string) => {
+    const stood = room({ ...journal(next), ...other(hen) }, '2026-05-01');
+    const clutch = stood.pairs.find(({ id }) => id === 'LW-1')?.clutches.at(-1);
+    return clutch === undefined ? null : completeClutch(clutch, stood)?.n;
+  };
+  expect(learnedFrom('H-1')).toBe(1);
+  expect(learnedFrom('H-2')).toBe(0);
+});
+
+test('every other day makes a clutch take twice as long', () => {
+  // Budgerigars lay every other day (common practice): four to six eggs take six to ten days.
+  const files = {
+    'B-1': `pair: B-1\nspecies: budgerigar\nhen: H-1\nlog:\n  - {${next.replace('3', '1')}}\n`,
+  };
+  const stood = room(files, '2026-05-01');
+  const clutch = stood.pairs[0]?.clutches[0];
+  const complete = clutch === undefined ? null : completeClutch(clutch, stood);
+  expect(complete?.likely).toBeGreaterThanOrEqual(day('2026-05-07'));
+});

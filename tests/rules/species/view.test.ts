@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { speciesList, speciesView } from '../../../src/rules/species/view.ts';
+import { speciesView } from '../../../src/rules/species/view.ts';
 import { findSpecies } from '../../../src/species/find.ts';
-import { record, room } from '../../rooms.ts';
+import { room } from '../../rooms.ts';
 
 const files = {
   'LW-1': `
@@ -20,7 +20,6 @@ const files = {
       - {date: 2026-05-18, after: 2026-05-17, hatched: 1}
   `,
 };
-const none = { kept: false, liveFood: null, named: null };
 
 test('one species under two names in two journals is one species, with the experience of both', () => {
   const stood = room(files, '2026-06-01');
@@ -39,18 +38,4 @@ test('a species that the room does not keep has the book alone', () => {
   const view = speciesView(room(files, '2026-06-01'), profile);
   expect(view.pairs).toEqual([]);
   expect(view.own.incubation).toMatchObject({ n: 0, observed: null, record: null });
-});
-
-test('the list holds own profiles in place of the shipped ones', () => {
-  const own = { 'species/star-finch.yaml': 'species: star finch\nincubation: 13\n', ...files };
-  const { ownSpecies } = record(own, '2026-06-01');
-  const all = speciesList(room(own, '2026-06-01'), ownSpecies, none);
-  const stars = all.filter(({ species }) => species === 'star finch');
-  expect(stars.map(({ incubation }) => incubation?.value)).toEqual([{ low: 13, high: 13 }]);
-  expect(all.length).toBeGreaterThanOrEqual(60);
-});
-
-test('kept species are those of the room’s pairs', () => {
-  const kept = speciesList(room(files, '2026-06-01'), [], { ...none, kept: true });
-  expect(kept.map(({ species }) => species)).toEqual(['lavender waxbill']);
 });
