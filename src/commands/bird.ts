@@ -6,9 +6,9 @@ import { birdNamed, openStock } from './open-stock.ts';
 
 export const definition: CommandDefinition = {
   examples: [
-    { line: 'nestlog bird LW-19-04', says: 'its life, parents, young, inbreeding and pedigree' },
-    { line: 'nestlog bird LW-3/2/c1', says: 'a chick of a journal, by clutch and number' },
-    { line: 'nestlog bird LW-19-04 --json', says: 'the same for a program' },
+    { line: 'nestlog bird LW-21-04', says: 'its life, parents, young, inbreeding and pedigree' },
+    { line: 'nestlog bird LW-2/1/c1', says: 'a chick of a journal, by clutch and number' },
+    { line: 'nestlog bird LW-21-04 --json', says: 'the same for a program' },
   ],
   arguments: [{ name: '<bird>', description: 'its id, ring, or PAIR/CLUTCH/CHICK' }],
 };

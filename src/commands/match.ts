@@ -20,7 +20,7 @@ export const definition: CommandDefinition = {
     { line: 'nestlog match', says: 'whom to pair with whom in the next season, and why' },
     { line: 'nestlog match "lavender waxbill" --keep LW-1', says: 'with LW-1 together, parted or not' },
     {
-      line: 'nestlog match --not LW-19-04 --max-inbreeding 6.25%',
+      line: 'nestlog match --not LW-21-04 --max-inbreeding 6.25%',
       says: 'without a bird, and without close kin',
     },
     { line: 'nestlog match --pair LW-1', says: 'a pair that there is, judged in the same way' },

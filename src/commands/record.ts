@@ -26,7 +26,7 @@ export const definition: CommandDefinition = {
     { line: 'nestlog record LW-1 candled.fertile=e1,e3 candled.clear=e2', says: 'what the lamp showed' },
     { line: 'nestlog record LW-1 hatched=2 note="two at noon"', says: 'with a note' },
     { line: 'nestlog record LW-1 laid=1 --date 2026-05-16', says: 'of another day' },
-    { line: 'nestlog record LW-20-11 weighed=8.4', says: 'a bird of birds.yaml' },
+    { line: 'nestlog record LW-22-11 weighed=8.4', says: 'a bird of birds.yaml' },
     {
       line: 'nestlog record LW-1 sitting --dry-run',
       says: 'what would be written, and what it would change',

@@ -93,7 +93,7 @@ export const roomCodes = {
   },
   'nobody-possible': {
     level: 'error',
-    text: ({ did, pair }) => `nobody in the nest of ${pair} can be ${did} on that day`,
+    text: ({ did, pair }) => `\`${did}\` fits nobody in the nest of ${pair} on that day`,
     hint: () => 'another clutch, another date, or a missing entry before it',
   },
   'dead-bird': {
