@@ -16,7 +16,7 @@ export function readOwnSpecies(file: string, root: Fields, findings: Finding[]):
     findings.push({
       code: code === 'profile-not-a-map' ? 'not-a-mapping' : code,
       at: placeOf(root, path, code === 'profile-unknown-key'),
-      args: { ...args, suggestion },
+      args: { ...args, suggestion, file },
     });
   }
   return profile;

@@ -93,6 +93,8 @@ function ownAncestors(fold: Fold): Finding[] {
       } else if (state.get(next) === 'open') {
         const loop = path.slice(path.findIndex(({ bird }) => bird === next)).map(({ bird }) => bird);
         findings.push(...loopFinding(loop));
+        // One bird may be both parents: the same loop is not told twice.
+        top.parents = top.parents.filter((parent) => parent !== next);
       } else if (!state.has(next)) enter(next);
     }
   }

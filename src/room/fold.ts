@@ -6,6 +6,7 @@ import { type Observation, observations } from '../journal/observations/index.ts
 import type { RoomRecord } from '../journal/record.ts';
 import type { RoomSettings } from '../journal/settings.ts';
 import { findSpecies, suggestSpecies } from '../species/find.ts';
+import { inWholeDays } from '../species/whole-days.ts';
 import { applyBirdObservation, listBirds } from './birds.ts';
 import { checkRoom } from './checks.ts';
 import { becomeIndependent, isDependent, settle } from './lives.ts';
@@ -39,7 +40,7 @@ export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day
     byRef: new Map(),
     byRing: new Map(),
     aliases: new Map(),
-    own: record.ownSpecies,
+    own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],
   };

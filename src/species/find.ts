@@ -2,6 +2,10 @@ import leven from 'leven';
 import { comparable, namesOf } from './names.ts';
 import { mergeProfiles, type Profile, type ProfileResult, profileFromData } from './profile.ts';
 import { shippedNames, shippedProfile } from './shipped.ts';
+import { absurd } from './validate.ts';
+
+/** No species has a longer name; comparing letter by letter would take seconds. */
+const LONGEST = 80;
 
 /**
  * The profile of a species, under whichever of its names: common, scientific, synonym or id. Capitals, accents,
@@ -19,6 +23,7 @@ export function findSpecies(name: string, own: readonly Profile[] = []): Profile
 /** The known name nearest to a misspelt one, or null where nothing is near. */
 export function suggestSpecies(name: string, own: readonly Profile[] = []): string | null {
   const wanted = comparable(name);
+  if (wanted.length > LONGEST) return null;
   let best: { name: string; distance: number } | null = null;
   for (const known of [...own.flatMap(namesOf), ...shippedNames()]) {
     const distance = leven(wanted, comparable(known));
@@ -46,5 +51,8 @@ export function ownProfile(data: unknown, id: string): ProfileResult {
   const again = merged.problems.filter(
     ({ path, code }) => !problems.some((known) => known.code === code && known.path[0] === path[0]),
   );
-  return { profile: merged.profile, problems: [...problems, ...again] };
+  // Completed, it may be plain that what seemed doubtful cannot be: said once, as what it is.
+  const settled = new Set(merged.problems.filter(absurd).map(({ path }) => path[0]));
+  const first = problems.filter(({ code, path }) => code !== 'profile-doubtful' || !settled.has(path[0]));
+  return { profile: merged.profile, problems: [...first, ...again] };
 }

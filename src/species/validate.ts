@@ -27,6 +27,7 @@ const table: readonly Rule[] = [
     (profile) => familyOf(profile.scientific) !== 'quails',
   ),
   above('clutch', 24, 'no hen covers so many eggs'),
+  below('layingInterval', 0.5, 'no hen lays two eggs a day'),
   above('layingInterval', 7, 'no cage bird leaves so many days between two eggs'),
   doubt('layingInterval', 'parrots and doves lay every other day', (profile) => {
     const family = familyOf(profile.scientific);

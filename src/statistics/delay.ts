@@ -42,11 +42,15 @@ export function probabilityBy(delay: Delay, start: Span, day: Day): number {
  */
 export function quantileDay(delay: Delay, start: Span, q: number): Day {
   const steps = Math.ceil(delay.mean + normalQuantile(q) * Math.sqrt(delay.variance) - 0.5 - ROUNDING);
-  const last = start.to + steps;
-  for (let day = start.from + steps; day < last; day++) {
-    if (probabilityBy(delay, start, day) >= q - ROUNDING) return day;
+  let low = start.from + steps;
+  let high = start.to + steps;
+  // Halved and halved again: a slip in a year makes a start of a thousand days.
+  while (low < high) {
+    const day = Math.floor((low + high) / 2);
+    if (probabilityBy(delay, start, day) >= q - ROUNDING) high = day;
+    else low = day + 1;
   }
-  return last;
+  return high;
 }
 
 /** The whole distribution over days of what follows an uncertain start. */

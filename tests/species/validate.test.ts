@@ -79,6 +79,16 @@ describe('a known wrong row is stopped', () => {
     ['breeding before it feeds itself', 'independence: 30-40 | breeding-age: 1', 'breeding-age absurd'],
     ['breeding age in days', 'breeding-age: 270', 'breeding-age absurd'],
     ['twelve clutches a year', 'clutches-per-year: 12', 'clutches-per-year absurd'],
+    [
+      'a finch that fledges on the day it hatches',
+      'scientific: Estrilda astrild | fledging: 0',
+      'fledging absurd',
+    ],
+    [
+      'the same of a bird without a scientific name',
+      'species: hill finch | fledging: 0-1',
+      'fledging doubtful',
+    ],
     ['live food a month ahead', 'live-food-lead: 30', 'live-food-lead absurd'],
     ['driving four months later', 'restart: 120', 'restart absurd'],
     ['a ring of 23 mm, 2.3 meant', 'ring-size: 23', 'ring-size absurd'],

@@ -30,11 +30,19 @@ const whys: Record<string, readonly [what: string, help: string]> = {
     'give all keys of an entry, and all entries of the log, the same indentation',
   ],
   'too-long': ['the line is longer than any entry', 'is this file really a journal?'],
-  'too-deep': ['too many braces inside of each other', 'is this file really a journal?'],
+  'too-deep': ['too much stands inside of each other', 'is this file really a journal?'],
   other: ['it is no entry, and no key with a value', 'one entry a line: - {date: 2026-03-01, laid: 1}'],
 };
 
 const whyOf = ({ why }: FindingArgs) => whys[String(why)] ?? (whys.other as readonly [string, string]);
+
+/** How a file begins, by where it stands in the room. */
+const beginnings: readonly (readonly [RegExp, string])[] = [
+  [/^nestlog\.ya?ml$/, 'the room’s settings begin with `room: the birdroom`'],
+  [/^birds\.ya?ml$/, 'the list of birds begins with `birds:`, then one bird an item: `- id: LW-19-04`'],
+  [/^species\//, 'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`'],
+];
+const beginning = 'a pair’s journal begins with `pair: LW-1`, then `log:` with one entry a line';
 
 /** What can be wrong with a file, and with its YAML. */
 export const fileCodes = {
@@ -81,7 +89,7 @@ export const fileCodes = {
   'not-a-mapping': {
     level: 'error',
     text: () => 'this file does not begin with keys and their values',
-    hint: () => 'a pair’s journal begins with `pair: LW-1`, then `log:` with one entry a line',
+    hint: ({ file }) => beginnings.find(([path]) => path.test(String(file)))?.[1] ?? beginning,
   },
   'several-documents': {
     level: 'error',

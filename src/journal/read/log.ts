@@ -1,8 +1,12 @@
-import { civilDate, parseDay } from '../../days.ts';
+import { civilDate } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { readDate } from '../grammar/date-text.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
 import { lineOf, sameText } from '../print.ts';
 import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
+
+/** Years that one keeper writes journals for. */
+const LIFETIME = 80;
 
 /**
  * Reads the logs of one file: hints that need to be given once a file are given by the reader that saw the first reason.
@@ -40,7 +44,9 @@ export class LogReader<O> {
       const visit = readVisit<O>(item, this.#grammar, year, this.#findings);
       if (visit === null) continue;
       visits.push(visit);
-      year = civilDate(visit.date).year;
+      const its = civilDate(visit.date).year;
+      // A year so far ahead of the others is itself a slip, and no help for those behind it.
+      if (year === null || its < year + LIFETIME) year = its;
     }
     return visits;
   }
@@ -57,8 +63,8 @@ function firstYear({ items }: List): number | null {
   for (const item of items) {
     if (!(item instanceof Fields)) continue;
     const date = item.pairs.find(([key]) => key.text === 'date')?.[1];
-    const day = date instanceof Text ? parseDay(date.text) : null;
-    if (day !== null) return civilDate(day).year;
+    const read = date instanceof Text ? readDate(date.text) : null;
+    if (read !== null && 'day' in read) return civilDate(read.day).year;
   }
   return null;
 }

@@ -25,7 +25,7 @@ export function readTree(file: string, raw: string, shape: Shape): Tree {
   if ('root' in whole) {
     append(findings, whole.findings);
     if (whole.root === null || whole.root instanceof Fields) return { root: whole.root, text, findings };
-    findings.push({ code: 'not-a-mapping', at: whole.root.at, args: {} });
+    findings.push({ code: 'not-a-mapping', at: whole.root.at, args: { file } });
     return { root: null, text, findings };
   }
   const recovery = new Recovery(lines, shape);
@@ -36,6 +36,6 @@ export function readTree(file: string, raw: string, shape: Shape): Tree {
   if (recovery.findings.length > 0 && recovery.findings.length <= FEW) return { root: null, text, findings };
   findings.length -= recovery.findings.length;
   const start = Math.max(0, yaml.search(/\S/));
-  findings.push({ code: 'not-a-mapping', at: lines.place(start, lines.lineEnd(start)), args: {} });
+  findings.push({ code: 'not-a-mapping', at: lines.place(start, lines.lineEnd(start)), args: { file } });
   return { root: null, text, findings };
 }
