@@ -38,7 +38,8 @@ describe('the beta distribution', () => {
     fc.assert(
       fc.property(shape, shape, share, (a, b, x) => {
         expect(logBeta(a, b)).toBeCloseTo(lbeta(a, b), 9);
-        expect(betaCdf(x, { a, b })).toBeCloseTo(incbet(a, b, x), 10);
+        // Of probabilities as small as 5e-11 the library says 0.
+        expect(betaCdf(x, { a, b })).toBeCloseTo(incbet(a, b, x), 9);
       }),
     );
   });
