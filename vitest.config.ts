@@ -7,6 +7,7 @@ export default defineConfig({
   plugins: [profilesForVite()],
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
     // Nothing in the core keeps state between tests, so that each file need not load the libraries anew.
     pool: 'threads',
     isolate: false,

