@@ -15,7 +15,6 @@ import {
 
 beforeAll(() => compiled);
 
-const shape = fc.double({ min: 0.05, max: 500, noNaN: true });
 const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
 
 describe('the gamma function', () => {
@@ -35,13 +34,21 @@ describe('the gamma function', () => {
 
 describe('the beta distribution', () => {
   it('agrees with Moshier’s Cephes library', () => {
+    // For shapes much below a half beside large ones the library gives up and says 0; those are held against mpmath.
+    const sound = fc.double({ min: 0.5, max: 500, noNaN: true });
     fc.assert(
-      fc.property(shape, shape, share, (a, b, x) => {
+      fc.property(sound, sound, share, (a, b, x) => {
         expect(logBeta(a, b)).toBeCloseTo(lbeta(a, b), 9);
-        // Of probabilities as small as 5e-11 the library says 0.
         expect(betaCdf(x, { a, b })).toBeCloseTo(incbet(a, b, x), 9);
       }),
     );
+  });
+
+  it.each([
+    [0.001, 0.05, 171.046852956722, 0.932984440270488],
+    [0.9000770933891707, 171.046852956722, 0.05, 5.000000000000099e-11],
+  ])('agrees with mpmath 1.3.0 (30 digits) at %d for shapes %d and %d', (x, a, b, probability) => {
+    expect(betaCdf(x, { a, b }) / probability).toBeCloseTo(1, 10);
   });
 
   it('is a power where one shape is 1', () => {
