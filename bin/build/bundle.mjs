@@ -28,7 +28,7 @@ writeCodeCache(join(root, 'dist/nestlog.cjs'));
 function sourcesHash() {
   const hash = createHash('sha256').update(readFileSync(join(root, 'package-lock.json')));
   for (const path of readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' }).sort()) {
-    if (/\.(?:ts|yaml)$/.test(path)) hash.update(path).update(readFileSync(join(root, 'src', path)));
+    if (/\.(?:tsx?|yaml)$/.test(path)) hash.update(path).update(readFileSync(join(root, 'src', path)));
   }
   return hash.digest('hex').slice(0, 16);
 }

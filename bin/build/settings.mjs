@@ -17,6 +17,8 @@ export const settings = {
   format: 'cjs',
   // Node 20 knows the v flag; rewritten, such expressions would be compiled at every start instead of when needed.
   supported: { 'regexp-set-notation': true },
+  jsx: 'automatic',
+  jsxImportSource: 'preact',
   minify: true,
   legalComments: 'external',
   // One byte a character: Node reads such a file in half the time and memory.

@@ -10,7 +10,7 @@ import { impurities } from './purity.mjs';
 import { sizeHead, sizeLine, tooLong } from './sizes.mjs';
 import { filesBelow } from './sources.mjs';
 
-const sources = filesBelow('src', ['.ts']).filter(({ path }) => !path.endsWith('.d.ts'));
+const sources = filesBelow('src', ['.ts', '.tsx']).filter(({ path }) => !path.endsWith('.d.ts'));
 const tests = filesBelow('tests', ['.ts', '.mjs']);
 const tools = filesBelow('bin', ['.js', '.mjs']);
 

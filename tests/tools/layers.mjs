@@ -36,7 +36,7 @@ export const layers = {
  * @param {string} path
  */
 export function layerOf(path) {
-  return (path.split('/')[1] ?? '').replace(/\.ts$/, '');
+  return (path.split('/')[1] ?? '').replace(/\.tsx?$/, '');
 }
 
 /**

@@ -17,6 +17,9 @@ export const tableTested = {
 export const coveredBy = {
   'src/cli.ts': 'tests/bin/nestlog.test.ts',
   'src/commands/index.ts': 'tests/bin/nestlog.test.ts',
+  'src/report/page/figure.tsx': 'tests/report/page/document.test.ts',
+  'src/report/page/style.ts': 'tests/report/page/document.test.ts',
+  'src/report/page/table.tsx': 'tests/report/page/document.test.ts',
   'src/commands/usage-error.ts': 'tests/commands/program.test.ts',
 };
 
@@ -32,15 +35,18 @@ export function withoutTest(sources, tests, exceptions = { folders: tableTested,
   const complaints = [];
   for (const { path, text } of sources) {
     const folder = path.slice(0, path.lastIndexOf('/'));
-    const mirror = path.replace(/^src\//, 'tests/').replace(/\.ts$/, '.test.ts');
+    const mirror = path.replace(/^src\//, 'tests/').replace(/\.tsx?$/, '.test.ts');
     const expected = exceptions.files[path] ?? exceptions.folders[folder] ?? mirror;
-    if (tests.has(expected) || tests.has(mirror) || isTypesOnly(text)) continue;
+    if (tests.has(expected) || tests.has(mirror) || isTypesOnly(path, text)) continue;
     complaints.push({ path, line: 1, what: `has no test: ${expected}` });
   }
   return complaints;
 }
 
-/** @param {string} text */
-function isTypesOnly(text) {
-  return transformSync(text, { loader: 'ts' }).code.trim() === '';
+/**
+ * @param {string} path
+ * @param {string} text
+ */
+function isTypesOnly(path, text) {
+  return transformSync(text, { loader: path.endsWith('x') ? 'tsx' : 'ts' }).code.trim() === '';
 }

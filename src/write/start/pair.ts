@@ -2,6 +2,7 @@ import { type Day, formatDay } from '../../days.ts';
 import { scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
 import { fileName, printable } from '../names.ts';
+import type { NewFile } from '../new-files.ts';
 
 /** What is known of a pair when its journal begins; null where nothing was said. */
 export interface NewPair {
@@ -11,12 +12,6 @@ export interface NewPair {
   cock: string[];
   hen: string[];
   housing: string | null;
-}
-
-/** A file that is to be begun, relative to the room. */
-export interface NewFile {
-  path: string;
-  text: string;
 }
 
 /** A first clutch as the comment tells it: days after the day of starting, what is written, what it means. */

@@ -1,6 +1,6 @@
 import { scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
-import type { NewFile } from './pair.ts';
+import type { NewFile } from '../new-files.ts';
 
 /** What a room is begun with. */
 export interface NewRoom {

@@ -11,7 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { createFiles } from '../../../src/write/import/create.ts';
+import { createFiles } from '../../src/write/new-files.ts';
 
 let room: string;
 beforeEach(() => {
@@ -52,6 +52,7 @@ describe('where one cannot be begun, none is:', () => {
     expect(createFiles(room, files)).toEqual({
       path: 'pairs/old/A-2.yaml',
       reason: 'a file of this name is there by now',
+      code: 'EEXIST',
     });
     expect(everything()).toEqual(['A-2.yaml']);
     expect(readFileSync(join(room, 'pairs/old/A-2.yaml'), 'utf8')).toBe('mine\n');
@@ -68,6 +69,26 @@ describe('where one cannot be begun, none is:', () => {
     chmodSync(join(room, 'pairs'), 0o555);
     expect(createFiles(room, files)?.reason).toBe('permission denied');
     chmodSync(join(room, 'pairs'), 0o755);
+    expect(everything()).toEqual([]);
+  });
+});
+
+describe('asked to, it replaces', () => {
+  test('a file of that name, in one step, and begins the others', () => {
+    mkdirSync(join(room, 'pairs/old'), { recursive: true });
+    writeFileSync(join(room, 'pairs/old/A-2.yaml'), 'mine\n');
+    expect(createFiles(room, files, 'replace')).toBeNull();
+    expect(readFileSync(join(room, 'pairs/old/A-2.yaml'), 'utf8')).toBe('pair: A-2\n');
+    expect(everything()).toEqual(['A-1.yaml', 'A-2.yaml']);
+  });
+
+  test('no folder', () => {
+    mkdirSync(join(room, 'pairs/old/A-1.yaml'), { recursive: true });
+    expect(createFiles(room, files, 'replace')).toEqual({
+      path: 'pairs/old/A-1.yaml',
+      reason: 'it is a folder',
+      code: 'EISDIR',
+    });
     expect(everything()).toEqual([]);
   });
 });

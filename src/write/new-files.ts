@@ -9,15 +9,17 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { codeOf, reasonOf } from '../reason.ts';
+import { codeOf, reasonOf } from './reason.ts';
 
 /** Why files could not be begun: nothing of them is left. */
 export interface CreateFailure {
   path: string;
   reason: string;
+  /** The system's code, `EEXIST`. */
+  code: string;
 }
 
-interface NewFile {
+export interface NewFile {
   /** Relative to the folder, with `/`. */
   path: string;
   text: string;
@@ -25,10 +27,17 @@ interface NewFile {
 
 /**
  * Begins files, all of them or none. Each is written whole under a hidden name and then linked to its own, which fails
- * where a file has that name by now: nothing is ever overwritten. If the machine stops in between, every file that is
- * there is whole.
+ * where a file has that name by now: nothing is overwritten, unless that is asked for. If the machine stops in
+ * between, every file that is there is whole.
+ *
+ * @param over `replace`: a file of that name is replaced in one step; should a later one of several fail, those
+ *   that were replaced before it stay so
  */
-export function createFiles(folder: string, files: readonly NewFile[]): CreateFailure | null {
+export function createFiles(
+  folder: string,
+  files: readonly NewFile[],
+  over: 'refuse' | 'replace' = 'refuse',
+): CreateFailure | null {
   const hidden: string[] = [];
   const linked: string[] = [];
   let current = '';
@@ -42,13 +51,16 @@ export function createFiles(folder: string, files: readonly NewFile[]): CreateFa
     for (const [index, { path }] of files.entries()) {
       current = path;
       const target = join(folder, path);
-      claim(hidden[index] as string, target);
-      linked.push(target);
+      if (over === 'replace') renameSync(hidden[index] as string, target);
+      else {
+        claim(hidden[index] as string, target);
+        linked.push(target);
+      }
     }
     return null;
   } catch (error) {
     for (const target of linked) rmSync(target, { force: true });
-    return { path: current, reason: reasonOf(error) };
+    return { path: current, reason: reasonOf(error), code: codeOf(error) };
   } finally {
     for (const path of hidden) rmSync(path, { force: true });
   }

@@ -1,0 +1,121 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe } from 'vitest';
+
+/** Chromium, as Debian installs it, or wherever `NESTLOG_CHROMIUM` says. */
+const executablePath = process.env.NESTLOG_CHROMIUM ?? '/usr/bin/chromium';
+const found = existsSync(executablePath);
+if (!found && process.env.NESTLOG_BROWSER === 'required') throw new Error(`no Chromium at ${executablePath}`);
+
+/** A page, what the browser complained about, and every request that left it. */
+export interface Opened {
+  page: Page;
+  complaints: string[];
+  requests: string[];
+}
+
+interface OpenOptions {
+  scheme?: 'light' | 'dark';
+  width?: number;
+  /** Scripts of the page are off, as they are in many mail programs; on for tests that look into the page. */
+  scripts?: boolean;
+}
+
+/** Tests of pages in a real browser; skipped, by that name, where there is none. */
+export function describeInChromium(
+  name: string,
+  tests: (open: (html: string, options?: OpenOptions) => Promise<Opened>) => void,
+): void {
+  describe.skipIf(!found)(found ? name : `${name} (needs Chromium, skipped)`, () => {
+    let browser: Browser;
+    let folder: string;
+    beforeAll(async () => {
+      folder = mkdtempSync(join(tmpdir(), 'nestlog-page-'));
+      browser = await chromium.launch({ executablePath, args: LAUNCH });
+    }, 60_000);
+    afterAll(async () => {
+      await browser?.close();
+      rmSync(folder, { recursive: true, force: true });
+    });
+    tests(async (html, { scheme = 'light', width = 1000, scripts = true } = {}) => {
+      const file = join(folder, 'page.html');
+      writeFileSync(file, html);
+      const context = await browser.newContext({
+        colorScheme: scheme,
+        viewport: { width, height: 1200 },
+        javaScriptEnabled: scripts,
+        // What tests ask of the page is no script of the page; the page's own policy would forbid it.
+        bypassCSP: scripts,
+      });
+      const page = await context.newPage();
+      const complaints: string[] = [];
+      const requests: string[] = [];
+      page.on('console', (message) => complaints.push(message.text()));
+      page.on('pageerror', (error) => complaints.push(error.message));
+      page.on('request', (request) => requests.push(request.url()));
+      const url = pathToFileURL(file).href;
+      await page.goto(url);
+      return {
+        page,
+        complaints,
+        requests: requests.filter((request) => request !== url && !request.startsWith('data:')),
+      };
+    });
+  });
+}
+
+const LAUNCH = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+interface Violation {
+  id: string;
+  impact: string;
+  help: string;
+  targets: string[];
+}
+
+/** What axe-core finds against WCAG 2.2 A and AA, and its best practices, in a page. */
+export async function violations(page: Page): Promise<Violation[]> {
+  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
+  return page.evaluate(async () => {
+    // @ts-expect-error axe is put into the page by the line above
+    const { violations } = await globalThis.axe.run();
+    // biome-ignore lint/suspicious/noExplicitAny: axe-core's own result
+    return violations.map(({ id, impact, help, nodes }: any) => ({
+      id,
+      impact,
+      help,
+      // biome-ignore lint/suspicious/noExplicitAny: axe-core's own result
+      targets: nodes.map((node: any) => node.target.join(' ')),
+    }));
+  });
+}
+
+/** Elements that are wider than the sheet, by what they are; printed, they would be cut. */
+export async function cutOnPaper(page: Page): Promise<string[]> {
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: A4_WITHIN_MARGINS, height: 1200 });
+  return page.evaluate((width) => {
+    // @ts-expect-error runs in the page
+    return [...document.querySelectorAll('main *')]
+      .filter((element) => {
+        const box = element instanceof SVGElement ? null : element.getBoundingClientRect();
+        return box !== null && box.right > width + 1;
+      })
+      .map((element) => `${element.tagName} ${element.textContent?.slice(0, 40)}`);
+  }, A4_WITHIN_MARGINS);
+}
+
+/** 210 mm less two margins of 14 mm, in CSS pixels of 1/96 inch. */
+const A4_WITHIN_MARGINS = Math.floor(((210 - 28) / 25.4) * 96);
