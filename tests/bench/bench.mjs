@@ -2,32 +2,14 @@
  * `npm run bench`, or one part of it (`npm run bench reading`): how long a start takes, how fast
  * journals are read, and how pedigrees grow; as ratios where there is something to stand on.
  */
-import { mkdtempSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { build } from 'esbuild';
-import { settings } from '../../bin/build/settings.mjs';
+import { runCompiled } from '../tools/compiled.mjs';
 import { measureStart } from './start.mjs';
 
 /**
- * A measurement compiled as the program is, in a folder that goes away.
  * @param {string} name
  * @param {string} measure the function that it exports
- * @returns {Promise<string>} what it measured, as lines
  */
-async function measured(name, measure) {
-  const folder = mkdtempSync(join(tmpdir(), 'nestlog-bench-'));
-  try {
-    const outfile = join(folder, `${name}.cjs`);
-    await build({ ...settings, entryPoints: [`tests/bench/${name}.ts`], outfile });
-    return createRequire(import.meta.url)(outfile)
-      [measure]()
-      .join('\n');
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
+const measured = async (name, measure) => (await runCompiled(`tests/bench/${name}.ts`, measure)).join('\n');
 
 /** @type {Record<string, () => Promise<void>>} */
 const parts = {

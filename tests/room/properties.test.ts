@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { codes } from '../../src/findings/codes.ts';
 import type { Room } from '../../src/room/fold.ts';
-import { isDependent } from '../../src/room/lives.ts';
-import { fullRef } from '../../src/room/model.ts';
 import { broodsOf } from '../../src/rules/brood.ts';
 import { learnedDurations } from '../../src/rules/durations.ts';
 import { warningsOf } from '../../src/rules/warnings/index.ts';
+import { eggsWithoutFate, inTwoPlaces, outOfOrder } from '../fuzz/laws.ts';
 import { dateOf } from '../generators/lines.ts';
 import { filesOf, type Logs, plausible, wild } from '../generators/rooms.ts';
 import { findingsOf, summaryOf } from '../generators/summary.ts';
@@ -51,24 +50,7 @@ describe.each([
   it('has nobody in two places', () => {
     fc.assert(
       fc.property(rooms, fc.integer({ min: 0, max: 140 }), (logs, on) => {
-        const { pairs, birds } = known(logs, on);
-        const eggs = pairs.flatMap((pair) => pair.clutches.flatMap((clutch) => clutch.eggs));
-        for (const egg of eggs) {
-          const place = egg.places.at(-1)?.place;
-          const there = egg.fate === null && place?.kind === 'nest' ? [place.pair.id] : [];
-          expect(
-            pairs.filter(({ here }) => here.eggs.has(egg)).map(({ id }) => id),
-            fullRef(egg),
-          ).toEqual(there);
-        }
-        for (const bird of birds) {
-          const nest = bird.stays.at(-1)?.nest ?? null;
-          const there = isDependent(bird) && nest !== null ? [nest.id] : [];
-          expect(
-            pairs.filter(({ here }) => here.young.has(bird)).map(({ id }) => id),
-            bird.id,
-          ).toEqual(there);
-        }
+        expect(inTwoPlaces(known(logs, on))).toEqual([]);
       }),
       { numRuns },
     );
@@ -77,14 +59,7 @@ describe.each([
   it('has a fate, or is open, for every egg and chick: none is counted twice, none vanishes', () => {
     fc.assert(
       fc.property(rooms, (logs) => {
-        const { pairs, birds } = known(logs);
-        for (const { eggs, chicks } of pairs.flatMap((pair) => pair.clutches)) {
-          expect(eggs.map(({ number }) => number)).toEqual(eggs.map((_, i) => i + 1));
-          const hatched = eggs.flatMap(({ fate }) => (fate?.kind === 'hatched' ? [fate.bird] : []));
-          expect(new Set(hatched)).toEqual(new Set(chicks));
-          expect(hatched).toHaveLength(chicks.length);
-          for (const chick of chicks) expect(birds.filter((bird) => bird === chick)).toHaveLength(1);
-        }
+        expect(eggsWithoutFate(known(logs))).toEqual([]);
       }),
       { numRuns },
     );
@@ -93,14 +68,7 @@ describe.each([
   it('lets nothing happen before it can: laid, hatched, fledged, independent, in this order', () => {
     fc.assert(
       fc.property(rooms, (logs) => {
-        for (const { id, egg, hatched, fledged, independent, fate } of known(logs).birds) {
-          const spans = [egg?.laid, hatched, fledged?.span, independent?.span].filter((span) => span != null);
-          for (const span of spans) expect(span.from, id).toBeLessThanOrEqual(span.to);
-          spans.slice(1).forEach((span, i) => {
-            expect(span.to, id).toBeGreaterThanOrEqual(spans[i]?.from as number);
-          });
-          if (fate?.kind === 'died') expect(fate.span.from, id).toBeLessThanOrEqual(fate.span.to);
-        }
+        expect(outOfOrder(known(logs))).toEqual([]);
       }),
       { numRuns },
     );

@@ -187,10 +187,14 @@ function linesOf(text: string): Line[] {
   return lines;
 }
 
-/** A section begins with a key at the margin; inside a list only with one, so that a broken note stays with its entry. */
+/**
+ * A section begins with a key at the margin; inside a list only with one, so that a broken note stays with its entry.
+ * What stands before the first key is a section of its own, or the key would become unreadable with it.
+ */
 function sectionsOf(slice: Slice): Slice[] {
   const lines = linesOf(slice.text);
-  const margin = lines.find(({ body }) => body !== '')?.indent ?? 0;
+  const first = lines.find(({ body }) => body !== '');
+  const margin = first?.indent ?? 0;
   const starts: number[] = [];
   let inList = false;
   for (const { from, indent, body } of lines) {
@@ -201,6 +205,7 @@ function sectionsOf(slice: Slice): Slice[] {
     inList = false;
     starts.push(from);
   }
-  if (starts[0] !== undefined) starts[0] = 0;
+  if (starts[0] === first?.from) starts[0] = 0;
+  else if (starts[0] !== undefined) starts.unshift(0);
   return starts.map((from, index) => part(slice, from, starts[index + 1] ?? slice.text.length));
 }

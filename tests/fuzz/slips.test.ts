@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { root } from '../../bin/build/settings.mjs';
+import { day } from '../rooms.ts';
+import { brokenByReading } from './laws.ts';
+import { slippedRooms, tryRooms, writtenRooms } from './slips.ts';
+
+// The night's run of the same is `npm run fuzz`; here without its clock, as a test's time says nothing.
+const seed = Number(process.env.NESTLOG_SEED ?? Math.trunc(Math.random() * 1e9));
+const asked = (runs: number) => ({ runs, seed, clock: () => 0 });
+
+test('slips in real journals lose no line, crash nothing, and put nobody in two places', () => {
+  expect(tryRooms(slippedRooms(root), asked(300)).broken).toBeNull();
+}, 60_000);
+
+test('rooms written line by line keep every law, and the past stays as it was', () => {
+  expect(tryRooms(writtenRooms, asked(60)).broken).toBeNull();
+}, 60_000);
+
+test('a law that is broken is told, with the smallest room that breaks it', () => {
+  const { broken } = tryRooms(
+    writtenRooms.map((trial) => ({ ...trial, law: () => ['the law'] })),
+    asked(5),
+  );
+  expect(broken?.why).toContain('the law');
+  expect(broken?.files.map(({ path }) => path)).toContain('pairs/LW-1.yaml');
+});
+
+test('a line before the first key is not taken along by it, nor lost', () => {
+  const text = `  - {date: 2026-03-23, laid: 1}\npair: LW-1\nlog:\n  - {date: 2026-03-24, laid: 1}\n`;
+  expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text }], day('2026-04-01'))).toEqual([]);
+});
