@@ -41,7 +41,7 @@ function undo(context: Context<UndoOptions>, lock: Lock | null): ExitCode {
   if (text === null) return refuse(context, `${path} cannot be read, so nothing was taken back`);
   const plan = planUndo(memory, text);
   if ('refused' in plan) {
-    const lines = inserted.trim().split(/\s*[\r\n]+/);
+    const lines = inserted.trim().split(/(?<!\s)\s*?[\r\n]+/);
     const say = `${path} was changed since, so nothing was taken back; the entry was:`;
     return refuse(context, [say, ...lines].join('\n  '));
   }

@@ -37,5 +37,5 @@ export function glance(files: readonly SourceFile[]): Glance {
 function unquoted(text: string): string {
   const bare = text.trim();
   const quoted = /^(["'])(.*?)\1/.exec(bare);
-  return quoted === null ? bare.replace(/\s+#.*$/, '') : (quoted[2] as string);
+  return quoted === null ? (bare.split(/\s#/, 1)[0] as string).trimEnd() : (quoted[2] as string);
 }

@@ -21,7 +21,8 @@ const DENIED = new RegExp(
 
 const WELL =
   /\b(?:well|fit|fine|healthy|itself|herself|himself|normal|right) again\b|\brecovered\b|\bback to normal\b|^\s*(?:quite |fully |all )?(?:well|fine|right|healthy)\s*$/i;
-const NOT_WELL = /\b(?:not|isn[’']t|hardly|never|no)\b[^,;.]*\b(?:again|recovered|normal|well|fine)\b/i;
+const NOT = /\b(?:not|isn[’']t|hardly|never|no)\b/i;
+const AS_USUAL = /\b(?:again|recovered|normal|well|fine)\b/i;
 
 /** The signs that a text tells of. */
 export function signsIn(text: string): Sign[] {
@@ -29,9 +30,16 @@ export function signsIn(text: string): Sign[] {
   return (Object.keys(SIGNS) as Sign[]).filter((sign) => new RegExp(`\\b(?:${SIGNS[sign]})`, 'i').test(said));
 }
 
+/** Where the first match of a text ends; behind the text where there is none. */
+function endOf(expression: RegExp, text: string): number {
+  const match = expression.exec(text);
+  return match === null ? text.length : match.index + match[0].length;
+}
+
 /** Whether a text says that the bird is well again. */
 function saysWell(text: string): boolean {
-  return WELL.test(text) && !NOT_WELL.test(text) && signsIn(text).length === 0;
+  const denied = text.split(/[,;.]/).some((clause) => AS_USUAL.test(clause.slice(endOf(NOT, clause))));
+  return WELL.test(text) && !denied && signsIn(text).length === 0;
 }
 
 /** What was written of a bird since it was last well. */

@@ -12,7 +12,7 @@ export interface Line {
 
 const LINE_END = /\r\n|\n|\r/g;
 const DASH = /^[ \t]*-(?=[ \t\r\n]|$)/;
-const KEY = /^[ \t]*(["']?)\w[\w -]*\1[ \t]*:(?=[ \t\r\n]|$)/;
+const KEY = /^[ \t]*(["']?)\w+(?:[ -]+\w+)*\1[ \t]*:(?=[ \t\r\n]|$)/;
 const DOCUMENT_MARK = /^(?:---|\.\.\.)(?=[ \t]|$)/;
 /** What git leaves where two people changed one line: nothing may be put between such marks. */
 const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?= |$)/;

@@ -20,7 +20,7 @@ import { warningsOf } from '../../src/rules/warnings/index.ts';
 import { FORBIDDEN } from '../report/hostile.ts';
 
 /** What has to hold in any room, whatever was written; each broken law is a sentence. */
-export function brokenLaws(room: Room): string[] {
+function brokenLaws(room: Room): string[] {
   return [...inTwoPlaces(room), ...eggsWithoutFate(room), ...outOfOrder(room)];
 }
 

@@ -9,8 +9,14 @@ export function run(root: string, runs: number, seed: number): string[] {
   ];
 }
 
+/** Of this process alone: what else the machine does at night is no slowness of ours. */
+function processorTime(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 function told(name: string, trials: Parameters<typeof tryRooms>[0], runs: number, seed: number): string[] {
-  const outcome = tryRooms(trials, { runs, seed, clock: () => performance.now() });
+  const outcome = tryRooms(trials, { runs, seed, clock: processorTime });
   const { broken, slowest } = outcome;
   const line = `${outcome.runs} ${name}, seed ${seed}; the slowest took ${Math.round(slowest)} ms`;
   if (broken === null) return [`${line}: every law held`];

@@ -4,6 +4,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { root } from '../../bin/build/settings.mjs';
+import { slowExpressions } from './expressions.mjs';
 import { wrongImports } from './layers.mjs';
 import { withoutTest } from './mirror.mjs';
 import { impurities } from './purity.mjs';
@@ -47,6 +48,7 @@ const checks = {
   purity: ours(() => impurities(sources)),
   mirror: ours(() => withoutTest(sources, new Set(tests.map(({ path }) => path)))),
   sizes: ours(() => tooLong([...sources, ...tests, ...tools])),
+  expressions: ours(() => slowExpressions(sources)),
   build: program('node bin/build/bundle.mjs'),
   package: program('publint --strict'),
   tests: program('vitest run'),

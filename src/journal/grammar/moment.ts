@@ -37,7 +37,7 @@ export const moment = z
     const sameDay = parseTime(text);
     if (sameDay !== null) return { day: null, time: sameDay };
     const [, date = text, clock] =
-      /^(\S+)[T ]+(\d{1,2}:\d{2})$/.exec(text) ?? /^(\d{4}-\d{2}-\d{2})T(\S+)$/.exec(text) ?? [];
+      /^([^\sT]+)[T ]+(\d{1,2}:\d{2})$/.exec(text) ?? /^(\d{4}-\d{2}-\d{2})T(\S+)$/.exec(text) ?? [];
     const read = readDate(date);
     if (!('day' in read)) return refuse(context, node.at, read.code, read.args);
     if (clock === undefined) return { day: read.day, time: null };

@@ -38,7 +38,7 @@ export function swallowedNote({ items, range }: YamlMap, text: string): Swallowe
   if (next === undefined || next >= lineEnd) return null;
   const mapEnd = (range[1] as number) - 1;
   const region =
-    mapEnd <= lineEnd ? text.slice(from, mapEnd) : text.slice(from, lineEnd).replace(/,?\s*$/, '');
+    mapEnd <= lineEnd ? text.slice(from, mapEnd) : text.slice(from, lineEnd).trimEnd().replace(/,$/, '');
   const to = from + region.trimEnd().length;
   return { from, to, swallows: (offset) => offset > from && offset < Math.max(to, lineEnd) };
 }

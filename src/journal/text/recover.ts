@@ -22,7 +22,7 @@ interface Line {
   body: string;
 }
 
-const KEY = /^(["']?)([\w][\w -]*)\1[ \t]*:(?=[ \t\r\n]|$)/;
+const KEY = /^(["']?)(\w+(?:[ -]+\w+)*)\1[ \t]*:(?=[ \t\r\n]|$)/;
 const DASH = /^-(?=[ \t\r\n]|$)/;
 /** An entry or record, however it is indented. */
 const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
@@ -80,7 +80,7 @@ export class Recovery {
         (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
     );
     const stray = lines.slice(head + 1, first < 0 ? lines.length : first).some(({ body }) => body !== '');
-    if (stray || !/:\s*(?:#.*)?$/.test(line.body)) {
+    if (stray || !/^[ \t]*(?:#|$)/.test(line.body.replace(KEY, ''))) {
       this.#unreadable(
         'unreadable-lines',
         part(section, line.from, starts[0]?.from ?? section.text.length),
@@ -144,7 +144,7 @@ export class Recovery {
     const items = this.#items(first) ?? this.#withRawNote(first);
     if (items === null) return null;
     const rest = part(item, end, item.text.length);
-    if (/^\s*[^\s#]/m.test(rest.text)) this.#unreadable('unreadable-lines', rest, null);
+    if (/^[ \t]*[^\s#]/m.test(rest.text)) this.#unreadable('unreadable-lines', rest, null);
     return items;
   }
 

@@ -10,7 +10,7 @@ const NAMES: Record<string, string> = {
 };
 
 /** Line breaks inside a value, with the blanks around them: wrapping puts its own in their place. */
-const BREAKS = / *(?:\r\n|\n) */g;
+const BREAKS = /(?<! ) *(?:\r\n|\n) */g;
 
 /**
  * What a terminal acts on or swallows instead of showing it: controls (C0, DEL, C1), characters without a width of

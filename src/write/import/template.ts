@@ -65,7 +65,7 @@ export function filledLoosely({ parts }: Template, cell: CellReader): string | n
   const holes = parts.filter((part) => typeof part !== 'string');
   if (holes.length > 0 && holes.every(({ heading }) => cell(heading) === null)) return null;
   const text = parts.map((part) => (typeof part === 'string' ? part : (cell(part.heading) ?? ''))).join('');
-  return text.replace(/\s+/g, ' ').replace(/^[\s,;:/-]+|[\s,;:/-]+$/g, '') || null;
+  return text.replace(/\s+/g, ' ').replace(/^[\s,;:/-]+|(?<![\s,;:/-])[\s,;:/-]+$/g, '') || null;
 }
 
 /** A sum: `<eggs> - <hatched>`. */
@@ -74,8 +74,8 @@ export interface Sum {
 }
 
 /** Before a sign with blanks around it that is not part of a heading. */
-const SIGN = /\s+(?=[+-]\s)(?![^<]*>)/;
-const OR = /\s+or\s+(?![^<]*>)/;
+const SIGN = /(?<!\s)\s+(?=[+-]\s)(?![^<>]*>)/;
+const OR = /(?<!\s)\s+or\s+(?![^<>]*>)/;
 const TERM = /^(?:<[^<>]+>|\d+)$/;
 
 /** The text as a sum of whole numbers and columns, or null where it is none. */
