@@ -16,13 +16,33 @@ export function futureFindings(
   { day, today }: Clock,
 ): Finding[] {
   const latest = Math.max(day, today);
+  const all = [...entries];
+  const future = all.filter(({ date }) => date > latest);
+  if (all.length >= A_RECORD && future.length > all.length / 2)
+    return [clockBehind(future, all.length, today)];
   const findings: Finding[] = [];
-  for (const { date, dateAt } of entries) {
-    if (date <= latest) continue;
+  for (const { date, dateAt } of future) {
     const args = { date: formatDay(date), today: formatDay(today), suggestion: lastSuchDay(date, latest) };
     findings.push({ code: 'future-date', at: dateAt, args });
   }
   return findings;
+}
+
+/** From so many entries on, most of them dated later than today say more of the clock than of the entries. */
+const A_RECORD = 10;
+
+/** One finding, at the latest entry: each of a thousand entries would be told that it has not come yet. */
+function clockBehind(
+  [first, ...future]: readonly { date: Day; dateAt: Place }[],
+  of: number,
+  today: Day,
+): Finding {
+  const last = future.reduce(
+    (latest, one) => (one.date > latest.date ? one : latest),
+    first as { date: Day; dateAt: Place },
+  );
+  const args = { today: formatDay(today), later: future.length + 1, of, last: formatDay(last.date) };
+  return { code: 'clock-behind', at: last.dateAt, args };
 }
 
 /** The same day and month in the latest year that had them by then. */

@@ -30,4 +30,15 @@ describe('a day that has not come', () => {
   ])('%s was probably %s', (date, meant) => {
     expect(finding(date, '2026-05-17', '2026-05-17')).toBe(meant);
   });
+
+  it('is one finding where most of a record lies ahead: then the clock is behind', () => {
+    const entries = Array.from({ length: 30 }, (_, index) => ({ date: day('2026-03-01') + index, dateAt }));
+    const at = (today: string) =>
+      futureFindings(entries, { day: day(today), today: day(today) }).map(({ code }) => code);
+    expect(at('1970-01-01')).toEqual(['clock-behind']);
+    expect(at('2026-03-28')).toEqual(['future-date', 'future-date']);
+    expect(at('2026-04-01')).toEqual([]);
+    const [finding] = futureFindings(entries, { day: 0, today: 0 });
+    expect(finding?.args).toEqual({ today: '1970-01-01', later: 30, of: 30, last: '2026-03-30' });
+  });
 });

@@ -32,6 +32,12 @@ export const valueCodes = {
     text: ({ date, today }) => `${date} has not come yet: today is ${today}`,
     hint: meant,
   },
+  'clock-behind': {
+    level: 'error',
+    text: ({ today, later, of }) =>
+      `today is ${today} by this machine, and ${later} of ${of} entries are dated later: is its clock right?`,
+    hint: ({ last }) => `set the clock, or stand on the day of the last entry: --date ${last}`,
+  },
   'not-a-time': {
     level: 'error',
     text: ({ text }) => `\`${text}\` is no time of day`,

@@ -99,7 +99,6 @@ function basisFor(expected: Expected | null): string | null {
   return expected === null ? null : basisOf(expected.duration.range, expected.duration.n);
 }
 
-const never = () => null;
 const afterWindow =
   (more: number) =>
   (_anchor: Anchor, { from, to }: TaskWindow) =>
@@ -354,7 +353,7 @@ export const milestones = [
     task: 'watch-restart',
     when: 'first fledging + the profile’s restart days, with no end',
     doneBy: '`parted`, or the next clutch is laid',
-    over: 'no young depend any more',
+    over: 'no young depend any more; 60 d after the last of them must feed itself',
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
@@ -370,7 +369,14 @@ export const milestones = [
     },
     done: is.any(is.parted, is.laidAgain),
     moot: is.any(is.withoutParents, is.noYoung),
-    lapses: never,
+    // Long after they must have fed themselves they are asked about as unaccounted for.
+    lapses: (_anchor, _window, brood) => {
+      const ends = anchors.dependents(brood).map(({ span, profile }) => {
+        const age = rangeOf(profile ?? brood.profile, 'independence');
+        return age === null ? Number.POSITIVE_INFINITY : span.to + age.high + GIVEN_UP;
+      });
+      return ends.length === 0 ? null : Math.max(...ends);
+    },
   },
   {
     task: 'independent',

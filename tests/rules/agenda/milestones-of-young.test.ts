@@ -140,6 +140,11 @@ check('watch-restart', [
     hillFinches(`${ALL_OUT}date: 2026-04-20, independent: all`),
     ['04-10 … 04-19 now'],
   ],
+  [
+    'is not watched for young that nobody wrote of any more: 60 days after they must feed themselves',
+    hillFinches(ALL_OUT),
+    ['04-10 … 06-23 now'],
+  ],
   ['is done by parting', hillFinches(`${ALL_OUT}date: 2026-04-12, parted`), ['04-10 … 04-11 now']],
   [
     'is done by the next clutch',
