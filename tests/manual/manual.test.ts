@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { commands } from '../../src/commands/index.ts';
 import { expectGolden } from '../golden.ts';
 import { grammarPage } from './grammar.ts';
+import { hostilePage } from './hostile.ts';
 import { onePairPage } from './one-pair.ts';
 import { tablesPage } from './tables.ts';
 import { tasksPage } from './tasks.ts';
@@ -16,6 +17,10 @@ test('the grammar page says what the reader reads', () => {
 
 test('the page of tasks and warnings says what the rules say', () => {
   expectGolden(new URL('src/manual/tasks.md', root), tasksPage());
+});
+
+test('the page of what was tried to break it has every trial', () => {
+  expectGolden(new URL('src/manual/hostile-input.md', root), hostilePage());
 });
 
 test('the page of tables names every column', () => {
