@@ -82,7 +82,12 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
 export function readFile(path: string, source: string): FileReading {
   if (isSettings(path))
     return read(path, source, settingsShape, (...from) => ({ settings: readSettings(...from) }));
-  if (isBirds(path)) return read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) }));
+  if (isBirds(path)) {
+    return neverEmpty(
+      path,
+      read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) })),
+    );
+  }
   if (path.startsWith('species/')) {
     return neverEmpty(
       path,
@@ -111,10 +116,10 @@ function read(
   return { says: root === null ? {} : says(root, findings), text, findings };
 }
 
-/** A room need not have settings or birds, but a journal without a word is one that was lost. */
+/** A room need not have settings or birds, but a file of them or a journal without a word is one that was lost. */
 function neverEmpty(path: string, reading: FileReading): FileReading {
   const { says, findings } = reading;
-  if (findings.length === 0 && says.profile === undefined && says.journal === undefined) {
+  if (findings.length === 0 && Object.keys(says).length === 0) {
     findings.push({ code: 'empty-file', at: topOf(path), args: {} });
   }
   return reading;

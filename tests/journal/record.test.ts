@@ -34,6 +34,11 @@ describe('a room', () => {
     expect(room({ 'nestlog.yaml': '' }).found).toEqual([]);
   });
 
+  it('misses the birds of a file that was emptied', () => {
+    expect(room({ 'birds.yaml': '' }).found).toEqual(['birds.yaml:1 empty-file']);
+    expect(room({ 'birds.yaml': '# none yet\nbirds:\n' }).found).toEqual([]);
+  });
+
   it('reads every other journal when one is broken', () => {
     const { pairs, found } = room(
       { 'pairs/a.yaml': '', 'pairs/b.yaml': '[[[', 'pairs/c.yaml': `pair: C-1\n${LOG}` },
