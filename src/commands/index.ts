@@ -24,6 +24,11 @@ export const commands: CommandEntry[] = [
   { name: 'bird', summary: 'one bird: life, parents, young, inbreeding', load: () => import('./bird.ts') },
   { name: 'stock', summary: 'who is here, and how varied the stock is', load: () => import('./stock.ts') },
   { name: 'match', summary: 'whom to pair with whom', load: () => import('./match.ts') },
+  {
+    name: 'feed',
+    summary: 'live food, egg food and sprouting: who, where, when, how much',
+    load: () => import('./feed.ts'),
+  },
   { name: 'record', summary: 'append one entry to a journal', load: () => import('./record.ts') },
   { name: 'undo', summary: 'take the last recorded entry back', load: () => import('./undo.ts') },
   { name: 'start', summary: 'begin a room or a pair’s journal', load: () => import('./start.ts') },

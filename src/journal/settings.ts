@@ -1,8 +1,8 @@
 import type { Day } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
-import { minutes, monthAndDate, share } from './grammar/amounts.ts';
+import { type FeedingSettings, feeding, sensibleFeeding } from './feeding.ts';
+import { monthAndDate, share } from './grammar/amounts.ts';
 import type { KeyTable } from './grammar/key.ts';
-import { time } from './grammar/moment.ts';
 import { fields, type Located, number, text, wholeNumber, word } from './grammar/values.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
@@ -40,16 +40,14 @@ export interface RoomSettings {
     maxInbreeding: number | null;
   };
   routines: Routine[];
-  /** When the keeper feeds, in minutes since midnight, and how many minutes lie between. */
-  feeding: { from: number; to: number; every: number } | null;
+  /** When the keeper feeds and how seed is sprouted; null where nothing is said of it. */
+  feeding: FeedingSettings | null;
   /** Closed rings in the drawer by inside diameter. */
   rings: { mm: number; inHand: number }[];
   /** Days from ordering rings to having them. */
   ringLead: number | null;
   log: RoomEntry[];
 }
-
-const feeding = fields({ from: time, to: time, every: minutes });
 
 /** What nestlog.yaml says besides its lists. */
 export const settingsKeys = {
@@ -67,8 +65,8 @@ export const settingsKeys = {
   },
   feeding: {
     value: feeding,
-    example: 'feeding: {from: 06:00, to: 20:00, every: 3 h}',
-    takes: '{from: time, to: time, every: minutes or hours}',
+    example: 'feeding: {from: 06:00, to: 20:00, every: 3 h, soak: 12 h, sprout: 24 h}',
+    takes: '{from: time, to: time, every: hours, soak: hours, sprout: hours}',
   },
   'ring-lead': { value: wholeNumber(0), example: 'ring-lead: 21', takes: 'days' },
 } as const satisfies KeyTable;
@@ -140,18 +138,13 @@ function itemsOf(root: Fields, name: string, findings: Finding[]): Node[] {
   });
 }
 
-function feedingOf(
-  root: Fields,
-  said: { from: number | null; to: number | null; every: number | null } | null,
-  findings: Finding[],
-): RoomSettings['feeding'] {
+/** The hours that make sense; what does not is a finding, and as if it had not been said. */
+function feedingOf(root: Fields, said: FeedingSettings | null, findings: Finding[]): FeedingSettings | null {
   if (said === null) return null;
-  const { from, to, every } = said;
-  if (from !== null && to !== null && every !== null && from <= to) return { from, to, every };
-  const { takes, example } = settingsKeys.feeding;
   const at = valuesOf(root, 'feeding')[0]?.at ?? root.at;
-  findings.push({ code: 'wrong-value', at, args: { key: 'feeding', takes, example } });
-  return null;
+  const { problems, feeding } = sensibleFeeding(said);
+  findings.push(...problems.map((problem) => ({ ...problem, at })));
+  return feeding;
 }
 
 function readRing(item: Node, findings: Finding[]): { mm: number; inHand: number } | null {

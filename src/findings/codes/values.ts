@@ -112,6 +112,27 @@ export const valueCodes = {
     text: ({ text }) => `\`${text}\` is no length of time`,
     hint: () => 'write 45 min, or 3 h',
   },
+  'feeding-half': {
+    level: 'error',
+    text: ({ has }) => `the feeding hours have \`${has}\` only`,
+    hint: () => 'write both, such as `feeding: {from: 06:00, to: 20:00}`',
+  },
+  'feeding-reversed': {
+    level: 'error',
+    text: ({ from, to }) => `the feeding hours end at ${to}, before they begin at ${from}`,
+    hint: ({ from, to }) => `both are of one day: did you mean \`{from: ${to}, to: ${from}}\`?`,
+  },
+  'feeding-interval': {
+    level: 'hint',
+    text: ({ every, from, to, between }) =>
+      `every ${every} makes one portion a day: from ${from} to ${to} are ${between}`,
+    hint: () => 'young birds are fed often; write the hours between two portions, such as `every: 2 h`',
+  },
+  'sprout-hours': {
+    level: 'error',
+    text: ({ key, hours, most }) => `\`${key}: ${hours}\` is longer than seed stays good (${most} at most)`,
+    hint: ({ key, usual }) => `usual is about \`${key}: ${usual}\``,
+  },
   'bad-name': {
     level: 'error',
     text: ({ text }) => `\`${text}\` cannot be an id: it would be taken for something else`,

@@ -87,10 +87,13 @@ export function foodOffered(pair: Pair, room: Room): { day: Day; live: boolean }
   if (offered.length === 0) return null;
   const latest = Math.max(...offered.map(({ day }) => day));
   const kinds = offered.flatMap((food) => (food.day === latest ? food.kinds : []));
-  return { day: latest, live: kinds.some((kind) => LIVE_FOOD.test(kind)) };
+  return { day: latest, live: kinds.some(isLiveFood) };
 }
 
 export const liveFoodOffered: Condition = ({ pair, room }) => foodOffered(pair, room)?.live ?? false;
+
+/** Whether a kind that a keeper wrote is live food; `no live food` is not. */
+export const isLiveFood = (kind: string) => LIVE_FOOD.test(kind);
 
 const LIVE_FOOD =
   /(?<!\bno )\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;

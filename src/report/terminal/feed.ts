@@ -1,0 +1,103 @@
+import { formatTime } from '../../journal/grammar/time-text.ts';
+import { sum } from '../../rules/feed/amount.ts';
+import type { FeedPlan, HousingDay } from '../../rules/feed/plan.ts';
+import { longDate } from './dates.ts';
+import { basisLines } from './feed/basis.ts';
+import { batchLines } from './feed/batches.ts';
+import { buyLines } from './feed/buy.ts';
+import { gramRange } from './feed/grams.ts';
+import { dishTable } from './feed/table.ts';
+import { housingName, whoLines } from './feed/who.ts';
+import { type Styles, styles } from './style.ts';
+import { visible } from './visible.ts';
+import { wrap } from './width.ts';
+import { count } from './words.ts';
+
+interface Page {
+  width: number;
+  look: Styles;
+}
+
+/** What is laid out for less gets longer lines; more is not used: it hangs on a wall, and long lines are hard to read. */
+const NARROWEST = 60;
+const WIDEST = 100;
+
+/** A plan for the kitchen wall: who eats where, what goes into each dish, when to begin each batch, what to buy. */
+export function feedText(plan: FeedPlan, options: { width: number; color: boolean }): string {
+  const page = {
+    width: Math.min(Math.max(options.width, NARROWEST), WIDEST),
+    look: styles(options.color),
+  };
+  const blocks = [
+    heading(plan, page),
+    ...(plan.housings.length === 0 ? [] : body(plan, page)),
+    basisLines(plan, page.width, page.look),
+  ];
+  return blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => `${lines.join('\n')}\n`)
+    .join('\n');
+}
+
+function heading({ day, days, room, housings }: FeedPlan, { width, look }: Page): string[] {
+  const title = ['Feeding plan', room].filter((part) => part !== null).join(' · ');
+  const end = day + days - 1;
+  const when = days === 1 ? longDate(day) : `${longDate(day)} to ${longDate(end)}`;
+  const nobody = housings.length === 0 ? ['Nobody is here to feed.'] : [];
+  return [...wrap(visible(title), width).map(look.heading), ...wrap(when, width), ...nobody];
+}
+
+function body(plan: FeedPlan, page: Page): string[][] {
+  const { width, look } = page;
+  const { housings, hours, day } = plan;
+  const nests = housings.filter(({ families }) => families.length > 0);
+  const others = housings.filter(({ families }) => families.length === 0);
+  const section = (title: string, lines: string[], says: string | null = null) =>
+    lines.length === 0 ? [] : [look.now(title), ...(says === null ? [] : indented(says, width)), ...lines];
+  const live = dishTable(plan, 'live', page);
+  const times = hours.portions.map(formatTime).join(' ');
+  return [
+    section(
+      'WHO EATS WHERE',
+      nests.flatMap((place) => whoLines(place, { day, width: width - 2, look }).map((line) => `  ${line}`)),
+    ),
+    section(
+      'LIVE FOOD, g in each portion',
+      live,
+      `${count(hours.portions.length, 'portion')} a day: ${times}. Never less while there are nestlings: take away what lies over, and give more where the dish is empty before the next.`,
+    ),
+    section(
+      'EGG FOOD, g a day',
+      dishTable(plan, 'egg', page),
+      'Fresh in the morning, out again after a few hours, in heat after two.',
+    ),
+    section(
+      'SPROUTED SEED, g a day',
+      dishTable(plan, 'sprouted', page),
+      'In the morning, rinsed once more; out again by evening, in heat by noon.',
+    ),
+    section(
+      'SEED TO SPROUT',
+      batchLines(plan, width),
+      'Rinse morning and evening until it is given. Sour smell, slime or mould: throw the batch away.',
+    ),
+    section('DRY SEED, GRIT AND WATER EVERY DAY', dryLines(plan, others, page)),
+    section(`TO BUY FOR ${count(plan.days, 'DAY', 'DAYS')}`, buyLines(plan, width)),
+  ];
+}
+
+function indented(text: string, width: number): string[] {
+  return wrap(text, width - 2).map((line) => `  ${line}`);
+}
+
+/** Housings in which nobody is reared, and what all birds together eat of dry seed. */
+function dryLines({ housings }: FeedPlan, others: FeedPlan['housings'], { width }: Page): string[] {
+  const birds = (place: FeedPlan['housings'][number]) =>
+    place.adults.reduce((total, { number }) => total + number, 0);
+  const names = others.map((place) => `${housingName(place)} (${birds(place)})`).join(', ');
+  const first = sum(housings.map(({ days }) => (days[0] as HousingDay).foods.dry));
+  return indented(
+    `All housings, ${gramRange(first)} eaten a day, husks not counted.${names === '' ? '' : ` Nobody to rear, so this only, and what you always add: ${names}.`}`,
+    width,
+  );
+}

@@ -1,0 +1,90 @@
+import type { Day } from '../../../days.ts';
+import { hatchedOn } from '../../../room/clock.ts';
+import type { Bird } from '../../../room/model.ts';
+import type { Family, Hatching } from '../../../rules/feed/families.ts';
+import type { HousingPlan } from '../../../rules/feed/plan.ts';
+import { dateSpan, weekdayDate } from '../dates.ts';
+import type { Styles } from '../style.ts';
+import { visible } from '../visible.ts';
+import { wrap } from '../width.ts';
+import { count } from '../words.ts';
+
+interface Page {
+  day: Day;
+  width: number;
+  look: Styles;
+}
+
+const NEEDS = {
+  required: 'rear on live food',
+  advised: 'live food advised',
+  helpful: 'live food helps',
+  no: 'no live food needed',
+} as const;
+
+/** A housing with nests in it: who feeds itself there, who is fed, who may hatch, and what live food fits. */
+export function whoLines(place: HousingPlan, { day, width, look }: Page): string[] {
+  const number = place.adults.reduce((total, one) => total + one.number, 0);
+  const head = `${housingName(place)} · ${count(number, 'bird')} feeding ${number === 1 ? 'itself' : 'themselves'}`;
+  return [
+    ...wrap(head, width, { hanging: 2 }).map(look.heading),
+    ...place.families.flatMap((family) =>
+      wrap(familyWords(family, day), width - 2, { hanging: 2 }).map((line) => `  ${line}`),
+    ),
+    ...sizeWords(place, day).flatMap((text) =>
+      wrap(text, width - 2, { hanging: 2 }).map((line) => `  ${line}`),
+    ),
+  ];
+}
+
+export function housingName({ housing }: Pick<HousingPlan, 'housing'>): string {
+  return visible(housing ?? 'housing not recorded');
+}
+
+/** `LW-2, lavender waxbill: 3 young out of the nest, still fed (20–21 d). Rear on live food`. */
+function familyWords({ pair, young, hatching, facts }: Family, day: Day): string {
+  const parts = [
+    youngWords(
+      young.filter(({ fledged }) => fledged === null),
+      day,
+      'in the nest',
+    ),
+    youngWords(
+      young.filter(({ fledged }) => fledged !== null),
+      day,
+      'out of it, still fed',
+    ),
+    ...hatching.map((one) => hatchingWords(one, day)),
+  ].filter((part) => part !== null);
+  const need = facts.liveFood === null ? 'its need of live food is unknown' : NEEDS[facts.liveFood];
+  return `${visible(pair.id)}, ${visible(pair.species ?? 'species not recorded')} (${need}): ${parts.join('; ')}`;
+}
+
+function youngWords(young: readonly Bird[], day: Day, where: string): string | null {
+  if (young.length === 0) return null;
+  const ages = young.flatMap((bird) => {
+    const hatched = hatchedOn(bird);
+    return hatched === null ? [] : [day - hatched.to, day - hatched.from];
+  });
+  const [least, most] = [Math.min(...ages), Math.max(...ages)];
+  const heard = young.some(({ placeholder }) => placeholder);
+  return `${heard ? 'young heard, not counted,' : `${young.length} young`} ${where} (${least === most ? least : `${least}–${most}`} d)`;
+}
+
+function hatchingWords({ from, to, eggs, expected }: Hatching, day: Day): string {
+  const chicks = Math.round(expected * 10) / 10;
+  return `${count(eggs, 'egg')} may hatch ${from === to ? weekdayDate(from, day) : dateSpan(from, to, day)} (about ${chicks} ${chicks === 1 ? 'chick' : 'chicks'} on average)`;
+}
+
+/** `live food up to 4 mm; from Wed 20 May up to 7 mm`. */
+function sizeWords({ days }: HousingPlan, day: Day): string[] {
+  const changes = days.filter(
+    ({ size, foods }, index) => foods.live.high > 0 && size !== null && size !== days[index - 1]?.size,
+  );
+  if (changes.length === 0) return [];
+  const words = changes.map(({ day: on, size }) => {
+    const since = on === day ? '' : `from ${weekdayDate(on, day)} `;
+    return `${since}up to ${size?.upTo} mm`;
+  });
+  return [`live food ${words.join('; ')}`];
+}

@@ -1,0 +1,78 @@
+import type { LiveFood, Profile, Range } from '../../species/profile.ts';
+import { nestlingDays } from './energy.ts';
+
+/** Taken where a profile does not say it: a small finch. Ages in days, masses in g. */
+const UNKNOWN = {
+  mass: 12,
+  hatchMass: 1,
+  fledging: { low: 18, high: 22 },
+  independence: { low: 35, high: 45 },
+  lead: 2,
+} as const;
+/** Young that leave the nest sooner than this feed themselves from the first day: quails. */
+const NESTLING = 5;
+
+/** What a species' food is reckoned from. */
+export interface FeedFacts {
+  species: string | null;
+  /** Of an adult, g. */
+  mass: number;
+  /** Age in days at which the young leave the nest, and at which the last of them feed themselves. */
+  fledging: number;
+  independence: number;
+  /** kJ on each day of age until it leaves the nest. */
+  nestling: readonly number[];
+  /** Expected mass in g at an age in days. */
+  massAt: (age: number) => number;
+  /** Null where nobody knows. */
+  liveFood: LiveFood | null;
+  /** Days before the first day of the hatch window. */
+  lead: number;
+  /** What the profile does not say and was taken instead, in words. */
+  assumed: string[];
+}
+
+const middle = ({ low, high }: Range) => (low + high) / 2;
+
+/** The facts of each species, worked out once. */
+export function factsOf(): (profile: Profile | null) => FeedFacts {
+  const known = new Map<Profile | null, FeedFacts>();
+  return (profile) => {
+    const facts = known.get(profile) ?? reckon(profile);
+    known.set(profile, facts);
+    return facts;
+  };
+}
+
+function reckon(profile: Profile | null): FeedFacts {
+  const assumed: string[] = [];
+  const or = <T>(value: T | undefined, usual: T, words: string): T => {
+    if (value === undefined) assumed.push(words);
+    return value ?? usual;
+  };
+  const range = profile?.adultMass?.value;
+  const mass = or(range && middle(range), UNKNOWN.mass, `adult-mass ${UNKNOWN.mass} g`);
+  const fledging = or(profile?.fledging?.value, UNKNOWN.fledging, 'fledging 18–22 d');
+  const independence = or(profile?.independence?.value, UNKNOWN.independence, 'independence 35–45 d');
+  // The formulas are for nestlings; chicks that walk off at once grow until they are independent.
+  const days = fledging.high < NESTLING ? independence.low : Math.round(middle(fledging));
+  const massAt = logisticMass(profile?.hatchMass?.value.low ?? UNKNOWN.hatchMass, mass, days);
+  return {
+    species: profile?.species ?? null,
+    mass,
+    fledging: days,
+    independence: Math.max(independence.high, days + 1),
+    nestling: nestlingDays(mass, days, massAt),
+    massAt,
+    liveFood: or(profile?.liveFood?.value, null, 'live-food unknown, so none is planned'),
+    lead: profile?.liveFoodLead?.value.high ?? UNKNOWN.lead,
+    assumed,
+  };
+}
+
+/** From hatching on a logistic that comes near the adult's mass when the nest is left. */
+function logisticMass(hatchMass: number, mass: number, days: number): (age: number) => number {
+  const rate = 7 / days;
+  const inflection = Math.log(Math.max(1.1, mass / hatchMass) - 1) / rate;
+  return (age) => mass / (1 + Math.exp(-rate * (age - inflection)));
+}

@@ -1,0 +1,85 @@
+import type { Day } from '../../days.ts';
+import type { Pair } from '../../room/model.ts';
+import { type Amount, about } from './amount.ts';
+import { type Family, type FeedSources, mouthsOn } from './families.ts';
+import { type Food, foodNamed, foods } from './foods.ts';
+import { type Correct, mouthFoods, parentFoods, rearingOf } from './mouths.ts';
+
+/** A measured amount is right to so many times; birds do not eat alike on two days. */
+const MEASURED_SPREAD = 1.25;
+/** Further than this from what was reckoned, something else was measured than what these birds ate. */
+const FARTHEST = 5;
+/** Less than this, g, is nothing to compare with. */
+const LEAST = 0.2;
+
+/** What a keeper wrote of grams a day, beside what was reckoned for that day. */
+export interface Measured {
+  /** Null in the room's log: for the whole room. */
+  pair: string | null;
+  food: Food;
+  day: Day;
+  grams: number;
+  reckoned: number;
+  /** Measured over reckoned; null where nothing can be learned from it. */
+  factor: number | null;
+}
+
+const asReckoned: Correct = (_food, grams) => grams;
+
+/** The latest measured use of each food, of each pair and of the room. */
+export function measuredUse(families: readonly Family[], sources: FeedSources): Measured[] {
+  const { room } = sources;
+  const roomLog = room.settings.log
+    .filter(({ date }) => date <= room.day)
+    .flatMap(({ date, food }) =>
+      food === null
+        ? []
+        : [{ day: date, kinds: food.map(({ kind, grams }) => ({ kind: kind.text, grams })) }],
+    );
+  return foods.flatMap((food) => [
+    ...families.flatMap((family) => latest(family.pair.id, food, family.pair.food, [family], sources)),
+    ...latest(null, food, roomLog, families, sources),
+  ]);
+}
+
+function latest(
+  pair: string | null,
+  food: Food,
+  written: Pair['food'],
+  families: readonly Family[],
+  sources: FeedSources,
+): Measured[] {
+  const last = written
+    .map(({ day, kinds }) => {
+      const of = kinds.filter(({ kind, grams }) => grams !== null && foodNamed(kind) === food);
+      return { day, grams: of.reduce((total, { grams }) => total + (grams ?? 0), 0) };
+    })
+    .findLast(({ grams }) => grams > 0);
+  // Dry seed is always there; what goes from the dish is mostly husks.
+  if (last === undefined || food === 'dry') return [];
+  const reckoned = families.reduce((total, family) => total + reckonedOn(family, food, last.day, sources), 0);
+  const ratio = last.grams / reckoned;
+  const useful = reckoned >= LEAST && ratio <= FARTHEST && ratio >= 1 / FARTHEST;
+  return [{ pair, food, ...last, reckoned, factor: useful ? ratio : null }];
+}
+
+function reckonedOn(family: Family, food: Food, day: Day, sources: FeedSources): number {
+  const mouths = mouthsOn(family.pair, day, sources);
+  const rearing = rearingOf(mouths, day);
+  if (rearing.part === 0) return 0;
+  const parents = family.parents.length + family.unnamed;
+  const young = mouths.reduce((total, mouth) => total + mouthFoods(mouth, day, asReckoned)[food].likely, 0);
+  return young + parents * parentFoods(family.facts, rearing, asReckoned)[food].likely;
+}
+
+/** How a family’s amounts are corrected: by what was measured of its own, else of the room. */
+export function correctionOf(family: Family, measured: readonly Measured[]): Correct {
+  return (food, grams): Amount => {
+    const of = (pair: string | null) =>
+      measured.find((one) => one.food === food && one.pair === pair && one.factor !== null)?.factor;
+    const factor = of(family.pair.id) ?? of(null);
+    return factor === undefined || factor === null || grams.likely === 0
+      ? grams
+      : about(grams.likely * factor, MEASURED_SPREAD);
+  };
+}
