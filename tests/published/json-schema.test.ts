@@ -56,6 +56,9 @@ describe('the example room', () => {
 const BEYOND = new Set([
   'after-later',
   'early-date',
+  'feeding-half',
+  'feeding-reversed',
+  'sprout-hours',
   'profile-absurd',
   'profile-reversed',
   'conflict-mark',

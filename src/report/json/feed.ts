@@ -26,7 +26,7 @@ export function feedJson(plan: FeedPlan): string {
       nests: place.families.map((family) => familyData(family, day)),
       days: place.days.map((one) => ({
         date: formatDay(one.day),
-        young: one.young,
+        young: { expected: rounded(one.young.expected), most: Math.ceil(one.young.most - 1e-9) },
         ...foodsData(one.foods),
         liveFoodPortion: amountData(one.foods.live, hours.portions.length),
         liveFoodUpTo: one.size?.upTo ?? null,

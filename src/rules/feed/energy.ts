@@ -50,8 +50,8 @@ const UPKEEP = 0.68;
 /**
  * A nestling's energy on each day of age 0, 1 … up to fledging, kJ; the days add up to {@link nestlingTotal}.
  *
- * A day's energy is upkeep, by the mass of that day, and growth, by the gain of that day. How much of the total is
- * growth is chosen so that the highest day comes as near to {@link nestlingPeak} as it can.
+ * A day's energy is upkeep, by the mass of that day, and growth, by the gain of that day. Upkeep alone would put too
+ * much on the last days; so much of the total is growth that no day asks for more than {@link nestlingPeak}.
  *
  * @param massAt expected mass in g at an age in days, parts of days included
  */
@@ -64,8 +64,9 @@ export function nestlingDays(mass: number, days: number, massAt: (age: number) =
   const curve = (part: number) =>
     ages.map((age) => total * ((1 - part) * (upkeep[age] as number) + part * (growth[age] as number)));
   const parts = Array.from({ length: Math.round(MOST_GROWTH / STEP) + 1 }, (_, i) => i * STEP);
-  const miss = (part: number) => Math.abs(Math.max(...curve(part)) - peak);
-  return curve(parts.reduce((best, part) => (miss(part) < miss(best) ? part : best)));
+  const most = (part: number) => Math.max(...curve(part));
+  const reached = parts.find((part) => most(part) <= peak);
+  return curve(reached ?? parts.reduce((best, part) => (most(part) < most(best) ? part : best)));
 }
 
 /** With the spread between species. */

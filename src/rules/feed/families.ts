@@ -144,8 +144,14 @@ function eggMouth(egg: Egg, { room, durations, facts, chance }: FeedSources): Mo
     facts: facts(profile),
     hatches: Array.from(hatches, ([day, probability]) => ({ day, probability })),
     earliest,
-    most: 1,
+    most: mostOf(egg),
   };
+}
+
+/** An egg of a clutch that nobody counted stands for its part of as many as the species lays. */
+function mostOf({ clutch }: Egg): number {
+  const usual = clutch.pair.profile?.clutch?.value.high ?? 0;
+  return clutch.counted ? 1 : Math.max(1, Math.ceil(usual) / clutch.eggs.length);
 }
 
 /** The first day whose cumulative probability reaches q. */

@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import type { Bird } from '../../room/model.ts';
+import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { foodOffered } from '../agenda/conditions.ts';
 import { type Amount, sum } from './amount.ts';
@@ -83,7 +83,7 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
       return of.length === 0 ? [] : [{ size, grams: sum(of) }];
     }),
     offered: families
-      .filter((family) => !rears(family, planned) && family.parents.length > 0)
+      .filter((family) => !rears(family, planned) && together(family.pair))
       .filter(({ pair }) => foodOffered(pair, room)?.live === true)
       .map(({ pair }) => pair.id),
     byHand: room.birds.filter(isFedByHand),

@@ -68,8 +68,10 @@ function measuredWords({ measured, day: standing }: FeedPlan): string[] {
         ? `${WORDS[food]} ${grams} g a day`
         : `${WORDS[food]} ${grams} g a day where ${Math.max(1, Math.round(reckoned))} g were reckoned`,
     );
-    return factor === null
-      ? `${whose}: ${each.join(', ')}. What was reckoned for the birds reared on that day is nothing to compare it with, so it changes nothing.`
-      : `${whose}: ${each.join(', ')}. These amounts now follow what was measured.`;
+    if (factor !== null) return `${whose}: ${each.join(', ')}. These amounts now follow what was measured.`;
+    const why = some.some(({ reckoned }) => reckoned >= 1)
+      ? 'That is far from what was reckoned for the birds reared on that day, so something else must have been weighed; it changes nothing.'
+      : 'Nobody was reared on that day to compare it with, so it changes nothing.';
+    return `${whose}: ${each.join(', ')}. ${why}`;
   });
 }

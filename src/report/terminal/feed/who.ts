@@ -16,7 +16,7 @@ interface Page {
 }
 
 const NEEDS = {
-  required: 'rear on live food',
+  required: 'rears on live food',
   advised: 'live food advised',
   helpful: 'live food helps',
   no: 'no live food needed',

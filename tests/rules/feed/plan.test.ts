@@ -1,0 +1,198 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Food, foods } from '../../../src/rules/feed/foods.ts';
+import { dateOf } from '../../generators/lines.ts';
+import { filesOf, plausible, wild } from '../../generators/rooms.ts';
+import { day, type Files } from '../../rooms.ts';
+import { HATCHED, pairRoom, place, plan, SITTING } from './rooms.ts';
+
+const waxbills = (lines: readonly string[], more: Files = {}) => pairRoom('lavender waxbill', lines, more);
+const high = (files: Files, on: string, food: Food, days = 7) =>
+  place(plan(files, on, days), 'flight 2').days.map((one) => one.foods[food].high);
+
+describe('live food', () => {
+  it('stands ready two days before the hatch window of 14 March, and not before', () => {
+    const grams = high(waxbills(SITTING), '2026-03-10', 'live');
+    // 10 and 11 March nothing, 12 and 13 a little for the parents, then as if all had hatched.
+    expect(grams.slice(0, 2)).toEqual([0, 0]);
+    expect(grams[2]).toBeGreaterThan(0);
+    expect(grams[3]).toBe(grams[2]);
+    expect(grams[4]).toBeGreaterThan(grams[3] as number);
+  });
+
+  it('fits the hatchling from the first day, and grows with the chicks', () => {
+    const sizes = place(plan(waxbills(HATCHED), '2026-03-15', 20), 'flight 2').days.map(
+      ({ size }) => size?.upTo ?? 0,
+    );
+    expect(sizes[0]).toBe(4);
+    expect(sizes.at(-1)).toBe(10);
+    expect([...sizes].sort((a, b) => a - b)).toEqual(sizes);
+  });
+
+  it('ends when the last of the young may feed itself', () => {
+    const grams = high(waxbills([...HATCHED, 'date: 2026-04-03, fledged: all']), '2026-04-20', 'live', 10);
+    // 40 d after 15 March is 24 April.
+    expect(grams.map((one) => one > 0)).toEqual([
+      true,
+      true,
+      true,
+      true,
+      false,
+      false,
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it('is not for species that need none, who get soft food instead', () => {
+    const files = pairRoom('Bengalese finch', HATCHED);
+    expect(high(files, '2026-03-20', 'live')).toEqual([0, 0, 0, 0, 0, 0, 0]);
+    expect(Math.min(...high(files, '2026-03-20', 'egg'))).toBeGreaterThan(0);
+    expect(plan(files, '2026-03-20').liveBySize).toEqual([]);
+  });
+
+  it('of all days adds up to what is to be bought, by size as well', () => {
+    const planned = plan(waxbills(HATCHED), '2026-03-16', 14);
+    const perDay = place(planned, 'flight 2').days.map(({ foods: each }) => each.live.likely);
+    expect(planned.totals.live.likely).toBeCloseTo(
+      perDay.reduce((a, b) => a + b, 0),
+      9,
+    );
+    const bySize = planned.liveBySize.map(({ grams }) => grams.high).reduce((a, b) => a + b, 0);
+    expect(bySize).toBeCloseTo(planned.totals.live.high, 9);
+    expect(planned.liveBySize.length).toBeGreaterThan(1);
+  });
+});
+
+// The manual says so.
+it('four lavender waxbills and their parents are reckoned to need 7 to 21 g of live food on the dearest days', () => {
+  const days = place(plan(waxbills(HATCHED), '2026-03-15', 20), 'flight 2').days.map(
+    ({ foods: each }) => each.live,
+  );
+  expect(Math.max(...days.map(({ low }) => low))).toBeCloseTo(7, 0);
+  expect(Math.max(...days.map(({ high: most }) => most))).toBeCloseTo(21, -0.3);
+});
+
+describe('who eats where', () => {
+  it('every bird that is here eats once, in its own housing', () => {
+    const files = waxbills(HATCHED, {
+      'birds.yaml': `
+        birds:
+          - {id: OLD, species: star finch, log: [{date: 2026-01-01, arrived: cage 1}]}
+          - {id: DEAD, species: star finch, log: [{date: 2026-01-01, arrived: cage 1}, {date: 2026-02-01, died: age}]}
+      `,
+    });
+    const planned = plan(files, '2026-03-20');
+    expect(planned.housings.map(({ housing }) => housing)).toEqual(['cage 1', 'flight 2']);
+    expect(place(planned, 'cage 1').adults).toEqual([{ species: 'star finch', number: 1 }]);
+    expect(place(planned, 'cage 1').families).toEqual([]);
+    expect(place(planned, 'flight 2').adults).toEqual([{ species: 'lavender waxbill', number: 2 }]);
+    expect(place(planned, 'flight 2').days[0]?.young).toEqual({ expected: 4, most: 4 });
+  });
+
+  it('one cock of two nests eats once', () => {
+    const nest = (id: string, hen: string) =>
+      `pair: ${id}\nspecies: lavender waxbill\ncock: A\nhen: ${hen}\nhousing: flight 2\nlog:\n  - {date: 2026-03-01, clutch: 1, laid: 1}\n`;
+    const one =
+      place(plan({ 'LW-1': nest('LW-1', 'B') }, '2026-03-02'), 'flight 2').days[0]?.foods.dry.likely ?? 0;
+    const two = place(
+      plan({ 'LW-1': nest('LW-1', 'B'), 'LW-2': nest('LW-2', 'C') }, '2026-03-02'),
+      'flight 2',
+    );
+    expect(two.days[0]?.foods.dry.likely).toBeCloseTo(1.5 * one, 9);
+  });
+
+  it('young fed by hand are named and left to the vet and the food’s maker', () => {
+    const planned = plan(waxbills([...HATCHED, 'date: 2026-03-17, fostered: {hand: c1}']), '2026-03-18');
+    expect(planned.byHand.map(({ id }) => id)).toEqual(['LW-1/1/c1']);
+    expect(place(planned, 'flight 2').days[0]?.young.most).toBe(3);
+    expect(planned.housings.map(({ housing }) => housing)).toEqual(['flight 2']);
+  });
+
+  it('pairs that are offered live food without anybody to rear are named', () => {
+    const offered = ['date: 2026-02-20, paired, food: [dry seed, live food]'];
+    expect(plan(waxbills(offered), '2026-03-01').offered).toEqual(['LW-1']);
+    expect(plan(waxbills([...HATCHED, 'date: 2026-03-16, food: [live food]']), '2026-03-17').offered).toEqual(
+      [],
+    );
+  });
+});
+
+describe('batches', () => {
+  it('are begun for days after the plan as well, and those that stand already are named', () => {
+    const { batches } = plan(waxbills(HATCHED), '2026-03-20', 2);
+    expect(batches.map((batch) => batch.for - day('2026-03-20'))).toEqual([0, 1, 2, 3]);
+    expect(batches.map(({ soak }) => soak.day - day('2026-03-20'))).toEqual([-2, -1, 0, 1]);
+  });
+
+  it('are none where nobody is reared', () => {
+    expect(plan(waxbills(['date: 2026-02-20, paired']), '2026-03-01').batches).toEqual([]);
+  });
+});
+
+describe('what is missing', () => {
+  it('an empty room has an empty plan', () => {
+    expect(plan({}, '2026-03-01')).toMatchObject({ housings: [], batches: [], liveBySize: [], assumed: [] });
+  });
+
+  it('a species without masses is taken for a small finch, by name', () => {
+    const files = pairRoom('cloud finch', HATCHED, {
+      'species/cloud-finch.yaml': 'species: cloud finch\nincubation: 12\nlive-food: required\n',
+    });
+    const planned = plan(files, '2026-03-20');
+    expect(planned.assumed).toEqual([
+      { species: 'cloud finch', what: ['adult-mass 12 g', 'fledging 18–22 d', 'independence 35–45 d'] },
+    ]);
+    expect(planned.totals.live.likely).toBeGreaterThan(0);
+  });
+
+  it('a species that nobody knows is planned without live food, and that is said', () => {
+    const planned = plan(pairRoom('who knows', HATCHED), '2026-03-20');
+    expect(planned.assumed[0]?.what).toContain('live-food unknown, so none is planned');
+    expect(planned.totals.live.high).toBe(0);
+    expect(planned.totals.egg.likely).toBeGreaterThan(0);
+  });
+});
+
+// Common practice: a zebra finch of 12 to 13 g eats about 3 to 4 g of seed a day.
+it('a zebra finch that rears nobody eats about as much seed as keepers know', () => {
+  const pair = place(plan(pairRoom('zebra finch', ['date: 2026-02-20, paired']), '2026-03-01'), 'flight 2');
+  const { low, high: most } = pair.days[0]?.foods.dry ?? { low: 0, high: 0 };
+  expect(low / 2).toBeLessThan(3);
+  expect(most / 2).toBeGreaterThan(3);
+  expect(most / 2).toBeLessThan(6);
+});
+
+it.each([
+  ['plausible', plausible],
+  ['wild', wild],
+] as const)(
+  'in any %s room every amount is a number, from the least to the most',
+  (_name, rooms) => {
+    fc.assert(
+      fc.property(rooms, fc.integer({ min: 20, max: 260 }), (logs, on) => {
+        const planned = plan(filesOf(logs), dateOf(on));
+        const amounts = [
+          planned.totals,
+          ...planned.housings.flatMap(({ days }) => days.map((one) => one.foods)),
+        ];
+        for (const each of amounts) {
+          for (const food of foods) {
+            const { low, likely, high: most } = each[food];
+            expect(low).toBeGreaterThanOrEqual(0);
+            expect(likely).toBeGreaterThanOrEqual(low * (1 - 1e-9));
+            expect(most).toBeGreaterThanOrEqual(likely * (1 - 1e-9));
+            expect(most).toBeLessThan(10_000);
+          }
+        }
+        for (const { days } of planned.housings) {
+          for (const one of days) expect(one.foods.live.high > 0).toBe(one.size !== null);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  },
+  30_000,
+);
