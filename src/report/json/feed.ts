@@ -6,11 +6,12 @@ import type { Moment } from '../../rules/feed/batches.ts';
 import type { Family } from '../../rules/feed/families.ts';
 import type { Foods } from '../../rules/feed/foods.ts';
 import type { FeedPlan } from '../../rules/feed/plan.ts';
+import { findingData } from './finding.ts';
 import { jsonText } from './text.ts';
 
 /** The plan for programs. Amounts are g: `low`, `likely`, `high`. */
 export function feedJson(plan: FeedPlan): string {
-  const { day, days, room, hours, housings, batches, totals, liveBySize } = plan;
+  const { day, days, room, hours, housings, batches, daily, totals, liveBySize } = plan;
   return jsonText({
     nestlog: 1,
     date: formatDay(day),
@@ -39,6 +40,7 @@ export function feedJson(plan: FeedPlan): string {
       drain: momentData(drain),
       ready: momentData(ready),
     })),
+    daily: daily.map(({ day: on, foods }) => ({ date: formatDay(on), ...foodsData(foods) })),
     totals: foodsData(totals),
     liveFoodBySize: liveBySize.map(({ size, grams }) => ({ upTo: size.upTo, ...amountData(grams) })),
     offeredWithoutYoung: plan.offered,
@@ -49,6 +51,7 @@ export function feedJson(plan: FeedPlan): string {
       date: formatDay(on),
       reckoned: rounded(one.reckoned),
     })),
+    findings: plan.findings.map(findingData),
   });
 }
 

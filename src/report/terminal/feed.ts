@@ -1,6 +1,5 @@
 import { formatTime } from '../../journal/grammar/time-text.ts';
-import { sum } from '../../rules/feed/amount.ts';
-import type { FeedPlan, HousingDay } from '../../rules/feed/plan.ts';
+import type { FeedPlan } from '../../rules/feed/plan.ts';
 import { longDate } from './dates.ts';
 import { basisLines } from './feed/basis.ts';
 import { batchLines } from './feed/batches.ts';
@@ -8,6 +7,7 @@ import { buyLines } from './feed/buy.ts';
 import { gramRange } from './feed/grams.ts';
 import { dishTable } from './feed/table.ts';
 import { housingName, whoLines } from './feed/who.ts';
+import { findingsSummary } from './findings.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
@@ -30,6 +30,7 @@ export function feedText(plan: FeedPlan, options: { width: number; color: boolea
   };
   const blocks = [
     heading(plan, page),
+    findingsSummary(plan.findings, page.width, page.look),
     ...(plan.housings.length === 0 ? [] : body(plan, page)),
     basisLines(plan, page.width, page.look),
   ];
@@ -91,13 +92,14 @@ function indented(text: string, width: number): string[] {
 }
 
 /** Housings in which nobody is reared, and what all birds together eat of dry seed. */
-function dryLines({ housings }: FeedPlan, others: FeedPlan['housings'], { width }: Page): string[] {
+function dryLines({ daily }: FeedPlan, others: FeedPlan['housings'], { width }: Page): string[] {
   const birds = (place: FeedPlan['housings'][number]) =>
     place.adults.reduce((total, { number }) => total + number, 0);
   const names = others.map((place) => `${housingName(place)} (${birds(place)})`).join(', ');
-  const first = sum(housings.map(({ days }) => (days[0] as HousingDay).foods.dry));
+  const [first] = daily;
+  const eaten = first === undefined ? '' : `, ${gramRange(first.foods.dry)} eaten a day`;
   return indented(
-    `All housings, ${gramRange(first)} eaten a day, husks not counted.${names === '' ? '' : ` Nobody to rear, so this only, and what you always add: ${names}.`}`,
+    `All housings${eaten}, husks not counted.${names === '' ? '' : ` Nobody to rear, so this only, and what you always add: ${names}.`}`,
     width,
   );
 }

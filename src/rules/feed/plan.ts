@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import type { Finding } from '../../findings/finding.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { foodOffered } from '../agenda/conditions.ts';
@@ -41,6 +42,8 @@ export interface FeedPlan {
   housings: HousingPlan[];
   /** Batches of which a step falls into these days, and those for them that were to be begun before; in order. */
   batches: Batch[];
+  /** g in the whole room, day by day. */
+  daily: { day: Day; foods: Foods }[];
   /** g in all these days, and of live food by size. */
   totals: Foods;
   liveBySize: { size: LiveSize; grams: Amount }[];
@@ -51,6 +54,8 @@ export interface FeedPlan {
   /** Species for which something had to be taken as usual, and what. */
   assumed: { species: string | null; what: string[] }[];
   measured: Measured[];
+  /** Of the journals: somebody may be missing who stands in a line that cannot be read. */
+  findings: Finding[];
 }
 
 /** Reckons what is needed in so many days, the one stood on being the first. */
@@ -77,7 +82,8 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
     hours,
     housings,
     batches: batchesFor(seedNeeded(all, span), hours).filter(shown),
-    totals: foodsOf((food) => sum(within.map(({ foods }) => foods[food]))),
+    daily: planned.map((day) => ({ day, foods: sumOf(within.filter((one) => one.day === day)) })),
+    totals: sumOf(within),
     liveBySize: liveSizes.flatMap((size) => {
       const of = within.filter((one) => one.size === size).map(({ foods }) => foods.live);
       return of.length === 0 ? [] : [{ size, grams: sum(of) }];
@@ -89,7 +95,12 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
     byHand: room.birds.filter(isFedByHand),
     assumed: assumptions(housings, sources),
     measured,
+    findings: room.findings,
   };
+}
+
+function sumOf(days: readonly HousingDay[]): Foods {
+  return foodsOf((food) => sum(days.map(({ foods }) => foods[food])));
 }
 
 /** g of dry seed that make what is likely to be eaten sprouted; too much of it turns sour. */

@@ -100,6 +100,13 @@ describe('a plan says', () => {
     );
   });
 
+  it('that somebody may be missing where the journals cannot be read', async () => {
+    const text = oneLine(
+      await page(pairRoom('lavender waxbill', [...HATCHED, 'date: 2026-03-16, hatcht: 2']), '2026-03-20'),
+    );
+    expect(text).toContain('1 error in the journals');
+  });
+
   it('weeks below one another, for a fortnight', async () => {
     const text = await page(pairRoom('lavender waxbill', HATCHED), '2026-03-20', 14);
     expect(text).toMatch(/Fri 20 .* Thu 26\n.*flight 2.*\n +Fri 27 .*Thu 2\n/);

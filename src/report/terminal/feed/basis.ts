@@ -8,6 +8,12 @@ import { count } from '../words.ts';
 
 const WORDS = { live: 'live food', egg: 'egg food', sprouted: 'sprouted seed', dry: 'dry seed' } as const;
 
+/** Said where somebody is reared. */
+const REARING = [
+  'Live food is the most they may need, as if every egg that may hatch did so on its earliest day; soft food, which spoils, is what is likely. All of it is reckoned from mass and age by formulas from memory (the manual, “What they will eat”), for one species easily wrong by half: what is left in the dish and what is in the crops go before the table. Write what was really eaten in a day, `food: {live food: 12}`, and the plan follows it.',
+  'Live food: only from clean cultures or a trusted source, never from a dead or smelling box. Sprouted seed: discard it if it smells sour or shows mould. Fluffed or thin birds, empty crops: an avian vet.',
+];
+
 /** What the figures rest on, what was taken for lack of better, what is not in them, and the cautions. */
 export function basisLines(plan: FeedPlan, width: number, look: Styles): string[] {
   const texts = [
@@ -27,19 +33,14 @@ export function basisLines(plan: FeedPlan, width: number, look: Styles): string[
       : [
           `${count(plan.byHand.length, 'young bird')} fed by hand (${plan.byHand.map(({ id }) => visible(id)).join(', ')}): no plan here; what the food’s maker and an avian vet say goes.`,
         ]),
-    ...(plan.housings.length === 0
-      ? []
-      : [
-          'Live food is the most they may need, as if every egg that may hatch did so on its earliest day; soft food, which spoils, is what is likely. All of it is reckoned from mass and age by formulas from memory (the manual, “What they will eat”), for one species easily wrong by half: what is left in the dish and what is in the crops go before the table. Write what was really eaten in a day, `food: {live food: 12}`, and the plan follows it.',
-          'Live food: only from clean cultures or a trusted source, never from a dead or smelling box. Sprouted seed: discard it if it smells sour or shows mould. Fluffed or thin birds, empty crops: an avian vet.',
-        ]),
+    ...(plan.totals.egg.high > 0 ? REARING : []),
   ];
   return texts.flatMap((text) => wrap(text, width)).map(look.muted);
 }
 
-function hoursWords({ hours, housings }: FeedPlan): string[] {
+function hoursWords({ hours, totals }: FeedPlan): string[] {
   const { assumed, from, to, portions, soak, sprout } = hours;
-  if (assumed.length === 0 || housings.length === 0) return [];
+  if (assumed.length === 0 || totals.egg.high === 0) return [];
   const times = assumed.some((key) => key === 'from' || key === 'to' || key === 'every');
   const taken = [
     times
