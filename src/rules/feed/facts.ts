@@ -1,14 +1,17 @@
 import type { LiveFood, Profile, Range } from '../../species/profile.ts';
+import { logisticAt, logisticThrough } from '../../statistics/logistic.ts';
+import { growthCurve, HATCH_SHARE } from '../growth/curve.ts';
 import { nestlingDays } from './energy.ts';
 
 /** Taken where a profile does not say it: a small finch. Ages in days, masses in g. */
 const UNKNOWN = {
   mass: 12,
-  hatchMass: 1,
   fledging: { low: 18, high: 22 },
   independence: { low: 35, high: 45 },
   lead: 2,
 } as const;
+/** Part of the growing time at which half the mass is reached; as in the growth curve. */
+const HALF_GROWN = 0.4;
 /** Young that leave the nest sooner than this feed themselves from the first day: quails. */
 const NESTLING = 5;
 
@@ -56,7 +59,7 @@ function reckon(profile: Profile | null): FeedFacts {
   const independence = or(profile?.independence?.value, UNKNOWN.independence, 'independence 35–45 d');
   // The formulas are for nestlings; chicks that walk off at once grow until they are independent.
   const days = fledging.high < NESTLING ? independence.low : Math.round(middle(fledging));
-  const massAt = logisticMass(profile?.hatchMass?.value.low ?? UNKNOWN.hatchMass, mass, days);
+  const massAt = massCurve(profile, mass, days);
   return {
     species: profile?.species ?? null,
     mass,
@@ -70,9 +73,11 @@ function reckon(profile: Profile | null): FeedFacts {
   };
 }
 
-/** From hatching on a logistic that comes near the adult's mass when the nest is left. */
-function logisticMass(hatchMass: number, mass: number, days: number): (age: number) => number {
-  const rate = 7 / days;
-  const inflection = Math.log(Math.max(1.1, mass / hatchMass) - 1) / rate;
-  return (age) => mass / (1 + Math.exp(-rate * (age - inflection)));
+/** Expected mass in g by age: the species’ growth curve, or one of the same shape where the profile makes none. */
+function massCurve(profile: Profile | null, mass: number, days: number): (age: number) => number {
+  const own = profile === null ? null : growthCurve(profile);
+  const hatchMass = profile?.hatchMass?.value.low ?? mass * HATCH_SHARE;
+  const usual = () => logisticThrough(Math.min(hatchMass, mass / 3), mass, HALF_GROWN * days);
+  const curve = own?.likely ?? usual();
+  return (age) => logisticAt(curve, age);
 }

@@ -16,7 +16,7 @@ it('has for each housing and day how much of each food, from the least to the mo
   });
   expect(flight.nests[0].young[0]).toEqual({ bird: 'LW-1/1/c1', age: 5, fledged: false, counted: true });
   const [first] = flight.days;
-  expect(first).toMatchObject({ date: '2026-03-20', young: { expected: 4, most: 4 }, liveFoodUpTo: 7 });
+  expect(first).toMatchObject({ date: '2026-03-20', young: { expected: 4, most: 4 }, liveFoodUpTo: 4 });
   expect(first.liveFood.low).toBeLessThan(first.liveFood.likely);
   expect(first.liveFoodPortion.high).toBeCloseTo(first.liveFood.high / 7, 1);
   expect(totals.liveFood.likely).toBeCloseTo(first.liveFood.likely + flight.days[1].liveFood.likely, 1);
