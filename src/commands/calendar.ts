@@ -7,6 +7,7 @@ import { learnedDurations } from '../rules/durations.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
 import { openRoom } from './room.ts';
+import { tellUnread } from './unread.ts';
 import { UsageError } from './usage-error.ts';
 
 export const definition: CommandDefinition = {
@@ -30,6 +31,7 @@ export function run(context: Context<Narrowed>): ExitCode {
   const open = openRoom(context);
   const { room } = open;
   const wanted = wantedOf(options, open);
+  tellUnread(context, room);
   const items = agendaOf(room, broodsOf(room, learnedDurations(room)), options.days).filter(wanted);
   const words = [...taskWords, ...room.settings.routines.map(routineWords)];
   const doneBy = new Map(words.map((one) => [one.task, one.doneBy]));

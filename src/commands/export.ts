@@ -16,6 +16,7 @@ import { stockOf } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { created, type ForceOption } from './create.ts';
 import { type OpenRoom, openRoom } from './room.ts';
+import { tellUnread } from './unread.ts';
 import { UsageError } from './usage-error.ts';
 
 interface ExportOptions extends ForceOption {
@@ -73,13 +74,16 @@ export function run(context: Context<ExportOptions>): ExitCode {
     throw new UsageError(`${what}; there is ${names.join(', ')}, and --all FOLDER for all`);
   }
   const form = options.format ?? (json ? 'json' : 'csv');
-  stdout.write(formats[form](make(openRoom(context))));
+  const open = openRoom(context);
+  tellUnread(context, open.room);
+  stdout.write(formats[form](make(open)));
   return 0;
 }
 
 /** All files or none, and no file of those names is replaced unasked. */
 function writeAll(folder: string, context: Context<ExportOptions>): ExitCode {
   const open = openRoom(context);
+  tellUnread(context, open.room);
   const tables = names.map((name) => makers[name](open));
   const files = dataPackage(tables, { day: context.day, room: open.room.settings.room });
   const named = (path: string) => join(folder, path);

@@ -35,12 +35,16 @@ const room: Files = {
 };
 
 async function entries(files: Files, on: string, options = {}) {
-  const { text, exit } = await runCommand({ run }, files, { on, options: { days: 60, ...options } });
+  const { text, exit } = await runCommand({ run }, files, {
+    on,
+    today: '2026-12-31',
+    options: { days: 60, ...options },
+  });
   expect(exit).toBe(0);
   const events = new ICAL.Component(ICAL.parse(text) as never).getAllSubcomponents('vevent');
   return events.map((one) => {
-    const { summary, uid, startDate, description } = new ICAL.Event(one);
-    return { summary, uid, from: startDate.toString(), description };
+    const { summary, uid, endDate, description } = new ICAL.Event(one);
+    return { summary, uid, to: endDate.toString(), description };
   });
 }
 
@@ -71,11 +75,15 @@ describe('nestlog calendar', () => {
 
   it('given again after a look keeps the names of what it moves', async () => {
     const before = await entries(room, '2026-03-05', { pair: 'LW-1' });
-    const late = { ...room, 'LW-1': `${room['LW-1']}      - {date: 2026-03-06, laid: 1, sitting}\n` };
+    const late = {
+      ...room,
+      'LW-1': `${room['LW-1']?.trimEnd()}\n      - {date: 2026-03-06, laid: 2}\n`,
+    };
     const after = await entries(late, '2026-03-06', { pair: 'LW-1' });
     const hatch = (all: typeof before) => all.find(({ uid }) => uid.startsWith('hatch/'));
     expect(hatch(after)?.uid).toBe('hatch/pair=LW-1/clutch=1@the%20finch%20room.nestlog');
     expect(hatch(before)?.uid).toBe(hatch(after)?.uid);
+    expect(hatch(before)?.to).not.toBe(hatch(after)?.to);
   });
 
   it('names rings by the day of hatching, so that each day’s young have an entry of their own', async () => {
@@ -101,6 +109,18 @@ describe('nestlog calendar', () => {
 
   it('of an empty room is a calendar without entries', async () => {
     expect(await entries({}, '2026-03-09')).toEqual([]);
+  });
+
+  it('says beside the calendar that a line could not be read', async () => {
+    const said: string[] = [];
+    const stderr = { write: (text: string) => void said.push(text), color: false, width: 80 };
+    const broken = {
+      ...room,
+      'DD-2': 'pair: DD-2\nspecies: diamond dove\nlog:\n  - {date: 2026-03-08, laid: -1}\n',
+    };
+    const { text } = await runCommand({ run }, broken, { on: '2026-03-09', options: { days: 60 }, stderr });
+    expect(text).toContain('LW-1: candle the eggs');
+    expect(said.join('')).toMatch(/^nestlog: 1 error in the journals: /);
   });
 
   it('is no JSON', async () => {

@@ -9,8 +9,13 @@ import { FAMILY_DAY, family } from '../report/family.ts';
 import { day } from '../rooms.ts';
 import { runCommand } from './run.ts';
 
+/** The family's record has a doubtful line on purpose, which is told beside the table. */
+const said: string[] = [];
+const stderr = { write: (text: string) => void said.push(text), color: false, width: 80 };
+beforeEach(() => void said.splice(0));
+
 const birds = async (options: Record<string, unknown> = {}, json = false) =>
-  (await runCommand({ run }, family, { on: FAMILY_DAY, arguments: ['birds'], options, json })).text;
+  (await runCommand({ run }, family, { on: FAMILY_DAY, arguments: ['birds'], options, json, stderr })).text;
 
 describe('nestlog export birds', () => {
   it('is CSV where nothing else is asked for', async () => {
@@ -34,12 +39,18 @@ describe('nestlog export birds', () => {
   });
 });
 
+it('what cannot be read is told beside the table, never in it', async () => {
+  expect(await birds()).not.toContain('error');
+  expect(said.join('')).toMatch(/^nestlog: 1 error in the journals: /);
+});
+
 describe('nestlog export events', () => {
   it('has what was observed, with whom it turned out to mean', async () => {
     const { text } = await runCommand({ run }, family, {
       on: FAMILY_DAY,
       arguments: ['events'],
       json: true,
+      stderr,
     });
     const { table, rows } = JSON.parse(text);
     expect(table).toBe('events');
@@ -55,7 +66,7 @@ describe('nestlog export --all', () => {
   afterEach(() => rmSync(join(folder, '..'), { recursive: true, force: true }));
 
   const all = (options: Record<string, unknown> = {}, more: Partial<Parameters<typeof runCommand>[2]> = {}) =>
-    runCommand({ run }, family, { on: FAMILY_DAY, options: { all: folder, ...options }, ...more });
+    runCommand({ run }, family, { on: FAMILY_DAY, options: { all: folder, ...options }, stderr, ...more });
 
   it('writes a CSV for each table, and what describes them', async () => {
     const { text, exit } = await all();
@@ -71,9 +82,7 @@ describe('nestlog export --all', () => {
   it('replaces nothing unasked, and writes none of them where one is there', async () => {
     mkdirSync(folder);
     writeFileSync(join(folder, 'rates.csv'), 'mine');
-    const said: string[] = [];
-    const stderr = { write: (text: string) => void said.push(text), color: false, width: 80 };
-    const refused = await all({}, { stderr });
+    const refused = await all();
     expect(refused).toMatchObject({ exit: 1, text: '' });
     expect(said.join('')).toContain('rates.csv: a file of this name is there by now; --force replaces it');
     expect(readdirSync(folder)).toEqual(['rates.csv']);
