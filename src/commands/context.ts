@@ -54,7 +54,7 @@ interface CommandArgument {
   completes?: readonly string[];
 }
 
-interface CommandOption {
+export interface CommandOption {
   /** As commander reads them: `--days <number>`. */
   flags: string;
   description: string;

@@ -4,27 +4,20 @@ import type { Morning } from '../report/morning.ts';
 import { dueText } from '../report/terminal/due.ts';
 import { explainText } from '../report/terminal/explain.ts';
 import type { Room } from '../room/fold.ts';
-import { housingOf } from '../room/lives.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
 import type { TaskWords } from '../rules/agenda/item.ts';
-import { type Only, onlyFor } from '../rules/agenda/only.ts';
 import { routineWords } from '../rules/agenda/routines.ts';
 import { taskWords } from '../rules/agenda/tasks.ts';
 import { broodsOf } from '../rules/brood.ts';
 import { learnedDurations } from '../rules/durations.ts';
 import { warningsOf } from '../rules/warnings/index.ts';
-import { findSpecies } from '../species/find.ts';
-import type { Profile } from '../species/profile.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
-interface DueOptions {
-  days: number;
+interface DueOptions extends Narrowed {
   by: 'urgency' | 'housing' | 'pair';
-  pair?: string;
-  housing?: string;
-  species?: string;
   explain?: string;
 }
 
@@ -40,11 +33,9 @@ export const definition: CommandDefinition = {
     { line: 'nestlog due --date 2026-05-17', says: 'as it was known on that morning' },
   ],
   options: [
-    { flags: '--days <number>', description: 'how many days ahead', default: 7, parse: daysAhead },
+    daysOption(7),
     { flags: '--by <order>', description: 'urgency, housing or pair', default: 'urgency', parse: order },
-    { flags: '--pair <id>', description: 'only this pair' },
-    { flags: '--housing <name>', description: 'only what is to be done there' },
-    { flags: '--species <name>', description: 'only pairs and birds of this species' },
+    ...onlyOptions,
     { flags: '--explain <task>', description: 'what a task means, and when it is over' },
   ],
 };
@@ -52,12 +43,13 @@ export const definition: CommandDefinition = {
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
 export function run(context: Context<DueOptions>): ExitCode {
   const { day, today, options, stdout } = context;
-  const { room, record } = openRoom(context);
+  const open = openRoom(context);
+  const { room } = open;
   if (options.explain !== undefined) {
     stdout.write(explainText(wordsOf(options.explain, room), stdout));
     return 0;
   }
-  const wanted = onlyFor(room, askedFor(options, room, record.ownSpecies));
+  const wanted = wantedOf(options, open);
   const broods = broodsOf(room, learnedDurations(room));
   const ahead = agendaOf(room, broods, Math.max(options.days, HORIZON)).filter(wanted);
   const items = ahead.filter((item) => item.state !== 'coming' || item.from <= day + options.days);
@@ -76,34 +68,6 @@ export function run(context: Context<DueOptions>): ExitCode {
   return 0;
 }
 
-/** The names asked for, or a sentence that says which there are. */
-function askedFor(options: DueOptions, room: Room, own: readonly Profile[]): Only {
-  const { pair = null, housing = null, species = null } = options;
-  const housings = new Set(
-    [...room.pairs.map((known) => known.housing), ...room.birds.map(housingOf)].flatMap((name) => name ?? []),
-  );
-  mustBeOneOf(
-    'pair',
-    pair,
-    room.pairs.map(({ id }) => id),
-  );
-  mustBeOneOf('housing', housing, [...housings]);
-  const kept = [...new Set(room.pairs.flatMap((known) => known.species ?? []))];
-  const named = species === null ? null : (findSpecies(species, own)?.species ?? species);
-  mustBeOneOf('species', named, kept);
-  return { pair, housing, species: named };
-}
-
-function mustBeOneOf(what: string, name: string | null, known: readonly string[]): void {
-  if (name === null || known.includes(name)) return;
-  const near = nearest(name, known);
-  const more =
-    near === null
-      ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`
-      : `did you mean \`${near}\`?`;
-  throw new UsageError(`no ${what} \`${name}\` in this room; ${more}`);
-}
-
 /** A shipped task's words, or a routine's of this room. */
 function wordsOf(task: string, room: Room): TaskWords {
   const routines = room.settings.routines.map(routineWords);
@@ -114,11 +78,6 @@ function wordsOf(task: string, room: Room): TaskWords {
   throw new UsageError(
     `no task \`${task}\`; ${near === null ? `there are ${names.join(', ')}` : `did you mean \`${near}\`?`}`,
   );
-}
-
-function daysAhead(text: string): number {
-  if (/^\d{1,3}$/.test(text)) return Number(text);
-  throw new UsageError(`--days takes a number of days such as 14, not \`${text}\``);
 }
 
 function order(text: string): DueOptions['by'] {

@@ -1,55 +1,95 @@
+import { join, resolve } from 'node:path';
 import { birdTable } from '../report/tables/birds.ts';
 import { chickTable } from '../report/tables/chicks.ts';
 import { clutchTable } from '../report/tables/clutches.ts';
+import { dataPackage } from '../report/tables/data-package.ts';
+import { definitions, type TableName } from '../report/tables/definitions.ts';
 import { eggTable } from '../report/tables/eggs.ts';
+import { eventTable } from '../report/tables/events.ts';
 import { type Format, formats } from '../report/tables/index.ts';
+import { pairTable } from '../report/tables/pairs.ts';
 import { rateTable } from '../report/tables/rates.ts';
 import type { Table } from '../report/tables/table.ts';
+import { eventsOf } from '../rules/events/events.ts';
 import { ledgerOf, rateEntries } from '../rules/season/ledger.ts';
+import { stockOf } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { openStock } from './open-stock.ts';
-import { openRoom } from './room.ts';
+import { created, type ForceOption } from './create.ts';
+import { type OpenRoom, openRoom } from './room.ts';
+import { tellUnread } from './unread.ts';
 import { UsageError } from './usage-error.ts';
 
-interface ExportOptions {
+interface ExportOptions extends ForceOption {
   format?: Format;
+  all?: string;
 }
 
-/** Every table there is: what it takes to make it. */
-const tables: Record<string, (context: Context<ExportOptions>) => Table> = {
-  birds: (context) => birdTable(openStock(context).stock),
-  eggs: (context) => eggTable(ledgerOf(openRoom(context).room).eggs),
-  chicks: (context) => chickTable(ledgerOf(openRoom(context).room).chicks),
-  clutches: (context) => clutchTable(ledgerOf(openRoom(context).room).clutches),
-  rates: (context) => rateTable(rateEntries(openRoom(context).room)),
+/** What it takes to make each table. */
+const makers: Record<TableName, (open: OpenRoom) => Table> = {
+  pairs: ({ room }) => pairTable(room.pairs),
+  birds: ({ room, record }) => birdTable(stockOf(room, record.ownSpecies)),
+  clutches: ({ room }) => clutchTable(ledgerOf(room).clutches),
+  eggs: ({ room }) => eggTable(ledgerOf(room).eggs),
+  chicks: ({ room }) => chickTable(ledgerOf(room).chicks),
+  events: ({ room, record }) => eventTable(eventsOf(record, room)),
+  rates: ({ room }) => rateTable(rateEntries(room)),
 };
 
-const names = Object.keys(tables).join(', ');
+const names = Object.keys(definitions) as TableName[];
 const formatNames = Object.keys(formats).join(', ');
 
 export const definition: CommandDefinition = {
   examples: [
     { line: 'nestlog export birds > birds.csv', says: 'every bird, for a spreadsheet' },
-    { line: 'nestlog export rates > rates.csv', says: 'every rate of each season, species and pair' },
+    { line: 'nestlog export events > events.csv', says: 'everything ever observed, as understood' },
     { line: 'nestlog export birds --format ndjson', says: 'one JSON object a line' },
+    { line: 'nestlog export --all tables', says: 'all tables and what their columns mean (data package)' },
   ],
-  arguments: [{ name: '<table>', description: names }],
+  arguments: [{ name: '[table]', description: names.join(', '), completes: names }],
   options: [
     {
       flags: '--format <format>',
       description: `${formatNames} (default: csv, with --json json)`,
+      completes: Object.keys(formats),
       parse: format,
     },
+    { flags: '--all <folder>', description: 'write all tables into a folder, with datapackage.json' },
+    { flags: '--force', description: 'replace files of those names' },
   ],
 };
 
-/** Writes one table to stdout, for other programs. */
+/** Writes one table to stdout, or all of them into a folder, for other programs. */
 export function run(context: Context<ExportOptions>): ExitCode {
-  const [name = ''] = context.arguments;
-  const make = Object.hasOwn(tables, name) ? tables[name] : undefined;
-  if (make === undefined) throw new UsageError(`there is no table \`${name}\`; there is ${names}`);
-  const form = context.options.format ?? (context.json ? 'json' : 'csv');
-  context.stdout.write(formats[form](make(context)));
+  const { options, json, stdout } = context;
+  const [name] = context.arguments;
+  if (options.all !== undefined) {
+    if (name !== undefined || options.format !== undefined || json) {
+      throw new UsageError('--all writes every table as CSV: it takes no table and no format');
+    }
+    return writeAll(options.all, context);
+  }
+  const make = name !== undefined && Object.hasOwn(makers, name) ? makers[name as TableName] : undefined;
+  if (make === undefined) {
+    const what = name === undefined ? 'name a table' : `there is no table \`${name}\``;
+    throw new UsageError(`${what}; there is ${names.join(', ')}, and --all FOLDER for all`);
+  }
+  const form = options.format ?? (json ? 'json' : 'csv');
+  const open = openRoom(context);
+  tellUnread(context, open.room);
+  stdout.write(formats[form](make(open)));
+  return 0;
+}
+
+/** All files or none, and no file of those names is replaced unasked. */
+function writeAll(folder: string, context: Context<ExportOptions>): ExitCode {
+  const open = openRoom(context);
+  tellUnread(context, open.room);
+  const tables = names.map((name) => makers[name](open));
+  const files = dataPackage(tables, { day: context.day, room: open.room.settings.room });
+  const named = (path: string) => join(folder, path);
+  if (!created(context, files, { folder: resolve(folder), named, another: 'folder' })) return 1;
+  const rows = tables.map((table) => `${table.name}.csv (${table.rows.length})`);
+  context.stdout.write(`written into ${folder}: ${[...rows, 'datapackage.json'].join(', ')}\n`);
   return 0;
 }
 

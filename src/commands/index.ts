@@ -37,6 +37,11 @@ export const commands: CommandEntry[] = [
     summary: 'a profile with the source of every value',
     load: () => import('./species.ts'),
   },
+  {
+    name: 'calendar',
+    summary: 'the agenda as iCalendar, for calendar programs',
+    load: () => import('./calendar.ts'),
+  },
   { name: 'import', summary: 'journals from a table', load: () => import('./import.ts') },
   { name: 'export', summary: 'tables for other programs', load: () => import('./export.ts') },
   { name: 'check', summary: 'every finding in the journals', load: () => import('./check.ts') },

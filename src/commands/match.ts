@@ -4,7 +4,8 @@ import { judge, matingOf } from '../rules/match/mating.ts';
 import { matchStock } from '../rules/match/proposals.ts';
 import { matesOf } from '../rules/match/staying.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { birdNamed, type OpenStock, openStock, pairNamed, speciesNamed } from './open-stock.ts';
+import { pairNamed } from './named.ts';
+import { birdNamed, type OpenStock, openStock, speciesNamed } from './open-stock.ts';
 import { UsageError } from './usage-error.ts';
 
 interface MatchOptions {
@@ -75,13 +76,13 @@ export function run(context: Context<MatchOptions>): ExitCode {
 }
 
 function judgedPair(name: string, open: OpenStock) {
-  const mates = matesOf(pairNamed(name, open), open.stock);
+  const mates = matesOf(pairNamed(name, open.room), open.stock);
   if (mates === null) throw new UsageError(notTwo(name));
   return judge(matingOf(...mates, open.stock), open.stock);
 }
 
 function pairToKeep(name: string, open: OpenStock): string {
-  const pair = pairNamed(name, open);
+  const pair = pairNamed(name, open.room);
   if (matesOf(pair, open.stock) === null) throw new UsageError(notTwo(name));
   return pair.id;
 }

@@ -1,5 +1,4 @@
 import { nearest } from '../findings/nearest.ts';
-import type { Pair } from '../room/model.ts';
 import { type Stock, type StockBird, stockOf } from '../rules/stock/stock.ts';
 import { findSpecies, suggestSpecies } from '../species/find.ts';
 import type { Context } from './context.ts';
@@ -24,17 +23,6 @@ export function birdNamed(name: string, { find, of, birds }: Stock): StockBird {
   if (known !== null) return known;
   const names = birds.flatMap(({ id, bird: { ring } }) => (ring === null ? [id] : [id, ring]));
   throw new UsageError(`no bird is called \`${name}\`${suggested(nearest(name, names))}`);
-}
-
-/** The pair of that id; one that there is not is wrong usage. */
-export function pairNamed(name: string, { room }: OpenRoom): Pair {
-  const pair = room.pairs.find(({ id }) => id === name);
-  if (pair !== undefined) return pair;
-  const suggestion = nearest(
-    name,
-    room.pairs.map(({ id }) => id),
-  );
-  throw new UsageError(`no journal has the pair \`${name}\`${suggested(suggestion)}`);
 }
 
 /** The species as the stock calls it, by any of its names; one that neither book nor room knows is wrong usage. */

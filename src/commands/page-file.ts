@@ -1,6 +1,6 @@
 import { basename, dirname, resolve } from 'node:path';
-import { createFiles } from '../write/new-files.ts';
 import type { Context, ExitCode } from './context.ts';
+import { created, type ForceOption } from './create.ts';
 
 /** What a command that can write a page adds to its options. */
 export const pageOptions = [
@@ -8,9 +8,8 @@ export const pageOptions = [
   { flags: '--force', description: 'replace a file of that name' },
 ];
 
-export interface PageOptions {
+export interface PageOptions extends ForceOption {
   page?: string;
-  force?: boolean;
 }
 
 /** Writes a file beside the record, whole or not at all, and says where it is. */
@@ -20,16 +19,8 @@ export function writePage(
   text: string,
 ): ExitCode {
   const file = resolve(name);
-  const failure = createFiles(
-    dirname(file),
-    [{ path: basename(file), text }],
-    options.force ? 'replace' : 'refuse',
-  );
-  if (failure === null) {
-    stdout.write(`written: ${name}\n`);
-    return 0;
-  }
-  const more = failure.code === 'EEXIST' ? '; --force replaces it, another name keeps both' : '';
-  stderr.write(`nestlog: nothing was written: ${name}: ${failure.reason}${more}\n`);
-  return 1;
+  const place = { folder: dirname(file), named: () => name, another: 'name' };
+  if (!created({ stderr, options }, [{ path: basename(file), text }], place)) return 1;
+  stdout.write(`written: ${name}\n`);
+  return 0;
 }

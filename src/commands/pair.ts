@@ -1,10 +1,9 @@
-import { nearest } from '../findings/nearest.ts';
 import { pairJson } from '../report/json/pair.ts';
 import { pairText } from '../report/terminal/pair.ts';
 import { pairStory } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { pairNamed } from './named.ts';
 import { openRoom } from './room.ts';
-import { UsageError } from './usage-error.ts';
 
 export const definition: CommandDefinition = {
   examples: [
@@ -22,15 +21,7 @@ export function run(context: Context): ExitCode {
   const { stdout, json } = context;
   const [id = ''] = context.arguments;
   const { room } = openRoom(context);
-  const pair = room.pairs.find((known) => known.id === id);
-  if (pair === undefined) {
-    const ids = room.pairs.map((known) => known.id);
-    const near = nearest(id, ids);
-    const more =
-      near === null ? `there is ${ids.length === 0 ? 'none' : ids.join(', ')}` : `did you mean \`${near}\`?`;
-    throw new UsageError(`no pair \`${id}\` in this room; ${more}`);
-  }
-  const story = pairStory(room, pair);
+  const story = pairStory(room, pairNamed(id, room));
   const { width, color } = stdout;
   stdout.write(json ? pairJson(story) : pairText(story, { width, color }));
   return 0;

@@ -30,12 +30,26 @@ export function hostClutch(one: Egg | Bird): Clutch | null {
 
 /** The eggs that an observation is about. */
 export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
-  return choose(scene, who, wanted, (ref) => eggOf(scene, ref, wanted));
+  return noted(
+    scene,
+    who,
+    choose(scene, who, wanted, (ref) => eggOf(scene, ref, wanted)),
+  );
 }
 
 /** The chicks, fledglings or birds that an observation is about. */
 export function chooseBirds(scene: Scene, who: Who, wanted: Wanted<Bird>): Bird[] {
-  return choose(scene, who, wanted, (ref) => birdsOf(scene, ref, wanted));
+  return noted(
+    scene,
+    who,
+    choose(scene, who, wanted, (ref) => birdsOf(scene, ref, wanted)),
+  );
+}
+
+/** Keeps whom the words turned out to mean. */
+function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[]): T[] {
+  about.push({ at, who });
+  return who;
 }
 
 function choose<T extends Egg | Bird>(

@@ -113,6 +113,7 @@ function applyPairObservation(
     day: entry.date,
     since: reportedDays(pair, entry),
     pinned: number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null),
+    about: [],
   };
   meetParents(scene);
   const apply = applications[observation.key] as (
@@ -123,7 +124,8 @@ function applyPairObservation(
   apply(scene, observation.value, observation.at);
   const site = entry.site?.text ?? null;
   const pinned = number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null);
-  pair.events.push({ day: entry.date, key: observation.key, site, clutch: pinned, at: observation.at });
+  const { key, at } = observation;
+  pair.events.push({ day: entry.date, key, site, clutch: pinned, at, about: scene.about });
   if (pinned === null && number !== null) reportNoClutch(scene, number);
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push({ day: entry.date, site });

@@ -116,6 +116,14 @@ export interface Event {
   site: string | null;
   clutch: Clutch | null;
   at: Place;
+  /** Whom each part of it turned out to be about, by the place of the words that say whom. */
+  about: About[];
+}
+
+/** Eggs or birds, and the place of the words that mean them. */
+export interface About {
+  at: Place;
+  who: readonly (Egg | Bird)[];
 }
 
 /** One pair and its nest, as known on the day stood on. */

@@ -4,7 +4,7 @@ import type { Finding, FindingArgs, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
-import type { Bird, Clutch, Pair } from './model.ts';
+import type { About, Bird, Clutch, Pair } from './model.ts';
 
 /** All that the fold builds up while it walks through the record. */
 export interface Fold {
@@ -32,6 +32,8 @@ export interface Scene {
   since: Span;
   /** The clutch that the entry is pinned to, where the pair has it. */
   pinned: Clutch | null;
+  /** Whom its words turn out to be about; filled while it is taken in. */
+  about: About[];
 }
 
 /** Notes that something in the record cannot be or may not be what was meant. */

@@ -44,7 +44,7 @@ describe('nestlog match', () => {
   });
 
   it('exits 2 for a pair or bird that there is not, and for a pair that is not two birds', async () => {
-    await expect(match({ options: { keep: ['SF-9'] } })).rejects.toThrow('no journal has the pair `SF-9`');
+    await expect(match({ options: { keep: ['SF-9'] } })).rejects.toThrow('no pair `SF-9` in this room');
     await expect(match({ options: { not: ['SF-99-99'] } })).rejects.toThrow(UsageError);
     await expect(match({ options: { pair: 'SF-1' } })).rejects.toThrow(
       'of SF-1 there are no two known birds here',

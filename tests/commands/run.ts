@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, expect } from 'vitest';
-import type { CommandModule } from '../../src/commands/context.ts';
+import type { CommandModule, Output } from '../../src/commands/context.ts';
 import { day, dedent, type Files } from '../rooms.ts';
 
 interface Call {
@@ -12,6 +12,8 @@ interface Call {
   arguments?: string[];
   options?: Record<string, unknown>;
   width?: number;
+  /** Where messages go; without it, a message fails the test. */
+  stderr?: Output;
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'nestlog-command-'));
@@ -48,7 +50,7 @@ export async function runCommand(
     arguments: call.arguments ?? [],
     options: call.options ?? {},
     stdout,
-    stderr: { ...stdout, write: (text: string) => expect.unreachable(text) },
+    stderr: call.stderr ?? { ...stdout, write: (text: string) => expect.unreachable(text) },
   });
   return { text: written.join(''), exit };
 }

@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { type Day, parseDay } from '../../src/days.ts';
 import type { Morning } from '../../src/report/morning.ts';
 import type { AgendaItem, WarningLine } from '../../src/rules/agenda/item.ts';
+import { hostileText } from './hostile.ts';
 
 /** The day of a date in a test. */
 export function day(text: string): Day {
@@ -28,6 +30,7 @@ export function item(over: Partial<AgendaItem>): AgendaItem {
     say: 'candle the eggs',
     why: 'sitting since 12 May + 5–6 d',
     basis: null,
+    apart: null,
     ...over,
   };
 }
@@ -225,3 +228,22 @@ export function busyMorning(): Morning {
     ],
   });
 }
+
+/** Whatever a journal may have made of an item. */
+export const anyItem: fc.Arbitrary<AgendaItem> = fc.record({
+  task: hostileText,
+  pair: fc.option(hostileText),
+  bird: fc.option(hostileText),
+  clutch: fc.option(fc.nat(9)),
+  who: fc.option(fc.array(fc.oneof(hostileText, fc.constantFrom('e1', 'e2', 'e3', 'c1')), { maxLength: 5 })),
+  housing: fc.option(hostileText),
+  species: fc.option(hostileText),
+  from: fc.integer({ min: standing - 400, max: standing + 400 }),
+  likely: fc.option(fc.integer({ min: standing - 400, max: standing + 400 })),
+  to: fc.option(fc.integer({ min: standing - 400, max: standing + 400 })),
+  state: fc.constantFrom('late', 'now', 'coming'),
+  say: hostileText,
+  why: hostileText,
+  basis: fc.option(hostileText),
+  apart: fc.option(hostileText),
+});

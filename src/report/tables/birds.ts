@@ -1,41 +1,51 @@
-import { formatDay } from '../../days.ts';
 import type { Stock, StockBird } from '../../rules/stock/stock.ts';
+import { type Column, dayCell, tableOf } from './column.ts';
 import type { Cell, Table } from './table.ts';
 
-/** One column of the table of birds: its name for programs, and what stands in it. */
-interface Column {
-  name: string;
-  /** What it holds, for the manual. */
-  doc: string;
-  value: (one: StockBird) => Cell;
-}
-
 /** The columns are promised: none is renamed or left out. */
-export const birdColumns: readonly Column[] = [
-  { name: 'id', doc: 'the bird’s id; a chick without one is PAIR/CLUTCH/CHICK', value: ({ id }) => id },
+export const birdColumns: readonly Column<StockBird>[] = [
+  {
+    name: 'id',
+    doc: 'the bird’s id; a chick without one is PAIR/CLUTCH/CHICK',
+    required: true,
+    value: ({ id }) => id,
+  },
   { name: 'ring', doc: 'the code on its ring', value: ({ bird }) => bird.ring },
   { name: 'species', doc: 'common name', value: ({ bird }) => bird.species },
-  { name: 'sex', doc: 'cock or hen', value: ({ bird }) => bird.sex },
+  { name: 'sex', doc: 'cock or hen', oneOf: ['cock', 'hen'], value: ({ bird }) => bird.sex },
   {
     name: 'hatched',
     doc: 'the day, or the last on which it can have been',
-    value: ({ bird }) => dayOrNull(bird.hatched?.to),
+    type: 'date',
+    value: ({ bird }) => dayCell(bird.hatched?.to),
   },
   {
     name: 'hatchedFrom',
     doc: 'the first day on which it can have been',
-    value: ({ bird }) => dayOrNull(bird.hatched?.from),
+    type: 'date',
+    value: ({ bird }) => dayCell(bird.hatched?.from),
   },
   {
     name: 'sire',
-    doc: 'id; nothing where it is not known for sure',
+    doc: 'id, also of one that is only named and has no row; nothing where it is not known for sure',
     value: ({ parents }) => parents.sire.id,
   },
-  { name: 'dam', doc: 'id; nothing where it is not known for sure', value: ({ parents }) => parents.dam.id },
-  { name: 'status', doc: 'here, unaccounted, gone, died or expected', value: ({ status }) => status },
+  {
+    name: 'dam',
+    doc: 'id, also of one that is only named and has no row; nothing where it is not known for sure',
+    value: ({ parents }) => parents.dam.id,
+  },
+  {
+    name: 'status',
+    doc: 'here, unaccounted, gone, died or expected',
+    oneOf: ['here', 'unaccounted', 'gone', 'died', 'expected'],
+    required: true,
+    value: ({ status }) => status,
+  },
   {
     name: 'age',
     doc: 'chick, fledgling, young or adult; only of birds that are here',
+    oneOf: ['chick', 'fledgling', 'young', 'adult'],
     value: ({ age }) => age,
   },
   { name: 'housing', doc: 'where it lives; only of birds that are here', value: ({ housing }) => housing },
@@ -49,7 +59,12 @@ export const birdColumns: readonly Column[] = [
     doc: 'the chick of a journal that it was, PAIR/CLUTCH/CHICK',
     value: ({ bird }) => (bird.clutch === null ? null : refOf(bird)),
   },
-  { name: 'left', doc: 'the day on which it died or left', value: ({ bird }) => dayOrNull(bird.fate?.day) },
+  {
+    name: 'left',
+    doc: 'the day on which it died or left',
+    type: 'date',
+    value: ({ bird }) => dayCell(bird.fate?.day),
+  },
   {
     name: 'how',
     doc: 'cause of death, or sold, given, swapped, lent, escaped',
@@ -60,11 +75,13 @@ export const birdColumns: readonly Column[] = [
   {
     name: 'inbreeding',
     doc: 'F; nothing where the pedigree runs in a circle',
+    type: 'number',
     value: ({ inbreeding }) => inbreeding,
   },
   {
     name: 'meanKinship',
     doc: 'with all of its species here; only of birds that are here',
+    type: 'number',
     value: ({ meanKinship }) => meanKinship,
   },
 ];
@@ -76,11 +93,7 @@ export function birdRow(one: StockBird): Record<string, Cell> {
 
 /** The stock, the gone and dead included. */
 export function birdTable({ birds }: Pick<Stock, 'birds'>): Table {
-  return { name: 'birds', columns: birdColumns.map(({ name }) => name), rows: birds.map(birdRow) };
-}
-
-function dayOrNull(day: number | null | undefined): string | null {
-  return day === null || day === undefined ? null : formatDay(day);
+  return tableOf('birds', birdColumns, birds);
 }
 
 function howOf(fate: StockBird['bird']['fate']): string | null {

@@ -1,11 +1,21 @@
 import { type Day, formatDay } from '../../days.ts';
 import type { Cell, Table } from './table.ts';
 
-/** One column of a table: its name for programs, what it holds, and what stands in it. */
-export interface Column<T> {
+/** What a column holds, for readers and for programs. */
+export interface Field {
   name: string;
-  /** What it holds, for the manual. */
+  /** What it holds, for the manual and for a data package. */
   doc: string;
+  /** Text where not said. Dates are ISO 8601, times `HH:MM`. */
+  type?: 'integer' | 'number' | 'date' | 'time';
+  /** All that can stand there, besides nothing. */
+  oneOf?: readonly string[];
+  /** There is always something. */
+  required?: true;
+}
+
+/** One column of a table: what it is, and what stands in it. */
+export interface Column<T> extends Field {
   value: (one: T) => Cell;
 }
 
@@ -21,3 +31,5 @@ export function tableOf<T>(name: string, columns: readonly Column<T>[], rows: re
 export function dayCell(day: Day | null | undefined): string | null {
   return day === null || day === undefined ? null : formatDay(day);
 }
+
+export const YES_NO = ['yes', 'no'] as const;

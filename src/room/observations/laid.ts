@@ -13,7 +13,7 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
   const clutch = layingClutch(scene);
   if (who.kind === 'count') {
     if (who.exact !== 'exactly') clutch.counted = false;
-    addLaid(scene, clutch, who.count);
+    scene.about.push({ at: who.at, who: addLaid(scene, clutch, who.count) });
     return;
   }
   // Eggs by ref come in together, as those of a count do: each with its own lay date.
@@ -29,7 +29,7 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
       fresh += 1;
     }
   }
-  addLaid(scene, clutch, fresh);
+  scene.about.push({ at: who.at, who: addLaid(scene, clutch, fresh) });
 };
 
 /** The clutch that a new egg belongs to: the pinned one, the one still being laid, or a new one. */

@@ -81,7 +81,16 @@ function itemOf(
     say: milestone.say,
     why: [anchor.says, window.days].filter((part) => part !== '').join(' '),
     basis: window.basis,
+    apart: apartOf(brood, milestone, anchor),
   };
+}
+
+/** One clutch may have a part of it elsewhere, guests of another species, or several days of hatching. */
+function apartOf(brood: Brood, { each }: Milestone, anchor: Anchor): string | null {
+  const { where, pair } = brood;
+  const foreign = anchor.profile != null && anchor.profile !== pair.profile ? anchor.profile.species : null;
+  const parts = [where === 'nest' ? null : where, foreign, each?.(anchor)].filter((part) => part != null);
+  return parts.length === 0 ? null : parts.join(' ');
 }
 
 /** How this pair's journal names it: `c1`, or in full for a guest. */

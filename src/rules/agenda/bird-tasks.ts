@@ -74,7 +74,9 @@ function item(room: Room, task: keyof typeof birdTaskWords, window: Window, abou
   if (state === null) return [];
   const { from, to, why } = window;
   const { say } = birdTaskWords[task];
-  return [{ task, clutch: null, ...about, from, likely: null, to, state, say, why, basis: null }];
+  return [
+    { task, clutch: null, ...about, from, likely: null, to, state, say, why, basis: null, apart: null },
+  ];
 }
 
 interface Window {

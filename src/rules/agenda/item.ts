@@ -27,6 +27,8 @@ export interface AgendaItem {
   why: string;
   /** What a forecast rests on: `11–13 d, book`. Null for tasks that rest on no forecast. */
   basis: string | null;
+  /** What sets it apart from the same task for the same clutch, such as the day of hatching; null for most. */
+  apart: string | null;
 }
 
 /** What a kind of task is, in words: for the item itself, for `due --explain` and for the manual. */

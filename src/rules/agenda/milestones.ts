@@ -1,4 +1,4 @@
-import { type Day, shortDay, shortSpan } from '../../days.ts';
+import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
 import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
@@ -24,6 +24,8 @@ export interface TaskWindow {
 export interface Milestone extends TaskWords {
   needsLook: boolean;
   anchors: FindAnchors;
+  /** What sets one of several anchors apart, whatever is learned of the others meanwhile. */
+  each?: (anchor: Anchor) => string;
   window: (anchor: Anchor, brood: Brood) => TaskWindow | null;
   done: Condition;
   moot: Condition;
@@ -282,6 +284,7 @@ export const milestones = [
       'Ring when the closed ring just stays on over the toes: from a day before the usual age, look rather than count. Never force a ring over the foot; when it no longer goes on, it is too late. Size and duty to ring are your ring issuer’s and your country’s matter.',
     needsLook: true,
     anchors: anchors.unringed,
+    each: ({ span }) => formatDay(span.to),
     window: byProfile('ringAge', SAFE_EARLY, { low: -1 }),
     done: () => false,
     moot: is.noRinging,
@@ -298,6 +301,7 @@ export const milestones = [
         'The morning after ringing and on the third day: is every ring still on, no leg swollen, no chick thrown out of the nest? A tight ring on a swollen leg is a vet’s job; taking it off at home can break the leg.',
       needsLook: false,
       anchors: anchors.ringing,
+      each: ({ span }) => `${formatDay(span.to)}+${after}`,
       window: days(after, after),
       done: is.seenSinceDue('crops', 'weighed', 'checked', 'ringed'),
       moot: is.allFledged,

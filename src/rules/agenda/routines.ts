@@ -220,6 +220,7 @@ function item(
     say: routine.say,
     why,
     basis: null,
+    apart: null,
     ...about,
   };
 }

@@ -1,11 +1,12 @@
 import { CsvError, type Info, parse } from 'csv-parse/sync';
+import { unmarked } from '../../journal/text/formula.ts';
 import type { ImportProblem } from './problem.ts';
 
 /** One row below the headings. */
 export interface Row {
   /** As a spreadsheet numbers it: the headings are row 1, a cell with line breaks is still one row. */
   number: number;
-  /** Without blanks around them; as many as there are headings. */
+  /** Without blanks around them and without the mark against formulas; as many as there are headings. */
   cells: string[];
 }
 
@@ -42,7 +43,7 @@ export function readTable(file: string, text: string, separator: Separator | nul
   while (headings.at(-1) === '') headings.pop();
   const rows: Row[] = [];
   for (const [index, record] of others.entries()) {
-    const cells = record.map((cell) => cell.trim());
+    const cells = record.map((cell) => unmarked(cell.trim()));
     if (cells.every((cell) => cell === '')) continue;
     const row = index + 2;
     const width = cells.findLastIndex((cell) => cell !== '') + 1;

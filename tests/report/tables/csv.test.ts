@@ -16,6 +16,17 @@ it('is as RFC 4180 has it: a head, CR LF, quotes where they are needed, nothing 
   );
 });
 
+it('leaves no text that a spreadsheet would run, and every number as it is', () => {
+  const rows = [
+    { note: '=HYPERLINK("file:///x","look")', n: -0.5 },
+    { note: '-5 °C at night\r\nthen frost', n: -7 },
+    { note: "'=1", n: null },
+  ];
+  expect(csvText({ name: 'events', columns: ['note', 'n'], rows })).toBe(
+    `note,n\r\n"'=HYPERLINK(""file:///x"",""look"")",-0.5\r\n"'-5 °C at night\r\nthen frost",-7\r\n''=1,\r\n`,
+  );
+});
+
 it('of an empty table is its head', () => {
   expect(csvText({ name: 'birds', columns: ['id', 'ring'], rows: [] })).toBe('id,ring\r\n');
 });

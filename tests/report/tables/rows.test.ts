@@ -2,9 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { chickTable } from '../../../src/report/tables/chicks.ts';
 import { clutchTable } from '../../../src/report/tables/clutches.ts';
 import { eggTable } from '../../../src/report/tables/eggs.ts';
+import { eventTable } from '../../../src/report/tables/events.ts';
+import { pairTable } from '../../../src/report/tables/pairs.ts';
 import { rateTable } from '../../../src/report/tables/rates.ts';
+import { understandRoom } from '../../../src/room/fold.ts';
+import { eventsOf } from '../../../src/rules/events/events.ts';
 import { ledgerOf, rateEntries } from '../../../src/rules/season/ledger.ts';
-import { room as understood } from '../../rooms.ts';
+import { record, room as understood } from '../../rooms.ts';
 
 /** Four eggs: one clear, three fertile; three hatched, one starved, two fledged and fed themselves. */
 const room = {
@@ -29,12 +33,15 @@ const room = {
 };
 
 const stood = understood(room, '2025-06-01');
+const read = record(room, '2025-06-01');
 const ledger = ledgerOf(stood);
 const tables = {
   eggs: eggTable(ledger.eggs),
   chicks: chickTable(ledger.chicks),
   clutches: clutchTable(ledger.clutches),
   rates: rateTable(rateEntries(stood)),
+  pairs: pairTable(stood.pairs),
+  events: eventTable(eventsOf(read, understandRoom(read, stood))),
 };
 
 describe.each(Object.entries(tables))('%s', (_name, { columns, rows }) => {

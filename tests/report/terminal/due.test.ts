@@ -6,7 +6,7 @@ import { widthOf } from '../../../src/report/terminal/width.ts';
 import type { AgendaItem, WarningLine } from '../../../src/rules/agenda/item.ts';
 import { expectGolden } from '../../golden.ts';
 import { FORBIDDEN, hostileText, withoutColour } from '../hostile.ts';
-import { busyMorning, day, item, morning, warning } from '../mornings.ts';
+import { anyItem, busyMorning, day, item, morning, warning } from '../mornings.ts';
 
 const standing = day('2026-05-17');
 
@@ -212,23 +212,6 @@ describe('walking the room', () => {
       'the room',
     ]);
   });
-});
-
-const anyItem: fc.Arbitrary<AgendaItem> = fc.record({
-  task: hostileText,
-  pair: fc.option(hostileText),
-  bird: fc.option(hostileText),
-  clutch: fc.option(fc.nat(9)),
-  who: fc.option(fc.array(fc.oneof(hostileText, fc.constantFrom('e1', 'e2', 'e3', 'c1')), { maxLength: 5 })),
-  housing: fc.option(hostileText),
-  species: fc.option(hostileText),
-  from: fc.integer({ min: standing - 400, max: standing + 400 }),
-  likely: fc.option(fc.integer({ min: standing - 400, max: standing + 400 })),
-  to: fc.option(fc.integer({ min: standing - 400, max: standing + 400 })),
-  state: fc.constantFrom('late', 'now', 'coming'),
-  say: hostileText,
-  why: hostileText,
-  basis: fc.option(hostileText),
 });
 
 const anyWarning: fc.Arbitrary<WarningLine> = fc.record({

@@ -11,6 +11,14 @@ test('cells lose the blanks around them', () => {
   });
 });
 
+test('the apostrophe that keeps a spreadsheet from running a text is none of the text', () => {
+  const { table } = readTable('t.csv', "note,n\n'=2+2,-5\n''=2,'tis\n");
+  expect(table.rows.map(({ cells }) => cells)).toEqual([
+    ['=2+2', '-5'],
+    ["'=2", "'tis"],
+  ]);
+});
+
 test('the separator that is asked for goes before the likely one', () => {
   expect(readTable('t.csv', 'a;b,c\n1;2,3\n', 'semicolon').table.headings).toEqual(['a', 'b,c']);
 });

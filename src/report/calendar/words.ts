@@ -1,0 +1,34 @@
+import type { Day } from '../../days.ts';
+import type { AgendaItem } from '../../rules/agenda/item.ts';
+import { dateSpan, lateness, longDate, weekdayDate } from '../terminal/dates.ts';
+import { subject } from '../terminal/due/where.ts';
+
+/** What a calendar shows in its cell: whose it is and what to do, and how sure a forecast is of its day. */
+export function summaryOf(item: AgendaItem, standing: Day): string {
+  const { state, say, likely } = item;
+  const late = state === 'late' ? 'late · ' : '';
+  const day = likely === null ? '' : `, likely ${weekdayDate(likely, standing)}`;
+  return `${late}${subject(item)}: ${say}${day}`;
+}
+
+/** What it shows when the entry is opened: the window, why, on what it rests, what ends it, and of when all that is. */
+export function descriptionOf(item: AgendaItem, doneBy: string | null, standing: Day): string {
+  const { species, clutch, housing, why, basis } = item;
+  const whose = [species, clutch === null ? null : `clutch ${clutch}`, housing];
+  const lines = [
+    whose.filter((part) => part !== null).join(', '),
+    windowWords(item, standing),
+    `Why: ${why}`,
+    basis === null ? '' : `Rests on: ${basis}`,
+    doneBy === null ? '' : `Done by: ${doneBy}`,
+    `As known on ${longDate(standing)}.`,
+  ];
+  return lines.filter((line) => line !== '').join('\n');
+}
+
+function windowWords({ from, to, likely, state }: AgendaItem, standing: Day): string {
+  const span = dateSpan(from, to, standing);
+  if (to === null) return `When: ${span}; no end is foreseen, it goes on until the journal says so`;
+  const late = state === 'late' ? `; ${lateness(to, standing)}` : '';
+  return `When: ${span}${likely === null ? '' : `, likely ${weekdayDate(likely, standing)}`}${late}`;
+}

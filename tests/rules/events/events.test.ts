@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import { type Day, formatDay } from '../../../src/days.ts';
+import { understandRoom } from '../../../src/room/fold.ts';
+import { clutchId, fullRef } from '../../../src/room/model.ts';
+import { type EventEntry, eventsOf } from '../../../src/rules/events/events.ts';
+import { day, type Files, record } from '../../rooms.ts';
+
+function events(files: Files, on = '2026-06-01'): EventEntry[] {
+  const read = record(files, on);
+  return eventsOf(read, understandRoom(read, { day: day(on), today: day(on) }));
+}
+
+const nameOf = (one: NonNullable<EventEntry['found']>[number]) => ('laid' in one ? fullRef(one) : one.id);
+/** Key, word, whom, and the clutch of each statement. */
+const lines = (files: Files, on?: string) =>
+  events(files, on).map(({ key, what, found, clutch }) =>
+    [key, what, found?.map(nameOf).join(' '), clutch === null ? null : `@${clutchId(clutch)}`]
+      .filter((one) => one)
+      .join(' '),
+  );
+
+const waxbills = (...entries: string[]) => ({
+  'LW-1': `pair: LW-1\nspecies: lavender waxbill\ncock: A1\nhen: A2\nlog:\n${entries.map((entry) => `  - {${entry}}\n`).join('')}`,
+});
+
+const brood = [
+  'date: 2026-03-01, clutch: 1, laid: 1',
+  'date: 2026-03-02, laid: 1',
+  'date: 2026-03-03, laid: 2, sitting',
+  'date: 2026-03-09, candled: {fertile: 3, clear: e4}',
+  'date: 2026-03-15, hatched: 2',
+  'date: 2026-03-18, died: {cold: 1}, weighed: {hen: 8.4, c1: 3.1}',
+];
+
+describe('counts are told with whom they turned out to mean', () => {
+  it('from egg to chick, each with its clutch', () => {
+    expect(lines(waxbills(...brood))).toEqual([
+      'laid LW-1/1/e1 @LW-1/1',
+      'laid LW-1/1/e2 @LW-1/1',
+      'laid LW-1/1/e3 LW-1/1/e4 @LW-1/1',
+      'sitting seen @LW-1/1',
+      'candled fertile LW-1/1/e1 LW-1/1/e2 LW-1/1/e3 @LW-1/1',
+      'candled clear LW-1/1/e4 @LW-1/1',
+      'hatched LW-1/1/e1 LW-1/1/e2 @LW-1/1',
+      'weighed A2',
+      'weighed LW-1/1/c1 @LW-1/1',
+      'died cold LW-1/1/c1 @LW-1/1',
+    ]);
+  });
+
+  it('what the record refuses is there as it is written, and about nobody', () => {
+    const [, refused] = events(waxbills(brood[0] as string, 'date: 2026-03-02, lost: {clear: e7}'));
+    expect(refused).toMatchObject({ key: 'lost', what: 'clear', found: [], clutch: null });
+    expect(refused?.who).toMatchObject({ kind: 'refs', refs: [{ text: 'e7' }] });
+  });
+
+  it('eggs of two clutches are of none', () => {
+    const two = [
+      ...brood,
+      'date: 2026-05-01, clutch: 2, laid: 1',
+      'date: 2026-05-03, lost: {missing: [1/e4, 2/e1]}',
+    ];
+    expect(lines(waxbills(...two)).at(-1)).toBe('lost missing LW-1/1/e4 LW-1/2/e1');
+  });
+
+  it('a hen that was bred here is no matter of the clutch that she came of', () => {
+    const daughter =
+      'pair: LW-2\nspecies: lavender waxbill\nhen: LW-1/1/c1\nlog:\n  - {date: 2027-03-01, weighed: {hen: 8}}\n';
+    const files = {
+      ...waxbills(
+        ...brood.slice(0, 5),
+        'date: 2026-04-05, fledged: all',
+        'date: 2026-04-25, independent: all',
+      ),
+      'LW-2': daughter,
+    };
+    expect(lines(files, '2027-03-02').at(-1)).toBe('weighed LW-1/1/c1');
+  });
+});
+
+describe('everything that was written is there', () => {
+  const files: Files = {
+    ...waxbills(
+      'date: 2026-03-01, note: "cold night"',
+      'date: 2026-03-01, time: 07:30, after: 2026-02-27, checked',
+    ),
+    'nestlog.yaml':
+      'routines:\n  - {name: worm count, every: 90}\nlog:\n  - {date: 2026-03-02, done: worm count, food: [greens], note: "all flights"}\n  - {date: 2026-03-04, note: "new lamp"}\n',
+    'birds.yaml':
+      'birds:\n  - id: B1\n    species: star finch\n    log:\n      - {date: 2026-03-03, weighed: 12.1}\n      - {date: 2026-03-05, note: "fluffed, watched"}\n',
+  };
+
+  it('bare notes, the room’s log and the birds’ own among it, in the order of days', () => {
+    const told = events(files).map(({ day: on, key, what, amount, note, pair, bird }) =>
+      [formatDay(on as Day).slice(5), key, what, amount, pair?.id, bird?.id, note]
+        .filter((one) => one != null)
+        .join(' '),
+    );
+    expect(told).toEqual([
+      '03-01 note LW-1 cold night',
+      '03-01 checked LW-1',
+      '03-02 done worm count all flights',
+      '03-02 food greens all flights',
+      '03-03 weighed 12.1 B1',
+      '03-04 note new lamp',
+      '03-05 note B1 fluffed, watched',
+    ]);
+  });
+
+  it('with the time, what it came after, and where it stands', () => {
+    const checked = events(files).find(({ key }) => key === 'checked');
+    expect(checked).toMatchObject({
+      time: 450,
+      after: day('2026-02-27'),
+      at: { file: 'pairs/LW-1.yaml', line: 7, column: 56 },
+      part: 1,
+    });
+  });
+
+  it('what stands at one place is numbered', () => {
+    const places = events({ ...files, ...waxbills(...brood) }).map(({ at, part }) =>
+      [at.file, at.line, at.column, part].join(':'),
+    );
+    expect(new Set(places).size).toBe(places.length);
+  });
+
+  it('but nothing dated after the day stood on', () => {
+    expect(events(files, '2026-03-02')).toHaveLength(4);
+  });
+
+  it('nor what a second journal of the same pair says, which the record leaves out', () => {
+    const twice = { ...files, 'pairs/other.yaml': files['LW-1'] as string };
+    expect(events(twice)).toHaveLength(events(files).length);
+  });
+});
