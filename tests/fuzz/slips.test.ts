@@ -26,6 +26,9 @@ test('a law that is broken is told, with the smallest room that breaks it', () =
 });
 
 test('a line before the first key is not taken along by it, nor lost', () => {
-  const text = `  - {date: 2026-03-23, laid: 1}\npair: LW-1\nlog:\n  - {date: 2026-03-24, laid: 1}\n`;
-  expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text }], day('2026-04-01'))).toEqual([]);
+  const log = 'pair: LW-1\nlog:\n  - {date: 2026-03-24, laid: 1}\n';
+  const stray = '  - {date: 2026-03-23, laid: 1}\n';
+  for (const text of [stray + log, `${stray}${stray}   species: star finch\n${log}`]) {
+    expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text }], day('2026-04-01'))).toEqual([]);
+  }
 });

@@ -29,6 +29,7 @@ const whys: Record<string, readonly [what: string, help: string]> = {
     'its lines do not stand under each other, or a colon is missing',
     'give all keys of an entry, and all entries of the log, the same indentation',
   ],
+  'outside-log': ['the entry stands in no log', 'put it below `log:`'],
   'too-long': ['the line is longer than any entry', 'is this file really a journal?'],
   'too-deep': ['too much stands inside of each other', 'is this file really a journal?'],
   other: ['it is no entry, and no key with a value', 'one entry a line: - {date: 2026-03-01, laid: 1}'],

@@ -61,8 +61,20 @@ export class Recovery {
       append(this.findings, parsed.findings);
       return parsed.root.pairs;
     }
-    this.#unreadable('unreadable-lines', section, parsed);
+    if (name === undefined && lines.some(({ body }) => ENTRY_START.test(body))) this.#strays(section, lines);
+    else this.#unreadable('unreadable-lines', section, parsed);
     return [];
+  }
+
+  /** Entries that stand in no log, as before the first key, are named one by one. */
+  #strays(section: Slice, lines: Line[]): void {
+    const [, ...starts] = lines.filter(({ body }) => ENTRY_START.test(body)).map(({ from }) => from);
+    for (const [index, from] of [0, ...starts].entries()) {
+      const entry = part(section, from, starts[index] ?? section.text.length);
+      const parsed = parseYaml(this.#lines, entry);
+      const trouble = 'root' in parsed ? { why: 'outside-log' as const, offset: 0 } : parsed.trouble;
+      this.#unreadable('unreadable-lines', entry, { trouble });
+    }
   }
 
   #list(section: Slice, lines: Line[], name: string, holds: 'entries' | 'records'): readonly [Text, List] {

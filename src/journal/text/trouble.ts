@@ -12,6 +12,7 @@ export type Why =
   | 'reserved-sign'
   | 'backslash'
   | 'indent'
+  | 'outside-log'
   | 'too-long'
   | 'too-deep'
   | 'other';
