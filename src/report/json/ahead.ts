@@ -23,7 +23,8 @@ export function aheadJson(page: AheadPage): string {
     weeks: page.weeks.map(weekData),
     total: youngData(page.total),
     species: page.species.map(speciesData),
-    leftOut: page.leftOut,
+    pastTheirTime: page.pastTheirTime,
+    uncounted: page.uncounted,
     rings: ringsData(page.rings),
     housing: {
       place: housing.place === null ? null : placeData(housing.place),
@@ -60,8 +61,16 @@ function speciesData({ species, eggs, chicks, clutches, weeks, ...young }: Speci
   return { species, eggs, chicks, clutches, ...youngData(young), weeks: weeks.map(weekData) };
 }
 
-function ringsData({ wanted, lead, sizes, unused, tooOld }: Rings) {
-  return { wanted, lead: lead.days, leadAssumed: lead.assumed, sizes: sizes.map(sizeData), unused, tooOld };
+function ringsData({ wanted, lead, sooner, sizes, unused, tooOld }: Rings) {
+  return {
+    wanted,
+    lead: lead.days,
+    leadAssumed: lead.assumed,
+    sooner,
+    sizes: sizes.map(sizeData),
+    unused,
+    tooOld,
+  };
 }
 
 function sizeData(size: RingSize) {

@@ -40,7 +40,10 @@ export function aheadText(ahead: AheadPage, { width, color }: { width: number; c
     .join('\n');
 }
 
-function opening({ day, room, until, eggs, chicks, clutches, leftOut }: AheadPage, page: Page): string[] {
+function opening(
+  { day, room, until, eggs, chicks, clutches, pastTheirTime, uncounted }: AheadPage,
+  page: Page,
+): string[] {
   const { width, look } = page;
   const title = [longDate(day), room].filter((part) => part !== null).join(' · ');
   const here = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(chicks > 0 ? [`${chicks} young`] : [])];
@@ -48,10 +51,7 @@ function opening({ day, room, until, eggs, chicks, clutches, leftOut }: AheadPag
     here.length === 0
       ? `No eggs that may hatch and no young in the nests, so none to expect until ${weekdayDate(until, day)}.`
       : `Until ${weekdayDate(until, day)}, from the ${here.join(' and ')} of ${count(clutches, 'clutch', 'clutches')} today. Clutches that are not begun yet are in no figure. Behind each mean the range that holds it 8 times in 10.`;
-  const over = leftOut
-    .filter(({ why }) => why === 'past their time')
-    .map(({ clutch, eggs: number }) => `${clutch} (${count(number, 'egg')})`);
-  const uncounted = leftOut.filter(({ why }) => why === 'not counted').map(({ clutch }) => clutch);
+  const over = pastTheirTime.map(({ clutch, eggs: number }) => `${clutch} (${count(number, 'egg')})`);
   return [
     ...wrap(title, width).map(look.heading),
     ...wrap(from, width),
@@ -63,6 +63,9 @@ function opening({ day, room, until, eggs, chicks, clutches, leftOut }: AheadPag
         )),
     ...(uncounted.length === 0
       ? []
-      : wrap(`Not counted, as nobody saw how many eggs there are: ${uncounted.join(', ')}.`, width)),
+      : wrap(
+          `Nobody counted ${uncounted.join(', ')}: eggs are taken for a usual clutch, young that were heard for one.`,
+          width,
+        )),
   ];
 }

@@ -10,7 +10,7 @@ import { learnedDurations } from '../durations.ts';
 import { beliefsOf, type Step, steps } from './beliefs.ts';
 import { coursesOf } from './courses.ts';
 import { type Housing, housingAhead } from './housing.ts';
-import { type LeftOut, prospectsOf } from './prospects.ts';
+import { type Expected, prospectsOf } from './prospects.ts';
 import { type Rest, restAhead } from './rest.ts';
 import { type Rings, ringsAhead } from './rings.ts';
 import {
@@ -43,7 +43,8 @@ export interface Ahead {
   weeks: Week[];
   total: Young;
   species: SpeciesYoung[];
-  leftOut: LeftOut[];
+  pastTheirTime: Expected['pastTheirTime'];
+  uncounted: string[];
   rings: Rings;
   housing: Housing;
   rest: Rest[];
@@ -67,7 +68,7 @@ export function aheadOf(
   const durations = learnedDurations(room);
   const broods = broodsOf(room, durations);
   const beliefs = beliefsOf(room);
-  const { prospects, leftOut } = prospectsOf(room);
+  const { prospects, pastTheirTime, uncounted } = prospectsOf(room);
   const courses = coursesOf(prospects, { day, draws, beliefs, durations });
   const calendar = weeksFrom(day, number);
   const until = calendar.at(-1)?.to ?? day;
@@ -84,7 +85,8 @@ export function aheadOf(
     weeks,
     total: youngIn(courses, { from: Number.NEGATIVE_INFINITY, to: until }, draws),
     species,
-    leftOut,
+    pastTheirTime,
+    uncounted,
     rings: ringsAhead(room, courses, draws),
     housing: housingAhead(room, courses, { broods, weeks, draws }),
     rest: restAhead(room, broods, until),

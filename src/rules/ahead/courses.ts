@@ -128,13 +128,14 @@ function clutchCourses(
   const courses = members.map((prospect) => courseOf(prospect, draws));
   const streams = members.map(({ name }) => randomOf(name));
   const chance = randomOf(clutchId(clutch));
-  const seen = Object.fromEntries(steps.map((step) => [step, seenOf(clutch, step)])) as Record<
-    Step,
-    Proportion
-  >;
+  const eggs = members.some(({ is }) => is.stage === 'egg');
+  const luck = steps
+    .filter((step) => eggs || step === 'fledge' || step === 'independence')
+    .map((step) => ({ step, seen: seenOf(clutch, step) }));
+  const toCome = members.some(({ is }) => is.stage === 'egg' && is.toCome !== null);
   for (let draw = 0; draw < draws; draw++) {
     for (let tries = 0; tries < PATIENCE; tries++) {
-      const deal = dealt(clutch, shared, { draw, seen, chance });
+      const deal = dealt(clutch, shared, { draw, luck, toCome, chance });
       const fates = members.map((prospect, i) => fateOf(prospect, deal, streams[i] as Random, day));
       if (!fates.every(({ possible }) => possible) && tries < PATIENCE - 1) continue;
       fates.forEach((fate, i) => {
@@ -185,27 +186,38 @@ function seenOf({ eggs, chicks }: Clutch, step: Step): Proportion {
   }
 }
 
+/** Only what a clutch still has before it is drawn: the rest of a deal is nobody's. */
 function dealt(
   clutch: Clutch,
   shared: SpeciesDraws,
-  { draw, seen, chance }: { draw: number; seen: Record<Step, Proportion>; chance: Random },
+  {
+    draw,
+    luck,
+    toCome,
+    chance,
+  }: {
+    draw: number;
+    luck: readonly { step: Step; seen: Proportion }[];
+    toCome: boolean;
+    chance: Random;
+  },
 ): Deal {
-  const luck = (step: Step) =>
-    luckOf(shared.shares[step][draw] as number, shared.beliefs[step], seen[step], chance);
-  const length = ({ means, deviation }: Drawn) => (means[draw] as number) + deviation * chance.normal();
-  return {
-    luck: {
-      fertility: luck('fertility'),
-      hatchOfFertile: luck('hatchOfFertile'),
-      fledge: luck('fledge'),
-      independence: luck('independence'),
-    },
-    eggs: eggsInAll(clutch, chance.uniform()),
+  const deal: Deal = {
+    luck: { fertility: 1, hatchOfFertile: 1, fledge: 1, independence: 1 },
+    eggs: toCome ? eggsInAll(clutch, chance.uniform()) : clutch.eggs.length,
     start: chance.uniform(),
-    incubation: length(shared.incubation),
-    fledging: length(shared.fledging),
-    independence: length(shared.independence),
+    incubation: lengthOf(shared.incubation, draw, chance),
+    fledging: lengthOf(shared.fledging, draw, chance),
+    independence: lengthOf(shared.independence, draw, chance),
   };
+  for (const { step, seen } of luck) {
+    deal.luck[step] = luckOf(shared.shares[step][draw] as number, shared.beliefs[step], seen, chance);
+  }
+  return deal;
+}
+
+function lengthOf({ means, deviation }: Drawn, draw: number, chance: Random): number {
+  return (means[draw] as number) + deviation * chance.normal();
 }
 
 /** The clutch's own share: beta about the species' with this likeness of its members, updated by what they showed. */
@@ -243,19 +255,17 @@ const nothing: Fate = {
 
 function fateOf({ is, profile }: Prospect, deal: Deal, chance: Random, day: Day): Fate {
   // All are drawn whatever becomes of it, so that each future takes as many from the stream.
-  const [fertile, hatches, nest, after] = [
-    chance.uniform(),
-    chance.uniform(),
-    chance.uniform(),
-    chance.uniform(),
-  ];
+  const fertile = chance.uniform();
+  const hatches = chance.uniform();
+  const nest = chance.uniform();
+  const after = chance.uniform();
   const start = onDay(is.start, deal.start);
   if (is.stage !== 'egg') return youngFate({ is, profile }, start, deal, { nest, after }, day);
   if (is.toCome !== null && is.toCome > deal.eggs) return nothing;
   if (!is.fertile && fertile >= deal.luck.fertility) return nothing;
   if (hatches >= deal.luck.hatchOfFertile) return nothing;
   const hatched = Math.round(start + deal.incubation);
-  if (is.toCome === null && hatched <= is.seen) return { ...nothing, possible: false };
+  if (hatched <= is.seen) return { ...nothing, possible: false };
   return { ...fromHatching(hatched, profile, deal, { nest, after }), hatched };
 }
 

@@ -26,43 +26,76 @@ export interface Prospect {
         fertile: boolean;
         /** The last look that still found it an egg. */
         seen: Day;
-        /** The egg's number in its clutch where it is not laid yet. */
+        /** The egg's number in its clutch where it is not laid yet, or nobody saw it. */
         toCome: number | null;
       }
     | { stage: 'nestling' | 'fledgling'; bird: Bird; start: Span };
 }
 
-/** Eggs of clutches that cannot be reckoned with, and why. */
-export interface LeftOut {
-  clutch: string;
-  why: 'past their time' | 'not counted';
-  eggs: number;
+/** Who may come, and what of the room is reckoned with only by half or not at all. */
+export interface Expected {
+  prospects: Prospect[];
+  /** Eggs without an end of which, by their age, nothing comes any more. */
+  pastTheirTime: { clutch: string; eggs: number }[];
+  /** Clutches whose eggs or young nobody counted: eggs are taken for a usual clutch, young that were heard for one. */
+  uncounted: string[];
 }
 
 /** Where the profile does not say how many eggs a clutch has: the usual of small finches (common practice). */
 const USUAL_CLUTCH: Range = { low: 3, high: 6 };
 
-/** Everyone who may come, clutch by clutch; and the eggs of which nothing is expected any more though nobody ended them. */
-export function prospectsOf(room: Room): { prospects: Prospect[]; leftOut: LeftOut[] } {
+/** Everyone who may come, clutch by clutch. */
+export function prospectsOf(room: Room): Expected {
   const clutches = room.pairs.flatMap((pair) => pair.clutches);
-  const prospects = clutches.flatMap((clutch) => [
-    ...clutch.eggs.flatMap((egg) => eggProspect(egg, room.day) ?? []),
-    ...toCome(clutch, room.day),
-    ...clutch.chicks.flatMap((bird) => youngProspect(bird, room.day) ?? []),
-  ]);
-  return { prospects, leftOut: clutches.flatMap((clutch) => leftOutOf(clutch, room.day)) };
+  const { day } = room;
+  const found = clutches.map((clutch) => ({ clutch, members: membersOf(clutch, day) }));
+  return {
+    prospects: found.flatMap(({ members }) => members),
+    pastTheirTime: clutches.flatMap((clutch) => {
+      const eggs = clutch.eggs.filter((egg) => mayHatch(egg) && !mayStillHatch(egg, day)).length;
+      return eggs === 0 ? [] : [{ clutch: clutchId(clutch), eggs }];
+    }),
+    uncounted: found
+      .filter(({ members }) => members.some(({ is }) => is.stage !== 'egg' && is.bird.placeholder))
+      .concat(found.filter(({ clutch, members }) => members.length > 0 && isUnseen(clutch)))
+      .map(({ clutch }) => clutchId(clutch)),
+  };
 }
 
-function leftOutOf(clutch: Clutch, day: Day): LeftOut[] {
-  const over = clutch.eggs.filter((egg) => mayHatch(egg) && !mayStillHatch(egg, day));
-  const why = (what: LeftOut['why'], eggs: number) => [{ clutch: clutchId(clutch), why: what, eggs }];
-  if (over.length > 0) return why('past their time', over.length);
-  const uncounted = !clutch.counted && clutch.eggs.length + clutch.chicks.length === 0;
-  return uncounted && day - clutch.opened <= UNCOUNTED_SHOWN ? why('not counted', 0) : [];
+function membersOf(clutch: Clutch, day: Day): Prospect[] {
+  return [
+    ...clutch.eggs.flatMap((egg) => eggProspect(egg, day) ?? []),
+    ...(isUnseen(clutch) ? unseen(clutch, day) : toCome(clutch, day)),
+    ...clutch.chicks.flatMap((bird) => youngProspect(bird, day) ?? []),
+  ];
 }
 
-/** So long a clutch whose eggs nobody saw may still bring something. */
-const UNCOUNTED_SHOWN = 60;
+/** Eggs that nobody looked at: one of them stands for all, and none has come to an end. */
+function isUnseen({ counted, eggs, chicks }: Clutch): boolean {
+  return !counted && chicks.length === 0 && eggs.length > 0 && eggs.every(({ fate }) => fate === null);
+}
+
+/** The others of a clutch that nobody looked at, as old as the one that stands for it. */
+function unseen(clutch: Clutch, day: Day): Prospect[] {
+  const last = clutch.eggs.at(-1);
+  const known = last === undefined ? null : eggProspect(last, day);
+  if (known === null || known.is.stage !== 'egg') return [];
+  const { is } = known;
+  return furtherEggs(clutch).map((number) => ({
+    ...known,
+    name: `${clutchId(clutch)}/e${number}`,
+    is: { ...is, seen: Number.NEGATIVE_INFINITY, toCome: number },
+  }));
+}
+
+/** The numbers of the eggs that the clutch may have beyond those that are known: up to one over the usual. */
+function furtherEggs(clutch: Clutch): number[] {
+  const known = clutch.eggs.length;
+  return Array.from(
+    { length: Math.max(0, Math.floor(usualClutch(clutch).high) + 1 - known) },
+    (_, i) => known + i + 1,
+  );
+}
 
 function eggProspect(egg: Egg, day: Day): Prospect | null {
   if (!mayHatch(egg) || !mayStillHatch(egg, day)) return null;
@@ -118,33 +151,31 @@ function sittingExpected(clutch: Clutch, laid: Day, day: Day): Span {
   return { from: earliest, to: Math.max(earliest, on(eggs.high), day) };
 }
 
-/** Eggs that the clutch may still get: one prospect for each number up to one over the usual. */
+/** Eggs that the clutch may still get: one prospect for each number. */
 function toCome(clutch: Clutch, day: Day): Prospect[] {
   const { pair, eggs, counted } = clutch;
   const last = eggs.at(-1);
   if (last === undefined || !counted || !takesEggs(clutch, day)) return [];
-  const usual = usualClutch(clutch);
   const every = layingInterval(pair.profile);
   // A day of grace for an egg that nobody looked for; then she has done.
   const done = day - last.laid.to > every + 1;
-  const sat = sittingStart(clutch, day)?.inferred === false;
-  if (done || (sat && eggs.length >= usual.low)) return [];
-  const number = Math.max(0, Math.floor(usual.high) + 1 - eggs.length);
-  return Array.from({ length: number }, (_, i) => {
-    const laid = Math.max(day, last.laid.to + Math.round((i + 1) * every));
-    const sitting = sittingStart(clutch, day)?.span ?? sittingExpected(clutch, laid, day);
+  const sitting = sittingStart(clutch, day);
+  if (done || (sitting?.inferred === false && eggs.length >= usualClutch(clutch).low)) return [];
+  return furtherEggs(clutch).map((number) => {
+    const laid = Math.max(day, last.laid.to + Math.round((number - eggs.length) * every));
+    const { from, to } = sitting?.span ?? sittingExpected(clutch, laid, day);
     return {
-      name: `${clutchId(clutch)}/e${last.number + i + 1}`,
+      name: `${clutchId(clutch)}/e${number}`,
       clutch,
       profile: pair.profile,
       pair,
       housing: pair.housing,
       is: {
         stage: 'egg',
-        start: { from: Math.max(laid, sitting.from), to: Math.max(laid, sitting.to) },
+        start: { from: Math.max(laid, from), to: Math.max(laid, to) },
         fertile: false,
-        seen: day,
-        toCome: last.number + i + 1,
+        seen: Number.NEGATIVE_INFINITY,
+        toCome: number,
       },
     };
   });

@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
-import { fullRef } from '../../room/model.ts';
+import { incubation } from '../../room/lives.ts';
+import { fullRef, together } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import { type Course, NEVER, ringAge } from './courses.ts';
@@ -15,16 +16,16 @@ export interface RingSize {
   chicks: number;
   needed: Estimate;
   inHand: number;
-  /** What nine of ten futures need beyond those in hand. */
+  /** Enough in nine futures of ten for all that those in hand do not reach and that an order of today does. */
   order: number;
   /** The first day on which one is to be fitted, one future in ten earlier; null where none is needed. */
   first: Day | null;
-  /** The last day to order so that they are here before those in hand run out; null where nothing is to be ordered. */
+  /** The last day to order so that they are here before those in hand run out; null where those in hand will do. */
   orderBy: Day | null;
   /** Set where that day is past: when an order of today comes, and how many are then too big to be ringed. */
   late: { arrives: Day; tooLate: Estimate } | null;
-  /** Rings of other sizes in hand that these species' profiles allow too and that nobody else is expected to need. */
-  spare: { mm: number; rings: number }[];
+  /** Rings of other sizes in hand that nobody else is expected to need, and whose profiles allow them too. */
+  spare: { mm: number; rings: number; species: (string | null)[] }[];
 }
 
 export interface Rings {
@@ -32,6 +33,8 @@ export interface Rings {
   wanted: boolean;
   /** Days from ordering to having them; `assumed` where the room does not say. */
   lead: { days: number; assumed: boolean };
+  /** The species with the least days from sitting to ringing, where an order takes longer; else null. */
+  sooner: { species: string | null; days: number } | null;
   /** Smallest first; the unknown size last. */
   sizes: RingSize[];
   /** Rings in hand of sizes that nobody here is expected to need. */
@@ -47,7 +50,7 @@ const USUAL_LEAD = 21;
 export function ringsAhead(room: Room, courses: readonly Course[], draws: number): Rings {
   const { settings, day } = room;
   const lead = { days: settings.ringLead ?? USUAL_LEAD, assumed: settings.ringLead === null };
-  if (!settings.ringing) return { wanted: false, lead, sizes: [], unused: [], tooOld: [] };
+  if (!settings.ringing) return { wanted: false, lead, sooner: null, sizes: [], unused: [], tooOld: [] };
   const inHand = ringsInHand(settings.rings);
   const bare = courses.filter(({ prospect }) => wantsRing(prospect));
   const tooOld = bare.filter(({ prospect }) => isTooOld(prospect, day));
@@ -61,6 +64,7 @@ export function ringsAhead(room: Room, courses: readonly Course[], draws: number
   return {
     wanted: true,
     lead,
+    sooner: soonerThan(lead.days, room),
     sizes: sizes.map((size) => ({ ...size, spare: spareFor(size, sizes, unused) })),
     unused: unused.map(([mm, rings]) => ({ mm, rings })).sort((a, b) => a.mm - b.mm),
     tooOld: tooOld.flatMap(({ prospect: { is } }) => (is.stage === 'egg' ? [] : [fullRef(is.bird)])),
@@ -81,6 +85,18 @@ function wantsRing({ is, clutch }: Prospect): boolean {
 
 function isTooOld({ is, profile }: Prospect, day: Day): boolean {
   return is.stage === 'nestling' && day > is.start.to + ringAge(profile).high;
+}
+
+/** Of the pairs that are together: an order made once they sit would come too late for these. */
+function soonerThan(lead: number, { pairs }: Room): Rings['sooner'] {
+  const [least] = pairs
+    .filter((pair) => pair.profile !== null && together(pair))
+    .map(({ species, profile }) => ({
+      species,
+      days: Math.floor(incubation(profile).low) + ringAge(profile).low,
+    }))
+    .sort((a, b) => a.days - b.days);
+  return least !== undefined && least.days < lead ? least : null;
 }
 
 /** Courses by the size that their species gets: one in hand that its profile allows, else one that others get, else its middle. */
@@ -129,25 +145,23 @@ function sizeOf(
   courses: readonly Course[],
   { day, draws, lead, inHand }: { day: Day; draws: number; lead: number; inHand: number },
 ): Omit<RingSize, 'spare'> {
-  // What cannot be told from day to day: which ring is whose. In each future they go on in the order of the days.
+  // Which ring is whose does not matter: in each future they go on in the order of the days.
   const needs = Array.from({ length: draws }, (_, draw) => needsOf(courses, draw, day));
-  const needed = estimateOf(needs.map(({ length }) => length));
-  const order = Math.max(0, needed.high - inHand);
-  const first = dayReached(needs.map((all) => all[0]?.from ?? NEVER));
-  const runOut = order === 0 ? null : dayReached(needs.map((all) => all[inHand]?.from ?? NEVER));
-  const orderBy = runOut === null ? null : runOut - lead;
+  const short = needs.map((all) => all.slice(inHand));
   const arrives = day + lead;
-  const bare = needs.map((all) => all.slice(inHand).filter(({ to }) => to < arrives).length);
+  const runOut = dayReached(short.map((all) => all[0]?.from ?? NEVER));
+  const orderBy = runOut === null ? null : runOut - lead;
+  const tooLate = short.map((all) => all.filter(({ to }) => to < arrives).length);
   return {
     mm,
     species: speciesOf(courses),
     chicks: courses.filter(({ prospect }) => prospect.is.stage !== 'egg').length,
-    needed,
+    needed: estimateOf(needs.map(({ length }) => length)),
     inHand,
-    order,
-    first,
+    order: estimateOf(short.map(({ length }, draw) => length - (tooLate[draw] as number))).high,
+    first: dayReached(needs.map((all) => all[0]?.from ?? NEVER)),
     orderBy,
-    late: orderBy !== null && orderBy < day ? { arrives, tooLate: estimateOf(bare) } : null,
+    late: orderBy !== null && orderBy < day ? { arrives, tooLate: estimateOf(tooLate) } : null,
   };
 }
 
@@ -176,18 +190,24 @@ function speciesOf(courses: readonly Course[]): RingSize['species'] {
   return [...profiles].map(([species, size]) => ({ species, size }));
 }
 
-/** What lies in the drawer beyond nine futures in ten and would fit all of these species. */
+/** What lies in the drawer beyond nine futures in ten and would fit some of these species. */
 function spareFor(
-  { mm, order, species }: Omit<RingSize, 'spare'>,
+  { mm, orderBy, species }: Omit<RingSize, 'spare'>,
   sizes: readonly Omit<RingSize, 'spare'>[],
   unused: readonly [number, number][],
 ): RingSize['spare'] {
-  if (order === 0 || mm === null) return [];
+  if (orderBy === null || mm === null) return [];
   const left = sizes.flatMap((size) =>
     size.mm === null || size.mm === mm ? [] : [{ mm: size.mm, rings: size.inHand - size.needed.high }],
   );
   return [...left, ...unused.map(([size, rings]) => ({ mm: size, rings }))]
     .filter(({ rings }) => rings > 0)
-    .filter((one) => species.every(({ size }) => size !== null && allows(size, one.mm)))
+    .map((one) => ({
+      ...one,
+      species: species
+        .filter(({ size }) => size !== null && allows(size, one.mm))
+        .map(({ species: name }) => name),
+    }))
+    .filter((one) => one.species.length > 0)
     .sort((a, b) => a.mm - b.mm);
 }

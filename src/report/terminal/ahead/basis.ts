@@ -10,7 +10,7 @@ export function basisLines({ basis, draws }: Pick<Ahead, 'basis' | 'draws'>, pag
     String(Math.max(...steps.map((step) => one[step].own.clutches))),
   ]);
   const [head = '', ...lines] = columns(
-    [['', 'fertile', 'hatched', 'fledged', 'independent', 'own clutches'], ...rows],
+    [['', 'fertile', 'hatched', 'fledged', 'independent', 'own'], ...rows],
     { width: page.width, indent: 2, right: [5], cut: 0 },
   );
   return [
@@ -18,7 +18,7 @@ export function basisLines({ basis, draws }: Pick<Ahead, 'basis' | 'draws'>, pag
     page.look.muted(head),
     ...lines,
     ...indented(
-      `Own clutches of each species; where they are few the other species of the room lend some weight, and behind them a guess that is worth ${GUESS}. Clutch mates share their luck. ${draws.toLocaleString('en')} futures, the same ones for the same record.`,
+      `Own: clutches of the species in this room; where they are few the other species of the room lend some weight, and behind them a guess that is worth ${GUESS}. Clutch mates share their luck. ${draws} futures, the same ones for the same record.`,
       page,
       2,
       0,

@@ -1,6 +1,6 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import type { Rest } from '../../../rules/ahead/rest.ts';
-import { relativeDay, shortDate, weekdayDate } from '../dates.ts';
+import { shortDate, weekdayDate } from '../dates.ts';
 import { indented, type Page } from './page.ts';
 
 /** Hens that will have had their clutches for a year. */
@@ -27,10 +27,9 @@ export function eventLines(events: readonly AgendaItem[], page: Page): string[] 
   if (events.length === 0) return [];
   const lines = [...events]
     .sort((a, b) => a.from - b.from)
-    .flatMap(({ bird, say, from, species, housing, why }) => {
-      const when = `${weekdayDate(from, page.day)} (${relativeDay(from, page.day)})`;
+    .flatMap(({ bird, say, from, species, housing }) => {
       const what = [bird, species, housing].filter((part) => part !== null).join(' · ');
-      return indented(`${when}: ${what}: ${say}; ${why}`, page);
+      return indented(`${weekdayDate(from, page.day)}: ${what}: ${say}`, page);
     });
   return [page.look.heading('Birds'), ...lines];
 }

@@ -1,13 +1,12 @@
+import type { Day } from '../../../days.ts';
 import type { Housing, Leaving, WeanedPlace } from '../../../rules/ahead/housing.ts';
+import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { estimateText, indented, type Page } from './page.ts';
 
 /** Where the young will have to live once they feed themselves. */
 export function housingLines({ place, leaving, empty }: Housing, page: Page): string[] {
-  const lines = [
-    ...(place === null ? [] : placeLines(place, page)),
-    ...leaving.flatMap((one) => leavingLines(one, page)),
-  ];
+  const lines = [...(place === null ? [] : placeLines(place, page)), ...leavingLines(leaving, page)];
   if (lines.length === 0) return [];
   const free =
     empty.length === 0
@@ -18,7 +17,7 @@ export function housingLines({ place, leaving, empty }: Housing, page: Page): st
     ...lines,
     ...indented(free, page),
     ...indented(
-      'Young stay with who feeds them until they feed themselves; then they should be out before the next hatch.',
+      'Young stay with who feeds them until they feed themselves; then they move out before the next hatch. In an aviary of many pairs they may stay: see who drives whom.',
       page,
       2,
       0,
@@ -45,20 +44,33 @@ function placeLines(place: WeanedPlace, page: Page): string[] {
   return [...indented(`${usual} ${then}: ${short}.`, page)];
 }
 
-function leavingLines(one: Leaving, page: Page): string[] {
-  const { pair, clutch, housing, ready, young, days, nextHatch, nextClutch } = one;
-  const where = `${clutch.startsWith(pair) ? clutch : `${pair} (${clutch})`} · ${housing ?? 'housing not recorded'}`;
-  const who = [
-    ...(ready > 0 ? [`${ready} feed themselves and are still there`] : []),
-    ...(days === null
-      ? []
-      : [`${estimateText(young)} to come of it ${dateSpan(days.from, days.to, page.day)}`]),
-  ].join('; ');
-  const next =
-    nextHatch !== null
-      ? `; next hatch ${dateSpan(nextHatch.from, nextHatch.to, page.day)}`
-      : nextClutch === null
-        ? ''
-        : `; ${nextClutch} is under way`;
-  return indented(`${where}: ${who}${next}`, page);
+/** Clutch by clutch, those first who can go today. */
+function leavingLines(leaving: readonly Leaving[], { width, day, look }: Page): string[] {
+  if (leaving.length === 0) return [];
+  const when = ({ days }: Leaving) => days?.from ?? Number.POSITIVE_INFINITY;
+  const rows = [...leaving]
+    .sort((a, b) => Number(b.ready > 0) - Number(a.ready > 0) || when(a) - when(b))
+    .map((one) => [
+      one.clutch,
+      one.housing ?? '?',
+      one.ready === 0 ? '' : String(one.ready),
+      one.days === null ? '' : estimateText(one.young),
+      one.days === null ? '' : dateSpan(one.days.from, one.days.to, day),
+      nextText(one, day),
+    ]);
+  const next = rows.some((row) => row[5] !== '') ? 'next clutch' : '';
+  const [head = '', ...lines] = columns(
+    [['clutch', 'with their parents', 'now', 'more', '', next], ...rows],
+    {
+      width,
+      indent: 2,
+      cut: 1,
+    },
+  );
+  return [look.muted(head), ...lines];
+}
+
+function nextText({ nextClutch, nextHatch }: Leaving, day: Day): string {
+  if (nextHatch !== null) return `hatches ${dateSpan(nextHatch.from, nextHatch.to, day)}`;
+  return nextClutch === null ? '' : 'under way';
 }

@@ -15,9 +15,10 @@ export function indented(text: string, { width }: Page, indent = 2, hanging = 2)
   return wrap(text, width - indent, { hanging }).map((line) => ' '.repeat(indent) + line);
 }
 
-/** `6.4 (4–9)`, `12 (9–15)`; `–` for nobody. */
+/** `6.4 (4–9)`, `12 (9–15)`, `2` where that is all but sure; `–` for nobody. */
 export function estimateText({ mean, low, high }: Estimate): string {
-  if (high === 0 && mean < 0.05) return '–';
+  if (high === 0) return mean < 0.05 ? '–' : number(mean);
+  if (low === high && number(mean) === String(low)) return String(low);
   return `${number(mean)} (${range({ low, high })})`;
 }
 

@@ -26,61 +26,79 @@ function sizeLines(size: RingSize, page: Page): string[] {
   const { day, look } = page;
   const names = species.map(
     ({ species: name, size: allowed }) =>
-      `${name ?? 'species not recorded'}${allowed === null ? '' : ` ${allowed.low}–${allowed.high}`}`,
+      `${name ?? 'species not recorded'}${allowed === null ? '' : ` ${millimetres(allowed.low)}–${millimetres(allowed.high)}`}`,
   );
   const facts = [
-    `${estimateText(needed)} needed`,
-    ...(chicks > 0 ? [`${chicks} of them in the nests`] : []),
+    `${estimateText(needed)} needed${chicks > 0 ? `, ${chicks} of them by chicks in the nests` : ''}`,
     `${inHand} in hand`,
-    ...(first === null ? [] : [`the first about ${shortDate(first, day)}`]),
+    ...(first === null ? [] : [`the first ${first <= day ? 'now' : `about ${shortDate(first, day)}`}`]),
   ];
-  const style = size.late !== null ? look.watch : size.order > 0 ? look.task : (text: string) => text;
+  const style = size.late !== null ? look.watch : size.orderBy !== null ? look.task : (text: string) => text;
   return [
     ...indented(headOf(size, page), page).map(style),
-    ...indented(`${names.join(', ')}: ${facts.join(', ')}`, page, 4),
+    ...indented(`${names.join(', ')}: ${facts.join('; ')}`, page, 4),
     ...lateLines(size, page),
     ...spareLines(size, page),
   ];
 }
 
+/** `2.0`, `2.3`, `2.67`: a tenth at the least. */
+function millimetres(mm: number): string {
+  const short = mm.toFixed(1);
+  return Number(short) === mm ? short : String(mm);
+}
+
 function headOf({ mm, order, orderBy, late }: RingSize, { day }: Page): string {
-  const size = mm === null ? 'Size not in the profile' : `${mm.toFixed(1)} mm`;
-  if (order === 0) return `${size}: those in hand will do`;
-  if (orderBy === null || late !== null) return `${size}: order ${order} today, which is late`;
-  return `${size}: order ${order} by ${weekdayDate(orderBy, day)} (${relativeDay(orderBy, day)})`;
+  const size = mm === null ? 'size not in the profile' : `${millimetres(mm)} mm`;
+  if (orderBy === null) return `${size}: those in hand will do`;
+  if (late === null)
+    return `${size}: order ${order} by ${weekdayDate(orderBy, day)} (${relativeDay(orderBy, day)})`;
+  return order > 0 ? `${size}: order ${order} today; it is late` : `${size}: too late to order`;
 }
 
 function lateLines({ late }: RingSize, page: Page): string[] {
   if (late === null) return [];
   const { arrives, tooLate } = late;
-  const arrival = `Ordered today they come about ${shortDate(arrives, page.day)}`;
+  const arrival = `ordered today they come about ${shortDate(arrives, page.day)}`;
   const lost =
     tooLate.high === 0
-      ? 'in time if the chicks take their usual time'
-      : `by then ${estimateText(tooLate)} of the chicks will be too big for a closed ring`;
-  return indented(`${arrival}: ${lost}. Another keeper may have some; never force a ring.`, page, 4);
+      ? 'still in time for chicks that take their usual time'
+      : `too big by then for a closed ring: ${estimateText(tooLate)} of them`;
+  return indented(`${arrival}; ${lost}`, page, 4);
 }
 
 function spareLines({ spare }: RingSize, page: Page): string[] {
-  if (spare.length === 0) return [];
-  const each = spare.map(({ mm, rings }) => `${rings} of ${mm.toFixed(1)} mm`);
-  return indented(`The profile would also allow what is spare in hand: ${each.join(', ')}.`, page, 4);
+  return spare.flatMap(({ mm, rings, species }) => {
+    const names = species.map((name) => name ?? 'species not recorded').join(', ');
+    return indented(
+      `${rings} spare of ${millimetres(mm)} mm in hand would fit too, by the profile: ${names}`,
+      page,
+      4,
+    );
+  });
 }
 
 function unusedLines(unused: Rings['unused'], page: Page): string[] {
   const some = unused.filter(({ rings }) => rings > 0);
   if (some.length === 0) return [];
-  const each = some.map(({ mm, rings }) => `${rings} of ${mm.toFixed(1)} mm`);
+  const each = some.map(({ mm, rings }) => `${rings} of ${millimetres(mm)} mm`);
   return indented(`In hand and needed for nobody here: ${each.join(', ')}.`, page);
 }
 
-function closing({ lead, sizes }: Rings, page: Page): string[] {
+function closing({ lead, sooner, sizes }: Rings, page: Page): string[] {
   if (sizes.length === 0) return [];
+  const late = sizes.some((size) => size.late !== null)
+    ? ' Where an order comes late: another keeper may have some, and a ring is never forced.'
+    : '';
   const days = lead.assumed
     ? `\`ring-lead\` is not set in nestlog.yaml: reckoned with ${count(lead.days, 'day')} from ordering to having them`
     : `${count(lead.days, 'day')} from ordering to having them`;
+  const stock =
+    sooner === null
+      ? ''
+      : ` That is longer than from sitting to ringing (${sooner.species}: ${sooner.days} d), so keep some in hand before they lay.`;
   return indented(
-    `Orders cover nine futures in ten; ${days}. The leg decides, not the table: sizes as your ring issuer lists them, and where a closed ring is asked for, local rules say which.`,
+    `Orders cover nine futures in ten; ${days}.${stock} The leg decides, not the table: sizes as your ring issuer lists them, and where a closed ring is asked for, local rules say which.${late}`,
     page,
     2,
     0,
