@@ -6,9 +6,9 @@ export interface Estimate {
   high: number;
 }
 
-/** The mean and the 10–90 % range of draws, of which there is at least one. */
+/** The mean and the 10–90 % range of draws of a whole number, of which there is at least one. */
 export function estimateOf(draws: ArrayLike<number>): Estimate {
-  const sorted = Float64Array.from(draws).sort();
+  const sorted = Int32Array.from(draws).sort();
   const mean = sorted.reduce((sum, one) => sum + one, 0) / sorted.length;
   return { mean, low: quantileOf(sorted, 0.1), high: quantileOf(sorted, 0.9) };
 }

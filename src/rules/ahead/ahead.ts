@@ -54,8 +54,8 @@ export interface Ahead {
   draws: number;
 }
 
-/** So many futures that the mean of twenty young is known to a twentieth of a bird. */
-const DRAWS = 4000;
+/** So many futures that the mean of twenty young (deviation 3) is known to less than a tenth of a bird. */
+const DRAWS = 2000;
 
 const EVENTS = ['of-age', 'quarantine-end'];
 

@@ -77,8 +77,9 @@ function ringsInHand(rings: Room['settings']['rings']): Map<number, number> {
   return sizes;
 }
 
-/** An egg, or a nestling without a ring, whose clutch was not excepted by `skip: ring`. */
-function wantsRing({ is, clutch }: Prospect): boolean {
+/** An egg, or a nestling without a ring, in a nest that may be looked into, and not excepted by `skip: ring`. */
+function wantsRing({ is, clutch, pair }: Prospect): boolean {
+  if (pair?.nestLooks === 'never') return false;
   if (clutch.skipped.some(({ task }) => task === 'ring') || is.stage === 'fledgling') return false;
   return is.stage === 'egg' || is.bird.ring === null;
 }

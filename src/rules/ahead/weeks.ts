@@ -48,10 +48,39 @@ export function weekly(
   weeks: readonly Pick<Week, 'year' | 'week' | 'from' | 'to'>[],
   draws: number,
 ): Week[] {
+  const counts = (of: (typeof kinds)[keyof typeof kinds]) =>
+    countByWeek(
+      courses.map((course) => course[of]),
+      weeks,
+      draws,
+    );
+  const hatching = counts(kinds.hatching);
+  const fledging = counts(kinds.fledging);
+  const independent = counts(kinds.independent);
   return weeks.map((week, i) => ({
     ...week,
-    ...youngIn(courses, { from: i === 0 ? Number.NEGATIVE_INFINITY : week.from, to: week.to }, draws),
+    hatching: estimateOf(hatching[i] as Int32Array),
+    fledging: estimateOf(fledging[i] as Int32Array),
+    independent: estimateOf(independent[i] as Int32Array),
   }));
+}
+
+/** For each week and draw, how many of the days fall into it; what came before the first week counts there. */
+function countByWeek(
+  all: readonly Int32Array[],
+  weeks: readonly Pick<Week, 'from' | 'to'>[],
+  draws: number,
+): Int32Array[] {
+  const counts = weeks.map(() => new Int32Array(draws));
+  const from = weeks[0]?.from ?? 0;
+  const weekOf = weeks.flatMap((week, i) => Array.from({ length: week.to - week.from + 1 }, () => i));
+  for (const days of all) {
+    for (let draw = 0; draw < draws; draw++) {
+      const week = counts[weekOf[Math.max(0, (days[draw] as number) - from)] ?? -1];
+      if (week !== undefined) week[draw] = (week[draw] as number) + 1;
+    }
+  }
+  return counts;
 }
 
 /** How many of these are expected in some days, both ends included. */

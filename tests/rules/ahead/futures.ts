@@ -6,7 +6,7 @@ import { countBy } from '../../../src/rules/ahead/weeks.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
 import { type Estimate, estimateOf } from '../../../src/statistics/estimate.ts';
 
-export const DRAWS = 2000;
+export const DRAWS = 1000;
 
 /** The futures of a room with what is believed of it. */
 export function futures(room: Room, draws = DRAWS): Course[] {

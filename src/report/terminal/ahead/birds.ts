@@ -1,6 +1,7 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import type { Rest } from '../../../rules/ahead/rest.ts';
 import { shortDate, weekdayDate } from '../dates.ts';
+import { count } from '../words.ts';
 import { indented, type Page } from './page.ts';
 
 /** Hens that will have had their clutches for a year. */
@@ -15,7 +16,7 @@ export function restLines(rest: readonly Rest[], page: Page): string[] {
           : `from ${shortDate(from, page.day)} at the earliest, when the first may fledge`;
     const where = housing === null ? '' : ` · ${housing}`;
     return indented(
-      `${pair} (${hen})${where}: rest ${since}; ${clutches} clutches in a year, the limit is ${limit}; free again ${shortDate(free, page.day)}`,
+      `${pair} (${hen})${where}: rest ${since}; ${count(clutches, 'clutch', 'clutches')} in a year, the limit is ${limit}; free again ${shortDate(free, page.day)}`,
       page,
     );
   });
