@@ -29,6 +29,7 @@ export function aheadJson(page: AheadPage): string {
     housing: {
       place: housing.place === null ? null : placeData(housing.place),
       leaving: housing.leaving.map(leavingData),
+      occupied: housing.occupied.map(({ mostOn, ...one }) => ({ ...one, mostOn: formatDay(mostOn) })),
       empty: housing.empty,
     },
     rest: page.rest.map(restData),

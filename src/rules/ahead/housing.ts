@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, isDependent } from '../../room/lives.ts';
-import { type Bird, clutchId, type Pair } from '../../room/model.ts';
+import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import type { Brood } from '../brood.ts';
 import { type Course, NEVER } from './courses.ts';
@@ -39,9 +39,19 @@ export interface Leaving {
   nextClutch: string | null;
 }
 
+/** How many birds that feed themselves live in a housing today, and the most that ever did. */
+export interface Occupancy {
+  housing: string;
+  now: number;
+  most: number;
+  mostOn: Day;
+}
+
 export interface Housing {
   place: WeanedPlace | null;
   leaving: Leaving[];
+  /** Every housing with birds that feed themselves, in natural order. */
+  occupied: Occupancy[];
   /** Housings that the record names and where nobody lives today. */
   empty: string[];
 }
@@ -52,10 +62,13 @@ export function housingAhead(
   courses: readonly Course[],
   { broods, weeks, draws }: { broods: readonly Brood[]; weeks: readonly Week[]; draws: number },
 ): Housing {
+  const occupied = occupancies(room);
+  const lived = new Set(occupied.filter(({ now }) => now > 0).map(({ housing }) => housing));
   return {
-    place: weanedPlace(room, courses, weeks, draws),
+    place: weanedPlace(room, courses, { occupied, weeks, draws }),
     leaving: leavingPairs(room, courses, { broods, until: weeks.at(-1)?.to ?? room.day, draws }),
-    empty: emptyHousings(room),
+    occupied: occupied.filter(({ now }) => now > 0),
+    empty: emptyHousings(room, lived),
   };
 }
 
@@ -74,8 +87,7 @@ function ownStays(bird: Bird, day: Day): { housing: string; from: Day; to: Day }
 function weanedPlace(
   room: Room,
   courses: readonly Course[],
-  weeks: readonly Week[],
-  draws: number,
+  { occupied, weeks, draws }: { occupied: readonly Occupancy[]; weeks: readonly Week[]; draws: number },
 ): WeanedPlace | null {
   const moves = new Map<string, number>();
   for (const bird of room.birds) {
@@ -85,7 +97,8 @@ function weanedPlace(
   const [usual] = [...moves].sort(([, a], [, b]) => b - a);
   if (usual === undefined) return null;
   const [housing, went] = usual;
-  const { now, most, mostOn } = occupancy(room, housing);
+  const there = occupied.find((one) => one.housing === housing);
+  const { now, most, mostOn } = there ?? { now: 0, most: 0, mostOn: room.day };
   const all = courses.map(({ independent }) => independent);
   return {
     housing,
@@ -112,17 +125,57 @@ function firstMove({ stays }: Bird, independent: Day): string | null {
   return stays.find(({ from, housing }) => from >= independent && housing !== before)?.housing ?? null;
 }
 
-/** How many birds that feed themselves live in a housing, and the most that ever did. */
-function occupancy({ birds, day }: Room, housing: string): { now: number; most: number; mostOn: Day } {
-  const stays = birds.flatMap((bird) => ownStays(bird, day)).filter((stay) => stay.housing === housing);
-  const on = (when: Day) => stays.filter(({ from, to }) => from <= when && when < to).length;
-  const now = on(day);
-  let [most, mostOn] = [now, day];
-  for (const { from } of stays) {
-    const there = Number.isFinite(from) ? on(from) : 0;
-    if (there > most) [most, mostOn] = [there, from];
+/** Housing by housing, those that only ever held birds included. */
+function occupancies({ birds, day }: Room): Occupancy[] {
+  const byHousing = new Map<string, { from: Day; to: Day }[]>();
+  for (const { housing, from, to } of birds.flatMap((bird) => ownStays(bird, day))) {
+    byHousing.set(housing, [...(byHousing.get(housing) ?? []), { from, to }]);
   }
-  return { now, most, mostOn };
+  return [...byHousing]
+    .map(([housing, stays]) => {
+      const on = (when: Day) => stays.filter(({ from, to }) => from <= when && when < to).length;
+      const now = on(day);
+      let [most, mostOn] = [now, day];
+      for (const { from } of stays) {
+        const there = Number.isFinite(from) ? on(from) : 0;
+        if (there > most) [most, mostOn] = [there, from];
+      }
+      return { housing, now, most, mostOn };
+    })
+    .sort((a, b) => a.housing.localeCompare(b.housing, 'en', { numeric: true }));
+}
+
+/** Young of one clutch in the care of one pair, their own or another. */
+interface Family {
+  carer: Pair;
+  clutch: Clutch;
+  /** The clutch of the carer with which they live; null for guests of a pair without one. */
+  home: Clutch | null;
+  ready: number;
+  coming: Int32Array[];
+}
+
+function familiesOf(room: Room, courses: readonly Course[]): Family[] {
+  const families = new Map<string, Family>();
+  const of = (carer: Pair, clutch: Clutch, home: Clutch | null): Family => {
+    const key = `${carer.id} ${clutchId(clutch)}`;
+    const family = families.get(key) ?? { carer, clutch, home, ready: 0, coming: [] };
+    families.set(key, family);
+    return family;
+  };
+  for (const pair of room.pairs) {
+    for (const clutch of pair.clutches) {
+      for (const bird of clutch.chicks) {
+        const last = bird.stays.findLast(({ nest }) => nest !== null);
+        if (last?.nest && staysOn(bird, last.nest)) of(last.nest, clutch, last.clutch).ready += 1;
+      }
+    }
+  }
+  for (const { prospect, independent } of courses) {
+    const { pair, clutch, home } = prospect;
+    if (pair !== null) of(pair, clutch, home).coming.push(independent);
+  }
+  return [...families.values()];
 }
 
 function leavingPairs(
@@ -130,31 +183,25 @@ function leavingPairs(
   courses: readonly Course[],
   { broods, until, draws }: { broods: readonly Brood[]; until: Day; draws: number },
 ): Leaving[] {
-  return room.pairs.flatMap((pair) =>
-    pair.clutches.flatMap((clutch): Leaving[] => {
-      const ready = clutch.chicks.filter((bird) => staysOn(bird, pair)).length;
-      const coming = courses
-        .filter(({ prospect }) => prospect.clutch === clutch && prospect.pair !== null)
-        .map(({ independent }) => independent);
-      const young = estimateOf(countBy(coming, { from: Number.NEGATIVE_INFINITY, to: until }, draws));
-      if (ready === 0 && young.high === 0) return [];
-      const next = broods.find(
-        (brood) => brood.pair === pair && brood.clutch !== null && brood.clutch.number > clutch.number,
-      );
-      return [
-        {
-          pair: pair.id,
-          clutch: clutchId(clutch),
-          housing: pair.housing,
-          ready,
-          young,
-          days: young.high === 0 ? null : windowOf(coming, until, room.day, draws),
-          nextHatch: next?.hatch ? { from: next.hatch.from, to: next.hatch.to } : null,
-          nextClutch: next?.clutch ? clutchId(next.clutch) : null,
-        },
-      ];
-    }),
-  );
+  return familiesOf(room, courses).flatMap(({ carer, clutch, home, ready, coming }): Leaving[] => {
+    const young = estimateOf(countBy(coming, { from: Number.NEGATIVE_INFINITY, to: until }, draws));
+    if (ready === 0 && young.high === 0) return [];
+    const next = broods.find(
+      (brood) => brood.pair === carer && brood.clutch !== null && brood.clutch.number > (home?.number ?? 0),
+    );
+    return [
+      {
+        pair: carer.id,
+        clutch: clutchId(clutch),
+        housing: carer.housing,
+        ready,
+        young,
+        days: young.high === 0 ? null : windowOf(coming, until, room.day, draws),
+        nextHatch: next?.hatch ? { from: next.hatch.from, to: next.hatch.to } : null,
+        nextClutch: next?.clutch ? clutchId(next.clutch) : null,
+      },
+    ];
+  });
 }
 
 /** Feeds itself, and lives where its parents still do. */
@@ -190,19 +237,14 @@ function windowOf(days: readonly Int32Array[], until: Day, day: Day, draws: numb
   };
 }
 
-function emptyHousings({ pairs, birds, day }: Room): string[] {
-  const lived = new Set<string>();
-  const named = new Set<string>();
-  for (const bird of birds) {
-    for (const { housing } of bird.stays) if (housing !== null) named.add(housing);
-    const here = bird.fate === null && !bird.placeholder ? housingOf(bird) : null;
-    if (here !== null && (bird.stays.at(-1)?.from ?? day) <= day) lived.add(here);
-  }
-  for (const pair of pairs) {
-    if (pair.housing !== null) named.add(pair.housing);
-    if (pair.housing !== null && pair.here.eggs.size + pair.here.young.size > 0) lived.add(pair.housing);
-  }
+function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>): string[] {
+  const named = new Set([
+    ...pairs.flatMap(({ housing }) => housing ?? []),
+    ...birds.flatMap(({ stays }) => stays.flatMap(({ housing }) => housing ?? [])),
+  ]);
   for (const place of NO_HOUSING) named.delete(place);
+  const nursed = pairs.filter(({ here }) => here.eggs.size + here.young.size > 0);
+  for (const { housing } of nursed) if (housing !== null) named.delete(housing);
   return [...named]
     .filter((housing) => !lived.has(housing))
     .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));

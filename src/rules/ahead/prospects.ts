@@ -15,8 +15,9 @@ export interface Prospect {
   name: string;
   clutch: Clutch;
   profile: Profile | null;
-  /** Who sits on it or feeds it; null in an incubator or by hand. */
+  /** Who sits on it or feeds it, and with which clutch of theirs it lives; null in an incubator or by hand. */
   pair: Pair | null;
+  home: Clutch | null;
   housing: string | null;
   is:
     | {
@@ -107,6 +108,7 @@ function eggProspect(egg: Egg, day: Day): Prospect | null {
     clutch,
     profile: clutch.pair.profile,
     pair,
+    home: place?.kind === 'nest' ? place.clutch : null,
     housing: pair?.housing ?? (pair === null ? (place?.kind ?? null) : null),
     is: {
       stage: 'egg',
@@ -169,6 +171,7 @@ function toCome(clutch: Clutch, day: Day): Prospect[] {
       clutch,
       profile: pair.profile,
       pair,
+      home: clutch,
       housing: pair.housing,
       is: {
         stage: 'egg',
@@ -198,6 +201,7 @@ function youngProspect(bird: Bird, day: Day): Prospect | null {
     clutch,
     profile,
     pair: feederOf(bird),
+    home: bird.stays.at(-1)?.clutch ?? null,
     housing: housingOf(bird),
     is: { stage, bird, start },
   };

@@ -93,6 +93,8 @@ describe('the weeks ahead as JSON', () => {
       'mostOn',
       'weeks',
     ]);
+    expect(Object.keys(example.housing)).toEqual(['place', 'leaving', 'occupied', 'empty']);
+    expect(Object.keys(example.housing.occupied[0])).toEqual(['housing', 'now', 'most', 'mostOn']);
     expect(Object.keys(example.housing.leaving[0])).toEqual([
       'pair',
       'clutch',

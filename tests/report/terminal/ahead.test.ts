@@ -128,6 +128,7 @@ describe('room and birds', () => {
     expect(page).toMatch(/A\/1 +cage A +2\b/);
     expect(page).toMatch(/A\/2 +cage A/);
     expect(page).toContain('next clutch');
+    expect(page).toContain('cage A: 2 (4) · young flight: 2');
     expect(page).toMatch(/hatches \d/);
   });
 

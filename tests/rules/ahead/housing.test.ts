@@ -52,6 +52,17 @@ describe('young that must leave', () => {
   });
 });
 
+it('fostered young must leave the pair that feeds them, not the one that laid them', () => {
+  const own = layingPair('A', 4, [...REARED.slice(0, 1), '{date: 2026-03-16, fostered: {B: [c1, c2]}}']);
+  const { leaving } = housing({ A: own, B: layingPair('B', 4) }, '2026-03-17');
+  expect(leaving.map(({ pair, clutch, housing: where }) => [pair, clutch, where])).toContainEqual([
+    'B',
+    'A/1',
+    'cage B',
+  ]);
+  expect(leaving.find(({ pair }) => pair === 'A')?.young.high).toBeLessThanOrEqual(2);
+});
+
 describe('where weaned young go', () => {
   const moves = '{date: 2026-04-22, moved: {c1: young flight, c2: young flight, c3: young flight}}';
   const files = {
@@ -82,6 +93,16 @@ describe('where weaned young go', () => {
   it('is not known while none was ever moved', () => {
     expect(housing({ A: layingPair('A', 4) }, '2026-03-06').place).toBeNull();
   });
+});
+
+it('each housing is told with the birds that feed themselves there, and the most that ever did', () => {
+  const moved = '{date: 2026-04-22, moved: {c1: young flight, c2: young flight}}';
+  const sold = '{date: 2026-04-25, gone: {sold: c1}}';
+  const { occupied } = housing({ A: layingPair('A', 4, [...REARED, moved, sold]) }, '2026-04-26');
+  expect(occupied.map(({ housing: name, now, most }) => [name, now, most])).toEqual([
+    ['cage A', 2, 4],
+    ['young flight', 1, 2],
+  ]);
 });
 
 it('a housing stands empty where nobody of the record lives today', () => {

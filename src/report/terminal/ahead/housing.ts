@@ -2,10 +2,11 @@ import type { Day } from '../../../days.ts';
 import type { Housing, Leaving, WeanedPlace } from '../../../rules/ahead/housing.ts';
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
+import { flow } from '../width.ts';
 import { estimateText, indented, type Page } from './page.ts';
 
 /** Where the young will have to live once they feed themselves. */
-export function housingLines({ place, leaving, empty }: Housing, page: Page): string[] {
+export function housingLines({ place, leaving, occupied, empty }: Housing, page: Page): string[] {
   const lines = [...(place === null ? [] : placeLines(place, page)), ...leavingLines(leaving, page)];
   if (lines.length === 0) return [];
   const free =
@@ -15,6 +16,7 @@ export function housingLines({ place, leaving, empty }: Housing, page: Page): st
   return [
     page.look.heading('Room for the young that feed themselves'),
     ...lines,
+    ...occupiedLines(occupied, page),
     ...indented(free, page),
     ...indented(
       'Young stay with who feeds them until they feed themselves; then they move out before the next hatch. In an aviary of many pairs they may stay: see who drives whom.',
@@ -22,6 +24,18 @@ export function housingLines({ place, leaving, empty }: Housing, page: Page): st
       2,
       0,
     ).map(page.look.muted),
+  ];
+}
+
+/** `aviary: 12 (19)`: now, and the most that ever lived there where that is more. */
+function occupiedLines(occupied: Housing['occupied'], page: Page): string[] {
+  if (occupied.length === 0) return [];
+  const each = occupied.map(
+    ({ housing, now, most }) => `${housing}: ${now}${most > now ? ` (${most})` : ''}`,
+  );
+  return [
+    ...indented('Birds that feed themselves today, in brackets the most that ever lived there:', page),
+    ...flow(each, page.width - 4).map((line) => `    ${line}`),
   ];
 }
 
@@ -52,21 +66,18 @@ function leavingLines(leaving: readonly Leaving[], { width, day, look }: Page): 
     .sort((a, b) => Number(b.ready > 0) - Number(a.ready > 0) || when(a) - when(b))
     .map((one) => [
       one.clutch,
-      one.housing ?? '?',
+      `${one.housing ?? '?'}${one.clutch.startsWith(`${one.pair}/`) ? '' : ` (${one.pair})`}`,
       one.ready === 0 ? '' : String(one.ready),
       one.days === null ? '' : estimateText(one.young),
       one.days === null ? '' : dateSpan(one.days.from, one.days.to, day),
       nextText(one, day),
     ]);
   const next = rows.some((row) => row[5] !== '') ? 'next clutch' : '';
-  const [head = '', ...lines] = columns(
-    [['clutch', 'with their parents', 'now', 'more', '', next], ...rows],
-    {
-      width,
-      indent: 2,
-      cut: 1,
-    },
-  );
+  const [head = '', ...lines] = columns([['clutch', 'lives in', 'ready', 'to come', 'when', next], ...rows], {
+    width,
+    indent: 2,
+    cut: 1,
+  });
   return [look.muted(head), ...lines];
 }
 
