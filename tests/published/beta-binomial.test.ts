@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Room } from '../../src/room/fold.ts';
 import type { Beliefs } from '../../src/rules/ahead/beliefs.ts';
@@ -6,6 +8,7 @@ import { prospectsOf } from '../../src/rules/ahead/prospects.ts';
 import { countBy } from '../../src/rules/ahead/weeks.ts';
 import { learnedDurations } from '../../src/rules/durations.ts';
 import { type Beta, logBeta } from '../../src/statistics/beta.ts';
+import { designEffect } from '../../src/statistics/design-effect.ts';
 import { estimateOf } from '../../src/statistics/estimate.ts';
 import { room } from '../rooms.ts';
 
@@ -111,5 +114,39 @@ describe('hatchings of four eggs of one clutch', () => {
     expect(squares / variance).toBeCloseTo(1, 1);
     const none = Math.exp(logBeta(a, b + n) - logBeta(a, b));
     expect(Math.abs((shares[0] as number) - none)).toBeLessThan(within(none));
+  });
+});
+
+/**
+ * Great tits in nest boxes, Scotland 2016–2018 (Womack et al., bioRxiv 2022.07.01.498449; data MIT, copyright 2022
+ * Pablo Capilla-Lasheras). Known of the data: hatched 504 of 696, fledged 442 of 504.
+ */
+const folder = process.env.NESTLOG_REFERENCE;
+const title = 'the wild birds that the first guess is put beside';
+describe.skipIf(!folder)(folder ? title : `${title} (skipped: NESTLOG_REFERENCE names no folder)`, () => {
+  const rowsOf = () =>
+    readFileSync(join(folder ?? '', 'nests/greattit_scotland_nests.csv'), 'utf8')
+      .trim()
+      .split('\n')
+      .slice(1)
+      .map((line) => line.replaceAll('"', '').split(',').slice(6, 9).map(Number));
+  const likeness = (clusters: { k: number; n: number }[]) => {
+    const n = clusters.reduce((sum, one) => sum + one.n, 0);
+    const size = clusters.reduce((sum, one) => sum + one.n ** 2, 0) / n;
+    return {
+      k: clusters.reduce((sum, one) => sum + one.k, 0),
+      n,
+      alike: (designEffect(clusters) - 1) / (size - 1),
+    };
+  };
+
+  it('hatched in nests that were alike by 0.36, and fledged by 0.73', () => {
+    const rows = rowsOf();
+    const hatched = likeness(rows.map(([eggs = 0, chicks = 0]) => ({ k: chicks, n: eggs })));
+    const fledged = likeness(rows.map(([, chicks = 0, out = 0]) => ({ k: out, n: chicks })));
+    expect(hatched).toMatchObject({ k: 504, n: 696 });
+    expect(fledged).toMatchObject({ k: 442, n: 504 });
+    expect(hatched.alike).toBeCloseTo(0.36, 2);
+    expect(fledged.alike).toBeCloseTo(0.73, 2);
   });
 });

@@ -25,7 +25,7 @@ describe('the weeks ahead', () => {
       basis: [],
     });
     expect(ahead.rings.sizes).toEqual([]);
-    expect(ahead.housing).toEqual({ place: null, leaving: [], empty: [] });
+    expect(ahead.housing).toEqual({ place: null, leaving: [], occupied: [], empty: [] });
     expect(numbersIn(ahead).every(Number.isFinite)).toBe(true);
   });
 

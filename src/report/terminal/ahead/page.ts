@@ -23,7 +23,7 @@ export function estimateText({ mean, low, high }: Estimate): string {
 }
 
 /** `4–9`, or `4` where all agree. */
-export function range({ low, high }: { low: number; high: number }): string {
+function range({ low, high }: { low: number; high: number }): string {
   return low === high ? String(low) : `${low}–${high}`;
 }
 
