@@ -25,6 +25,11 @@ export const commands: CommandEntry[] = [
   { name: 'stock', summary: 'who is here, and how varied the stock is', load: () => import('./stock.ts') },
   { name: 'match', summary: 'whom to pair with whom', load: () => import('./match.ts') },
   {
+    name: 'ahead',
+    summary: 'weeks ahead: young expected, rings to order, room, rest',
+    load: () => import('./ahead.ts'),
+  },
+  {
     name: 'feed',
     summary: 'live food, egg food and sprouting: who, where, when, how much',
     load: () => import('./feed.ts'),

@@ -9,6 +9,7 @@ export const tableTested = {
   'src/findings/codes': 'tests/findings/codes.test.ts',
   'src/rules/season/measures': 'tests/rules/season/measures.test.ts',
   'src/report/tables': 'tests/report/tables/rows.test.ts',
+  'src/report/terminal/ahead': 'tests/report/terminal/ahead.test.ts',
   'src/report/terminal/season': 'tests/report/terminal/season.test.ts',
   'src/report/terminal/feed': 'tests/report/terminal/feed.test.ts',
   'src/report/terminal/pair': 'tests/report/terminal/pair.test.ts',

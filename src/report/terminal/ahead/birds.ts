@@ -1,0 +1,36 @@
+import type { AgendaItem } from '../../../rules/agenda/item.ts';
+import type { Rest } from '../../../rules/ahead/rest.ts';
+import { shortDate, weekdayDate } from '../dates.ts';
+import { count } from '../words.ts';
+import { indented, type Page } from './page.ts';
+
+/** Hens that will have had their clutches for a year. */
+export function restLines(rest: readonly Rest[], page: Page): string[] {
+  if (rest.length === 0) return [];
+  const lines = rest.flatMap(({ pair, hen, housing, clutches, limit, from, free }) => {
+    const since =
+      from === null
+        ? 'once the young of this clutch fledge'
+        : from <= page.day
+          ? `since ${shortDate(from, page.day)}`
+          : `from ${shortDate(from, page.day)} at the earliest, when the first may fledge`;
+    const where = housing === null ? '' : ` · ${housing}`;
+    return indented(
+      `${pair} (${hen})${where}: rest ${since}; ${count(clutches, 'clutch', 'clutches')} in a year, the limit is ${limit}; free again ${shortDate(free, page.day)}`,
+      page,
+    );
+  });
+  return [page.look.heading('Pairs that will need rest'), ...lines];
+}
+
+/** Birds that come of age and quarantines that end, day by day. */
+export function eventLines(events: readonly AgendaItem[], page: Page): string[] {
+  if (events.length === 0) return [];
+  const lines = [...events]
+    .sort((a, b) => a.from - b.from)
+    .flatMap(({ bird, say, from, species, housing }) => {
+      const what = [bird, species, housing].filter((part) => part !== null).join(' · ');
+      return indented(`${weekdayDate(from, page.day)}: ${what}: ${say}`, page);
+    });
+  return [page.look.heading('Birds'), ...lines];
+}

@@ -1,0 +1,32 @@
+import type { Day } from '../../../days.ts';
+import type { Estimate } from '../../../statistics/estimate.ts';
+import type { Styles } from '../style.ts';
+import { wrap } from '../width.ts';
+
+/** How the page is laid out, and the day that it stands on. */
+export interface Page {
+  day: Day;
+  width: number;
+  look: Styles;
+}
+
+/** A paragraph below a heading. */
+export function indented(text: string, { width }: Page, indent = 2, hanging = 2): string[] {
+  return wrap(text, width - indent, { hanging }).map((line) => ' '.repeat(indent) + line);
+}
+
+/** `6.4 (4–9)`, `12 (9–15)`, `2` where that is all but sure; `–` for nobody. */
+export function estimateText({ mean, low, high }: Estimate): string {
+  if (high === 0) return mean < 0.05 ? '–' : number(mean);
+  if (low === high && number(mean) === String(low)) return String(low);
+  return `${number(mean)} (${range({ low, high })})`;
+}
+
+/** `4–9`, or `4` where all agree. */
+function range({ low, high }: { low: number; high: number }): string {
+  return low === high ? String(low) : `${low}–${high}`;
+}
+
+function number(value: number): string {
+  return value < 10 ? String(Number(value.toFixed(1))) : String(Math.round(value));
+}

@@ -1,0 +1,35 @@
+import type { Ahead } from '../../../rules/ahead/ahead.ts';
+import type { Young } from '../../../rules/ahead/weeks.ts';
+import { columns } from '../columns.ts';
+import { dateSpan } from '../dates.ts';
+import { estimateText, type Page } from './page.ts';
+
+const HEADS = ['hatch', 'leave the nest', 'feed themselves'];
+
+const figures = ({ hatching, fledging, independent }: Young) =>
+  [hatching, fledging, independent].map(estimateText);
+
+/** Week by week, and all weeks together. */
+export function weekLines(
+  { weeks, total, day }: Pick<Ahead, 'weeks' | 'total' | 'day'>,
+  page: Page,
+): string[] {
+  const rows = weeks.map((week) => [`${week.week}`, dateSpan(week.from, week.to, day), ...figures(week)]);
+  return table(
+    'Young expected',
+    [['week', '', ...HEADS], ...rows, ['', 'together', ...figures(total)]],
+    page,
+    1,
+  );
+}
+
+/** The same weeks, species by species. */
+export function speciesLines({ species }: Pick<Ahead, 'species'>, page: Page): string[] {
+  const rows = species.map((one) => [one.species ?? 'species not recorded', ...figures(one)]);
+  return table('By species', [['', ...HEADS], ...rows], page, 0);
+}
+
+function table(title: string, rows: string[][], { width, look }: Page, cut: number): string[] {
+  const [head = '', ...lines] = columns(rows, { width, indent: 2, cut });
+  return [look.heading(title), look.muted(head), ...lines];
+}

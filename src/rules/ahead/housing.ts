@@ -1,0 +1,254 @@
+import type { Day, Span } from '../../days.ts';
+import type { Room } from '../../room/fold.ts';
+import { housingOf, isDependent } from '../../room/lives.ts';
+import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
+import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
+import type { Brood } from '../brood.ts';
+import { type Course, NEVER } from './courses.ts';
+import { countBy, type Week } from './weeks.ts';
+
+/** Where the weaned young of this room usually go, and how it fills. */
+export interface WeanedPlace {
+  housing: string;
+  /** Of the young that were moved once they fed themselves, how many went there. */
+  went: number;
+  moved: number;
+  /** Birds that feed themselves and live there today. */
+  now: number;
+  /** The most that ever did, and when; today's figure where that is the most. */
+  most: number;
+  mostOn: Day;
+  /** At each week's end, if nobody leaves. */
+  weeks: { year: number; week: number; to: Day; birds: Estimate }[];
+}
+
+/** Young of one clutch that will have to live somewhere else. */
+export interface Leaving {
+  pair: string;
+  /** `LW-1/2`. */
+  clutch: string;
+  housing: string | null;
+  /** Those that feed themselves already and are still with their parents. */
+  ready: number;
+  /** Those that are expected to come to it in these weeks. */
+  young: Estimate;
+  /** From the first of them to the last, nine in ten futures; null where only the ready ones are left. */
+  days: Span | null;
+  /** The hatch that they should be gone by (common practice), where a next clutch is under way. */
+  nextHatch: Span | null;
+  nextClutch: string | null;
+}
+
+/** How many birds that feed themselves live in a housing today, and the most that ever did. */
+export interface Occupancy {
+  housing: string;
+  now: number;
+  most: number;
+  mostOn: Day;
+}
+
+export interface Housing {
+  place: WeanedPlace | null;
+  leaving: Leaving[];
+  /** Every housing with birds that feed themselves, in natural order. */
+  occupied: Occupancy[];
+  /** Housings that the record names and where nobody lives today. */
+  empty: string[];
+}
+
+/** Who will have to live where. The journals know no capacity: what a housing held before is all there is to compare. */
+export function housingAhead(
+  room: Room,
+  courses: readonly Course[],
+  { broods, weeks, draws }: { broods: readonly Brood[]; weeks: readonly Week[]; draws: number },
+): Housing {
+  const occupied = occupancies(room);
+  const lived = new Set(occupied.filter(({ now }) => now > 0).map(({ housing }) => housing));
+  return {
+    place: weanedPlace(room, courses, { occupied, weeks, draws }),
+    leaving: leavingPairs(room, courses, { broods, until: weeks.at(-1)?.to ?? room.day, draws }),
+    occupied: occupied.filter(({ now }) => now > 0),
+    empty: emptyHousings(room, lived),
+  };
+}
+
+/** A bird's stays in one housing while it feeds itself; the last is open. */
+function ownStays(bird: Bird, day: Day): { housing: string; from: Day; to: Day }[] {
+  if (bird.placeholder || isDependent(bird)) return [];
+  const end = bird.fate?.day ?? day + 1;
+  const since = bird.ref === null ? Number.NEGATIVE_INFINITY : (bird.independent?.day ?? end);
+  return bird.stays.flatMap(({ from, housing }, i) => {
+    const to = Math.min(end, bird.stays[i + 1]?.from ?? end);
+    const begun = Math.max(from, since);
+    return housing === null || begun >= to ? [] : [{ housing, from: begun, to }];
+  });
+}
+
+function weanedPlace(
+  room: Room,
+  courses: readonly Course[],
+  { occupied, weeks, draws }: { occupied: readonly Occupancy[]; weeks: readonly Week[]; draws: number },
+): WeanedPlace | null {
+  const moves = new Map<string, number>();
+  for (const bird of room.birds) {
+    const housing = bird.independent === null ? null : firstMove(bird, bird.independent.day);
+    if (housing !== null) moves.set(housing, (moves.get(housing) ?? 0) + 1);
+  }
+  const [usual] = [...moves].sort(([, a], [, b]) => b - a);
+  if (usual === undefined) return null;
+  const [housing, went] = usual;
+  const there = occupied.find((one) => one.housing === housing);
+  const { now, most, mostOn } = there ?? { now: 0, most: 0, mostOn: room.day };
+  const all = courses.map(({ independent }) => independent);
+  return {
+    housing,
+    went,
+    moved: [...moves.values()].reduce((sum, one) => sum + one, 0),
+    now,
+    most,
+    mostOn,
+    weeks: weeks.map(({ year, week, to }) => {
+      const come = estimateOf(countBy(all, { from: Number.NEGATIVE_INFINITY, to }, draws));
+      return {
+        year,
+        week,
+        to,
+        birds: { mean: now + come.mean, low: now + come.low, high: now + come.high },
+      };
+    }),
+  };
+}
+
+/** The first other housing that a young bird was brought to once it fed itself. */
+function firstMove({ stays }: Bird, independent: Day): string | null {
+  const before = stays.findLast(({ from }) => from <= independent)?.housing ?? null;
+  return stays.find(({ from, housing }) => from >= independent && housing !== before)?.housing ?? null;
+}
+
+/** Housing by housing, those that only ever held birds included. */
+function occupancies({ birds, day }: Room): Occupancy[] {
+  const byHousing = new Map<string, { from: Day; to: Day }[]>();
+  for (const { housing, from, to } of birds.flatMap((bird) => ownStays(bird, day))) {
+    byHousing.set(housing, [...(byHousing.get(housing) ?? []), { from, to }]);
+  }
+  return [...byHousing]
+    .map(([housing, stays]) => {
+      const on = (when: Day) => stays.filter(({ from, to }) => from <= when && when < to).length;
+      const now = on(day);
+      let [most, mostOn] = [now, day];
+      for (const { from } of stays) {
+        const there = Number.isFinite(from) ? on(from) : 0;
+        if (there > most) [most, mostOn] = [there, from];
+      }
+      return { housing, now, most, mostOn };
+    })
+    .sort((a, b) => a.housing.localeCompare(b.housing, 'en', { numeric: true }));
+}
+
+/** Young of one clutch in the care of one pair, their own or another. */
+interface Family {
+  carer: Pair;
+  clutch: Clutch;
+  /** The clutch of the carer with which they live; null for guests of a pair without one. */
+  home: Clutch | null;
+  ready: number;
+  coming: Int32Array[];
+}
+
+function familiesOf(room: Room, courses: readonly Course[]): Family[] {
+  const families = new Map<string, Family>();
+  const of = (carer: Pair, clutch: Clutch, home: Clutch | null): Family => {
+    const key = `${carer.id} ${clutchId(clutch)}`;
+    const family = families.get(key) ?? { carer, clutch, home, ready: 0, coming: [] };
+    families.set(key, family);
+    return family;
+  };
+  for (const pair of room.pairs) {
+    for (const clutch of pair.clutches) {
+      for (const bird of clutch.chicks) {
+        const last = bird.stays.findLast(({ nest }) => nest !== null);
+        if (last?.nest && staysOn(bird, last.nest)) of(last.nest, clutch, last.clutch).ready += 1;
+      }
+    }
+  }
+  for (const { prospect, independent } of courses) {
+    const { pair, clutch, home } = prospect;
+    if (pair !== null) of(pair, clutch, home).coming.push(independent);
+  }
+  return [...families.values()];
+}
+
+function leavingPairs(
+  room: Room,
+  courses: readonly Course[],
+  { broods, until, draws }: { broods: readonly Brood[]; until: Day; draws: number },
+): Leaving[] {
+  return familiesOf(room, courses).flatMap(({ carer, clutch, home, ready, coming }): Leaving[] => {
+    const young = estimateOf(countBy(coming, { from: Number.NEGATIVE_INFINITY, to: until }, draws));
+    if (ready === 0 && young.high === 0) return [];
+    const next = broods.find(
+      (brood) => brood.pair === carer && brood.clutch !== null && brood.clutch.number > (home?.number ?? 0),
+    );
+    return [
+      {
+        pair: carer.id,
+        clutch: clutchId(clutch),
+        housing: carer.housing,
+        ready,
+        young,
+        days: young.high === 0 ? null : windowOf(coming, until, room.day, draws),
+        nextHatch: next?.hatch ? { from: next.hatch.from, to: next.hatch.to } : null,
+        nextClutch: next?.clutch ? clutchId(next.clutch) : null,
+      },
+    ];
+  });
+}
+
+/** Feeds itself, and lives where its parents still do. */
+function staysOn(bird: Bird, pair: Pair): boolean {
+  if (bird.fate !== null || bird.independent === null || bird.placeholder) return false;
+  return pair.housing !== null && housingOf(bird) === pair.housing;
+}
+
+/** From the day that one future in ten has the first of them by, to that by which nine have the last. */
+function windowOf(days: readonly Int32Array[], until: Day, day: Day, draws: number): Span {
+  const firsts = new Int32Array(draws).fill(NEVER);
+  const lasts: number[] = [];
+  for (let draw = 0; draw < draws; draw++) {
+    let last = Number.NEGATIVE_INFINITY;
+    for (const all of days) {
+      const on = all[draw] as number;
+      if (on > until) continue;
+      firsts[draw] = Math.min(firsts[draw] as number, on);
+      last = Math.max(last, on);
+    }
+    if (last > Number.NEGATIVE_INFINITY) lasts.push(last);
+  }
+  const from = Math.min(until, Math.max(day, quantileOf(firsts.sort(), 0.1)));
+  return {
+    from,
+    to: Math.max(
+      from,
+      quantileOf(
+        lasts.sort((a, b) => a - b),
+        0.9,
+      ),
+    ),
+  };
+}
+
+function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>): string[] {
+  const named = new Set([
+    ...pairs.flatMap(({ housing }) => housing ?? []),
+    ...birds.flatMap(({ stays }) => stays.flatMap(({ housing }) => housing ?? [])),
+  ]);
+  for (const place of NO_HOUSING) named.delete(place);
+  const nursed = pairs.filter(({ here }) => here.eggs.size + here.young.size > 0);
+  for (const { housing } of nursed) if (housing !== null) named.delete(housing);
+  return [...named]
+    .filter((housing) => !lived.has(housing))
+    .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+}
+
+/** Where eggs and young are kept, but no bird is housed. */
+const NO_HOUSING = ['incubator', 'hand', 'store'];

@@ -1,0 +1,148 @@
+import { type Day, isoWeek, weekday } from '../../days.ts';
+import { type Estimate, estimateOf } from '../../statistics/estimate.ts';
+import type { Course } from './courses.ts';
+
+/** Young expected in some days: eggs that hatch, young that leave the nest, young that come to feed themselves. */
+export interface Young {
+  hatching: Estimate;
+  fledging: Estimate;
+  independent: Estimate;
+}
+
+/** One week of the calendar, of the first what is left of it. */
+export interface Week extends Young {
+  /** ISO 8601. */
+  year: number;
+  week: number;
+  from: Day;
+  to: Day;
+}
+
+/** The young of one species until the last of the weeks. */
+export interface SpeciesYoung extends Young {
+  species: string | null;
+  eggs: number;
+  chicks: number;
+  clutches: number;
+  weeks: Week[];
+}
+
+/**
+ * The weeks from a day on, Monday to Sunday, until so many times seven days are covered. What the first should have
+ * brought earlier counts in it: nobody looked, or nobody wrote.
+ */
+export function weeksFrom(day: Day, number: number): Pick<Week, 'year' | 'week' | 'from' | 'to'>[] {
+  const end = day + 7 * number - 1;
+  const weeks = [];
+  for (let from = day; from <= end; from += 8 - weekday(from)) {
+    weeks.push({ ...isoWeek(from), from, to: from + 7 - weekday(from) });
+  }
+  return weeks;
+}
+
+const kinds = { hatching: 'hatched', fledging: 'fledged', independent: 'independent' } as const;
+
+/** How many of these are expected in each week. */
+export function weekly(
+  courses: readonly Course[],
+  weeks: readonly Pick<Week, 'year' | 'week' | 'from' | 'to'>[],
+  draws: number,
+): Week[] {
+  const counts = (of: (typeof kinds)[keyof typeof kinds]) =>
+    countByWeek(
+      courses.map((course) => course[of]),
+      weeks,
+      draws,
+    );
+  const hatching = counts(kinds.hatching);
+  const fledging = counts(kinds.fledging);
+  const independent = counts(kinds.independent);
+  return weeks.map((week, i) => ({
+    ...week,
+    hatching: estimateOf(hatching[i] as Int32Array),
+    fledging: estimateOf(fledging[i] as Int32Array),
+    independent: estimateOf(independent[i] as Int32Array),
+  }));
+}
+
+/** For each week and draw, how many of the days fall into it; what came before the first week counts there. */
+function countByWeek(
+  all: readonly Int32Array[],
+  weeks: readonly Pick<Week, 'from' | 'to'>[],
+  draws: number,
+): Int32Array[] {
+  const counts = weeks.map(() => new Int32Array(draws));
+  const from = weeks[0]?.from ?? 0;
+  const weekOf = weeks.flatMap((week, i) => Array.from({ length: week.to - week.from + 1 }, () => i));
+  for (const days of all) {
+    for (let draw = 0; draw < draws; draw++) {
+      const week = counts[weekOf[Math.max(0, (days[draw] as number) - from)] ?? -1];
+      if (week !== undefined) week[draw] = (week[draw] as number) + 1;
+    }
+  }
+  return counts;
+}
+
+/** How many of these are expected in some days, both ends included. */
+export function youngIn(
+  courses: readonly Course[],
+  days: { from: number; to: number },
+  draws: number,
+): Young {
+  const count = (of: (typeof kinds)[keyof typeof kinds]) =>
+    estimateOf(
+      countBy(
+        courses.map((course) => course[of]),
+        days,
+        draws,
+      ),
+    );
+  return {
+    hatching: count(kinds.hatching),
+    fledging: count(kinds.fledging),
+    independent: count(kinds.independent),
+  };
+}
+
+/** For each draw, how many of the days fall between two days, both included. */
+export function countBy(
+  all: readonly Int32Array[],
+  { from, to }: { from: number; to: number },
+  draws: number,
+): Int32Array {
+  const counts = new Int32Array(draws);
+  for (const days of all) {
+    for (let draw = 0; draw < draws; draw++) {
+      const day = days[draw] as number;
+      if (day >= from && day <= to) counts[draw] = (counts[draw] as number) + 1;
+    }
+  }
+  return counts;
+}
+
+/** Species by species, the most young first. */
+export function youngBySpecies(
+  courses: readonly Course[],
+  weeks: readonly Pick<Week, 'year' | 'week' | 'from' | 'to'>[],
+  draws: number,
+): SpeciesYoung[] {
+  const groups = new Map<string | null, Course[]>();
+  for (const course of courses) {
+    const { species } = course.prospect.clutch.pair;
+    groups.set(species, [...(groups.get(species) ?? []), course]);
+  }
+  const until = weeks.at(-1)?.to ?? Number.NEGATIVE_INFINITY;
+  const of = ([species, group]: [string | null, Course[]]): SpeciesYoung => ({
+    species,
+    eggs: group.filter(({ prospect: { is } }) => is.stage === 'egg' && is.toCome === null).length,
+    chicks: group.filter(({ prospect: { is } }) => is.stage !== 'egg').length,
+    clutches: new Set(group.map(({ prospect }) => prospect.clutch)).size,
+    ...youngIn(group, { from: Number.NEGATIVE_INFINITY, to: until }, draws),
+    weeks: weekly(group, weeks, draws),
+  });
+  return [...groups]
+    .map(of)
+    .sort(
+      (a, b) => b.independent.mean - a.independent.mean || (a.species ?? '').localeCompare(b.species ?? ''),
+    );
+}

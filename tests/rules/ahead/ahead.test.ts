@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { formatDay } from '../../../src/days.ts';
+import { aheadOf } from '../../../src/rules/ahead/ahead.ts';
+import { exampleRoom } from '../../example/room.ts';
+import { room } from '../../rooms.ts';
+import { layingPair } from './futures.ts';
+
+/** Every number in plain data. */
+function numbersIn(data: unknown): number[] {
+  if (typeof data === 'number') return [data];
+  if (typeof data !== 'object' || data === null) return [];
+  return Object.values(data).flatMap(numbersIn);
+}
+
+describe('the weeks ahead', () => {
+  it('of an empty room hold nothing, and no figure that is none', () => {
+    const ahead = aheadOf(room({}, '2026-05-17'), { weeks: 8 });
+    expect(ahead).toMatchObject({
+      eggs: 0,
+      chicks: 0,
+      clutches: 0,
+      species: [],
+      rest: [],
+      events: [],
+      basis: [],
+    });
+    expect(ahead.rings.sizes).toEqual([]);
+    expect(ahead.housing).toEqual({ place: null, leaving: [], occupied: [], empty: [] });
+    expect(numbersIn(ahead).every(Number.isFinite)).toBe(true);
+  });
+
+  it('of a species without a profile or a rate are figures all the same', () => {
+    const files = { A: layingPair('A', 4).replace('zebra finch', 'lesser moonfinch') };
+    const ahead = aheadOf(room(files, '2026-03-10'), { weeks: 12, draws: 500 });
+    expect(numbersIn(ahead).every(Number.isFinite)).toBe(true);
+    expect(ahead.total.hatching.mean).toBeGreaterThan(1);
+    expect(ahead.basis[0]?.fertility.own).toEqual({ k: 0, n: 0, clutches: 0 });
+  });
+
+  it('are wider the less the room knows of the species', () => {
+    const known = aheadOf(exampleRoom(), { weeks: 8, draws: 500 }).basis;
+    const of = (name: string) => {
+      const share = known.find(({ species }) => species === name)?.fertility ?? { low: 0, high: 0 };
+      return share.high - share.low;
+    };
+    expect(of('star finch')).toBeLessThan(of('melba finch'));
+  });
+
+  // Clutches of one species share what is believed of it; two sets of futures differ only by chance.
+  it('do not wobble: half the futures tell nearly the same', () => {
+    const [all, half] = [2000, 1000].map((draws) => aheadOf(exampleRoom(), { weeks: 8, draws }));
+    for (const of of ['hatching', 'fledging', 'independent'] as const) {
+      expect(Math.abs((all?.total[of].mean ?? 0) - (half?.total[of].mean ?? 1))).toBeLessThan(0.2);
+      expect(Math.abs((all?.total[of].high ?? 0) - (half?.total[of].high ?? 9))).toBeLessThanOrEqual(1);
+    }
+    expect(half?.rings.sizes.map(({ mm, orderBy }) => [mm, orderBy])).toEqual(
+      all?.rings.sizes.map(({ mm, orderBy }) => [mm, orderBy]),
+    );
+  });
+});
+
+it('in the example room it says how many rings of which size to order, and by when', () => {
+  const { rings } = aheadOf(exampleRoom(), { weeks: 8 });
+  const orders = rings.sizes.filter(({ orderBy }) => orderBy !== null);
+  expect(orders.map(({ mm, order, orderBy }) => [mm, order, formatDay(orderBy ?? 0)])).toEqual([
+    [2.2, 3, '2026-05-19'],
+    [2.6, 12, '2026-05-18'],
+  ]);
+  expect(rings.lead).toEqual({ days: 10, assumed: false });
+});

@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { beliefsOf } from '../../../src/rules/ahead/beliefs.ts';
+import { coursesOf, NEVER } from '../../../src/rules/ahead/courses.ts';
+import { prospectsOf } from '../../../src/rules/ahead/prospects.ts';
+import { learnedDurations } from '../../../src/rules/durations.ts';
+import { bookDuration } from '../../../src/rules/forecast/duration.ts';
+import { betaMean } from '../../../src/statistics/beta.ts';
+import { probabilityBy } from '../../../src/statistics/delay.ts';
+import { normalQuantile } from '../../../src/statistics/normal.ts';
+import { day, type Files, room } from '../../rooms.ts';
+import { ever, futures, layingPair } from './futures.ts';
+
+const at = (files: Files, on: string, draws?: number) => futures(room(files, on), draws);
+
+describe('the futures of a clutch', () => {
+  it('are the same for the same record, to the last draw', () => {
+    const files = { A: layingPair('A', 5) };
+    expect(at(files, '2026-03-10')).toEqual(at(files, '2026-03-10'));
+  });
+
+  it('are not touched by what other pairs of other species have', () => {
+    const other = layingPair('B', 4).replace('zebra finch', 'star finch');
+    const [alone, beside] = [
+      at({ A: layingPair('A', 5) }, '2026-03-10'),
+      at({ A: layingPair('A', 5), B: other }, '2026-03-10'),
+    ];
+    expect(beside.slice(0, alone.length).map(({ hatched }) => hatched)).toEqual(
+      alone.map(({ hatched }) => hatched),
+    );
+  });
+
+  it('hold hatching before fledging before feeding itself, in every draw', () => {
+    for (const { hatched, fledged, independent, ringable } of at({ A: layingPair('A', 5) }, '2026-03-10')) {
+      fledged.forEach((out, draw) => {
+        if (out !== NEVER) expect(out).toBeGreaterThan(hatched[draw] as number);
+        if (out !== NEVER) expect(ringable[draw]).toBe(hatched[draw]);
+        if (independent[draw] !== NEVER) expect(independent[draw]).toBeGreaterThan(out);
+      });
+    }
+  });
+
+  it('expect of unjudged eggs what the rates make of them', () => {
+    const stood = room({ A: layingPair('A', 5) }, '2026-03-06');
+    const { fertility, hatchOfFertile } = beliefsOf(stood)('zebra finch');
+    const { mean } = ever(futures(stood, 20_000), 'hatched', 20_000);
+    expect(mean / (5 * betaMean(fertility.share) * betaMean(hatchOfFertile.share))).toBeCloseTo(1, 1);
+  });
+
+  it('expect more of eggs that the lamp showed fertile', () => {
+    const judged = layingPair('A', 5, ['{date: 2026-03-12, candled: {fertile: all}}']);
+    expect(ever(at({ A: judged }, '2026-03-13'), 'hatched').mean).toBeGreaterThan(
+      ever(at({ A: layingPair('A', 5) }, '2026-03-13'), 'hatched').mean + 0.5,
+    );
+  });
+
+  it('widen with the luck that clutch mates share: five of one clutch vary more than five of five', () => {
+    const one = ever(
+      at({ A: layingPair('A', 5, ['{date: 2026-03-12, candled: {fertile: all}}']) }, '2026-03-13'),
+      'hatched',
+    );
+    const many = Object.fromEntries(
+      ['A', 'B', 'C', 'D', 'E'].map((id) => [
+        id,
+        layingPair(id, 1, ['{date: 2026-03-12, candled: {fertile: all}}']),
+      ]),
+    );
+    const five = ever(at(many, '2026-03-13'), 'hatched');
+    expect(one.mean).toBeCloseTo(five.mean, 0);
+    expect(one.high - one.low).toBeGreaterThanOrEqual(five.high - five.low);
+  });
+});
+
+describe('an egg that a look still found in its shell', () => {
+  // With p the chance to hatch and F the share of such eggs out by the look: p(1 − F) / (1 − pF), by Bayes’ rule.
+  it('hatches as often as Bayes’ rule leaves it', () => {
+    const looked = layingPair('A', 1, ['{date: 2026-03-15, checked: {eggs: 1}}']);
+    const stood = room({ A: looked }, '2026-03-15');
+    const range = stood.pairs[0]?.profile?.incubation?.value ?? { low: 0, high: 0 };
+    const duration = bookDuration(range);
+    const begun = { from: day('2026-03-01'), to: day('2026-03-01') };
+    const outBy = (mean: number) =>
+      probabilityBy({ mean, variance: duration.spreadVariance }, begun, day('2026-03-15'));
+    const sure = (p: number) => ({ share: { a: p * 1e9, b: (1 - p) * 1e9 }, likeness: 1e-9, own });
+    const own = { k: 0, n: 0, clutches: 0 };
+    const all = sure(0.7);
+    const draws = 20_000;
+    const courses = coursesOf(prospectsOf(stood).prospects.slice(0, 1), {
+      day: stood.day,
+      draws,
+      beliefs: () => ({ fertility: all, hatchOfFertile: all, fledge: all, independence: all }),
+      durations: learnedDurations(stood),
+    });
+    // Over what is not known of this room's mean, which belongs to all its clutches and is not judged by one egg.
+    const p = 0.7 * 0.7;
+    const middles = Array.from({ length: 1000 }, (_, i) => normalQuantile((i + 0.5) / 1000));
+    const expected =
+      middles
+        .map((z) => outBy(duration.mean + z * Math.sqrt(duration.meanVariance)))
+        .reduce((sum, out) => sum + (p * (1 - out)) / (1 - p * out), 0) / 1000;
+    expect(expected).toBeLessThan(p - 0.1);
+    expect(Math.abs(ever(courses, 'hatched', draws).mean - expected)).toBeLessThan(
+      4 * Math.sqrt((expected * (1 - expected)) / draws),
+    );
+  });
+
+  it('is never said to have hatched before that look', () => {
+    const looked = layingPair('A', 4, ['{date: 2026-03-19, checked: {eggs: 4}}']);
+    for (const { hatched } of at({ A: looked }, '2026-03-19')) {
+      expect(Math.min(...hatched)).toBeGreaterThan(day('2026-03-19'));
+    }
+  });
+});
+
+describe('a young bird', () => {
+  const hatched = ['{date: 2026-03-17, hatched: 4}'];
+  it('has the surer prospects the more of the nest is behind it', () => {
+    const files = { A: layingPair('A', 4, hatched) };
+    const [young, old] = ['2026-03-18', '2026-04-01'].map((on) => ever(at(files, on), 'fledged').mean);
+    expect(old).toBeGreaterThan((young ?? 0) + 0.2);
+    expect(old).toBeLessThanOrEqual(4);
+  });
+
+  it('that left the nest has only the weeks to independence before it', () => {
+    const out = { A: layingPair('A', 4, [...hatched, '{date: 2026-04-06, fledged: 4}']) };
+    const courses = at(out, '2026-04-07');
+    expect(ever(courses, 'fledged').mean).toBe(0);
+    expect(ever(courses, 'independent').mean).toBeGreaterThan(3);
+  });
+
+  it('of a clutch that lost its mates has the worse luck', () => {
+    const lost = layingPair('A', 4, [...hatched, '{date: 2026-03-19, died: {unknown: [c1, c2, c3]}}']);
+    const [share] = [at({ A: lost }, '2026-03-20')].map((courses) => ever(courses, 'fledged').mean);
+    const whole = ever(at({ A: layingPair('A', 4, hatched) }, '2026-03-20'), 'fledged').mean / 4;
+    expect(share).toBeLessThan(whole - 0.1);
+  });
+});

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { formatDay } from '../../../src/days.ts';
+import { restAhead } from '../../../src/rules/ahead/rest.ts';
+import { broodsOf } from '../../../src/rules/brood.ts';
+import { learnedDurations } from '../../../src/rules/durations.ts';
+import { day, room } from '../../rooms.ts';
+
+function rest(log: readonly string[], on: string, { until = '2026-12-31', limit = 2 } = {}) {
+  const lines = ['{date: 2026-01-01, paired}', ...log].map((line) => `  - ${line}`).join('\n');
+  const stood = room(
+    {
+      'nestlog.yaml': `limits: {clutches-per-year: ${limit}}`,
+      'birds.yaml':
+        'birds:\n  - {id: ZF-1, species: zebra finch, sex: hen}\n  - {id: ZF-2, species: zebra finch, sex: cock}\n',
+      A: `\npair: A\nspecies: zebra finch\ncock: ZF-2\nhen: ZF-1\nhousing: cage 1\nlog:\n${lines}\n`,
+    },
+    on,
+  );
+  return restAhead(stood, broodsOf(stood, learnedDurations(stood)), day(until)).map(
+    ({ from, free, ...one }) => ({
+      ...one,
+      from: from === null ? null : formatDay(from),
+      free: formatDay(free),
+    }),
+  );
+}
+
+const FIRST = ['{date: 2026-02-01, clutch: 1, laid: 1}', '{date: 2026-02-25, lost: {clear: all}}'];
+const SECOND = ['{date: 2026-03-01, clutch: 2, laid: 1}', '{date: 2026-03-04, laid: 3, sitting}'];
+
+describe('a hen will need rest', () => {
+  it('from the first fledging of the last clutch that a year allows her, foretold from its eggs', () => {
+    const [one, ...others] = rest([...FIRST, ...SECOND], '2026-03-10');
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({
+      pair: 'A',
+      hen: 'ZF-1',
+      housing: 'cage 1',
+      clutches: 2,
+      limit: 2,
+      free: '2027-02-01',
+    });
+    // Sitting from 4 March, 11 days at the least, and at the least 17 in the nest (shipped profile).
+    expect(one?.from && one.from > '2026-03-28' && one.from < '2026-04-10').toBe(true);
+  });
+
+  it('from the day on which the first did leave the nest', () => {
+    const [one] = rest(
+      [...FIRST, ...SECOND, '{date: 2026-03-17, hatched: 2}', '{date: 2026-04-05, fledged: 1}'],
+      '2026-04-06',
+    );
+    expect(one?.from).toBe('2026-04-05');
+  });
+
+  it('not while a year allows her more, nor where it lies beyond the weeks asked for', () => {
+    expect(rest([...FIRST, ...SECOND], '2026-03-10', { limit: 3 })).toEqual([]);
+    expect(rest([...FIRST, ...SECOND], '2026-03-10', { until: '2026-03-20' })).toEqual([]);
+  });
+
+  it('not once the pair is parted', () => {
+    expect(rest([...FIRST, ...SECOND, '{date: 2026-03-09, parted}'], '2026-03-10')).toEqual([]);
+  });
+});
