@@ -51,7 +51,7 @@ export function findingsSummary(findings: readonly Finding[], width: number, sty
   const shown = errors
     .slice(0, SUMMARY_LINES)
     .map((finding) => truncate(`${INDENT}${placeOf(finding)} ${what(finding)}`, width));
-  const head = `${count(errors.length, 'error')} in the journals, so this morning may be missing something:`;
+  const head = `${count(errors.length, 'error')} in the journals, so something may be missing here:`;
   const rest = errors.length > SUMMARY_LINES ? `all ${errors.length}` : 'the lines and how to mend them';
   const more = wrap(`nestlog check shows ${rest}`, width - INDENT.length).map((line) => INDENT + line);
   return [...wrap(head, width).map(styles.error), ...shown, ...more];

@@ -86,7 +86,7 @@ describe('above the morning', () => {
 
   test('up to three errors take a line each', () => {
     expect(findingsSummary([finding(4), hint(2), finding(3)], 80, plain)).toEqual([
-      '2 errors in the journals, so this morning may be missing something:',
+      '2 errors in the journals, so something may be missing here:',
       `  pairs/lw-1.yaml:3:29: ${words}`,
       `  pairs/lw-1.yaml:4:29: ${words}`,
       '  nestlog check shows the lines and how to mend them',
