@@ -46,18 +46,23 @@ export function pairStory(room: Room, pair: Pair): PairStory {
   const { day, settings } = room;
   const start = settings.seasonStart;
   const all = room.pairs.flatMap(({ clutches }) => clutches);
-  const own = ownDurations(room);
   const blocks = blocksOf({ clutches: all, day, grouping: groupings.pair, start });
   const others = all.filter((clutch) => clutch.pair !== pair);
   return {
     pair,
     day,
-    clutches: pair.clutches.map((clutch) => clutchStory(clutch, { day, own, start })),
+    clutches: clutchStories(room, pair.clutches),
     own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
     others: blocksOf({ clutches: others, day, grouping: whole, start })[0] ?? emptyBlock(day),
     reared: rearedByPair(all, day).get(pair.id) ?? nothingReared(),
     measures: measureWords,
   };
+}
+
+/** Tells the stories of some of the room's clutches, in their order. */
+export function clutchStories(room: Room, clutches: readonly Clutch[]): ClutchStory[] {
+  const known = { day: room.day, own: ownDurations(room), start: room.settings.seasonStart };
+  return clutches.map((clutch) => clutchStory(clutch, known));
 }
 
 interface Known {

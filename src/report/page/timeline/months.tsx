@@ -1,0 +1,70 @@
+import { civilDate, type Day, dayOf, type Span } from '../../../days.ts';
+
+/** Where days lie on a timeline. */
+export interface Place extends Span {
+  /** Percent of the drawing's width at which a day begins. */
+  at: (day: Day) => number;
+  /** The day stood on. */
+  day: Day;
+}
+
+/** Of the drawing's width. */
+export const percent = (share: number) => `${share.toFixed(2)}%`;
+
+/** Names of the months, and the lines that every lane draws again. */
+export function Months({ at, from, to, day, id }: Place & { id: string }) {
+  const starts = monthStarts({ from, to });
+  return (
+    <svg class="lane" height="16" aria-hidden="true">
+      <defs>
+        <g id={`months-${id}`}>
+          {starts.map(({ day: start }) => (
+            <line class="rule" x1={percent(at(start))} x2={percent(at(start))} y1="0" y2="100%" />
+          ))}
+          {day < from || day > to ? null : (
+            <line class="today" x1={percent(at(day))} x2={percent(at(day))} y1="0" y2="100%" />
+          )}
+        </g>
+      </defs>
+      {starts.map(({ day: start, name }, i) => (
+        <text class={i % 2 === 1 ? 'month odd' : 'month'} x={percent(at(start))} dx="2" y="12">
+          {name}
+        </text>
+      ))}
+    </svg>
+  );
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+/** More names than this would run into each other on paper. */
+const MOST_NAMES = 15;
+const STEPS = [1, 2, 3, 6, 12];
+
+/** The months that begin in a stretch of days, or every second, third … of them, with their names. */
+function monthStarts({ from, to }: Span): { day: Day; name: string }[] {
+  const [first, last] = [monthOf(from), monthOf(to)];
+  const many = last - first + 1;
+  const step = STEPS.find((each) => many / each <= MOST_NAMES) ?? Math.ceil(many / MOST_NAMES / 12) * 12;
+  const months = Array.from({ length: many }, (_, i) => first + i);
+  return months
+    .filter((month) => month % step === 0 && startOf(month) >= from)
+    .map((month, i) => {
+      const year = i === 0 || month % 12 < step ? ` ${Math.floor(month / 12)}` : '';
+      return { day: startOf(month), name: `${MONTHS[month % 12]}${year}` };
+    });
+}
+
+/** Whole months around a stretch of days. */
+export function wholeMonths({ from, to }: Span): Span {
+  return { from: startOf(monthOf(from)), to: startOf(monthOf(to) + 1) - 1 };
+}
+
+/** Months counted through the years. */
+function monthOf(day: Day): number {
+  const { year, month } = civilDate(day);
+  return year * 12 + month - 1;
+}
+
+function startOf(month: number): Day {
+  return dayOf(Math.floor(month / 12), (month % 12) + 1, 1);
+}
