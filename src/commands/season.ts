@@ -4,6 +4,7 @@ import { seasonText } from '../report/terminal/season.ts';
 import { type GroupingName, groupings } from '../rules/season/groupings.ts';
 import { seasonBook } from '../rules/season/season.ts';
 import { parseSeasons, type Seasons } from '../rules/season/seasons.ts';
+import { clutchStories } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -34,7 +35,8 @@ export function run(context: Context<SeasonOptions>): ExitCode {
   const { room } = openRoom(context);
   const book = seasonBook(room, { seasons, by: options.by ?? null });
   const { width, color } = stdout;
-  stdout.write(json ? seasonJson(book) : seasonText(book, { width, color }));
+  if (json) stdout.write(seasonJson(book, clutchStories(room, book.totals.clutches)));
+  else stdout.write(seasonText(book, { width, color }));
   return 0;
 }
 

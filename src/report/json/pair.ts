@@ -1,6 +1,7 @@
-import { type Day, formatDay, type Span } from '../../days.ts';
+import { formatDay } from '../../days.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
+import { courseData, dayData, spanData } from './course.ts';
 import { blockData, rearedData } from './season.ts';
 import { jsonText } from './text.ts';
 
@@ -22,31 +23,15 @@ export function pairJson({ pair, day, clutches, own, others, reared, measures }:
 }
 
 function clutchData(story: ClutchStory) {
-  const { clutch, season, foreseen, sitting } = story;
-  const window = (one: { from: Day; likely: Day; to: Day } | null) =>
-    one === null ? null : { ...spanData(one), likely: formatDay(one.likely) };
   return {
-    clutch: clutch.number,
-    season,
-    counted: clutch.counted,
-    laid: spanData(story.laid),
-    sitting: sitting === null ? null : { ...spanData(sitting.span), inferred: sitting.inferred },
-    hatched: spanData(story.hatched),
-    fledged: spanData(story.fledged),
-    independent: spanData(story.independent),
-    over: dayData(story.over),
-    foreseen: {
-      hatch: window(foreseen.hatch),
-      fledge: window(foreseen.fledge),
-      independent: spanData(foreseen.independent),
-    },
+    ...courseData(story),
     eggs: story.eggs.map(({ egg, fertility }) => ({
       egg: egg.ref,
       laid: spanData(egg.laid),
       fertility,
       ...eggEnd(egg),
     })),
-    chicks: clutch.chicks.map(chickData),
+    chicks: story.clutch.chicks.map(chickData),
   };
 }
 
@@ -73,12 +58,4 @@ function chickData(bird: Bird) {
     cause: fate === null ? null : fate.kind === 'died' ? fate.cause : fate.how,
     day: dayData(fate?.day ?? null),
   };
-}
-
-function dayData(day: Day | null): string | null {
-  return day === null ? null : formatDay(day);
-}
-
-function spanData(span: Span | null) {
-  return span === null ? null : { from: formatDay(span.from), to: formatDay(span.to) };
 }

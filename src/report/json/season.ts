@@ -3,12 +3,23 @@ import type { Block, Reared } from '../../rules/season/block.ts';
 import type { Comparison } from '../../rules/season/compare.ts';
 import type { MeasureWords } from '../../rules/season/measures/index.ts';
 import type { SeasonBook } from '../../rules/season/season.ts';
+import type { ClutchStory } from '../../rules/season/story.ts';
+import { courseData } from './course.ts';
 import { jsonText } from './text.ts';
 
 /** The season for programs. The keys are promised: none is renamed or left out while `nestlog` stays 1. */
-export function seasonJson(book: SeasonBook): string {
+export function seasonJson(book: SeasonBook, stories: readonly ClutchStory[]): string {
+  return jsonText(seasonData(book, stories));
+}
+
+/** Everything that is known of a season, as plain data. */
+export type SeasonData = ReturnType<typeof seasonData>;
+export type BlockData = ReturnType<typeof blockData>;
+
+/** The same before it is text; a page is drawn from it, so that it shows no figure that programs do not get. */
+export function seasonData(book: SeasonBook, stories: readonly ClutchStory[]) {
   const { measures, before, by, ranking } = book;
-  return jsonText({
+  return {
     nestlog: 1,
     season: book.season,
     date: formatDay(book.day),
@@ -51,9 +62,13 @@ export function seasonJson(book: SeasonBook): string {
               high,
             })),
           },
-    outside: Object.fromEntries(measures.map(({ name }) => [name, book.totals.rates[name].outside])),
+    outside: byMeasure(measures, (name) => book.totals.rates[name].outside),
     dangerousAges: dangerData(book.totals),
-  });
+    followed: followedData(book.totals),
+    stageDays: Object.fromEntries(book.totals.stages.map(({ stage, days }) => [stage, days])),
+    timeline: stories.map(timelineData),
+    seasons: book.seasons,
+  };
 }
 
 /** One block of figures, the same for the room, a species, a pair or any other group. */
@@ -64,12 +79,10 @@ export function blockData(block: Block, measures: readonly MeasureWords[]) {
     clutches: clutches.length,
     eggs: { ...eggs },
     chicks: { ...chicks },
-    rates: Object.fromEntries(
-      measures.map(({ name }) => {
-        const { k, n, open, rate, low, high, designEffect } = rates[name];
-        return [name, { k, n, open, rate, low, high, designEffect }];
-      }),
-    ),
+    rates: byMeasure(measures, (name) => {
+      const { k, n, open, rate, low, high, designEffect } = rates[name];
+      return { k, n, open, rate, low, high, designEffect };
+    }),
     survival: survival.rows.map(({ time: age, atRisk, died, surviving, low, high }) => {
       return { age, atRisk, died, surviving, low, high };
     }),
@@ -77,6 +90,10 @@ export function blockData(block: Block, measures: readonly MeasureWords[]) {
       return { stage, exposure, losses, daily, se, period, low, high };
     }),
   };
+}
+
+function byMeasure<T>(measures: readonly MeasureWords[], of: (name: MeasureWords['name']) => T) {
+  return Object.fromEntries(measures.map(({ name }) => [name, of(name)])) as Record<MeasureWords['name'], T>;
 }
 
 export function rearedData({ taken, hatched, fledged, independent, died }: Reared) {
@@ -100,4 +117,29 @@ function dangerData({ survival: { danger } }: Block) {
   if (danger === null) return null;
   const { from, to, died, of, atRisk } = danger;
   return { from, to, died, of, atRisk };
+}
+
+/** How many chicks the curve rests on, up to which age, and whether ages of death had to be estimated. */
+function followedData({ lives, survival: { followed, estimated } }: Block) {
+  const ages = lives.map(({ left, right }) => (Number.isFinite(right) ? right : left));
+  return { chicks: followed, untilAge: ages.length === 0 ? null : Math.max(...ages), estimated };
+}
+
+/** One clutch, when it was in which stage, and what came of it. */
+function timelineData(story: ClutchStory) {
+  const { clutch, laid } = story;
+  const { pair, eggs, chicks, opened, housing, counted } = clutch;
+  return {
+    pair: pair.id,
+    species: pair.species,
+    housing,
+    ...courseData(story),
+    begun: formatDay(Math.min(opened, laid?.from ?? opened)),
+    of: {
+      eggs: counted ? eggs.length : null,
+      hatched: chicks.length,
+      fledged: chicks.filter(({ fledged }) => fledged !== null).length,
+      independent: chicks.filter(({ independent }) => independent !== null).length,
+    },
+  };
 }

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { blockData, rearedData, seasonJson } from '../../../src/report/json/season.ts';
 import { book, FOUR, known, ON, waxbills } from '../seasons.ts';
 
-const data = (by: Parameters<typeof book>[3] = null) => JSON.parse(seasonJson(book(known, ON, 'all', by)));
+const data = (by: Parameters<typeof book>[3] = null) =>
+  JSON.parse(seasonJson(book(known, ON, 'all', by), []));
 
 const BLOCK = ['pairs', 'clutches', 'eggs', 'chicks', 'rates', 'survival', 'stages'];
 
@@ -81,14 +82,14 @@ describe('the season for programs', () => {
     });
     expect(data().before).toBeNull();
     const files = { 'LW-1': waxbills(`${FOUR.replaceAll('2026', '2025')}\n ${FOUR}`) };
-    expect(JSON.parse(seasonJson(book(files, '2026-07-01', '2026'))).before).toMatchObject({
+    expect(JSON.parse(seasonJson(book(files, '2026-07-01', '2026'), [])).before).toMatchObject({
       season: '2025',
       clutches: 1,
     });
   });
 
   it('has nulls where there is nothing', () => {
-    const empty = JSON.parse(seasonJson(book({}, '2026-07-01')));
+    const empty = JSON.parse(seasonJson(book({}, '2026-07-01'), []));
     expect(empty.totals.rates.overall).toEqual({
       k: 0,
       n: 0,
