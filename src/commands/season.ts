@@ -1,15 +1,17 @@
 import { nearest } from '../findings/nearest.ts';
 import { seasonJson } from '../report/json/season.ts';
 import { seasonText } from '../report/terminal/season.ts';
+import type { Room } from '../room/fold.ts';
 import { type GroupingName, groupings } from '../rules/season/groupings.ts';
-import { seasonBook } from '../rules/season/season.ts';
+import { type SeasonBook, seasonBook } from '../rules/season/season.ts';
 import { parseSeasons, type Seasons } from '../rules/season/seasons.ts';
 import { clutchStories } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { type PageOptions, pageOptions, writePage } from './page-file.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
-interface SeasonOptions {
+interface SeasonOptions extends PageOptions {
   by?: GroupingName;
 }
 
@@ -21,23 +23,39 @@ export const definition: CommandDefinition = {
     { line: 'nestlog season 2025', says: 'one season; where it runs across New Year, the one begun in 2025' },
     { line: 'nestlog season 2024..2026', says: 'several together, and one beside the other' },
     { line: 'nestlog season all --by housing', says: 'all years, divided by where they bred' },
+    {
+      line: 'nestlog season --page season.html',
+      says: 'a page to look at and to print, with every clutch on the calendar',
+    },
     { line: 'nestlog season all --json', says: 'every figure for a program' },
   ],
   arguments: [{ name: '[season]', description: '2025, 2025/26, 2024..2026 or all (default: this season)' }],
-  options: [{ flags: '--by <what>', description: groupingNames.join(', '), parse: by }],
+  options: [{ flags: '--by <what>', description: groupingNames.join(', '), parse: by }, ...pageOptions],
 };
 
 /** Prints the season's page. A season without clutches is no mistake. */
-export function run(context: Context<SeasonOptions>): ExitCode {
+export function run(context: Context<SeasonOptions>): ExitCode | Promise<ExitCode> {
   const { options, stdout, json } = context;
   const [asked] = context.arguments;
   const seasons = asked === undefined ? null : seasonsAsked(asked);
   const { room } = openRoom(context);
   const book = seasonBook(room, { seasons, by: options.by ?? null });
   const { width, color } = stdout;
+  const { page } = options;
+  if (page !== undefined) return writeSeasonPage(context, page, room, book);
   if (json) stdout.write(seasonJson(book, clutchStories(room, book.totals.clutches)));
   else stdout.write(seasonText(book, { width, color }));
   return 0;
+}
+
+async function writeSeasonPage(
+  context: Context<SeasonOptions>,
+  name: string,
+  room: Room,
+  book: SeasonBook,
+): Promise<ExitCode> {
+  const { seasonPage } = await import('../report/page/season.tsx');
+  return writePage(context, name, seasonPage(book, clutchStories(room, book.totals.clutches)));
 }
 
 function seasonsAsked(text: string): Seasons {

@@ -4,8 +4,11 @@ interface FigureParts {
   title: string;
   /** What the drawing shows, in a sentence, for whoever cannot see it. */
   says: string;
-  /** In the drawing's own units; on the page it is as wide as the column. */
-  width: number;
+  /**
+   * In the drawing's own units; on the page it is as wide as the column. Null: the height is in CSS pixels, and places
+   * across are percentages, so that letters stay legible on a narrow screen.
+   */
+  width: number | null;
   height: number;
   /** The same figures as a table, folded away on the screen; null where a table stands beside it anyway. */
   table: ComponentChildren;
@@ -17,7 +20,7 @@ export function Figure({ title, says, width, height, table, children }: FigurePa
   return (
     <figure>
       <figcaption>{title}</figcaption>
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={`${title}. ${says}`}>
+      <svg {...sizes(width, height)} role="img" aria-label={`${title}. ${says}`}>
         {children}
       </svg>
       {table === null ? null : (
@@ -28,4 +31,8 @@ export function Figure({ title, says, width, height, table, children }: FigurePa
       )}
     </figure>
   );
+}
+
+function sizes(width: number | null, height: number) {
+  return width === null ? { style: `height: ${height}px` } : { viewBox: `0 0 ${width} ${height}` };
 }

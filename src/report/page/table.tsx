@@ -3,17 +3,20 @@ import type { ComponentChildren } from 'preact';
 interface TableParts {
   /** What the table holds; read out before it. Null where a heading right above says so. */
   caption: string | null;
-  head: readonly string[];
+  head: readonly ComponentChildren[];
   /** The first cell of a row names it. */
   rows: readonly (readonly ComponentChildren[])[];
   /** Which columns are numbers, from 0. */
   right?: readonly number[];
+  /** Which column holds drawings, from 0: it takes what width is left. */
+  drawing?: number;
 }
 
 /** A table that a screen reader can walk through and a printer can break between rows. Nothing without rows. */
-export function Table({ caption, head, rows, right = [] }: TableParts) {
+export function Table({ caption, head, rows, right = [], drawing }: TableParts) {
   if (rows.length === 0) return null;
-  const side = (column: number) => (right.includes(column) ? 'right' : undefined);
+  const side = (column: number) =>
+    right.includes(column) ? 'right' : column === drawing ? 'drawing' : undefined;
   return (
     <div class="table">
       <table>

@@ -1,5 +1,5 @@
 import type { SeasonBook } from '../../rules/season/season.ts';
-import { longDate } from './dates.ts';
+import { emptyWords, FEW_CLUTCHES, HOW, headOf, rankingNote, TOO_LITTLE } from '../season.ts';
 import { besideLines, comparisonLines } from './season/comparison.ts';
 import { funnelLines } from './season/funnel.ts';
 import { groupTable, rankingLines, tableNote } from './season/groups.ts';
@@ -10,9 +10,7 @@ import { rateLines } from './season/rates.ts';
 import { stageLines } from './season/stages.ts';
 import { survivalLines } from './season/survival.ts';
 import { styles } from './style.ts';
-import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Options {
   width: number;
@@ -24,10 +22,9 @@ export function seasonText(book: SeasonBook, { width, color }: Options): string 
   const look = styles(color);
   const page: Page = { width, look };
   const { totals, measures } = book;
-  const title = wrap(titleOf(book), width).map(look.heading);
-  if (totals.clutches.length === 0) return `${[...title, ...emptyLines(book, width)].join('\n')}\n`;
-  const kinds = book.bySpecies.length > 1 ? ` of ${count(book.bySpecies.length, 'species', 'species')}` : '';
-  const counted = `${count(totals.clutches.length, 'clutch', 'clutches')} of ${count(totals.pairs, 'pair')}${kinds}`;
+  const { title: name, standing, counted } = headOf(book);
+  const title = wrap(`${name} · ${standing}`, width).map(look.heading);
+  if (totals.clutches.length === 0) return `${[...title, ...wrap(emptyWords(book), width)].join('\n')}\n`;
   const blocks = [
     [...title, ...wrap(counted, width).map(look.muted), '', ...openingLines(book, width)],
     section('FROM EGG TO INDEPENDENT', funnelLines(totals, page), page),
@@ -38,29 +35,12 @@ export function seasonText(book: SeasonBook, { width, color }: Options): string 
     ...groupBlocks(book, page),
     section('PAIRS IN ORDER', rankedLines(book, page), page),
     earlier(book, page),
-    aside(HOW, page),
+    aside(`${HOW} What each rate counts: the manual, “How nestlog counts”.`, page),
   ];
   return blocks
     .filter((lines) => lines.length > 0)
     .map((lines) => `${lines.join('\n')}\n`)
     .join('\n');
-}
-
-const HOW =
-  'A clutch enters a rate once all of it is past that stage; the rest stands beside it as open. The 95 % are where the rate would lie 19 times in 20, allowing for eggs of one clutch sharing their fate. What each rate counts: the manual, “How nestlog counts”.';
-
-function titleOf({ season, room, day }: SeasonBook): string {
-  const name = season === 'all' ? 'All seasons' : `Season ${season}`;
-  const where = room === null ? '' : ` · ${visible(room)}`;
-  return `${name}${where} · as known on ${longDate(day)}`;
-}
-
-function emptyLines({ seasons, season }: SeasonBook, width: number): string[] {
-  const others =
-    seasons.length === 0
-      ? 'No journal of this room has a clutch yet.'
-      : `There are clutches in ${seasons.join(', ')}; \`nestlog season all\` takes them together.`;
-  return wrap(`${season === 'all' ? '' : 'No clutch was begun in it. '}${others}`, width);
 }
 
 function groupBlocks({ bySpecies, bySeason, by, measures }: SeasonBook, page: Page): string[][] {
@@ -73,10 +53,7 @@ function groupBlocks({ bySpecies, bySeason, by, measures }: SeasonBook, page: Pa
           ...groupTable({ title: by.says, nameless: by.nameless }, by.blocks, page),
           ...tableNote(page),
           ...comparisonLines(by.comparison, { measures, others: 'all others' }, page),
-          ...aside(
-            'Groups of fewer than three clutches are not compared: what befell them befell them once.',
-            page,
-          ),
+          ...aside(FEW_CLUTCHES, page),
         ];
   return [
     section(`BY ${by?.says.toUpperCase() ?? ''}`, divided, page),
@@ -91,15 +68,9 @@ function withNote(title: string, blocks: SeasonBook['bySpecies'], page: Page): s
 
 function rankedLines({ ranking, measures, byPair }: SeasonBook, page: Page): string[] {
   if (byPair.length < 2) return [];
-  if (ranking === null) return aside('Too little is finished to put the pairs in order.', page);
+  if (ranking === null) return aside(TOO_LITTLE, page);
   const title = measures.find(({ name }) => name === ranking.measure)?.title ?? '';
-  return [
-    ...rankingLines(ranking, page),
-    ...aside(
-      `${title}, counted, and what to expect of the next clutch: each pair’s own figure drawn towards the room’s as far as its few clutches call for, so that one good clutch does not lead. Where the bars overlap, the order may be luck.`,
-      page,
-    ),
-  ];
+  return [...rankingLines(ranking, page), ...aside(rankingNote(title), page)];
 }
 
 function earlier({ before, measures, season }: SeasonBook, page: Page): string[] {

@@ -1,3 +1,4 @@
+import { scaleLinear } from 'd3-scale';
 import { civilDate, type Day, dayOf, type Span } from '../../../days.ts';
 
 /** Where days lie on a timeline. */
@@ -6,6 +7,11 @@ export interface Place extends Span {
   at: (day: Day) => number;
   /** The day stood on. */
   day: Day;
+}
+
+/** A drawing that goes over a stretch of days. */
+export function placeOn({ from, to }: Span, day: Day): Place {
+  return { at: scaleLinear([from, to + 1], [0, 100]), day, from, to };
 }
 
 /** Of the drawing's width. */

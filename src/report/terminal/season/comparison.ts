@@ -11,7 +11,11 @@ interface Words {
 }
 
 /** What the differences between groups amount to: those that the numbers show, then what they cannot. */
-export function comparisonLines({ rates, survival }: Comparison, words: Words, page: Page): string[] {
+export function comparisonLines(comparison: Comparison, words: Words, page: Page): string[] {
+  return comparisonSentences(comparison, words).flatMap((text) => sentence(text, page));
+}
+
+export function comparisonSentences({ rates, survival }: Comparison, words: Words): string[] {
   if (rates.length + survival.length === 0) return [];
   const shown = rates.filter((one) => one.shown);
   const apart = survival.filter((one) => one.shown);
@@ -26,7 +30,7 @@ export function comparisonLines({ rates, survival }: Comparison, words: Words, p
   const rest = none
     ? 'No difference that these numbers could show.'
     : 'Beside that, no difference that these numbers could show.';
-  return [...sentences, rest].flatMap((text) => sentence(text, page));
+  return [...sentences, rest];
 }
 
 function rateSentence(

@@ -21,6 +21,12 @@ export function funnelLines({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>, pa
   const bars = steps.map(([title, n]) =>
     `  ${pad(title, TITLE)}${pad(String(n), NUMBER)}${bar(n / most, room)}`.trimEnd(),
   );
+  const beside = besideWords({ eggs, chicks });
+  return beside === null ? bars : [...bars, ...aside(beside, page)];
+}
+
+/** Those that are in no bar. */
+export function besideWords({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>): string | null {
   const beside = [
     eggs.open > 0 ? `${count(eggs.open, 'egg')} without an end yet` : null,
     eggs.unknown > 0 ? `${count(eggs.unknown, 'egg')} of unknown fertility` : null,
@@ -28,5 +34,5 @@ export function funnelLines({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>, pa
     chicks.open > 0 ? `${count(chicks.open, 'young bird')} not independent yet` : null,
     chicks.gone > 0 ? `${count(chicks.gone, 'young bird')} gone before that` : null,
   ].filter((part) => part !== null);
-  return beside.length === 0 ? bars : [...bars, ...aside(`Beside these: ${beside.join(', ')}.`, page)];
+  return beside.length === 0 ? null : `Beside these: ${beside.join(', ')}.`;
 }

@@ -1,7 +1,7 @@
 import type { Block } from '../../../rules/season/block.ts';
-import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { Ranking } from '../../../rules/season/ranking.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
+import { GROUP_HEADS, GROUP_NOTE } from '../../season.ts';
 import { visible } from '../visible.ts';
 import { pad, truncate, widthOf } from '../width.ts';
 import { percent, percentRange } from './figures.ts';
@@ -9,19 +9,16 @@ import { aside, fitted, type Page, sentence } from './page.ts';
 import { intervalBar } from './plots.ts';
 
 /** The rates that fit beside each other on a page of 80 columns. */
-const SHOWN: readonly MeasureWords['name'][] = ['fertility', 'hatchOfFertile', 'fledge', 'overall'];
+const SHOWN = ['fertility', 'hatchOfFertile', 'fledge', 'overall'] as const;
 /** A longer name than this is cut on a page of 80 columns. */
 const LONG = 24;
 
 /** As many as fit, the last ones on a narrow page. */
-const CHOICES: readonly (typeof SHOWN)[] = [SHOWN, ['fertility', 'fledge', 'overall'], ['overall']];
-const HEADS: Record<string, string> = {
-  fertility: 'fertile',
-  hatchOfFertile: 'hatched',
-  fledge: 'fledged',
-  overall: 'of laid',
-};
-
+const CHOICES: readonly (readonly (typeof SHOWN)[number][])[] = [
+  SHOWN,
+  ['fertility', 'fledge', 'overall'],
+  ['overall'],
+];
 /** Groups beside each other: each rate as its counts and its share. */
 export function groupTable(
   { title, nameless = 'not written down' }: { title: string; nameless?: string },
@@ -37,7 +34,7 @@ export function groupTable(
   const long = names.some((name) => widthOf(name) > LONG);
   const tables = CHOICES.map((shown) => ({
     rows: [
-      [title, 'clutches', ...shown.map((measure) => HEADS[measure] ?? measure)],
+      [title, 'clutches', ...shown.map((measure) => GROUP_HEADS[measure])],
       ...filled.map(({ clutches, rates }, i) => [
         long ? '' : (names[i] ?? ''),
         String(clutches.length),
@@ -57,10 +54,7 @@ function cell({ k, n, rate, open }: Rate): string {
 
 /** What stands under a table of groups, so that its short heads are not misread. */
 export function tableNote(page: Page): string[] {
-  return aside(
-    'fertile: of eggs judged; hatched: of fertile eggs; fledged: of chicks hatched; of laid: independent of eggs laid.',
-    page,
-  );
+  return aside(GROUP_NOTE, page);
 }
 
 const COUNT = 11;

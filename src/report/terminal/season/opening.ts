@@ -5,9 +5,12 @@ import { wrap } from '../width.ts';
 import { count } from '../words.ts';
 import { days, total } from './figures.ts';
 
-/** The season in a few sentences, as one would tell it at the club. */
 export function openingLines(book: SeasonBook, width: number): string[] {
-  const { totals, ranking } = book;
+  return wrap(storyOf(book), width);
+}
+
+/** The season in a few sentences, as one would tell it at the club. */
+export function storyOf({ totals, ranking }: Pick<SeasonBook, 'totals' | 'ranking'>): string {
   const { eggs, chicks, survival } = totals;
   const sentences = [
     eggs.laid === 0 ? 'Clutches without any egg that could be counted.' : eggSentence(eggs, chicks),
@@ -17,7 +20,7 @@ export function openingLines(book: SeasonBook, width: number): string[] {
     survival.danger === null ? null : dangerSentence(survival.danger),
     bestSentence(ranking),
   ];
-  return wrap(sentences.filter((text) => text !== null).join(' '), width);
+  return sentences.filter((text) => text !== null).join(' ');
 }
 
 function eggSentence({ laid }: { laid: number }, { hatched }: { hatched: number }): string {

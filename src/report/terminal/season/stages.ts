@@ -1,9 +1,10 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { Stage } from '../../../rules/season/stages.ts';
+import { STAGE_NOTE } from '../../season.ts';
 import { number, percentRange } from './figures.ts';
 import { aside, fitted, type Page, without } from './page.ts';
 
-const WORDS: Record<Stage['stage'], string> = {
+export const STAGE_WORDS: Record<Stage['stage'], string> = {
   laying: 'laying',
   sitting: 'sitting',
   nest: 'in the nest',
@@ -15,7 +16,7 @@ export function stageLines({ stages }: Pick<Block, 'stages'>, page: Page): strin
   const watched = stages.filter(({ exposure, losses }) => exposure > 0 || losses > 0);
   if (watched.length === 0) return [];
   const rows = watched.map(({ stage, exposure, losses, daily, period, low, high, days }) => [
-    WORDS[stage],
+    STAGE_WORDS[stage],
     number(exposure),
     String(losses),
     daily === null ? '–' : `${(100 * daily).toFixed(1)} %`,
@@ -32,7 +33,5 @@ export function stageLines({ stages }: Pick<Block, 'stages'>, page: Page): strin
     ],
     page,
   );
-  const note =
-    'Clutches lost as a whole; one that was clear throughout is not among them. Days count from the first look to the last, so that a nest found late does not flatter.';
-  return [...table, ...aside(note, page)];
+  return [...table, ...aside(STAGE_NOTE, page)];
 }

@@ -1,0 +1,43 @@
+import type { MeasureWords } from '../../../rules/season/measures/index.ts';
+import type { SeasonData } from '../../json/season.ts';
+import { rankingNote, TOO_LITTLE } from '../../season.ts';
+import { percent, percentRange } from '../../terminal/season/figures.ts';
+import { ScaleHead, Whisker } from '../strip.tsx';
+import { Table } from '../table.tsx';
+
+interface RankingParts {
+  data: Pick<SeasonData, 'ranking' | 'byPair'>;
+  measures: readonly MeasureWords[];
+}
+
+/** Pairs in the order of what their clutches make one expect of the next; nothing where there is one pair. */
+export function Ranking({ data: { ranking, byPair }, measures }: RankingParts) {
+  if (byPair.length < 2) return null;
+  return (
+    <section>
+      <h2>Pairs in order</h2>
+      {ranking === null ? (
+        <p class="quiet">{TOO_LITTLE}</p>
+      ) : (
+        <>
+          <Table
+            caption={null}
+            head={['pair', 'counted', 'expected', '95 %', <ScaleHead />]}
+            right={[1, 2, 3]}
+            drawing={4}
+            rows={ranking.pairs.map(({ pair, k, n, expected, low, high }) => [
+              pair,
+              `${k} of ${n}`,
+              percent(expected),
+              percentRange(low, high),
+              <Whisker low={low} at={expected} high={high} />,
+            ])}
+          />
+          <p class="quiet small">
+            {rankingNote(measures.find(({ name }) => name === ranking.rate)?.title ?? '')}
+          </p>
+        </>
+      )}
+    </section>
+  );
+}

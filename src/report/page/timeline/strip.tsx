@@ -1,0 +1,67 @@
+import type { Day } from '../../../days.ts';
+import { type Course, lastOf, stretchesOf, windowsOf } from './course.ts';
+import { type Place, percent } from './months.tsx';
+
+/** Days below which a letter would not fit on its stage. */
+const LETTER = 7;
+
+interface StripParts {
+  course: Course;
+  place: Place;
+  /** Whether letters fit on it. */
+  letters?: boolean;
+}
+
+/** The course itself: its stages as one bar, below them what was foreseen, and how it ended. */
+export function Strip({ course, place, letters = false }: StripParts) {
+  const { at, day, from, to } = place;
+  const last = lastOf(course, day);
+  const ended = course.over !== null && last === course.over;
+  const clip = (one: Day) => Math.max(from, Math.min(to + 1, one));
+  return (
+    <>
+      {stretchesOf(course, last).map(({ from: start, to: end, step, letter }) => (
+        <>
+          <rect
+            class={`fill ${step}`}
+            x={percent(at(clip(start)))}
+            width={percent(at(clip(end)) - at(clip(start)))}
+            y="2"
+            height="12"
+          />
+          {!letters || letter === '' || end - start < LETTER ? null : (
+            <text class={`on letter ${step}`} x={percent(at((start + end) / 2))} y="11.5">
+              {letter}
+            </text>
+          )}
+        </>
+      ))}
+      {windowsOf(course).map((window) => (
+        <>
+          <line
+            class="foreseen"
+            x1={percent(at(clip(window.from)))}
+            x2={percent(at(clip(window.to + 1)))}
+            y1="18"
+            y2="18"
+          />
+          {window.likely === null ? null : (
+            <circle class="likely" cx={percent(at(clip(window.likely + 0.5)))} cy="18" r="2" />
+          )}
+        </>
+      ))}
+      {ended ? <End x={percent(at(clip(last + 1)))} good={course.independent !== null} /> : null}
+    </>
+  );
+}
+
+/** Where a clutch is over: with young that feed themselves, or with none. */
+function End({ x, good }: { x: string; good: boolean }) {
+  return good ? (
+    <circle class="good" cx={x} cy="8" r="4.5" />
+  ) : (
+    <text class="none" x={x} dx="3" y="12.5">
+      ×
+    </text>
+  );
+}
