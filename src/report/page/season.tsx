@@ -64,6 +64,9 @@ function Told({ book, stories }: { book: SeasonBook; stories: readonly ClutchSto
       <Ranking data={data} measures={measures} />
       <Pairs {...data} />
       <RateNotes measures={measures} />
+      <footer>
+        Every figure of this page, for a program: nestlog season {data.season} --json --date {data.date}
+      </footer>
     </>
   );
 }

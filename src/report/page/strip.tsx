@@ -16,10 +16,10 @@ interface BarParts {
 export function Bar({ share, step }: BarParts) {
   const width = Math.min(100, Math.max(share > 0 ? 0.6 : 0, share * 100));
   return (
-    <svg class="strip" height="18" aria-hidden="true">
-      <line class="rule" x1="0" x2="0" y1="0" y2="18" />
+    <svg class="strip" aria-hidden="true">
+      <line class="rule" x1="0" x2="0" y1="0" y2="100%" />
       {width === 0 ? null : (
-        <rect class={`fill step-${step}`} x="0" y="2" height="14" width={percent(width)} />
+        <rect class={`fill step-${step}`} x="0" y="8%" height="84%" width={percent(width)} />
       )}
     </svg>
   );
@@ -65,16 +65,16 @@ export function Whisker({ low, at, high, scale = SHARES }: WhiskerParts) {
   const place = placeOn(scale);
   const [from, to] = [low ?? at, high ?? at];
   return (
-    <svg class="strip" height="18" aria-hidden="true">
+    <svg class="strip" aria-hidden="true">
       {scale.lines.map((line) => (
-        <line class="rule" x1={place(line.at)} x2={place(line.at)} y1="0" y2="18" />
+        <line class="rule" x1={place(line.at)} x2={place(line.at)} y1="0" y2="100%" />
       ))}
       {at === null || from === null || to === null ? null : (
         <>
-          <line class="line" x1={place(from)} x2={place(to)} y1="9" y2="9" />
-          <line class="line" x1={place(from)} x2={place(from)} y1="5" y2="13" />
-          <line class="line" x1={place(to)} x2={place(to)} y1="5" y2="13" />
-          <circle class="mark" cx={place(at)} cy="9" r="4" />
+          <line class="line" x1={place(from)} x2={place(to)} y1="50%" y2="50%" />
+          <line class="line" x1={place(from)} x2={place(from)} y1="28%" y2="72%" />
+          <line class="line" x1={place(to)} x2={place(to)} y1="28%" y2="72%" />
+          <circle class="mark" cx={place(at)} cy="50%" r="4" />
         </>
       )}
     </svg>

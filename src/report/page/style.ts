@@ -62,11 +62,28 @@ caption { text-align: left; font-weight: 600; padding-bottom: 0.3rem; }
 th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.75rem 0.3rem 0; border-bottom: 1px solid var(--rule); }
 thead th { border-bottom: 1px solid var(--ink); font-weight: 600; }
 tbody th { font-weight: 500; }
+th { overflow-wrap: normal; }
+tbody th { overflow-wrap: anywhere; min-width: 6.5rem; }
 .right { text-align: right; }
+td.right { white-space: nowrap; }
+td.drawing, th.drawing { width: 34%; min-width: 7rem; padding-left: 0.5rem; }
+.drawing:last-child { padding-right: 0; }
+svg.strip { width: 100%; height: 18px; margin-top: 2px; }
+.scale { display: grid; grid-template-columns: 1fr 1fr 1fr; font-weight: 400; color: var(--quiet); text-align: center; white-space: nowrap; }
+.scale :first-child { text-align: left; }
+.scale :last-child { text-align: right; }
+.unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 tr { break-inside: avoid; }
 details { margin: 0.4rem 0 0; }
 summary { color: var(--quiet); font-size: 0.875rem; cursor: pointer; }
 footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid var(--rule); color: var(--quiet); font-size: 0.875rem; }
+@media screen and (max-width: 40rem) {
+  body { padding: 1rem 0.9rem 3rem; }
+  table.wide { font-size: 0.75rem; }
+  table.wide tbody th { min-width: 5.4rem; }
+  table.wide .drawing { display: none; }
+  th, td { padding-right: 0.5rem; }
+}
 @page { size: A4; margin: 16mm 14mm 18mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10pt; }

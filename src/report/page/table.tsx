@@ -10,16 +10,18 @@ interface TableParts {
   right?: readonly number[];
   /** Which column holds drawings, from 0: it takes what width is left. */
   drawing?: number;
+  /** Many columns: a narrow screen leaves the drawings out, which say nothing that the figures do not. */
+  wide?: boolean;
 }
 
 /** A table that a screen reader can walk through and a printer can break between rows. Nothing without rows. */
-export function Table({ caption, head, rows, right = [], drawing }: TableParts) {
+export function Table({ caption, head, rows, right = [], drawing, wide = false }: TableParts) {
   if (rows.length === 0) return null;
   const side = (column: number) =>
     right.includes(column) ? 'right' : column === drawing ? 'drawing' : undefined;
   return (
     <div class="table">
-      <table>
+      <table class={wide ? 'wide' : undefined}>
         {caption === null ? null : <caption>{caption}</caption>}
         <thead>
           <tr>

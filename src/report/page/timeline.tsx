@@ -62,9 +62,9 @@ export function Timeline({ caption, heads, lanes, day, range, id }: TimelinePart
               <th scope="row">{name}</th>
               <td class="right">{clutch}</td>
               <td class="course">
-                <svg class="lane" height="22" role="img" aria-label={courseWords(course)}>
+                <svg class="lane" role="img" aria-label={courseWords(course)}>
                   <use href={`#months-${id}`} />
-                  <Strip course={course} place={place} letters />
+                  <Strip course={course} place={place} />
                 </svg>
               </td>
               {cells.map((cell) => (

@@ -102,9 +102,11 @@ describe('a timeline', () => {
       }),
     );
     expect([...text.matchAll(/class="month[^>]*>([^<]*)</g)].map((match) => match[1])).toEqual([
-      'Nov 2025',
+      '2025',
+      'Nov',
       'Dec',
-      'Jan 2026',
+      '2026',
+      'Jan',
       'Feb',
     ]);
   });

@@ -22,6 +22,7 @@ export function Before({ season, before, measures, sentences }: BeforeParts) {
       </h2>
       <Table
         caption={null}
+        wide
         head={['rate', season, before.season, 'the difference lies at', <ScaleHead scale={DIFFERENCES} />]}
         right={[1, 2, 3]}
         drawing={4}

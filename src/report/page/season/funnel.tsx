@@ -16,7 +16,7 @@ export function Funnel({ eggs, chicks }: Pick<BlockData, 'eggs' | 'chicks'>) {
   const most = Math.max(1, max(steps, ({ n }) => n) ?? 0);
   const beside = besideWords({ eggs, chicks });
   return (
-    <section>
+    <section class="bars">
       <h2>From egg to independent</h2>
       <Table
         caption={null}

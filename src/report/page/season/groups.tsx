@@ -23,10 +23,11 @@ export function Groups({ title, what, nameless = 'not written down', groups, sen
   );
   if (filled.length === 0) return null;
   return (
-    <section>
+    <section class="groups">
       <h2>{title}</h2>
       <Table
         caption={null}
+        wide
         head={[what, 'clutches', 'eggs', ...SHOWN.map((measure) => GROUP_HEADS[measure]), <ScaleHead />]}
         right={[1, 2, 3, 4, 5, 6]}
         drawing={7}

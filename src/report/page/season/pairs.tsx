@@ -1,11 +1,12 @@
 import { group, max } from 'd3-array';
-import type { Span } from '../../../days.ts';
+import type { Day, Span } from '../../../days.ts';
 import type { SeasonData } from '../../json/season.ts';
+import { dateSpan } from '../../terminal/dates.ts';
 import { percent, percentRange } from '../../terminal/season/figures.ts';
 import { count } from '../../terminal/words.ts';
 import { Bar, Whisker } from '../strip.tsx';
 import { type Course, spanOf } from '../timeline/course.ts';
-import { type Place, placeOn, wholeMonths } from '../timeline/months.tsx';
+import { MonthLines, type Place, placeOn, wholeMonths } from '../timeline/months.tsx';
 import { Strip } from '../timeline/strip.tsx';
 import { courseOf, dayIn, foldsOf } from './lanes.ts';
 
@@ -41,9 +42,9 @@ export function Pairs({ byPair, timeline, date }: Pick<SeasonData, 'byPair' | 't
     <section>
       <h2>Pair by pair</h2>
       <p class="quiet small">
-        All on one scale: bars up to {count(scale.most, 'egg')}, calendars over the same months. The dot is
-        the share of eggs that became independent birds, its line the 95 %; eggs and young that others reared
-        count for who laid them.
+        All on one scale: bars up to {count(scale.most, 'egg')}, calendars over{' '}
+        {dateSpan(range.from, range.to, day)}. The dot is the share of eggs that became independent birds, its
+        line the 95 %; eggs and young that others reared count for who laid them.
       </p>
       {folds.map(({ title, members }) =>
         title === '' ? (
@@ -78,7 +79,8 @@ function Panels({ panels, scale }: { panels: readonly Panel[]; scale: PanelScale
 
 function PairPanel({ panel, scale: { most, place } }: { panel: Panel; scale: PanelScale }) {
   const { pair, species, eggs, chicks, rates, reared, courses, clutches } = panel;
-  const { k, n, rate, low, high } = rates.overall;
+  const { k, n, open, rate, low, high } = rates.overall;
+  const rows = rowsOf(courses, place.day);
   const steps = [
     { name: 'laid', n: eggs.laid, step: 1 },
     { name: 'hatched', n: eggs.hatched, step: 3 },
@@ -101,15 +103,22 @@ function PairPanel({ panel, scale: { most, place } }: { panel: Panel; scale: Pan
           </div>
         ))}
       </dl>
-      <Whisker low={low} at={rate} high={high} />
+      {rate === null ? null : <Whisker low={low} at={rate} high={high} />}
       <p class="small">
         {rate === null || low === null || high === null
-          ? 'nothing finished to count yet'
+          ? open > 0
+            ? 'nothing finished yet'
+            : 'nothing that can be counted'
           : `${k} of ${n} eggs: ${percent(rate)}, ${percentRange(low, high)}`}
       </p>
-      <svg class="lane" height="22" aria-hidden="true">
-        {courses.map((course) => (
-          <Strip course={course} place={place} />
+      <svg class="lane" style={`height: ${rows.length * ROW}px`} aria-hidden="true">
+        <MonthLines {...place} />
+        {rows.map((row, i) => (
+          <g transform={`translate(0 ${i * ROW})`}>
+            {row.map((course) => (
+              <Strip course={course} place={place} compact />
+            ))}
+          </g>
         ))}
       </svg>
       <p class="quiet small">
@@ -120,4 +129,18 @@ function PairPanel({ panel, scale: { most, place } }: { panel: Panel; scale: Pan
       </p>
     </section>
   );
+}
+
+/** Of a row of a panel's calendar, in CSS pixels. */
+const ROW = 17;
+
+/** Courses in as few rows as keep one that begins beside the last brood from covering it. */
+function rowsOf(courses: readonly Course[], day: Day): Course[][] {
+  const rows: Course[][] = [];
+  for (const course of [...courses].sort((a, b) => a.begun - b.begun)) {
+    const free = rows.find((row) => row.every((other) => spanOf([other], day).to < course.begun));
+    if (free === undefined) rows.push([course]);
+    else free.push(course);
+  }
+  return rows;
 }

@@ -22,6 +22,7 @@ export function Ranking({ data: { ranking, byPair }, measures }: RankingParts) {
         <>
           <Table
             caption={null}
+            wide
             head={['pair', 'counted', 'expected', '95 %', <ScaleHead />]}
             right={[1, 2, 3]}
             drawing={4}

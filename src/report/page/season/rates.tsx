@@ -17,6 +17,7 @@ export function Rates({ data: { totals, outside }, measures }: RatesParts) {
       <h2>Rates</h2>
       <Table
         caption={null}
+        wide
         head={['rate', 'counted', 'share', '95 %', <ScaleHead />, 'open', 'not judged']}
         right={[1, 2, 3, 5, 6]}
         drawing={4}

@@ -14,6 +14,7 @@ export function Stages({ totals, stageDays }: Pick<SeasonData, 'totals' | 'stage
       <h2>Clutches by stage</h2>
       <Table
         caption={null}
+        wide
         head={['stage', 'days watched', 'lost', 'usual days', 'through it', '95 %', <ScaleHead />]}
         right={[1, 2, 3, 4, 5]}
         drawing={6}

@@ -24,7 +24,7 @@ export function Survival({ data, of }: SurvivalParts) {
       {instead === null ? null : <p>{instead}</p>}
       {last === undefined || data.followed.untilAge === null ? null : (
         <Figure
-          title="Share of chicks alive, by days of age"
+          title={`Share of chicks alive, by days of age${data.dangerousAges === null ? '' : ' (shaded: the days to watch)'}`}
           says={`A curve that falls in steps from 100 % at hatching to ${percent(last.surviving)} at day ${last.age}, within a band of 95 %.`}
           width={null}
           height={HEIGHT}
@@ -52,9 +52,9 @@ export function Survival({ data, of }: SurvivalParts) {
   );
 }
 
-const HEIGHT = 216;
+const HEIGHT = 184;
 const TOP = 16;
-const PLOT = 176;
+const PLOT = 144;
 
 interface CurveParts {
   rows: SeasonData['totals']['survival'];
@@ -112,7 +112,11 @@ function Curve({ rows, untilAge, danger }: CurveParts) {
         </text>
       ))}
       {at.ticks(6).map((age) => (
-        <text class={age === 0 ? 'tick' : 'tick middle'} x={x(age)} y={TOP + PLOT + 16}>
+        <text
+          class={`tick ${at(age) < 3 ? '' : at(age) > 97 ? 'end' : 'middle'}`}
+          x={x(age)}
+          y={TOP + PLOT + 16}
+        >
           {age}
         </text>
       ))}

@@ -21,21 +21,23 @@ export const percent = (share: number) => `${share.toFixed(2)}%`;
 export function Months({ at, from, to, day, id }: Place & { id: string }) {
   const starts = monthStarts({ from, to });
   return (
-    <svg class="lane" height="16" aria-hidden="true">
+    <svg class="lane" aria-hidden="true">
       <defs>
         <g id={`months-${id}`}>
-          {starts.map(({ day: start }) => (
-            <line class="rule" x1={percent(at(start))} x2={percent(at(start))} y1="0" y2="100%" />
-          ))}
-          {day < from || day > to ? null : (
-            <line class="today" x1={percent(at(day))} x2={percent(at(day))} y1="0" y2="100%" />
-          )}
+          <MonthLines at={at} from={from} to={to} day={day} />
         </g>
       </defs>
-      {starts.map(({ day: start, name }, i) => (
-        <text class={i % 2 === 1 ? 'month odd' : 'month'} x={percent(at(start))} dx="2" y="12">
-          {name}
-        </text>
+      {starts.map(({ day: start, name, year }, i) => (
+        <>
+          {year === null ? null : (
+            <text class="month" x={percent(at(start))} dx="2" y="10">
+              {year}
+            </text>
+          )}
+          <text class={i % 2 === 1 ? 'month odd' : 'month'} x={percent(at(start))} dx="2" y="23">
+            {name}
+          </text>
+        </>
       ))}
     </svg>
   );
@@ -46,8 +48,22 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 const MOST_NAMES = 15;
 const STEPS = [1, 2, 3, 6, 12];
 
-/** The months that begin in a stretch of days, or every second, third … of them, with their names. */
-function monthStarts({ from, to }: Span): { day: Day; name: string }[] {
+/** A line at each of the months, and one at the day stood on. */
+export function MonthLines({ at, from, to, day }: Place) {
+  return (
+    <>
+      {monthStarts({ from, to }).map(({ day: start }) => (
+        <line class="month-line" x1={percent(at(start))} x2={percent(at(start))} y1="0" y2="100%" />
+      ))}
+      {day < from || day > to ? null : (
+        <line class="today" x1={percent(at(day))} x2={percent(at(day))} y1="0" y2="100%" />
+      )}
+    </>
+  );
+}
+
+/** The months that begin in a stretch of days, or every second, third … of them, with their names and, at the first of a year, its year. */
+function monthStarts({ from, to }: Span): { day: Day; name: string; year: number | null }[] {
   const [first, last] = [monthOf(from), monthOf(to)];
   const many = last - first + 1;
   const step = STEPS.find((each) => many / each <= MOST_NAMES) ?? Math.ceil(many / MOST_NAMES / 12) * 12;
@@ -55,8 +71,8 @@ function monthStarts({ from, to }: Span): { day: Day; name: string }[] {
   return months
     .filter((month) => month % step === 0 && startOf(month) >= from)
     .map((month, i) => {
-      const year = i === 0 || month % 12 < step ? ` ${Math.floor(month / 12)}` : '';
-      return { day: startOf(month), name: `${MONTHS[month % 12]}${year}` };
+      const year = i === 0 || month % 12 < step ? Math.floor(month / 12) : null;
+      return { day: startOf(month), name: MONTHS[month % 12] ?? '', year };
     });
 }
 

@@ -8,12 +8,12 @@ const LETTER = 7;
 interface StripParts {
   course: Course;
   place: Place;
-  /** Whether letters fit on it. */
-  letters?: boolean;
+  /** Only the bar and its end, where there is no room for letters and for what was foreseen. */
+  compact?: boolean;
 }
 
 /** The course itself: its stages as one bar, below them what was foreseen, and how it ended. */
-export function Strip({ course, place, letters = false }: StripParts) {
+export function Strip({ course, place, compact = false }: StripParts) {
   const { at, day, from, to } = place;
   const last = lastOf(course, day);
   const ended = course.over !== null && last === course.over;
@@ -29,14 +29,14 @@ export function Strip({ course, place, letters = false }: StripParts) {
             y="2"
             height="12"
           />
-          {!letters || letter === '' || end - start < LETTER ? null : (
+          {compact || letter === '' || end - start < LETTER ? null : (
             <text class={`on letter ${step}`} x={percent(at((start + end) / 2))} y="11.5">
               {letter}
             </text>
           )}
         </>
       ))}
-      {windowsOf(course).map((window) => (
+      {(compact ? [] : windowsOf(course)).map((window) => (
         <>
           <line
             class="foreseen"
@@ -50,15 +50,17 @@ export function Strip({ course, place, letters = false }: StripParts) {
           )}
         </>
       ))}
-      {ended ? <End x={percent(at(clip(last + 1)))} good={course.independent !== null} /> : null}
+      {ended ? (
+        <End x={percent(at(clip(last + 1)))} good={course.independent !== null} compact={compact} />
+      ) : null}
     </>
   );
 }
 
 /** Where a clutch is over: with young that feed themselves, or with none. */
-function End({ x, good }: { x: string; good: boolean }) {
+function End({ x, good, compact }: { x: string; good: boolean; compact: boolean }) {
   return good ? (
-    <circle class="good" cx={x} cy="8" r="4.5" />
+    <circle class="good" cx={x} cy="8" r={compact ? 3 : 4.5} />
   ) : (
     <text class="none" x={x} dx="3" y="12.5">
       ×
