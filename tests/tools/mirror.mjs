@@ -12,6 +12,7 @@ export const tableTested = {
   'src/report/terminal/ahead': 'tests/report/terminal/ahead.test.ts',
   'src/report/terminal/season': 'tests/report/terminal/season.test.ts',
   'src/report/terminal/feed': 'tests/report/terminal/feed.test.ts',
+  'src/report/page/season': 'tests/report/page/season.test.ts',
   'src/report/page/timeline': 'tests/report/page/timeline.test.ts',
   'src/report/terminal/pair': 'tests/report/terminal/pair.test.ts',
 };

@@ -10,7 +10,10 @@ interface TableParts {
   right?: readonly number[];
   /** Which column holds drawings, from 0: it takes what width is left. */
   drawing?: number;
-  /** Many columns: a narrow screen leaves the drawings out, which say nothing that the figures do not. */
+  /**
+   * Many columns: a narrow screen leaves the drawings out, which say nothing that the figures do not, and the rest is
+   * scrolled, by keys as well.
+   */
   wide?: boolean;
 }
 
@@ -20,7 +23,7 @@ export function Table({ caption, head, rows, right = [], drawing, wide = false }
   const side = (column: number) =>
     right.includes(column) ? 'right' : column === drawing ? 'drawing' : undefined;
   return (
-    <div class="table">
+    <div class="table" tabIndex={wide ? 0 : undefined}>
       <table class={wide ? 'wide' : undefined}>
         {caption === null ? null : <caption>{caption}</caption>}
         <thead>

@@ -6,8 +6,10 @@ import { Strip } from './timeline/strip.tsx';
 
 /** One clutch on a timeline of several. */
 export interface Lane {
-  /** What it stands under, as its pair's id; null below another lane of the same name. */
+  /** What it stands under, as its pair's id. */
   name: ComponentChildren;
+  /** Below another lane of the same name it is only read out. */
+  again?: boolean;
   clutch: ComponentChildren;
   course: Course;
   /** What stands behind the drawing, one for each of the timeline's heads. */
@@ -46,7 +48,8 @@ export function Timeline({ caption, heads, lanes, day, range, id }: TimelinePart
             <th scope="col" aria-label="clutch">
               no.
             </th>
-            <th scope="col" aria-label="course">
+            <th scope="col">
+              <span class="unseen">course</span>
               <Months {...place} id={id} />
             </th>
             {heads.cells.map((head) => (
@@ -57,9 +60,9 @@ export function Timeline({ caption, heads, lanes, day, range, id }: TimelinePart
           </tr>
         </thead>
         <tbody>
-          {lanes.map(({ name, clutch, course, cells }) => (
-            <tr class={name === null ? 'same' : undefined}>
-              <th scope="row">{name}</th>
+          {lanes.map(({ name, again = false, clutch, course, cells }) => (
+            <tr class={again ? 'same' : undefined}>
+              <th scope="row">{again ? <span class="unseen">{name}</span> : name}</th>
               <td class="right">{clutch}</td>
               <td class="course">
                 <svg class="lane" role="img" aria-label={courseWords(course)}>

@@ -101,7 +101,7 @@ describe('a timeline', () => {
         id: 'a',
       }),
     );
-    expect([...text.matchAll(/class="month[^>]*>([^<]*)</g)].map((match) => match[1])).toEqual([
+    expect([...text.matchAll(/class="month(?: odd)?"[^>]*>([^<]*)</g)].map((match) => match[1])).toEqual([
       '2025',
       'Nov',
       'Dec',

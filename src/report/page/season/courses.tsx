@@ -2,7 +2,8 @@ import { group } from 'd3-array';
 import type { Day, Span } from '../../../days.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { dateSpan } from '../../terminal/dates.ts';
-import { count } from '../../terminal/words.ts';
+import { truncate } from '../../terminal/width.ts';
+import { count, naturally } from '../../terminal/words.ts';
 import { Table } from '../table.tsx';
 import { type Course, spanOf } from '../timeline/course.ts';
 import { TimelineLegend } from '../timeline/legend.tsx';
@@ -12,7 +13,8 @@ import { type ClutchData, courseOf, dayIn, type Fold, foldsOf } from './lanes.ts
 
 /** Every clutch of the room on the calendar: a timeline a season, folded where it would fill the wall. */
 export function Courses({ timeline, date }: Pick<SeasonData, 'timeline' | 'date'>) {
-  const seasons = [...group(timeline, ({ season }) => season)].sort(([a], [b]) => a.localeCompare(b, 'en'));
+  const inOrder = [...timeline].sort((a, b) => naturally(a.pair, b.pair) || a.clutch - b.clutch);
+  const seasons = [...group(inOrder, ({ season }) => season)].sort(([a], [b]) => naturally(a, b));
   const day = dayIn(date);
   return (
     <section>
@@ -63,18 +65,21 @@ interface Known {
   courses: ReadonlyMap<ClutchData, Course>;
 }
 
+/** A longer name would not fit on its line anyway; the table of dates has the whole. */
+const LONG = 40;
+
 function Part({ fold, known, number }: { fold: Fold<ClutchData>; known: Known; number: number }) {
   const { season, day, range, courses } = known;
   const drawn = fold.members.map((clutch) => ({ clutch, course: courses.get(clutch) ?? courseOf(clutch) }));
   const lanes = drawn.map(({ clutch, course }, i): Lane => {
     const { pair, species, of } = clutch;
     return {
-      name:
-        drawn[i - 1]?.clutch.pair === pair ? null : (
-          <>
-            {pair} <span class="quiet species">{species}</span>
-          </>
-        ),
+      name: (
+        <>
+          {truncate(pair, LONG)} <span class="quiet species">{truncate(species ?? '', LONG)}</span>
+        </>
+      ),
+      again: drawn[i - 1]?.clutch.pair === pair,
       clutch: clutch.clutch,
       course,
       cells: [of.eggs ?? '?', of.hatched, of.independent],
@@ -104,6 +109,7 @@ function Dates({ drawn, day }: { drawn: readonly { clutch: ClutchData; course: C
   return (
     <Table
       caption={null}
+      wide
       head={[
         'clutch',
         'laid',

@@ -1,6 +1,7 @@
 import { group } from 'd3-array';
 import { type Day, parseDay, type Span } from '../../../days.ts';
 import type { SeasonData } from '../../json/season.ts';
+import { naturally } from '../../terminal/words.ts';
 import type { Course } from '../timeline/course.ts';
 
 export type ClutchData = SeasonData['timeline'][number];
@@ -62,7 +63,9 @@ export function foldsOf<T extends { pair: string; species: string | null }>(
   members: readonly T[],
 ): Fold<T>[] {
   if (members.length <= MOST) return [{ title: '', members: [...members] }];
-  return [...group(members, ({ species }) => species ?? 'species not known')].flatMap(([species, some]) => {
+  const bySpecies = [...group(members, ({ species }) => species ?? 'species not known')];
+  bySpecies.sort(([a], [b]) => naturally(a, b));
+  return bySpecies.flatMap(([species, some]) => {
     const parts = partsOf(some);
     return parts.map((part) => ({
       title: parts.length === 1 ? species : `${species}: ${ends(part)}`,

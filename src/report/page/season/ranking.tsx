@@ -2,6 +2,7 @@ import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { rankingNote, TOO_LITTLE } from '../../season.ts';
 import { percent, percentRange } from '../../terminal/season/figures.ts';
+import { count } from '../../terminal/words.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';
 
@@ -10,9 +11,14 @@ interface RankingParts {
   measures: readonly MeasureWords[];
 }
 
+/** More pairs than this are folded but for the first and the last ones. */
+const MOST = 60;
+const ENDS = 20;
+
 /** Pairs in the order of what their clutches make one expect of the next; nothing where there is one pair. */
 export function Ranking({ data: { ranking, byPair }, measures }: RankingParts) {
   if (byPair.length < 2) return null;
+  const between = (ranking?.pairs.length ?? 0) > MOST ? (ranking?.pairs.slice(ENDS, -ENDS) ?? []) : [];
   return (
     <section>
       <h2>Pairs in order</h2>
@@ -20,25 +26,40 @@ export function Ranking({ data: { ranking, byPair }, measures }: RankingParts) {
         <p class="quiet">{TOO_LITTLE}</p>
       ) : (
         <>
-          <Table
-            caption={null}
-            wide
-            head={['pair', 'counted', 'expected', '95 %', <ScaleHead />]}
-            right={[1, 2, 3]}
-            drawing={4}
-            rows={ranking.pairs.map(({ pair, k, n, expected, low, high }) => [
-              pair,
-              `${k} of ${n}`,
-              percent(expected),
-              percentRange(low, high),
-              <Whisker low={low} at={expected} high={high} />,
-            ])}
-          />
+          <Rows pairs={between.length === 0 ? ranking.pairs : ranking.pairs.slice(0, ENDS)} />
+          {between.length === 0 ? null : (
+            <>
+              <details class="fold">
+                <summary>the {count(between.length, 'pair')} between</summary>
+                <Rows pairs={between} />
+              </details>
+              <Rows pairs={ranking.pairs.slice(-ENDS)} />
+            </>
+          )}
           <p class="quiet small">
             {rankingNote(measures.find(({ name }) => name === ranking.rate)?.title ?? '')}
           </p>
         </>
       )}
     </section>
+  );
+}
+
+function Rows({ pairs }: { pairs: NonNullable<SeasonData['ranking']>['pairs'] }) {
+  return (
+    <Table
+      caption={null}
+      wide
+      head={['pair', 'counted', 'expected', '95 %', <ScaleHead />]}
+      right={[1, 2, 3]}
+      drawing={4}
+      rows={pairs.map(({ pair, k, n, expected, low, high }) => [
+        pair,
+        `${k} of ${n}`,
+        percent(expected),
+        percentRange(low, high),
+        <Whisker low={low} at={expected} high={high} />,
+      ])}
+    />
   );
 }

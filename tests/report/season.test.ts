@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { emptyWords, headOf } from '../../src/report/season.ts';
+import { book, FOUR, pair, waxbills } from './seasons.ts';
+
+describe('the head of a season', () => {
+  it('names the room, the day, and how much there was', () => {
+    const files = {
+      'nestlog.yaml': 'room: the finch room\n',
+      'LW-1': waxbills(FOUR),
+      'ZF-1': pair('ZF-1', 'zebra finch', FOUR),
+    };
+    expect(headOf(book(files, '2026-07-01', '2026'))).toEqual({
+      title: 'Season 2026 · the finch room',
+      standing: 'as known on Wednesday 1 July 2026',
+      counted: '2 clutches of 2 pairs of 2 species',
+    });
+  });
+
+  it('is of all seasons, in a room without a name', () => {
+    const { title, counted } = headOf(book({ 'LW-1': waxbills(FOUR) }, '2026-07-01'));
+    expect([title, counted]).toEqual(['All seasons', '1 clutch of 1 pair']);
+  });
+
+  it('shows what a room’s name hides', () => {
+    expect(headOf(book({ 'nestlog.yaml': 'room: "a\\u202Eb"\n' }, '2026-07-01')).title).toBe(
+      'All seasons · a<U+202E>b',
+    );
+  });
+});
+
+describe('a season without a clutch', () => {
+  it('says which seasons have some, or that none has', () => {
+    expect(emptyWords(book({ 'LW-1': waxbills(FOUR) }, '2026-07-01', '2019'))).toBe(
+      'No clutch was begun in it. There are clutches in 2026; `nestlog season all` takes them together.',
+    );
+    expect(emptyWords(book({}, '2026-07-01'))).toBe('No journal of this room has a clutch yet.');
+  });
+});
