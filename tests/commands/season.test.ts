@@ -1,4 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { definition, run } from '../../src/commands/season.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
 import { ON, room } from '../published/known-season.ts';
@@ -30,6 +33,17 @@ describe('nestlog season', () => {
 
   it.each(['25', '2026..2024', 'last'])('%s is no season', async (asked) => {
     await expect(async () => season([asked])).rejects.toThrow(UsageError);
+  });
+
+  it('--page writes a page, and replaces none unasked', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'nestlog-season-'));
+    onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+    const page = join(folder, 'season.html');
+    const { text, exit } = await season([], { page });
+    expect([text, exit]).toEqual([`written: ${page}\n`, 0]);
+    expect(readFileSync(page, 'utf8')).toContain('<h1>Season 2026 · the finch room</h1>');
+    await season(['2019'], { page, force: true });
+    expect(readFileSync(page, 'utf8')).toContain('No clutch was begun in it.');
   });
 
   it('--by takes what there is, and suggests it', () => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { blockData, rearedData, seasonJson } from '../../../src/report/json/season.ts';
+import { clutchStories } from '../../../src/rules/season/story.ts';
+import { room } from '../../rooms.ts';
 import { book, FOUR, known, ON, waxbills } from '../seasons.ts';
 
 const data = (by: Parameters<typeof book>[3] = null) =>
@@ -101,6 +103,27 @@ describe('the season for programs', () => {
     });
     expect([empty.bySpecies, empty.byPair, empty.ranking, empty.dangerousAges]).toEqual([[], [], null, null]);
   });
+});
+
+it('has every clutch on a timeline, and what the curve and the stages rest on', () => {
+  const understood = room(known, ON);
+  const clutches = understood.pairs.flatMap((pair) => pair.clutches);
+  const found = JSON.parse(seasonJson(book(known, ON), clutchStories(understood, clutches)));
+  expect(found.timeline).toHaveLength(found.totals.clutches);
+  expect(found.timeline[0]).toMatchObject({
+    pair: 'LW-1',
+    species: 'lavender waxbill',
+    clutch: 1,
+    season: '2026',
+    begun: '2026-03-01',
+    laid: { from: '2026-03-01', to: '2026-03-05' },
+    hatched: { from: '2026-03-16', to: '2026-03-16' },
+    over: '2026-04-25',
+    of: { eggs: 5, hatched: 3, fledged: 2, independent: 2 },
+  });
+  expect(found.followed).toEqual({ chicks: found.totals.chicks.hatched, untilAge: 40, estimated: false });
+  expect(Object.keys(found.stageDays)).toEqual(['laying', 'sitting', 'nest', 'fledged']);
+  expect(found.seasons).toEqual(['2026']);
 });
 
 it('a block and what was reared are the same wherever they stand', () => {

@@ -23,6 +23,7 @@ export function Before({ season, before, measures, sentences }: BeforeParts) {
       <Table
         caption={null}
         wide
+        moved={`${season} beside ${before.season}`}
         head={['rate', season, before.season, 'the difference lies at', <ScaleHead scale={DIFFERENCES} />]}
         right={[1, 2, 3]}
         drawing={4}

@@ -98,18 +98,25 @@ function Part({ fold, known, number }: { fold: Fold<ClutchData>; known: Known; n
       />
       <details>
         <summary>The dates as a table</summary>
-        <Dates drawn={drawn} day={day} />
+        <Dates name={`${season} ${fold.title}`.trim()} drawn={drawn} day={day} />
       </details>
     </>
   );
 }
 
-function Dates({ drawn, day }: { drawn: readonly { clutch: ClutchData; course: Course }[]; day: Day }) {
+interface DatesParts {
+  name: string;
+  drawn: readonly { clutch: ClutchData; course: Course }[];
+  day: Day;
+}
+
+function Dates({ name, drawn, day }: DatesParts) {
   const span = (one: Span | null) => (one === null ? '–' : dateSpan(one.from, one.to, day));
   return (
     <Table
       caption={null}
       wide
+      moved={`dates of ${name}`}
       head={[
         'clutch',
         'laid',

@@ -28,6 +28,7 @@ export function Groups({ title, what, nameless = 'not written down', groups, sen
       <Table
         caption={null}
         wide
+        moved={title}
         head={[what, 'clutches', 'eggs', ...SHOWN.map((measure) => GROUP_HEADS[measure]), <ScaleHead />]}
         right={[1, 2, 3, 4, 5, 6]}
         drawing={7}

@@ -26,14 +26,17 @@ export function Ranking({ data: { ranking, byPair }, measures }: RankingParts) {
         <p class="quiet">{TOO_LITTLE}</p>
       ) : (
         <>
-          <Rows pairs={between.length === 0 ? ranking.pairs : ranking.pairs.slice(0, ENDS)} />
+          <Rows
+            name="Pairs in order"
+            pairs={between.length === 0 ? ranking.pairs : ranking.pairs.slice(0, ENDS)}
+          />
           {between.length === 0 ? null : (
             <>
               <details class="fold">
                 <summary>the {count(between.length, 'pair')} between</summary>
-                <Rows pairs={between} />
+                <Rows name="Pairs between" pairs={between} />
               </details>
-              <Rows pairs={ranking.pairs.slice(-ENDS)} />
+              <Rows name="Last pairs" pairs={ranking.pairs.slice(-ENDS)} />
             </>
           )}
           <p class="quiet small">
@@ -45,11 +48,17 @@ export function Ranking({ data: { ranking, byPair }, measures }: RankingParts) {
   );
 }
 
-function Rows({ pairs }: { pairs: NonNullable<SeasonData['ranking']>['pairs'] }) {
+interface RowsParts {
+  name: string;
+  pairs: NonNullable<SeasonData['ranking']>['pairs'];
+}
+
+function Rows({ name, pairs }: RowsParts) {
   return (
     <Table
       caption={null}
       wide
+      moved={name}
       head={['pair', 'counted', 'expected', '95 %', <ScaleHead />]}
       right={[1, 2, 3]}
       drawing={4}

@@ -18,6 +18,7 @@ export function Rates({ data: { totals, outside }, measures }: RatesParts) {
       <Table
         caption={null}
         wide
+        moved="Rates"
         head={['rate', 'counted', 'share', '95 %', <ScaleHead />, 'open', 'not judged']}
         right={[1, 2, 3, 5, 6]}
         drawing={4}

@@ -15,6 +15,7 @@ export function Stages({ totals, stageDays }: Pick<SeasonData, 'totals' | 'stage
       <Table
         caption={null}
         wide
+        moved="Clutches by stage"
         head={['stage', 'days watched', 'lost', 'usual days', 'through it', '95 %', <ScaleHead />]}
         right={[1, 2, 3, 4, 5]}
         drawing={6}
