@@ -30,7 +30,8 @@ svg text.end { text-anchor: end; }
 @media screen and (max-width: 40rem) {
   .beside { grid-template-columns: 1fr; }
   .timeline th:nth-child(1) { width: 3.6rem; }
-  .timeline .species { display: none; }
+  .timeline .species, .groups :is(th, td):nth-child(3) { display: none; }
+  .groups :is(th, td) { padding-right: 0.35rem; }
 }
 @media print {
   html { font-size: 10pt; }

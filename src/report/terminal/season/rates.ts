@@ -7,6 +7,7 @@ import type { Page } from './page.ts';
 import { intervalBar } from './plots.ts';
 
 const TITLE = 23;
+/** Columns of counts at the least; a large room needs more. */
 const COUNT = 12;
 const RATE = 7;
 const RANGE = 11;
@@ -19,26 +20,38 @@ export function rateLines(
   measures: readonly MeasureWords[],
   page: Page,
 ): string[] {
-  const picture = Math.min(41, page.width - 2 - TITLE - COUNT - RATE - RANGE);
   const rows = measures.map((words) => ({ words, rate: rates[words.name] }));
-  const scale = picture >= PICTURE && rows.some(({ rate }) => rate.n > 0) ? [scaleLine(picture, page)] : [];
+  const counts = Math.max(COUNT, ...rows.map(({ rate }) => countOf(rate).length + 1));
+  const picture = Math.min(41, page.width - 2 - TITLE - counts - RATE - RANGE);
+  const widths = { counts, picture };
+  const scale = picture >= PICTURE && rows.some(({ rate }) => rate.n > 0) ? [scaleLine(widths, page)] : [];
   return [
     ...scale,
-    ...rows.flatMap(({ words, rate }) => [figuresLine(words, rate, picture), ...besideLines(rate, page)]),
+    ...rows.flatMap(({ words, rate }) => [figuresLine(words, rate, widths), ...besideLines(rate, page)]),
   ];
 }
 
-function scaleLine(picture: number, { look }: Page): string {
-  const blank = ' '.repeat(2 + TITLE + COUNT + RATE);
+interface Widths {
+  counts: number;
+  picture: number;
+}
+
+function countOf({ k, n }: Rate): string {
+  return `${k} of ${n}`;
+}
+
+function scaleLine({ counts, picture }: Widths, { look }: Page): string {
+  const blank = ' '.repeat(2 + TITLE + counts + RATE);
   const middle = Math.floor((picture - 1) / 2);
   const scale = `${pad('0', middle - 1)}50 %`;
   return look.muted(`${blank}${pad('95 %', RANGE)}${pad(scale, picture - 5)}100 %`);
 }
 
-function figuresLine({ title }: MeasureWords, { k, n, rate, low, high }: Rate, picture: number): string {
+function figuresLine({ title }: MeasureWords, one: Rate, { counts, picture }: Widths): string {
+  const { rate, low, high } = one;
   const head = `  ${pad(title, TITLE)}`;
   if (rate === null || low === null || high === null) return `${head}nothing to count yet`;
-  const figures = `${pad(`${k} of ${n}`, COUNT)}${pad(percent(rate), RATE)}${pad(percentRange(low, high), RANGE)}`;
+  const figures = `${pad(countOf(one), counts)}${pad(percent(rate), RATE)}${pad(percentRange(low, high), RANGE)}`;
   return `${head}${figures}${picture < PICTURE ? '' : intervalBar({ low, rate, high }, picture)}`.trimEnd();
 }
 

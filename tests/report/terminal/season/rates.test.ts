@@ -24,6 +24,14 @@ describe('rates', () => {
     expect(open[1]).toBe('    4 still open');
   });
 
+  it('of thousands of eggs keep a blank before the share', () => {
+    const { totals, measures } = book(known, ON);
+    const fertility = { ...totals.rates.fertility, k: 4378, n: 5630, rate: 0.78, low: 0.77, high: 0.79 };
+    const [, fertile = ''] = rateLines({ rates: { ...totals.rates, fertility } }, measures, page());
+    expect(fertile).toContain('4378 of 5630 78 %');
+    expect(fertile).toHaveLength(80);
+  });
+
   it('on a narrow page do without the picture', () => {
     expect(lines(known, ON, 60)[0]).toBe('  fertile                8 of 12     67 %   39–86 %');
   });
