@@ -1,6 +1,7 @@
 import { nearest } from '../findings/nearest.ts';
 import { dueJson } from '../report/json/due.ts';
 import type { Morning } from '../report/morning.ts';
+import type { Grouping } from '../report/terminal/due/groups.ts';
 import { dueText } from '../report/terminal/due.ts';
 import { explainText } from '../report/terminal/explain.ts';
 import type { Room } from '../room/fold.ts';
@@ -18,6 +19,16 @@ import { UsageError } from './usage-error.ts';
 
 interface DueOptions extends Narrowed {
   by: 'urgency' | 'housing' | 'pair';
+import { type PageOptions, pageOptions, writePage } from './page-file.ts';
+import { openRoom } from './room.ts';
+import { UsageError } from './usage-error.ts';
+
+interface DueOptions extends PageOptions {
+  days: number;
+  by?: Grouping;
+  pair?: string;
+  housing?: string;
+  species?: string;
   explain?: string;
 }
 
@@ -30,18 +41,29 @@ export const definition: CommandDefinition = {
     { line: 'nestlog due --days 14', says: 'the coming fortnight' },
     { line: 'nestlog due --by housing', says: 'in the order of a walk through the room' },
     { line: 'nestlog due --explain candle', says: 'what a task means' },
+    { line: 'nestlog due --page today.html', says: 'a tick list for the phone, or to print and hang up' },
     { line: 'nestlog due --date 2026-05-17', says: 'as it was known on that morning' },
   ],
   options: [
     daysOption(7),
     { flags: '--by <order>', description: 'urgency, housing or pair', default: 'urgency', parse: order },
     ...onlyOptions,
+    { flags: '--days <number>', description: 'how many days ahead', default: 7, parse: daysAhead },
+    {
+      flags: '--by <order>',
+      description: 'urgency (as text), housing (on a page) or pair',
+      parse: order,
+    },
+    { flags: '--pair <id>', description: 'only this pair' },
+    { flags: '--housing <name>', description: 'only what is to be done there' },
+    { flags: '--species <name>', description: 'only pairs and birds of this species' },
     { flags: '--explain <task>', description: 'what a task means, and when it is over' },
+    ...pageOptions,
   ],
 };
 
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
-export function run(context: Context<DueOptions>): ExitCode {
+export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> {
   const { day, today, options, stdout } = context;
   const open = openRoom(context);
   const { room } = open;
@@ -63,9 +85,45 @@ export function run(context: Context<DueOptions>): ExitCode {
     findings: room.findings,
     next: ahead.find((item) => !items.includes(item)) ?? null,
   };
+  const { by, page } = options;
+  if (page !== undefined) return writeDuePage(context, page, morning);
   const { width, color } = stdout;
-  stdout.write(context.json ? dueJson(morning) : dueText(morning, { width, color, by: options.by }));
+  stdout.write(context.json ? dueJson(morning) : dueText(morning, { width, color, by: by ?? 'urgency' }));
   return 0;
+}
+
+/** Whoever opens a page in the bird room or takes it along walks from housing to housing. */
+async function writeDuePage(context: Context<DueOptions>, name: string, morning: Morning): Promise<ExitCode> {
+  const { duePage } = await import('../report/page/due.tsx');
+  return writePage(context, name, duePage(morning, context.options.by ?? 'housing'));
+}
+
+/** The names asked for, or a sentence that says which there are. */
+function askedFor(options: DueOptions, room: Room, own: readonly Profile[]): Only {
+  const { pair = null, housing = null, species = null } = options;
+  const housings = new Set(
+    [...room.pairs.map((known) => known.housing), ...room.birds.map(housingOf)].flatMap((name) => name ?? []),
+  );
+  mustBeOneOf(
+    'pair',
+    pair,
+    room.pairs.map(({ id }) => id),
+  );
+  mustBeOneOf('housing', housing, [...housings]);
+  const kept = [...new Set(room.pairs.flatMap((known) => known.species ?? []))];
+  const named = species === null ? null : (findSpecies(species, own)?.species ?? species);
+  mustBeOneOf('species', named, kept);
+  return { pair, housing, species: named };
+}
+
+function mustBeOneOf(what: string, name: string | null, known: readonly string[]): void {
+  if (name === null || known.includes(name)) return;
+  const near = nearest(name, known);
+  const more =
+    near === null
+      ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`
+      : `did you mean \`${near}\`?`;
+  throw new UsageError(`no ${what} \`${name}\` in this room; ${more}`);
 }
 
 /** A shipped task's words, or a routine's of this room. */
@@ -81,6 +139,12 @@ function wordsOf(task: string, room: Room): TaskWords {
 }
 
 function order(text: string): DueOptions['by'] {
+function daysAhead(text: string): number {
+  if (/^\d{1,3}$/.test(text)) return Number(text);
+  throw new UsageError(`--days takes a number of days such as 14, not \`${text}\``);
+}
+
+function order(text: string): Grouping {
   if (text === 'urgency' || text === 'housing' || text === 'pair') return text;
   throw new UsageError(`--by takes urgency, housing or pair, not \`${text}\``);
 }

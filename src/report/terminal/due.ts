@@ -1,16 +1,15 @@
 import type { AgendaItem } from '../../rules/agenda/item.ts';
 import type { Morning } from '../morning.ts';
-import { longDate, relativeDay, weekdayDate } from './dates.ts';
 import { fold, type Row } from './due/fold.ts';
 import { type Grouping, groupsBy } from './due/groups.ts';
 import { gutterWords, type Page, rowLines, taskColumn } from './due/lines.ts';
+import { hintsText, openingOf, quietText } from './due/opening.ts';
 import { warningLines } from './due/warnings.ts';
-import { subject, unsaid } from './due/where.ts';
+import { unsaid } from './due/where.ts';
 import { countLevel, findingsSummary } from './findings.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { widthOf, wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface DueOptions {
   width: number;
@@ -48,7 +47,7 @@ export function dueText(morning: Morning, { width, color, by }: DueOptions): str
     heading(shown, page),
     findingsSummary(findings, page.width, page.styles),
     warningLines(shown.warnings, page),
-    quiet(shown, countLevel(findings, 'error') > 0, page),
+    quietText(shown, countLevel(findings, 'error') > 0).flatMap((text) => wrap(text, page.width)),
     ...(by === 'urgency' ? urgency(rows, page) : walk(shown.items, by, page)),
     hints(countLevel(findings, 'hint'), page),
   ];
@@ -58,18 +57,12 @@ export function dueText(morning: Morning, { width, color, by }: DueOptions): str
     .join('\n');
 }
 
-function heading({ day, today, room, days, items }: Morning, { styles, width }: Page): string[] {
-  const title = [longDate(day), room].filter((part) => part !== null).join(' · ');
-  const number = (state: AgendaItem['state']) => items.filter((item) => item.state === state).length;
-  const counts = [
-    number('late') > 0 ? `${number('late')} late` : null,
-    number('now') > 0 ? `${number('now')} for today` : null,
-    number('coming') > 0 ? `${number('coming')} to come in the next ${count(days, 'day')}` : null,
-  ].filter((part) => part !== null);
+function heading(morning: Morning, { styles, width }: Page): string[] {
+  const { title, standing, counts } = openingOf(morning);
   return [
     ...wrap(title, width).map(styles.heading),
-    ...(day === today ? [] : wrap(`as it stands on that day; today is ${weekdayDate(today, day)}`, width)),
-    ...(counts.length === 0 ? [] : wrap(counts.join(' · '), width)),
+    ...(standing === null ? [] : wrap(standing, width)),
+    ...(counts === '' ? [] : wrap(counts, width)),
   ];
 }
 
@@ -95,25 +88,6 @@ function walk(items: AgendaItem[], by: Exclude<Grouping, 'urgency'>, page: Page)
   ]);
 }
 
-/** A kind word when there is nothing to do now, and when the next work comes. */
-function quiet(morning: Morning, broken: boolean, { width }: Page): string[] {
-  const { items, warnings } = morning;
-  if (items.some(({ state }) => state !== 'coming')) return [];
-  const nothing = broken
-    ? 'Nothing is due as far as the journals can be read.'
-    : `${warnings.length > 0 ? 'Beyond that' : 'A quiet morning'}: nothing is late and nothing is due today.`;
-  return wrap(items.length > 0 ? nothing : `${nothing} ${afterwards(morning)}`, width);
-}
-
-/** What an agenda without a line says of the time after it. */
-function afterwards({ day, days, next }: Morning): string {
-  if (next === null) return 'Nothing is foreseen either. Food, water and a look at every bird, all the same.';
-  const when = `${weekdayDate(next.from, day)}, ${relativeDay(next.from, day)}`;
-  return `Nor is anything in the next ${count(days, 'day')}. After that: ${next.say}, ${subject(next)} (${when}).`;
-}
-
 function hints(number: number, { width, styles }: Page): string[] {
-  if (number === 0) return [];
-  const text = `${count(number, 'hint')} on how something is written: nestlog check shows ${number === 1 ? 'it' : 'them'}`;
-  return wrap(text, width).map(styles.muted);
+  return number === 0 ? [] : wrap(hintsText(number), width).map(styles.muted);
 }

@@ -46,15 +46,32 @@ export function findingsText(findings: readonly Finding[], layout: Layout): stri
  * No lines where there are no errors.
  */
 export function findingsSummary(findings: readonly Finding[], width: number, styles: Styles): string[] {
+  const summary = errorsOf(findings);
+  if (summary === null) return [];
+  return [
+    ...wrap(summary.head, width).map(styles.error),
+    ...summary.lines.map((line) => truncate(`${INDENT}${line}`, width)),
+    ...wrap(summary.more, width - INDENT.length).map((line) => INDENT + line),
+  ];
+}
+
+/** The same in whole lines, or null without an error. */
+export function errorsOf(
+  findings: readonly Finding[],
+): { head: string; lines: string[]; more: string } | null {
   const errors = [...findings].sort(byPlace).filter((finding) => kindOf(finding).level === 'error');
   if (errors.length === 0) return [];
   const shown = errors
     .slice(0, SUMMARY_LINES)
     .map((finding) => truncate(`${INDENT}${placeOf(finding)} ${what(finding)}`, width));
   const head = `${count(errors.length, 'error')} in the journals, so something may be missing here:`;
+  if (errors.length === 0) return null;
   const rest = errors.length > SUMMARY_LINES ? `all ${errors.length}` : 'the lines and how to mend them';
-  const more = wrap(`nestlog check shows ${rest}`, width - INDENT.length).map((line) => INDENT + line);
-  return [...wrap(head, width).map(styles.error), ...shown, ...more];
+  return {
+    head: `${count(errors.length, 'error')} in the journals, so this morning may be missing something:`,
+    lines: errors.slice(0, SUMMARY_LINES).map((finding) => `${placeOf(finding)} ${what(finding)}`),
+    more: `nestlog check shows ${rest}`,
+  };
 }
 
 function byFile(findings: Finding[]): Map<string, Finding[]> {
