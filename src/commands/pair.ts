@@ -1,9 +1,17 @@
+import { nearest } from '../findings/nearest.ts';
+import { notesOf } from '../journal/notes.ts';
+import { photosOf } from '../journal/photos.ts';
 import { pairJson } from '../report/json/pair.ts';
 import { pairText } from '../report/terminal/pair.ts';
-import { pairStory } from '../rules/season/story.ts';
+import type { Pair } from '../room/model.ts';
+import { type Tellable, tellable } from '../rules/discretion/tellable.ts';
+import { type PairStory, pairStory } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { pairNamed } from './named.ts';
 import { openRoom } from './room.ts';
+import { type PageOptions, pageOptions, writePage } from './page-file.ts';
+import { type OpenRoom, openRoom } from './room.ts';
+import { UsageError } from './usage-error.ts';
 
 export const definition: CommandDefinition = {
   examples: [
@@ -11,9 +19,25 @@ export const definition: CommandDefinition = {
       line: 'nestlog pair LW-1',
       says: 'its clutches, dates foreseen and real, every egg’s and chick’s fate',
     },
+    { line: 'nestlog pair LW-1 --page lw-1.html', says: 'its story as a page, with its photos' },
+    { line: 'nestlog pair LW-1 --account', says: 'how it was kept and what it did, for others: no names' },
+    {
+      line: 'nestlog pair LW-1 --account --with notes --page account.html',
+      says: 'the same as a page, with the notes',
+    },
     { line: 'nestlog pair LW-1 --json', says: 'the same for a program' },
   ],
   arguments: [{ name: '<pair>', description: 'the pair’s id' }],
+  options: [
+    { flags: '--account', description: 'an account for other keepers, as Markdown or with --page as a page' },
+    {
+      flags: '--with <what>',
+      description: 'in the account also: names, rings, places, notes, or several with a comma',
+      completes: tellable,
+      parse: withWords,
+    },
+    ...pageOptions,
+  ],
 };
 
 /** Prints one pair's story. */
@@ -22,7 +46,72 @@ export function run(context: Context): ExitCode {
   const [id = ''] = context.arguments;
   const { room } = openRoom(context);
   const story = pairStory(room, pairNamed(id, room));
+interface PairOptions extends PageOptions {
+  account?: boolean;
+  with?: Tellable[];
+}
+
+/** Prints one pair's story, or writes it as a page or as an account for others. */
+export function run(context: Context<PairOptions>): ExitCode | Promise<ExitCode> {
+  const { stdout, json, options } = context;
+  const open = openRoom(context);
+  const story = pairStory(open.room, pairAsked(context, open));
+  if (options.account === true) return tellAccount(context, open, story);
+  if (options.with !== undefined) throw new UsageError('--with says what an account may tell: add --account');
+  if (options.page !== undefined) return writePairPage(context, options.page, open, story);
   const { width, color } = stdout;
   stdout.write(json ? pairJson(story) : pairText(story, { width, color }));
   return 0;
+}
+
+function pairAsked({ arguments: [id = ''] }: Context<PairOptions>, { room }: OpenRoom): Pair {
+  const pair = room.pairs.find((known) => known.id === id);
+  if (pair !== undefined) return pair;
+  const ids = room.pairs.map((known) => known.id);
+  const near = nearest(id, ids);
+  const more =
+    near === null ? `there is ${ids.length === 0 ? 'none' : ids.join(', ')}` : `did you mean \`${near}\`?`;
+  throw new UsageError(`no pair \`${id}\` in this room; ${more}`);
+}
+
+async function tellAccount(
+  context: Context<PairOptions>,
+  open: OpenRoom,
+  story: PairStory,
+): Promise<ExitCode> {
+  const { page, with: asked = [] } = context.options;
+  const { openAccount } = await import('./account.ts');
+  const { account, pictures } = openAccount(open, context.journals, story, asked);
+  if (page !== undefined) {
+    const { accountPage } = await import('../report/page/account.tsx');
+    return writePage(context, page, accountPage(account, pictures));
+  }
+  const { accountMarkdown } = await import('../report/account/markdown.ts');
+  context.stdout.write(accountMarkdown(account, pictures));
+  return 0;
+}
+
+async function writePairPage(
+  context: Context<PairOptions>,
+  name: string,
+  { record }: OpenRoom,
+  story: PairStory,
+): Promise<ExitCode> {
+  const { pair, day } = story;
+  const { readPictures } = await import('./pictures.ts');
+  const { pairPage } = await import('../report/page/pair.tsx');
+  const entries = record.pairs
+    .filter((journal) => journal.pair.text === pair.id)
+    .flatMap((journal) => journal.entries);
+  const pictures = readPictures(context.journals, photosOf(entries, day));
+  return writePage(context, name, pairPage(story, { notes: notesOf(entries, day), pictures }));
+}
+
+/** Reads `names,notes`: what an account may tell beside how the pair was kept. */
+function withWords(text: string): Tellable[] {
+  return text.split(',').map((word) => {
+    const known = tellable.find((one) => one === word.trim());
+    if (known !== undefined) return known;
+    throw new UsageError(`--with takes ${tellable.join(', ')}, or several with a comma, not \`${word}\``);
+  });
 }

@@ -1,7 +1,8 @@
-import type { Day, Span } from '../../days.ts';
+import type { Day } from '../../days.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { columns } from './columns.ts';
-import { dateSpan, shortDate } from './dates.ts';
+import { shortDate } from './dates.ts';
+import { clutchFacts, titleOf } from './pair/facts.ts';
 import { fateLines } from './pair/fates.ts';
 import { LEGEND, timelineLines } from './pair/timeline.ts';
 import { percent } from './season/figures.ts';
@@ -36,61 +37,14 @@ export function pairText(story: PairStory, { width, color }: Options): string {
     .join('\n');
 }
 
-function titleOf({ pair }: PairStory): string {
-  const parents =
-    [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : `${names(pair.cock)} × ${names(pair.hen)}`;
-  const parts = [
-    pair.id,
-    pair.species ?? 'species not known',
-    parents,
-    ...(pair.housing === null ? [] : [pair.housing]),
-  ];
-  return parts.map(visible).join(' · ');
-}
-
-function names(birds: readonly string[]): string {
-  return birds.length === 0 ? 'unknown' : birds.join(' or ');
-}
-
 /** A day of another year than any clutch: beside it a date is written with its year. */
 const OTHER_YEAR = 0;
 
 /** Dates are of the year in which the clutch was begun, which stands in its head, unless they say otherwise. */
 function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
-  const day = story.clutch.opened;
-  const { clutch, hatched, fledged, independent, foreseen, laid, sitting } = story;
-  const { eggs, chicks } = clutch;
-  const size = clutch.counted ? count(eggs.length, 'egg') : 'unknown size';
-  const window = (one: { from: Day; likely: Day; to: Day } | null) =>
-    one === null ? '' : `foreseen ${dateSpan(one.from, one.to, day)}, likely ${shortDate(one.likely, day)}`;
-  const of = (k: number, n: number) => (n === 0 ? '' : `${k} of ${n}`);
-  const rows: [string, Span | null, string, string][] = [
-    ['laid', laid, size, ''],
-    ['sitting', sitting?.span ?? null, sitting?.inferred === true ? 'inferred' : '', ''],
-    ['hatched', hatched, of(chicks.length, clutch.counted ? eggs.length : 0), window(foreseen.hatch)],
-    [
-      'fledged',
-      fledged,
-      of(chicks.filter((bird) => bird.fledged !== null).length, chicks.length),
-      window(foreseen.fledge),
-    ],
-    [
-      'independent',
-      independent,
-      of(chicks.filter((bird) => bird.independent !== null).length, chicks.length),
-      foreseen.independent === null
-        ? ''
-        : `foreseen ${dateSpan(foreseen.independent.from, foreseen.independent.to, day)}`,
-    ],
-  ];
-  const cells = rows
-    .filter(([, span, , more]) => span !== null || more !== '')
-    .map(([what, span, how, more]) => [
-      what,
-      span === null ? '–' : dateSpan(span.from, span.to, day),
-      how,
-      more,
-    ]);
+  const { clutch } = story;
+  const day = clutch.opened;
+  const cells = clutchFacts(story);
   const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
   return [
     page.look.heading(`CLUTCH ${clutch.number}`) +

@@ -9,16 +9,19 @@ import { pad, wrap } from '../width.ts';
 const REF = 5;
 
 /** Every egg and every chick of a clutch, each with what became of it. */
-export function fateLines({ eggs, clutch }: ClutchStory, day: Day, width: number): string[] {
-  return [
-    ...eggs.flatMap(({ egg, fertility }) => fateLine(egg.ref, eggFate(egg, fertility, day), width)),
-    ...clutch.chicks.flatMap((bird) => fateLine(bird.ref ?? bird.id, chickFate(bird, day), width)),
-  ];
+export function fateLines(story: ClutchStory, day: Day, width: number): string[] {
+  return fatesOf(story, day).flatMap(([ref, fate]) => {
+    const [first = '', ...rest] = wrap(visible(fate), width - 4 - REF);
+    return [`    ${pad(ref, REF)}${first}`, ...rest.map((line) => ' '.repeat(4 + REF) + line)];
+  });
 }
 
-function fateLine(ref: string, parts: readonly string[], width: number): string[] {
-  const [first = '', ...rest] = wrap(visible(parts.join(' · ')), width - 4 - REF);
-  return [`    ${pad(ref, REF)}${first}`, ...rest.map((line) => ' '.repeat(4 + REF) + line)];
+/** The same as pairs of a ref and its fate. */
+export function fatesOf({ eggs, clutch }: ClutchStory, day: Day): [string, string][] {
+  return [
+    ...eggs.map(({ egg, fertility }): [string, string[]] => [egg.ref, eggFate(egg, fertility, day)]),
+    ...clutch.chicks.map((bird): [string, string[]] => [bird.ref ?? bird.id, chickFate(bird, day)]),
+  ].map(([ref, parts]) => [ref, parts.join(' · ')]);
 }
 
 function eggFate(egg: Egg, fertility: 'fertile' | 'clear' | null, day: Day): string[] {

@@ -1,0 +1,129 @@
+import type { Note } from '../../journal/notes.ts';
+import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
+import type { Picture } from '../pictures/picture.ts';
+import { longDate, shortDate } from '../terminal/dates.ts';
+import { clutchFacts, titleOf } from '../terminal/pair/facts.ts';
+import { fatesOf } from '../terminal/pair/fates.ts';
+import { percent, percentRange } from '../terminal/season/figures.ts';
+import { visible } from '../terminal/visible.ts';
+import { count } from '../terminal/words.ts';
+import { documentText } from './document.tsx';
+import { PICTURE_STYLE, Pictures } from './pictures.tsx';
+import { Table } from './table.tsx';
+
+interface Beside {
+  notes: readonly Note[];
+  pictures: readonly Picture[];
+}
+
+/** A pair's years as a page: what was foreseen and what came, every fate, its rates beside the others', its photos. */
+export function pairPage(story: PairStory, { notes, pictures }: Beside): string {
+  const { pair, clutches, day } = story;
+  const title = titleOf(story);
+  return documentText({
+    title,
+    style: PICTURE_STYLE,
+    children: (
+      <>
+        <h1>{visible(pair.id)}</h1>
+        <p class="lead">{title.slice(visible(pair.id).length + 3)}</p>
+        <p>{summary(story)}</p>
+        {clutches.map((one) => (
+          <ClutchSection story={one} notes={notes.filter((note) => clutchAt(clutches, note.day) === one)} />
+        ))}
+        <Rates story={story} />
+        <Notes
+          title="Notes from before the first clutch"
+          notes={notes.filter((note) => clutchAt(clutches, note.day) === null)}
+        />
+        <Pictures pictures={pictures} of={`The pair ${pair.id}, its nest or its young`} files={true} />
+        <footer>As known on {longDate(day)}.</footer>
+      </>
+    ),
+  });
+}
+
+function summary({ clutches, own }: PairStory): string {
+  if (clutches.length === 0) return 'No clutch yet.';
+  const { eggs, chicks } = own;
+  return `${count(clutches.length, 'clutch', 'clutches')} since ${longDate(Math.min(...clutches.map(({ clutch }) => clutch.opened)))}: ${count(eggs.laid, 'egg')} laid, ${chicks.hatched} hatched, ${chicks.fledged} fledged, ${chicks.independent} independent.`;
+}
+
+/** The clutch in whose time a day lies: the last begun by then. */
+function clutchAt(clutches: readonly ClutchStory[], day: number): ClutchStory | null {
+  return clutches.findLast(({ clutch }) => clutch.opened <= day) ?? null;
+}
+
+function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly Note[] }) {
+  const { clutch } = story;
+  const day = clutch.opened;
+  const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
+  return (
+    <section>
+      <h2>
+        Clutch {clutch.number}
+        <span class="quiet begun">
+          {' '}
+          begun {shortDate(day, 0)}
+          {site}
+        </span>
+      </h2>
+      <Table caption={null} head={['', 'real', '', 'foreseen']} rows={clutchFacts(story)} />
+      <Table
+        caption="What became of each"
+        head={['who', 'fate']}
+        rows={fatesOf(story, day).map(([ref, fate]) => [ref, visible(fate)])}
+      />
+      <Notes title={null} notes={notes} />
+    </section>
+  );
+}
+
+function Notes({ title, notes }: { title: string | null; notes: readonly Note[] }) {
+  if (notes.length === 0) return null;
+  return (
+    <>
+      {title === null ? <h3>Notes</h3> : <h2>{title}</h2>}
+      <ul class="plain">
+        {notes.map(({ day, text }) => (
+          <li>
+            <span class="quiet">{shortDate(day, 0)}</span> {visible(text)}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Rates({ story: { own, others, reared, measures } }: { story: PairStory }) {
+  const share = ({ k, n, rate }: PairStory['own']['rates']['fertility']) =>
+    rate === null ? '–' : `${k} of ${n}, ${percent(rate)}`;
+  const range = ({ low, high }: { low: number | null; high: number | null }) =>
+    low === null || high === null ? '–' : percentRange(low, high);
+  return (
+    <section>
+      <h2>Beside the other pairs</h2>
+      <Table
+        caption={null}
+        head={['', 'this pair', '95 %', 'all others', '95 %', 'open']}
+        rows={measures.map(({ name, title }) => {
+          const [mine, rest] = [own.rates[name], others.rates[name]];
+          return [
+            title,
+            share(mine),
+            range(mine),
+            share(rest),
+            range(rest),
+            mine.open === 0 ? '' : mine.open,
+          ];
+        })}
+      />
+      {reared.taken === 0 ? null : (
+        <p>
+          It was given {count(reared.taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own
+          it fledged {reared.fledged} and brought {reared.independent} to independence.
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,126 @@
+import { formatDay } from '../../../days.ts';
+import type { Ancestor } from '../../../rules/stock/lineage.ts';
+import { visible } from '../../terminal/visible.ts';
+import { truncate } from '../../terminal/width.ts';
+import { Figure } from '../figure.tsx';
+import { Table } from '../table.tsx';
+import { GENERATIONS, type ParentsOf, type Place, pedigreeLayout } from './layout.ts';
+
+const BOX = { width: 168, height: 40 };
+const COLUMN = 190;
+const ROW = 50;
+/** Characters that a box holds at this size. */
+const LETTERS = 21;
+
+interface PedigreeParts {
+  of: Ancestor;
+  parentsOf: ParentsOf;
+  /** F of an ancestor, in words. */
+  inbreedingOf(one: Ancestor): string;
+}
+
+/** A bird's pedigree as a drawing, with the same as a table. Cocks have square corners, hens round ones. */
+export function Pedigree({ of, parentsOf, inbreedingOf }: PedigreeParts) {
+  const { places, rows } = pedigreeLayout(of, parentsOf);
+  const known = places.filter(({ ancestor, generation }) => ancestor !== null && generation > 0).length;
+  const generations = Math.max(...places.map(({ generation }) => generation));
+  const again = places.some(({ times }) => times > 1);
+  return (
+    <div class="pedigree">
+      <Figure
+        title="Pedigree"
+        says={`${visible(of.id)} with ${known} known ancestors in ${generations} of ${GENERATIONS} generations, sire above dam; the table has them all.`}
+        width={GENERATIONS * COLUMN + BOX.width + 2}
+        height={rows * ROW}
+        table={<PedigreeTable places={places} inbreedingOf={inbreedingOf} />}
+      >
+        {places.map((place) => (
+          <Line place={place} />
+        ))}
+        {places.map((place) => (
+          <Box place={place} />
+        ))}
+      </Figure>
+      <p class="small quiet">
+        Cocks have square corners, hens round ones; of a founder no parents are known.
+        {again ? ' Whoever stands here more than once has a thick frame and the number of times.' : ''}
+      </p>
+    </div>
+  );
+}
+
+const left = ({ generation }: Place) => 1 + generation * COLUMN;
+const middle = (row: number) => row * ROW + ROW / 2;
+
+function Line({ place }: { place: Place }) {
+  if (place.childRow === null) return null;
+  const x = left(place);
+  const from = x - COLUMN + BOX.width;
+  const turn = (from + x) / 2;
+  return <path class="outline" d={`M${from} ${middle(place.childRow)}H${turn}V${middle(place.row)}H${x}`} />;
+}
+
+function Box({ place }: { place: Place }) {
+  const { ancestor, role, doubt, founder, times } = place;
+  const x = left(place);
+  const y = middle(place.row) - BOX.height / 2;
+  const hen = (ancestor?.bird?.sex ?? (role === 'dam' ? 'hen' : null)) === 'hen';
+  const unknown = ancestor === null;
+  const name = unknown ? `${role} unknown` : visible(ancestor.id);
+  const count = times > 1 ? ` ×${times}` : '';
+  const more = unknown ? doubt : (ringOf(ancestor) ?? hatchedOf(ancestor));
+  const second = [more === null ? null : visible(more), founder && place.generation > 0 ? 'founder' : null];
+  const below = second.filter((part) => part !== null).join(' · ');
+  return (
+    <g class={unknown ? 'unknown' : times > 1 ? 'again' : 'known'}>
+      <rect x={x} y={y} width={BOX.width} height={BOX.height} rx={hen ? BOX.height / 2 : 2} />
+      <text x={x + 16} y={y + (below === '' ? 25 : 17)} class="name">
+        {truncate(name, LETTERS - count.length) + count}
+      </text>
+      {below === '' ? null : (
+        <text x={x + 16} y={y + 33} class="quiet">
+          {truncate(below, LETTERS + 2)}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function ringOf({ bird, id }: Ancestor): string | null {
+  const ring = bird?.ring ?? null;
+  return ring === null || ring === id ? null : ring;
+}
+
+function hatchedOf({ bird }: Ancestor): string | null {
+  return bird?.hatched ? `hatched ${formatDay(bird.hatched.to).slice(0, 4)}` : null;
+}
+
+function PedigreeTable({ places, inbreedingOf }: { places: Place[] } & Pick<PedigreeParts, 'inbreedingOf'>) {
+  const rows = places
+    .filter(({ generation }) => generation > 0)
+    .map(({ kin, ancestor, doubt, founder, times }) => [
+      kin,
+      ancestor === null ? `not known${doubt === null ? '' : `: ${visible(doubt)}`}` : visible(ancestor.id),
+      visible(ancestor?.bird?.ring ?? ''),
+      ancestor?.bird?.hatched ? formatDay(ancestor.bird.hatched.to) : '',
+      ancestor === null ? '' : inbreedingOf(ancestor),
+      [founder ? 'founder' : '', times > 1 ? `stands here ${times} times` : ''].filter(Boolean).join(', '),
+    ]);
+  return (
+    <Table caption="Ancestors" head={['', 'bird', 'ring', 'hatched', 'F', '']} rows={rows} right={[4]} />
+  );
+}
+
+/** Rules of the drawing. On a phone it keeps a size that can be read, and is pushed aside with a finger. */
+export const PEDIGREE_STYLE = `
+.pedigree { break-inside: avoid; }
+.pedigree figure { overflow-x: auto; }
+.pedigree svg { min-width: 42rem; max-width: 100%; }
+.pedigree rect { fill: var(--raised); stroke: var(--mark); stroke-width: 1.25; }
+.pedigree .unknown rect { fill: none; stroke-dasharray: 4 3; }
+.pedigree .again rect { stroke: var(--accent); stroke-width: 3.5; }
+.pedigree text { font-size: 13px; }
+.pedigree .name { font-weight: 600; }
+.pedigree .unknown text { font-weight: 400; fill: var(--quiet); }
+@media print { .pedigree svg { min-width: 0; } }
+`;

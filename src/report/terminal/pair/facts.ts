@@ -1,0 +1,60 @@
+import type { Day, Span } from '../../../days.ts';
+import type { ClutchStory, PairStory } from '../../../rules/season/story.ts';
+import { dateSpan, shortDate } from '../dates.ts';
+import { visible } from '../visible.ts';
+import { count } from '../words.ts';
+
+/** Who the pair is: its id, species, parents and housing. */
+export function titleOf({ pair }: PairStory): string {
+  const parents =
+    [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : `${names(pair.cock)} × ${names(pair.hen)}`;
+  const parts = [
+    pair.id,
+    pair.species ?? 'species not known',
+    parents,
+    ...(pair.housing === null ? [] : [pair.housing]),
+  ];
+  return parts.map(visible).join(' · ');
+}
+
+function names(birds: readonly string[]): string {
+  return birds.length === 0 ? 'unknown' : birds.join(' or ');
+}
+
+/** What came of a clutch, step by step, each with its days, how many, and what was foreseen. */
+export function clutchFacts(story: ClutchStory): string[][] {
+  const day = story.clutch.opened;
+  const { clutch, hatched, fledged, independent, foreseen, laid, sitting } = story;
+  const { eggs, chicks } = clutch;
+  const size = clutch.counted ? count(eggs.length, 'egg') : 'unknown size';
+  const window = (one: { from: Day; likely: Day; to: Day } | null) =>
+    one === null ? '' : `foreseen ${dateSpan(one.from, one.to, day)}, likely ${shortDate(one.likely, day)}`;
+  const of = (k: number, n: number) => (n === 0 ? '' : `${k} of ${n}`);
+  const rows: [string, Span | null, string, string][] = [
+    ['laid', laid, size, ''],
+    ['sitting', sitting?.span ?? null, sitting?.inferred === true ? 'inferred' : '', ''],
+    ['hatched', hatched, of(chicks.length, clutch.counted ? eggs.length : 0), window(foreseen.hatch)],
+    [
+      'fledged',
+      fledged,
+      of(chicks.filter((bird) => bird.fledged !== null).length, chicks.length),
+      window(foreseen.fledge),
+    ],
+    [
+      'independent',
+      independent,
+      of(chicks.filter((bird) => bird.independent !== null).length, chicks.length),
+      foreseen.independent === null
+        ? ''
+        : `foreseen ${dateSpan(foreseen.independent.from, foreseen.independent.to, day)}`,
+    ],
+  ];
+  return rows
+    .filter(([, span, , more]) => span !== null || more !== '')
+    .map(([what, span, how, more]) => [
+      what,
+      span === null ? '–' : dateSpan(span.from, span.to, day),
+      how,
+      more,
+    ]);
+}

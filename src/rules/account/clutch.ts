@@ -1,0 +1,82 @@
+import type { Span } from '../../days.ts';
+import type { Clutch } from '../../room/model.ts';
+import type { Discreet } from '../discretion/discretion.ts';
+import type { ClutchStory } from '../season/story.ts';
+
+/** What became of one clutch, in dates and counts. */
+export interface AccountClutch {
+  number: number;
+  site: string | null;
+  /** Null where nobody counted them. */
+  eggs: number | null;
+  fertile: number;
+  clear: number;
+  laid: Span | null;
+  sitting: { span: Span; inferred: boolean } | null;
+  hatched: Span | null;
+  chicks: number;
+  fledged: Span | null;
+  left: number;
+  independent: Span | null;
+  fed: number;
+  /** What was lost and why: eggs, then young. */
+  losses: { what: 'egg' | 'young'; cause: string; number: number }[];
+  /** Eggs taken by hand; eggs or young that others sat on or fed. */
+  taken: number;
+  fostered: number;
+  /** Whether something of it is still to come. */
+  open: boolean;
+}
+
+/** A clutch without anything that would name a bird or a place. */
+export function accountClutch(story: ClutchStory, discreet: Discreet): AccountClutch {
+  const { clutch, laid, sitting, hatched, fledged, independent, over } = story;
+  const fertile = (which: 'fertile' | 'clear') =>
+    story.eggs.filter(({ fertility }) => fertility === which).length;
+  return {
+    number: clutch.number,
+    site: clutch.site === null ? null : discreet(clutch.site),
+    eggs: clutch.counted ? clutch.eggs.length : null,
+    fertile: fertile('fertile'),
+    clear: fertile('clear'),
+    laid,
+    sitting,
+    hatched,
+    chicks: clutch.chicks.length,
+    fledged,
+    left: clutch.chicks.filter((bird) => bird.fledged !== null).length,
+    independent,
+    fed: clutch.chicks.filter((bird) => bird.independent !== null).length,
+    losses: lossesOf(clutch, discreet),
+    taken: clutch.eggs.filter(({ fate }) => fate?.kind === 'taken').length,
+    fostered: fosteredOf(clutch),
+    open: over === null,
+  };
+}
+
+function lossesOf({ eggs, chicks }: Clutch, discreet: Discreet): AccountClutch['losses'] {
+  const losses = new Map<string, AccountClutch['losses'][number]>();
+  const add = (what: 'egg' | 'young', said: string | null) => {
+    const cause = (said === null ? null : discreet(said)) ?? 'cause not known';
+    const key = `${what} ${cause}`;
+    losses.set(key, { what, cause, number: (losses.get(key)?.number ?? 0) + 1 });
+  };
+  for (const { fate } of eggs) if (fate?.kind === 'lost') add('egg', fate.cause);
+  for (const { fate, independent } of chicks) {
+    if (fate?.kind === 'died' && independent === null) add('young', fate.cause);
+  }
+  return [...losses.values()];
+}
+
+/** Eggs that another pair, or nobody's nest, kept warm, and young that somebody else fed; each once. */
+function fosteredOf({ pair, eggs, chicks }: Clutch): number {
+  const sat = eggs.filter(({ places }) =>
+    places.some(({ place }) => (place.kind === 'nest' ? place.pair !== pair : place.kind !== 'store')),
+  );
+  const fed = chicks.filter(
+    ({ egg, stays }) =>
+      !sat.some((one) => one === egg) &&
+      stays.some(({ nest, housing }) => (nest === null ? housing === 'hand' : nest !== pair)),
+  );
+  return sat.length + fed.length;
+}
