@@ -2,6 +2,7 @@ import type { Account } from '../../rules/account/account.ts';
 import { accountParts, type Piece } from '../account/sections.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { documentText } from './document.tsx';
+import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PICTURE_STYLE, Pictures } from './pictures.tsx';
 import { Table } from './table.tsx';
 
@@ -10,7 +11,7 @@ export function accountPage(account: Account, pictures: readonly Picture[]): str
   const { title, opening, sections } = accountParts(account);
   return documentText({
     title,
-    style: PICTURE_STYLE + ACCOUNT_STYLE,
+    style: PICTURE_STYLE + FACTS_STYLE,
     children: (
       <>
         <h1>{title}</h1>
@@ -31,26 +32,10 @@ export function accountPage(account: Account, pictures: readonly Picture[]): str
   });
 }
 
-const ACCOUNT_STYLE = `
-.facts { display: grid; grid-template-columns: max-content 1fr; gap: 0.25rem 1rem; margin: 0; }
-.facts dt { color: var(--quiet); white-space: nowrap; }
-.facts dd { margin: 0; }
-@media (max-width: 30rem) { .facts { grid-template-columns: 1fr; gap: 0; } .facts dd { margin-bottom: 0.5rem; } }
-`;
-
 function Part({ piece }: { piece: Piece }) {
   if (piece.kind === 'text') return <p>{piece.text}</p>;
   if (piece.kind === 'table') {
     return <Table caption={null} head={piece.head} rows={piece.rows} right={piece.right} />;
   }
-  return (
-    <dl class="facts">
-      {piece.items.map(({ of, text }) => (
-        <>
-          <dt>{of}</dt>
-          <dd>{text}</dd>
-        </>
-      ))}
-    </dl>
-  );
+  return <Facts items={piece.items} />;
 }

@@ -8,6 +8,7 @@ import { longDate, shortDate } from '../terminal/dates.ts';
 import { visible } from '../terminal/visible.ts';
 import { count } from '../terminal/words.ts';
 import { documentText } from './document.tsx';
+import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PEDIGREE_STYLE, Pedigree } from './pedigree/drawing.tsx';
 import { PICTURE_STYLE, Pictures } from './pictures.tsx';
 import { Table } from './table.tsx';
@@ -20,7 +21,7 @@ export function birdPage(portrait: Portrait, stock: Stock, pictures: readonly Pi
   const name = visible(one.id);
   return documentText({
     title,
-    style: PICTURE_STYLE + PEDIGREE_STYLE,
+    style: FACTS_STYLE + PICTURE_STYLE + PEDIGREE_STYLE,
     children: (
       <>
         <h1>{name}</h1>
@@ -29,7 +30,7 @@ export function birdPage(portrait: Portrait, stock: Stock, pictures: readonly Pi
         <section>
           <h2>Where it comes from</h2>
           {inbreedingOf(portrait).map((text) => (
-            <p>{visible(text)}</p>
+            <p>{visible(capital(text))}.</p>
           ))}
           <Pedigree
             of={one.ancestor}
@@ -44,10 +45,8 @@ export function birdPage(portrait: Portrait, stock: Stock, pictures: readonly Pi
         {life.length === 0 ? null : (
           <section>
             <h2>Life</h2>
-            <Table
-              caption={null}
-              head={['day', 'what']}
-              rows={life.map((event) => [shortDate(event.day, 0), visible(event.what)])}
+            <Facts
+              items={life.map((event) => ({ of: shortDate(event.day, 0), text: visible(event.what) }))}
             />
           </section>
         )}
@@ -78,6 +77,8 @@ function Young({ mates, day }: { mates: readonly Mate[]; day: Day }) {
     </section>
   );
 }
+
+const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 function together(from: Day, to: Day | null, day: Day): string {
   return to === null

@@ -8,6 +8,7 @@ import { percent, percentRange } from '../terminal/season/figures.ts';
 import { visible } from '../terminal/visible.ts';
 import { count } from '../terminal/words.ts';
 import { documentText } from './document.tsx';
+import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PICTURE_STYLE, Pictures } from './pictures.tsx';
 import { Table } from './table.tsx';
 
@@ -22,26 +23,35 @@ export function pairPage(story: PairStory, { notes, pictures }: Beside): string 
   const title = titleOf(story);
   return documentText({
     title,
-    style: PICTURE_STYLE,
+    style: FACTS_STYLE + PICTURE_STYLE + PAIR_STYLE,
     children: (
       <>
         <h1>{visible(pair.id)}</h1>
         <p class="lead">{title.slice(visible(pair.id).length + 3)}</p>
         <p>{summary(story)}</p>
-        {clutches.map((one) => (
-          <ClutchSection story={one} notes={notes.filter((note) => clutchAt(clutches, note.day) === one)} />
-        ))}
-        <Rates story={story} />
         <Notes
           title="Notes from before the first clutch"
           notes={notes.filter((note) => clutchAt(clutches, note.day) === null)}
         />
+        {clutches.map((one) => (
+          <ClutchSection story={one} notes={notes.filter((note) => clutchAt(clutches, note.day) === one)} />
+        ))}
+        <Rates story={story} />
         <Pictures pictures={pictures} of={`The pair ${pair.id}, its nest or its young`} files={true} />
         <footer>As known on {longDate(day)}.</footer>
       </>
     ),
   });
 }
+
+/** What was foreseen and came, beside it what became of each egg and chick. */
+const PAIR_STYLE = `
+.begun { font-weight: 400; font-size: 1rem; }
+.course { display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 2fr); column-gap: 2rem; align-items: start; }
+h3 { margin-top: 0; }
+@media (max-width: 44rem) { .course { grid-template-columns: minmax(0, 1fr); } }
+@media print { .course { column-gap: 5mm; } .course th, .course td { padding-top: 0.8mm; padding-bottom: 0.8mm; } .facts { row-gap: 0.5mm; } .facts { font-size: 9pt; } }
+`;
 
 function summary({ clutches, own }: PairStory): string {
   if (clutches.length === 0) return 'No clutch yet.';
@@ -68,12 +78,18 @@ function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly N
           {site}
         </span>
       </h2>
-      <Table caption={null} head={['', 'real', '', 'foreseen']} rows={clutchFacts(story)} />
-      <Table
-        caption="What became of each"
-        head={['who', 'fate']}
-        rows={fatesOf(story, day).map(([ref, fate]) => [ref, visible(fate)])}
-      />
+      <div class="course">
+        <Table
+          caption={null}
+          head={['', 'real', '', 'foreseen']}
+          rows={clutchFacts(story).map((cells) => cells.map((cell) => cell.replace(/^foreseen /, '')))}
+        />
+        <Table
+          caption={null}
+          head={['', 'fate']}
+          rows={fatesOf(story, day).map(([of, fate]) => [of, visible(fate)])}
+        />
+      </div>
       <Notes title={null} notes={notes} />
     </section>
   );
@@ -84,13 +100,7 @@ function Notes({ title, notes }: { title: string | null; notes: readonly Note[] 
   return (
     <>
       {title === null ? <h3>Notes</h3> : <h2>{title}</h2>}
-      <ul class="plain">
-        {notes.map(({ day, text }) => (
-          <li>
-            <span class="quiet">{shortDate(day, 0)}</span> {visible(text)}
-          </li>
-        ))}
-      </ul>
+      <Facts items={notes.map(({ day, text }) => ({ of: shortDate(day, 0), text: visible(text) }))} />
     </>
   );
 }

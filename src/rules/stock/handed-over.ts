@@ -3,6 +3,7 @@ import type { Discreet } from '../discretion/discretion.ts';
 import { housingKind } from '../discretion/housing-kind.ts';
 import { lifeOf } from './events.ts';
 import type { Portrait } from './portrait.ts';
+import type { StockBird } from './stock.ts';
 
 /**
  * A bird's portrait as whoever takes the bird may have it. Its own life, its health, its relatives and their rings go
@@ -11,12 +12,20 @@ import type { Portrait } from './portrait.ts';
 export function handedOver(portrait: Portrait, discreet: Discreet): Portrait {
   const { one } = portrait;
   const { housing } = one;
-  const own = {
+  const own: StockBird = {
     ...one,
     bird: discreetBird(one.bird, discreet),
-    housing: housing === null ? null : housingKind(housing),
+    housing: housing === null ? null : kindOf(housing),
+    // How dear it is to the stock it leaves is that stock's own affair.
+    meanKinship: null,
   };
   return { ...portrait, one: own, life: lifeOf(own) };
+}
+
+/** `a flight`, `an aviary`; null where its name does not say which kind it is. */
+function kindOf(housing: string): string | null {
+  const kind = housingKind(housing);
+  return kind === null ? null : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 }
 
 function discreetBird(bird: Bird, discreet: Discreet): Bird {
@@ -30,7 +39,7 @@ function discreetBird(bird: Bird, discreet: Discreet): Bird {
     ...bird,
     stays: stays.map((stay) => ({
       ...stay,
-      housing: stay.housing === null ? null : stay.housing === 'hand' ? 'hand' : housingKind(stay.housing),
+      housing: stay.housing === null || stay.housing === 'hand' ? stay.housing : kindOf(stay.housing),
     })),
     unwell: told(unwell),
     treated: told(treated),

@@ -78,8 +78,8 @@ function Box({ place }: { place: Place }) {
         {truncate(name, LETTERS - count.length) + count}
       </text>
       {below === '' ? null : (
-        <text x={x + 16} y={y + 33} class="quiet">
-          {truncate(below, LETTERS + 2)}
+        <text x={x + 16} y={y + 32} class="below">
+          {truncate(below, LETTERS + 4)}
         </text>
       )}
     </g>
@@ -121,6 +121,7 @@ export const PEDIGREE_STYLE = `
 .pedigree .again rect { stroke: var(--accent); stroke-width: 3.5; }
 .pedigree text { font-size: 13px; }
 .pedigree .name { font-weight: 600; }
+.pedigree .below { font-size: 11px; fill: var(--quiet); }
 .pedigree .unknown text { font-weight: 400; fill: var(--quiet); }
 @media print { .pedigree svg { min-width: 0; } }
 `;
