@@ -32,14 +32,14 @@ export function openings({ species, clutches, day }: Account): { title: string; 
 
 /** What a clutch lost and why, and what of it went through other hands. */
 export function losses(clutch: AccountClutch): { of: string; text: string }[] {
-  const { number, taken, fostered, open } = clutch;
+  const { number, taken, fostered, over } = clutch;
   const parts = [
     ...clutch.losses.map(
       (one) => `${one.what === 'egg' ? count(one.number, 'egg') : `${one.number} young`}: ${one.cause}`,
     ),
     ...(taken === 0 ? [] : [`${count(taken, 'egg')} taken by hand`]),
     ...(fostered === 0 ? [] : [`${fostered} sat on or fed by others for a time`]),
-    ...(open ? ['not over yet'] : []),
+    ...(over === null ? ['not over yet'] : []),
   ];
   return parts.length === 0 ? [] : [{ of: `Clutch ${number}`, text: parts.join('; ') }];
 }

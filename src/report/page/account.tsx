@@ -1,23 +1,27 @@
 import type { Account } from '../../rules/account/account.ts';
 import { accountParts, type Piece } from '../account/sections.ts';
 import type { Picture } from '../pictures/picture.ts';
+import { visibleData } from '../terminal/visible.ts';
 import { documentText } from './document.tsx';
 import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PICTURE_STYLE, Pictures } from './pictures.tsx';
 import { Table } from './table.tsx';
+import { TIMELINE_STYLE } from './timeline/style.ts';
+import { Years } from './years.tsx';
 
 /** An account as a page: the same words and figures as in Markdown, with its photos. */
 export function accountPage(account: Account, pictures: readonly Picture[]): string {
   const { title, opening, sections } = accountParts(account);
   return documentText({
     title,
-    style: PICTURE_STYLE + FACTS_STYLE,
+    style: ACCOUNT_STYLE + TIMELINE_STYLE + FACTS_STYLE + PICTURE_STYLE,
     children: (
       <>
         <h1>{title}</h1>
         {opening.map((text, index) => (
           <p class={index === 0 ? 'lead' : 'quiet'}>{text}</p>
         ))}
+        <Years clutches={visibleData(account.clutches)} day={account.day} />
         {sections.map((section) => (
           <section>
             <h2>{section.title}</h2>
@@ -35,7 +39,16 @@ export function accountPage(account: Account, pictures: readonly Picture[]): str
 function Part({ piece }: { piece: Piece }) {
   if (piece.kind === 'text') return <p>{piece.text}</p>;
   if (piece.kind === 'table') {
-    return <Table caption={null} head={piece.head} rows={piece.rows} right={piece.right} />;
+    return (
+      <div class={piece.head.length > MANY ? 'wide' : undefined}>
+        <Table caption={null} head={piece.head} rows={piece.rows} right={piece.right} />
+      </div>
+    );
   }
   return <Facts items={piece.items} />;
 }
+
+/** Columns beyond which a phone shows a part of the table at a time. */
+const MANY = 6;
+
+const ACCOUNT_STYLE = '@media screen { .wide table { min-width: 46rem; } }';

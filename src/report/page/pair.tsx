@@ -11,6 +11,8 @@ import { documentText } from './document.tsx';
 import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PICTURE_STYLE, Pictures } from './pictures.tsx';
 import { Table } from './table.tsx';
+import { TIMELINE_STYLE } from './timeline/style.ts';
+import { type YearClutch, Years } from './years.tsx';
 
 interface Beside {
   notes: readonly Note[];
@@ -23,12 +25,13 @@ export function pairPage(story: PairStory, { notes, pictures }: Beside): string 
   const title = titleOf(story);
   return documentText({
     title,
-    style: FACTS_STYLE + PICTURE_STYLE + PAIR_STYLE,
+    style: TIMELINE_STYLE + FACTS_STYLE + PICTURE_STYLE + PAIR_STYLE,
     children: (
       <>
         <h1>{visible(pair.id)}</h1>
         <p class="lead">{title.slice(visible(pair.id).length + 3)}</p>
         <p>{summary(story)}</p>
+        <Years clutches={clutches.map(yearOf)} day={day} />
         <Notes
           title="Notes from before the first clutch"
           notes={notes.filter((note) => clutchAt(clutches, note.day) === null)}
@@ -49,6 +52,8 @@ const PAIR_STYLE = `
 .begun { font-weight: 400; font-size: 1rem; }
 .course { display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 2fr); column-gap: 2rem; align-items: start; }
 h3 { margin-top: 0; }
+.fates th, .fates td { padding-top: 0.1rem; padding-bottom: 0.1rem; border-bottom-width: 0; }
+.fates tbody th { white-space: nowrap; }
 @media (max-width: 44rem) { .course { grid-template-columns: minmax(0, 1fr); } }
 @media print { .course { column-gap: 5mm; } .course th, .course td { padding-top: 0.8mm; padding-bottom: 0.8mm; } .facts { row-gap: 0.5mm; } .facts { font-size: 9pt; } }
 `;
@@ -57,6 +62,19 @@ function summary({ clutches, own }: PairStory): string {
   if (clutches.length === 0) return 'No clutch yet.';
   const { eggs, chicks } = own;
   return `${count(clutches.length, 'clutch', 'clutches')} since ${longDate(Math.min(...clutches.map(({ clutch }) => clutch.opened)))}: ${count(eggs.laid, 'egg')} laid, ${chicks.hatched} hatched, ${chicks.fledged} fledged, ${chicks.independent} independent.`;
+}
+
+function yearOf(story: ClutchStory): YearClutch {
+  const { opened, number, counted, eggs, chicks } = story.clutch;
+  return {
+    ...story,
+    begun: opened,
+    number,
+    eggs: counted ? eggs.length : null,
+    chicks: chicks.length,
+    left: chicks.filter((bird) => bird.fledged !== null).length,
+    fed: chicks.filter((bird) => bird.independent !== null).length,
+  };
 }
 
 /** The clutch in whose time a day lies: the last begun by then. */
@@ -84,11 +102,13 @@ function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly N
           head={['', 'real', '', 'foreseen']}
           rows={clutchFacts(story).map((cells) => cells.map((cell) => cell.replace(/^foreseen /, '')))}
         />
-        <Table
-          caption={null}
-          head={['', 'fate']}
-          rows={fatesOf(story, day).map(([of, fate]) => [of, visible(fate)])}
-        />
+        <div class="fates">
+          <Table
+            caption={null}
+            head={['', 'fate']}
+            rows={fatesOf(story, day).map(([of, fate]) => [of, visible(fate)])}
+          />
+        </div>
       </div>
       <Notes title={null} notes={notes} />
     </section>

@@ -1,11 +1,13 @@
-import type { Span } from '../../days.ts';
+import type { Day, Span } from '../../days.ts';
 import type { Clutch } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 import type { ClutchStory } from '../season/story.ts';
 
 /** What became of one clutch, in dates and counts. */
 export interface AccountClutch {
+  season: string;
   number: number;
+  begun: Day;
   site: string | null;
   /** Null where nobody counted them. */
   eggs: number | null;
@@ -24,17 +26,25 @@ export interface AccountClutch {
   /** Eggs taken by hand; eggs or young that others sat on or fed. */
   taken: number;
   fostered: number;
-  /** Whether something of it is still to come. */
-  open: boolean;
+  /** The day on which nothing of it was left to wait for; null while something is. */
+  over: Day | null;
+  /** What was to be expected of it. */
+  foreseen: { hatch: Window | null; fledge: Window | null; independent: Span | null };
+}
+
+interface Window extends Span {
+  likely: Day;
 }
 
 /** A clutch without anything that would name a bird or a place. */
 export function accountClutch(story: ClutchStory, discreet: Discreet): AccountClutch {
-  const { clutch, laid, sitting, hatched, fledged, independent, over } = story;
+  const { clutch, laid, sitting, hatched, fledged, independent, over, foreseen } = story;
   const fertile = (which: 'fertile' | 'clear') =>
     story.eggs.filter(({ fertility }) => fertility === which).length;
   return {
+    season: story.season,
     number: clutch.number,
+    begun: clutch.opened,
     site: clutch.site === null ? null : discreet(clutch.site),
     eggs: clutch.counted ? clutch.eggs.length : null,
     fertile: fertile('fertile'),
@@ -50,8 +60,18 @@ export function accountClutch(story: ClutchStory, discreet: Discreet): AccountCl
     losses: lossesOf(clutch, discreet),
     taken: clutch.eggs.filter(({ fate }) => fate?.kind === 'taken').length,
     fostered: fosteredOf(clutch),
-    open: over === null,
+    over,
+    foreseen: {
+      hatch: datesOf(foreseen.hatch),
+      fledge: datesOf(foreseen.fledge),
+      independent: foreseen.independent,
+    },
   };
+}
+
+/** Its days alone: what a forecast rests on is told of the whole room. */
+function datesOf(window: Window | null): Window | null {
+  return window === null ? null : { from: window.from, likely: window.likely, to: window.to };
 }
 
 function lossesOf({ eggs, chicks }: Clutch, discreet: Discreet): AccountClutch['losses'] {

@@ -29,14 +29,23 @@ export function discretionOf(record: RoomRecord, room: Room, told: ReadonlySet<T
       const by = TOLD_BY[kind];
       return by === null || !told.has(by);
     })
-    .map(patternOf)
+    .flatMap((name) => patternOf(name) ?? [])
     .sort((a, b) => b.length - a.length);
-  return (text) => (isPrivate(text) ? null : struck(text, withheld));
+  const places = told.has('places');
+  return (text) => {
+    if (isPrivate(text)) return null;
+    const said = struck(text, withheld);
+    return places ? said : said.replace(NUMBERED, (_, kind: string) => `[${housingKind(kind)}]`);
+  };
 }
 
+/** A housing with its number, whether or not anybody ever lived there; a cage 3 m long is none. */
+const NUMBERED =
+  /\b((?:cage|flight|pen|enclosure)s?|aviary|aviaries)\s*(?:no\.?\s*|number\s*|#\s*)?\d+(?!\d|[.,]\d)(?!\s*(?:cm|mm|m|x|×|by)\b|\s*×)/giu;
+
 interface Pattern {
-  /** Where this is not in the text, the name is not. */
-  needle: string;
+  /** Where one of these is not in the text, the name is not. */
+  needles: string[];
   source: string;
   length: number;
   put: string;
@@ -45,7 +54,7 @@ interface Pattern {
 function struck(text: string, withheld: readonly Pattern[]): string {
   const plain = text.normalize('NFKC').replace(UNSEEN, '');
   const folded = plain.toLowerCase();
-  const near = withheld.filter(({ needle }) => folded.includes(needle));
+  const near = withheld.filter(({ needles }) => needles.every((needle) => folded.includes(needle)));
   if (near.length === 0) return text;
   const any = new RegExp(near.map(({ source }) => `(${source})`).join('|'), 'giu');
   const clean = plain.replace(
@@ -57,7 +66,7 @@ function struck(text: string, withheld: readonly Pattern[]): string {
 
 /** Joiners and marks that could stand inside a name and hide it. */
 const UNSEEN = /[\p{Cf}\p{Default_Ignorable_Code_Point}]/gu;
-const SPECIAL = /[\\^$.*+?()[\]{}|/-]/g;
+const SPECIAL = /[\\^$.*+?()[\]{}|/]/g;
 const PIECES = /\p{N}+|[\p{L}\p{M}]+/gu;
 
 /**
@@ -65,7 +74,7 @@ const PIECES = /\p{N}+|[\p{L}\p{M}]+/gu;
  * digits both it is found inside longer words too; a number is never found inside a longer number. An article before
  * it counts for nothing; a chick's or egg's full name goes with its pair's.
  */
-function patternOf({ kind, text }: Name): Pattern {
+function patternOf({ kind, text }: Name): Pattern | null {
   const name = text
     .normalize('NFKC')
     .replace(UNSEEN, '')
@@ -73,9 +82,10 @@ function patternOf({ kind, text }: Name): Pattern {
   const pieces = name.match(PIECES) ?? [];
   const put =
     kind === 'housing' ? `[${housingKind(text) ?? 'housing'}]` : kind === 'owner' ? '[keeper]' : `[${kind}]`;
+  if (name === '') return null;
   if (pieces.length === 0) {
     const source = name.replace(SPECIAL, '\\$&');
-    return { needle: name.toLowerCase(), source, length: name.length, put };
+    return { needles: [name.toLowerCase()], source, length: name.length, put };
   }
   const [first = ''] = pieces;
   const last = pieces.at(-1) ?? '';
@@ -85,7 +95,7 @@ function patternOf({ kind, text }: Name): Pattern {
   const after = digits(last) ? '(?!\\p{N})' : telling ? '' : '(?=s?(?!\\p{L}))';
   const young = kind === 'pair' ? '(?:/\\d+(?:/[ec]\\d+)?)?' : '';
   return {
-    needle: first.toLowerCase(),
+    needles: pieces.map((piece) => piece.toLowerCase()),
     source: `${before}${pieces.map(pieceSource).join('[^\\p{L}\\p{N}]{0,3}')}${after}${young}`,
     length: name.length,
     put,

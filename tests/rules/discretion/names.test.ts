@@ -1,0 +1,60 @@
+import { expect, it } from 'vitest';
+import { type NameKind, namesIn } from '../../../src/rules/discretion/names.ts';
+import { type Files, record, room } from '../../rooms.ts';
+
+const files: Files = {
+  'nestlog.yaml': 'room: the elm room\n',
+  'birds.yaml': `
+    birds:
+      - id: LW-19-04
+        ring: LW 19 04
+        species: lavender waxbill
+        sire: LW-17-01
+        origin: swapped with Bela at Elmhurst
+        owner: Ada Loveday
+        log:
+          - {date: 2025-01-01, arrived: back cage}
+          - {date: 2025-02-01, released: flight 3}
+          - {date: 2027-02-01, moved: flight 99}
+  `,
+  'LW-1': `
+    pair: LW-1
+    species: lavender waxbill
+    cock: LW-19-04
+    hen: LW-20-11
+    housing: flight 2
+    log:
+      - {date: 2026-01-01, paired: {housing: flight 4, hen: LW-20-12}}
+      - {date: 2026-01-20, parted: {cock: flight 7}}
+      - {date: 2026-01-21, reunited: flight 8}
+      - {date: 2026-03-01, clutch: 1, laid: 4, sitting}
+      - {date: 2026-03-14, hatched: 4}
+      - {date: 2026-03-15, fostered: {BF-9: c4}}
+      - {date: 2026-03-22, ringed: {c1: LW 26 01}}
+      - {date: 2026-04-22, moved: {c1: young flight}}
+      - {date: 2027-03-22, ringed: {c2: LW 27 09}}
+  `,
+};
+
+const names = (kind: NameKind) =>
+  namesIn(record(files, '2026-06-01'), room(files, '2026-06-01'))
+    .filter((name) => name.kind === kind)
+    .map(({ text }) => text)
+    .sort();
+
+it.each([
+  ['pair', ['BF-9', 'LW-1']],
+  [
+    'bird',
+    ['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3', 'LW-1/1/c4', 'LW-17-01', 'LW-19-04', 'LW-20-11', 'LW-20-12'],
+  ],
+  ['ring', ['LW 19 04', 'LW 26 01', 'LW 27 09']],
+  [
+    'housing',
+    ['back cage', 'flight 2', 'flight 3', 'flight 4', 'flight 7', 'flight 8', 'flight 99', 'young flight'],
+  ],
+  ['room', ['the elm room']],
+  ['owner', ['Ada', 'Ada Loveday', 'Bela', 'Elmhurst', 'Loveday', 'swapped with Bela at Elmhurst']],
+] as const)('every %s of the record is known, also of days to come', (kind, expected) => {
+  expect(names(kind)).toEqual(expected);
+});
