@@ -15,12 +15,21 @@ export const tableTested = {
   'src/report/page/season': 'tests/report/page/season.test.ts',
   'src/report/page/timeline': 'tests/report/page/timeline.test.ts',
   'src/report/terminal/pair': 'tests/report/terminal/pair.test.ts',
+  'src/report/terminal/bird': 'tests/report/terminal/bird.test.ts',
+  'src/report/account': 'tests/report/account/markdown.test.ts',
+  'src/report/pictures': 'tests/report/pictures/picture.test.ts',
+  'src/report/page/pedigree': 'tests/report/page/bird.test.ts',
 };
 
 /** Files that another test covers. Keep it short. */
 export const coveredBy = {
   'src/cli.ts': 'tests/bin/nestlog.test.ts',
   'src/commands/index.ts': 'tests/bin/nestlog.test.ts',
+  'src/report/page/due-style.ts': 'tests/report/page/due.test.ts',
+  'src/report/page/facts.tsx': 'tests/report/page/bird.test.ts',
+  'src/report/page/pictures.tsx': 'tests/report/page/pair.test.ts',
+  'src/report/page/years.tsx': 'tests/report/page/pair.test.ts',
+  'src/rules/discretion/tellable.ts': 'tests/rules/discretion/discretion.test.ts',
   'src/report/page/figure.tsx': 'tests/report/page/document.test.ts',
   'src/report/page/style.ts': 'tests/report/page/document.test.ts',
   'src/report/page/table.tsx': 'tests/report/page/document.test.ts',
