@@ -28,10 +28,12 @@ export function readPictures(room: string, photos: readonly Photo[]): Picture[] 
 function insideRoom(room: string, { path, journal }: Photo, left: number): { bytes: Buffer } | string {
   const foreign = 'not in the room’s folder';
   if (isAbsolute(path) || /^[a-z][a-z\d+.-]+:/i.test(path) || path.includes('\\')) return foreign;
+  const named = join(room, dirname(journal), path);
+  // Before any disk is asked: whether something is there is nobody's business either.
+  if (outside(room, named)) return foreign;
   try {
-    const file = realpathSync(join(room, dirname(journal), path));
-    const way = relative(realpathSync(room), file);
-    if (way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way)) return foreign;
+    const file = realpathSync(named);
+    if (outside(realpathSync(room), file)) return foreign;
     const status = statSync(file);
     if (!status.isFile()) return 'no file';
     if (status.size > LARGEST) return `too large, ${Math.round(status.size / 1024 / 1024)} MB`;
@@ -40,4 +42,10 @@ function insideRoom(room: string, { path, journal }: Photo, left: number): { byt
   } catch {
     return 'not found';
   }
+}
+
+/** Whether a file lies outside a folder. */
+function outside(folder: string, file: string): boolean {
+  const way = relative(folder, file);
+  return way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way);
 }

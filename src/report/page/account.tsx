@@ -39,9 +39,11 @@ export function accountPage(account: Account, pictures: readonly Picture[]): str
 function Part({ piece }: { piece: Piece }) {
   if (piece.kind === 'text') return <p>{piece.text}</p>;
   if (piece.kind === 'table') {
+    const parts = { caption: null, head: piece.head, rows: piece.rows, right: piece.right };
+    if (piece.head.length <= MANY) return <Table {...parts} />;
     return (
-      <div class={piece.head.length > MANY ? 'wide' : undefined}>
-        <Table caption={null} head={piece.head} rows={piece.rows} right={piece.right} />
+      <div class="many">
+        <Table {...parts} moved="Table, moved sideways on a narrow screen" />
       </div>
     );
   }
@@ -51,4 +53,4 @@ function Part({ piece }: { piece: Piece }) {
 /** Columns beyond which a phone shows a part of the table at a time. */
 const MANY = 6;
 
-const ACCOUNT_STYLE = '@media screen { .wide table { min-width: 46rem; } }';
+const ACCOUNT_STYLE = '@media screen { .many table { min-width: 46rem; } }';

@@ -50,12 +50,12 @@ export function pairPage(story: PairStory, { notes, pictures }: Beside): string 
 /** What was foreseen and came, beside it what became of each egg and chick. */
 const PAIR_STYLE = `
 .begun { font-weight: 400; font-size: 1rem; }
-.course { display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 2fr); column-gap: 2rem; align-items: start; }
+.outcome { display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 2fr); column-gap: 2rem; align-items: start; }
 h3 { margin-top: 0; }
 .fates th, .fates td { padding-top: 0.1rem; padding-bottom: 0.1rem; border-bottom-width: 0; }
-.fates tbody th { white-space: nowrap; }
-@media (max-width: 44rem) { .course { grid-template-columns: minmax(0, 1fr); } }
-@media print { .course { column-gap: 5mm; } .course th, .course td { padding-top: 0.8mm; padding-bottom: 0.8mm; } .facts { row-gap: 0.5mm; } .facts { font-size: 9pt; } }
+.fates tbody th { white-space: nowrap; min-width: 0; width: 2.5rem; }
+@media (max-width: 44rem) { .outcome { grid-template-columns: minmax(0, 1fr); } }
+@media print { .outcome { column-gap: 5mm; } .outcome th, .outcome td { padding-top: 0.8mm; padding-bottom: 0.8mm; } .facts { row-gap: 0.5mm; } .facts { font-size: 9pt; } }
 `;
 
 function summary({ clutches, own }: PairStory): string {
@@ -96,7 +96,7 @@ function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly N
           {site}
         </span>
       </h2>
-      <div class="course">
+      <div class="outcome">
         <Table
           caption={null}
           head={['', 'real', '', 'foreseen']}

@@ -28,8 +28,8 @@ export function Years({ clutches, day }: { clutches: readonly YearClutch[]; day:
           heads={{ name: 'season', cells: ['eggs', 'chicks', 'fledged', 'indep.'] }}
           lanes={clutches
             .filter((one) => one.season === season)
-            .map((one, row) => ({
-              name: row === 0 ? season : null,
+            .map((one) => ({
+              name: season,
               clutch: one.number,
               course: one,
               cells: [one.eggs ?? '?', one.chicks, one.left, one.fed],

@@ -107,7 +107,7 @@ describeInChromium('the page of a bird', (open) => {
     const data = JSON.parse(birdJson(known.portrait, known.stock));
     const { page, complaints, requests } = await open(pageOf(known));
     await page.locator('summary').click();
-    const text = await page.locator('table').first().innerText();
+    const text = (await page.locator('table').first().allInnerTexts()).join('\n');
     const check = (
       one: { id: string; ring: string | null; sire: never; dam: never } | null,
       itself: boolean,
@@ -119,7 +119,7 @@ describeInChromium('the page of a bird', (open) => {
       check(one.dam, false);
     };
     check(data.pedigree, true);
-    const life = await page.locator('dl').innerText();
+    const life = (await page.locator('dl').allInnerTexts()).join('\n');
     for (const { what } of data.life) expect(life).toContain(what);
     expect([complaints, requests]).toEqual([[], []]);
   });

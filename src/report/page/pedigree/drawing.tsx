@@ -1,7 +1,6 @@
 import { formatDay } from '../../../days.ts';
 import type { Ancestor } from '../../../rules/stock/lineage.ts';
 import { visible } from '../../terminal/visible.ts';
-import { truncate } from '../../terminal/width.ts';
 import { Figure } from '../figure.tsx';
 import { Table } from '../table.tsx';
 import { GENERATIONS, type ParentsOf, type Place, pedigreeLayout } from './layout.ts';
@@ -9,8 +8,10 @@ import { GENERATIONS, type ParentsOf, type Place, pedigreeLayout } from './layou
 const BOX = { width: 168, height: 40 };
 const COLUMN = 190;
 const ROW = 50;
-/** Characters that a box holds at this size. */
-const LETTERS = 21;
+/** Units that a text has in a box, and the size of the two lines. */
+const INSIDE = BOX.width - 28;
+const NAME = 13;
+const BELOW = 11;
 
 interface PedigreeParts {
   of: Ancestor;
@@ -75,15 +76,27 @@ function Box({ place }: { place: Place }) {
     <g class={unknown ? 'unknown' : times > 1 ? 'again' : 'known'}>
       <rect x={x} y={y} width={BOX.width} height={BOX.height} rx={hen ? BOX.height / 2 : 2} />
       <text x={x + 16} y={y + (below === '' ? 25 : 17)} class="name">
-        {truncate(name, LETTERS - count.length) + count}
+        {fitted(name, INSIDE - NAME * count.length, NAME) + count}
       </text>
       {below === '' ? null : (
         <text x={x + 16} y={y + 32} class="below">
-          {truncate(below, LETTERS + 4)}
+          {fitted(below, INSIDE, BELOW)}
         </text>
       )}
     </g>
   );
+}
+
+/** As much of a text as has room, by the width that its letters have at the most in common typefaces. */
+function fitted(text: string, width: number, size: number): string {
+  const letters = Array.from(text);
+  const of = (letter: string) => (/[\p{Ll}\d\s.,·/'()-]/u.test(letter) && !/[mw]/.test(letter) ? 0.68 : 1.15);
+  let taken = 0;
+  const fits = letters.findIndex((letter) => {
+    taken += of(letter) * size;
+    return taken > width;
+  });
+  return fits === -1 ? text : `${letters.slice(0, Math.max(1, fits - 1)).join('')}…`;
 }
 
 function ringOf({ bird, id }: Ancestor): string | null {
