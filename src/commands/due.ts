@@ -14,21 +14,12 @@ import { learnedDurations } from '../rules/durations.ts';
 import { warningsOf } from '../rules/warnings/index.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
-import { openRoom } from './room.ts';
-import { UsageError } from './usage-error.ts';
-
-interface DueOptions extends Narrowed {
-  by: 'urgency' | 'housing' | 'pair';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
-interface DueOptions extends PageOptions {
-  days: number;
+interface DueOptions extends Narrowed, PageOptions {
   by?: Grouping;
-  pair?: string;
-  housing?: string;
-  species?: string;
   explain?: string;
 }
 
@@ -46,17 +37,12 @@ export const definition: CommandDefinition = {
   ],
   options: [
     daysOption(7),
-    { flags: '--by <order>', description: 'urgency, housing or pair', default: 'urgency', parse: order },
-    ...onlyOptions,
-    { flags: '--days <number>', description: 'how many days ahead', default: 7, parse: daysAhead },
     {
       flags: '--by <order>',
       description: 'urgency (as text), housing (on a page) or pair',
       parse: order,
     },
-    { flags: '--pair <id>', description: 'only this pair' },
-    { flags: '--housing <name>', description: 'only what is to be done there' },
-    { flags: '--species <name>', description: 'only pairs and birds of this species' },
+    ...onlyOptions,
     { flags: '--explain <task>', description: 'what a task means, and when it is over' },
     ...pageOptions,
   ],
@@ -98,34 +84,6 @@ async function writeDuePage(context: Context<DueOptions>, name: string, morning:
   return writePage(context, name, duePage(morning, context.options.by ?? 'housing'));
 }
 
-/** The names asked for, or a sentence that says which there are. */
-function askedFor(options: DueOptions, room: Room, own: readonly Profile[]): Only {
-  const { pair = null, housing = null, species = null } = options;
-  const housings = new Set(
-    [...room.pairs.map((known) => known.housing), ...room.birds.map(housingOf)].flatMap((name) => name ?? []),
-  );
-  mustBeOneOf(
-    'pair',
-    pair,
-    room.pairs.map(({ id }) => id),
-  );
-  mustBeOneOf('housing', housing, [...housings]);
-  const kept = [...new Set(room.pairs.flatMap((known) => known.species ?? []))];
-  const named = species === null ? null : (findSpecies(species, own)?.species ?? species);
-  mustBeOneOf('species', named, kept);
-  return { pair, housing, species: named };
-}
-
-function mustBeOneOf(what: string, name: string | null, known: readonly string[]): void {
-  if (name === null || known.includes(name)) return;
-  const near = nearest(name, known);
-  const more =
-    near === null
-      ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`
-      : `did you mean \`${near}\`?`;
-  throw new UsageError(`no ${what} \`${name}\` in this room; ${more}`);
-}
-
 /** A shipped task's words, or a routine's of this room. */
 function wordsOf(task: string, room: Room): TaskWords {
   const routines = room.settings.routines.map(routineWords);
@@ -136,12 +94,6 @@ function wordsOf(task: string, room: Room): TaskWords {
   throw new UsageError(
     `no task \`${task}\`; ${near === null ? `there are ${names.join(', ')}` : `did you mean \`${near}\`?`}`,
   );
-}
-
-function order(text: string): DueOptions['by'] {
-function daysAhead(text: string): number {
-  if (/^\d{1,3}$/.test(text)) return Number(text);
-  throw new UsageError(`--days takes a number of days such as 14, not \`${text}\``);
 }
 
 function order(text: string): Grouping {

@@ -1,14 +1,11 @@
-import { nearest } from '../findings/nearest.ts';
 import { notesOf } from '../journal/notes.ts';
 import { photosOf } from '../journal/photos.ts';
 import { pairJson } from '../report/json/pair.ts';
 import { pairText } from '../report/terminal/pair.ts';
-import type { Pair } from '../room/model.ts';
 import { type Tellable, tellable } from '../rules/discretion/tellable.ts';
 import { type PairStory, pairStory } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { pairNamed } from './named.ts';
-import { openRoom } from './room.ts';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -40,12 +37,6 @@ export const definition: CommandDefinition = {
   ],
 };
 
-/** Prints one pair's story. */
-export function run(context: Context): ExitCode {
-  const { stdout, json } = context;
-  const [id = ''] = context.arguments;
-  const { room } = openRoom(context);
-  const story = pairStory(room, pairNamed(id, room));
 interface PairOptions extends PageOptions {
   account?: boolean;
   with?: Tellable[];
@@ -55,23 +46,14 @@ interface PairOptions extends PageOptions {
 export function run(context: Context<PairOptions>): ExitCode | Promise<ExitCode> {
   const { stdout, json, options } = context;
   const open = openRoom(context);
-  const story = pairStory(open.room, pairAsked(context, open));
+  const [id = ''] = context.arguments;
+  const story = pairStory(open.room, pairNamed(id, open.room));
   if (options.account === true) return tellAccount(context, open, story);
   if (options.with !== undefined) throw new UsageError('--with says what an account may tell: add --account');
   if (options.page !== undefined) return writePairPage(context, options.page, open, story);
   const { width, color } = stdout;
   stdout.write(json ? pairJson(story) : pairText(story, { width, color }));
   return 0;
-}
-
-function pairAsked({ arguments: [id = ''] }: Context<PairOptions>, { room }: OpenRoom): Pair {
-  const pair = room.pairs.find((known) => known.id === id);
-  if (pair !== undefined) return pair;
-  const ids = room.pairs.map((known) => known.id);
-  const near = nearest(id, ids);
-  const more =
-    near === null ? `there is ${ids.length === 0 ? 'none' : ids.join(', ')}` : `did you mean \`${near}\`?`;
-  throw new UsageError(`no pair \`${id}\` in this room; ${more}`);
 }
 
 async function tellAccount(
