@@ -61,6 +61,7 @@ table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nu
 caption { text-align: left; font-weight: 600; padding-bottom: 0.3rem; }
 th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.75rem 0.3rem 0; border-bottom: 1px solid var(--rule); }
 thead th { border-bottom: 1px solid var(--ink); font-weight: 600; overflow-wrap: normal; }
+thead td { border-bottom: 1px solid var(--ink); }
 tbody th { font-weight: 500; }
 th { overflow-wrap: normal; }
 tbody th { overflow-wrap: anywhere; min-width: 6.5rem; }

@@ -12,7 +12,7 @@ interface Words {
 }
 
 /** A pair of which a test names what its keeper wrote in free words. */
-export function wordyRoom({ note, site, food, cause }: Partial<Words>): Files {
+function wordyRoom({ note, site, food, cause }: Partial<Words>): Files {
   const text = (words: string | undefined) => JSON.stringify(words ?? 'plain');
   return {
     'LW-1': `

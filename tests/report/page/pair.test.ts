@@ -27,7 +27,7 @@ describe('a pair’s page', () => {
       'Clutch 1',
       'tight',
       'Clutch 2',
-      'again',
+      'laid by noon',
     ];
     const places = order.map((words) => page.indexOf(words));
     expect(places).toEqual([...places].sort((a, b) => a - b));

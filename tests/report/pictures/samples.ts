@@ -12,7 +12,7 @@ const little32 = (number: number) => big32(number).reverse();
 const segment = (marker: number, body: number[]) => [0xff, marker, ...big16(body.length + 2), ...body];
 
 /** The camera's data as either byte order writes it: where it was taken, and which side is up. */
-export function exif(orientation: number, order: 'II' | 'MM'): number[] {
+function exif(orientation: number, order: 'II' | 'MM'): number[] {
   const number = (value: number, bytes: number) => {
     const digits = Array.from({ length: bytes }, (_, at) => (value >> (8 * (bytes - 1 - at))) & 255);
     return order === 'II' ? digits.reverse() : digits;
