@@ -60,15 +60,10 @@ export function errorsOf(
   findings: readonly Finding[],
 ): { head: string; lines: string[]; more: string } | null {
   const errors = [...findings].sort(byPlace).filter((finding) => kindOf(finding).level === 'error');
-  if (errors.length === 0) return [];
-  const shown = errors
-    .slice(0, SUMMARY_LINES)
-    .map((finding) => truncate(`${INDENT}${placeOf(finding)} ${what(finding)}`, width));
-  const head = `${count(errors.length, 'error')} in the journals, so something may be missing here:`;
   if (errors.length === 0) return null;
   const rest = errors.length > SUMMARY_LINES ? `all ${errors.length}` : 'the lines and how to mend them';
   return {
-    head: `${count(errors.length, 'error')} in the journals, so this morning may be missing something:`,
+    head: `${count(errors.length, 'error')} in the journals, so something may be missing here:`,
     lines: errors.slice(0, SUMMARY_LINES).map((finding) => `${placeOf(finding)} ${what(finding)}`),
     more: `nestlog check shows ${rest}`,
   };

@@ -55,7 +55,7 @@ describe('a tick list', () => {
       '2026-05-17',
     );
     const page = duePage(morning({ findings }), 'housing');
-    expect(page).toContain('1 error in the journals, so this morning may be missing something:');
+    expect(page).toContain('1 error in the journals, so something may be missing here:');
     expect(page).toContain('pairs/LW-1.yaml:3:12:');
     expect(page).toContain('1 hint on how something is written');
   });
