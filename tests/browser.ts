@@ -1,8 +1,8 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe } from 'vitest';
 
@@ -87,7 +87,7 @@ interface Violation {
 
 /** What axe-core finds against WCAG 2.2 A and AA, and its best practices, in a page. */
 export async function violations(page: Page): Promise<Violation[]> {
-  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
+  await page.evaluate(axe.source);
   return page.evaluate(async () => {
     // @ts-expect-error axe is put into the page by the line above
     const { violations } = await globalThis.axe.run();

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { seasonJson } from '../../../src/report/json/season.ts';
 import { courseOf, foldsOf } from '../../../src/report/page/season/lanes.ts';
 import { seasonPage } from '../../../src/report/page/season.tsx';
@@ -12,6 +12,9 @@ import { cutOnPaper, describeInChromium, violations } from '../../browser.ts';
 import { exampleRoom } from '../../example/room.ts';
 import { type Files, room } from '../../rooms.ts';
 import { FOUR, known, ON, pair, waxbills } from '../seasons.ts';
+
+// A browser that shares its processor takes its time over a long page.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** The page of a season, and what programs get of it. */
 function season(of: Room, seasons = 'all', by: GroupingName | null = null) {
@@ -292,16 +295,12 @@ describeInChromium('the example room’s season', (open) => {
     ['light', 1000],
     ['dark', 1000],
     ['light', 390],
-  ] as const)(
-    'is easy to read, %s, %i px wide',
-    async (scheme, width) => {
-      const { page } = await open(season(example, '2026', 'housing').html, { scheme, width });
-      await openAll(page);
-      expect(await violations(page)).toEqual([]);
-      expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
-    },
-    60_000,
-  );
+  ] as const)('is easy to read, %s, %i px wide', async (scheme, width) => {
+    const { page } = await open(season(example, '2026', 'housing').html, { scheme, width });
+    await openAll(page);
+    expect(await violations(page)).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+  });
 
   it.each([
     ['2025', 6],
@@ -382,11 +381,11 @@ describeInChromium('500 pairs', (open) => {
     const lane = await page.locator('.timeline tbody tr').last().boundingBox();
     expect(lane?.height).toBeGreaterThanOrEqual(20);
     expect(await cutOnPaper(page)).toEqual([]);
-  }, 60_000);
+  });
 
   it('are printed as a few sheets unless groups are opened', async () => {
     const { page } = await open(pageOf(files, '2026-05-10'));
     const pdf = await page.pdf({ preferCSSPageSize: true });
     expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length).toBeLessThan(10);
-  }, 60_000);
+  });
 });
