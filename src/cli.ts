@@ -1,14 +1,8 @@
+import { answerPlace, today } from './cli/world.ts';
 import type { Output } from './commands/context.ts';
 import { commands } from './commands/index.ts';
 import { runProgram } from './commands/program.ts';
 import { wantsColor, widthOf } from './commands/terminal.ts';
-import { type Day, dayOf } from './days.ts';
-
-/** The day on the keeper's wall, by the clock and the time zone of this machine. */
-function today(): Day {
-  const now = new Date();
-  return dayOf(now.getFullYear(), now.getMonth() + 1, now.getDate());
-}
 
 function outputOf(stream: NodeJS.WriteStream, flag: boolean | undefined): Output {
   const environment = process.env;
@@ -30,6 +24,7 @@ export async function main(words: string[], version: string): Promise<void> {
     environment: process.env,
     here: process.cwd(),
     today,
+    answer: answerPlace(words),
     stdout: (color) => outputOf(process.stdout, color),
     stderr: (color) => outputOf(process.stderr, color),
   });

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { openCache } from '../../src/journal/cache.ts';
 import { loadRoom } from '../../src/journal/load.ts';
-import { readFile, readRoom } from '../../src/journal/record.ts';
+import { readFile, readRoom, readSource, type SourceText } from '../../src/journal/record.ts';
 import { day } from '../rooms.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'nestlog-cache-'));
@@ -19,7 +19,7 @@ function counting() {
   const paths: string[] = [];
   return {
     paths,
-    read: (path: string, text: string) => {
+    read: ({ path, text }: SourceText) => {
       paths.push(path);
       return readFile(path, text);
     },
@@ -32,7 +32,7 @@ const journal = 'pair: LW-1\nlog:\n  - {date: 2026-03-01, laid: 1}\n';
 function run(files: Record<string, string>, build = '1') {
   const reader = counting();
   const cache = openCache(file, build, reader.read);
-  const readings = Object.entries(files).map(([path, text]) => cache.read(path, text));
+  const readings = Object.entries(files).map(([path, text]) => cache.read({ path, text }));
   cache.save();
   return { readings, read: reader.paths };
 }
@@ -49,7 +49,7 @@ test.each(samples)('a room read from the cache is the room read anew: %s', (path
   const clock = { day: day('2026-05-17'), today: day('2026-11-25') };
   const fresh = readRoom(files, clock);
   for (const _ of ['first run', 'second run']) {
-    const cache = openCache(file, '1', readFile);
+    const cache = openCache(file, '1', readSource);
     expect(readRoom(files, clock, cache.read)).toEqual(fresh);
     cache.save();
   }
