@@ -16,6 +16,8 @@ export interface World {
   today: () => Day;
   /** Where the answer to this call may be kept for the next one; undefined where none is to be kept. */
   answer?: string | undefined;
+  /** Says to somebody who looks on what is being waited for. */
+  progress?: (text: string) => void;
   /** The stream with its decisions, once it is known whether `--color` or `--no-color` was given. */
   stdout: (color: boolean | undefined) => Output;
   stderr: (color: boolean | undefined) => Output;
@@ -114,11 +116,12 @@ async function run(module: CommandModule, command: Command, world: World): Promi
   const folderOf = module.definition.room === 'optional' ? anyFolder : roomFolder;
   const { NESTLOG_JOURNALS: environment } = world.environment;
   const folder = folderOf({ option: journals, environment, here: world.here });
-  const { answer } = world;
+  const { answer, progress } = world;
   return module.run({
     day: date ?? today,
     today,
     journals: folder,
+    ...(progress === undefined ? {} : { progress }),
     json: json ?? false,
     ...(cache && answer !== undefined
       ? { keep: (said) => keepAnswer(answer, { option: journals, folder, today, ...said }) }

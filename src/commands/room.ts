@@ -18,7 +18,7 @@ export interface OpenRoom {
   room: Room;
 }
 
-type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache'>;
+type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache' | 'progress'>;
 
 /** The file in which the readings of a room are kept. */
 function cacheOf(folder: string, journals: string): string {
@@ -26,11 +26,17 @@ function cacheOf(folder: string, journals: string): string {
 }
 
 /** Reads the room's folder and understands it as known on the day stood on. */
-export function openRoom({ journals, day, today, cache }: Asked): OpenRoom {
+export function openRoom({ journals, day, today, cache, progress }: Asked): OpenRoom {
   const files = loadRoom(journals);
   const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build, readSource);
-  const record = readRoom(files, { day, today }, readings?.read);
+  const read = readings?.read ?? readSource;
+  let done = 0;
+  const record = readRoom(files, { day, today }, (file) => {
+    progress?.(`reading journals: ${done++} of ${files.length}`);
+    return read(file);
+  });
   readings?.save();
+  progress?.('understanding what they say');
   return { files, record, room: understandAll(record, { day, today }) };
 }
 
