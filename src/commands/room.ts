@@ -20,6 +20,9 @@ export interface OpenRoom {
 
 type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache' | 'progress'>;
 
+/** More files than this are kept in several parts, of which a morning writes few. */
+const MANY = 64;
+
 /** The file in which the readings of a room are kept. */
 function cacheOf(folder: string, journals: string): string {
   return join(folder, `${createHash('sha256').update(journals).digest('hex').slice(0, 16)}.cache`);
@@ -28,7 +31,8 @@ function cacheOf(folder: string, journals: string): string {
 /** Reads the room's folder and understands it as known on the day stood on. */
 export function openRoom({ journals, day, today, cache, progress }: Asked): OpenRoom {
   const files = loadRoom(journals);
-  const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build, readSource);
+  const parts = files.length > MANY ? 16 : 1;
+  const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build, readSource, parts);
   const read = readings?.read ?? readSource;
   let done = 0;
   const record = readRoom(files, { day, today }, (file) => {

@@ -16,35 +16,50 @@ export interface ReadingCache {
 }
 
 /**
- * What was read before and has not changed need not be read again. One file a room, the readings as JSON; it may be
- * deleted at any time.
+ * What was read before and has not changed need not be read again. The readings of a room are kept as JSON, in one file or,
+ * as a large room would make a text longer than any string can be, in several; they may be deleted at any time.
  *
  * @param file the room's cache, absolute
  * @param build changes whenever the grammar or the program does
+ * @param parts into how many files the room's journals are spread
  */
-export function openCache(file: string, build: string, read: ReadOne): ReadingCache {
-  const before = load(file, build);
-  const now: Record<string, Kept> = Object.create(null);
-  let changed = false;
+export function openCache(file: string, build: string, read: ReadOne, parts = 1): ReadingCache {
+  const opened = new Map<string, Part>();
+  const partOf = (path: string): Part => {
+    const name = parts === 1 ? file : `${file}.${hashOf(path).charCodeAt(0) % parts}`;
+    const known = opened.get(name) ?? { before: load(name, build), now: Object.create(null), changed: false };
+    opened.set(name, known);
+    return known;
+  };
   return {
     read(source) {
       const { path } = source;
+      const part = partOf(path);
       const hash = source.hash ?? hashOf(source.text);
-      const known = before[path];
+      const known = part.before[path];
       if (known?.hash === hash) {
-        now[path] = known;
+        part.now[path] = known;
         return withText(known.reading, source);
       }
-      changed = true;
+      part.changed = true;
       const reading = read(source);
-      now[path] = { hash, reading: reading.text === source.text ? { ...reading, text: '' } : reading };
+      part.now[path] = { hash, reading: reading.text === source.text ? { ...reading, text: '' } : reading };
       return reading;
     },
     save() {
-      if (changed || Object.keys(before).length !== Object.keys(now).length)
-        keep(file, build, JSON.stringify(now));
+      for (const [name, { before, now, changed }] of opened) {
+        if (changed || Object.keys(before).length !== Object.keys(now).length)
+          keep(name, build, JSON.stringify(now));
+      }
     },
   };
+}
+
+/** Readings by path: those of earlier runs, and those of the files that there are now. */
+interface Part {
+  before: Record<string, Kept>;
+  now: Record<string, Kept>;
+  changed: boolean;
 }
 
 /** The text itself is at hand; it is kept only where reading had to mend it. */

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -110,4 +110,24 @@ test('names of files that mean something to JavaScript are only names', () => {
   const { read, readings } = run(files);
   expect(read).toEqual([]);
   expect(readings).toEqual([readFile('__proto__', journal), readFile('constructor', journal)]);
+});
+
+test('a room in several parts is read from them, and only the part of a changed journal is written', () => {
+  const parted = (files: Record<string, string>) => {
+    const reader = counting();
+    const cache = openCache(file, '1', reader.read, 16);
+    const readings = Object.entries(files).map(([path, text]) => cache.read({ path, text }));
+    cache.save();
+    return { readings, read: reader.paths };
+  };
+  const files = Object.fromEntries(Array.from({ length: 40 }, (_, i) => [`pairs/${i}.yaml`, journal]));
+  const { readings } = parted(files);
+  const written = () =>
+    readdirSync(join(folder, 'deep')).map((name) => statSync(join(folder, 'deep', name)).ino);
+  const before = written();
+  expect(before.length).toBeGreaterThan(8);
+  expect(parted(files)).toEqual({ readings, read: [] });
+  expect(written()).toEqual(before);
+  expect(parted({ ...files, 'pairs/7.yaml': `${journal}# more\n` }).read).toEqual(['pairs/7.yaml']);
+  expect(written().filter((inode, i) => inode !== before[i])).toHaveLength(1);
 });
