@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { runNode, withPeak } from './measure.mjs';
+import { runNode, withPeak } from './processes.mjs';
 import { writeRoom } from './rooms.mjs';
 
 const DATE = '2026-05-17';

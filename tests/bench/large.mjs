@@ -2,7 +2,8 @@
 import { appendFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { line, medians, runNode } from './measure.mjs';
+import { line, medians } from './measure.mjs';
+import { runNode } from './processes.mjs';
 import { writeRoom } from './rooms.mjs';
 
 const DATE = '2026-05-17';

@@ -2,7 +2,8 @@
 import { appendFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { line, medians, mustRun } from './measure.mjs';
+import { line, medians } from './measure.mjs';
+import { mustRun } from './processes.mjs';
 import { writeRoom } from './rooms.mjs';
 
 const RUNS = 21;
