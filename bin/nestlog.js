@@ -15,10 +15,16 @@ process.on('unhandledRejection', answerFor);
 if (words[0] === '--version' || words[0] === '-V') {
   process.stdout.write(`${version}\n`);
 } else if (existsSync(bundle)) {
-  require('./load.js')(bundle).main(words, version);
+  if (!answeredBefore()) require('./load.js')(bundle).main(words, version);
 } else {
   process.stderr.write('nestlog: the program is not built yet; run `npm run build` in its folder first.\n');
   process.exitCode = 2;
+}
+
+/** Whether a small program of its own could give this morning's agenda again. */
+function answeredBefore() {
+  const early = join(__dirname, '../dist/early.cjs');
+  return words.includes('due') && existsSync(early) && require(early).answer(words);
 }
 
 /**

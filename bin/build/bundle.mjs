@@ -1,6 +1,6 @@
 /**
- * The build: `src/cli.ts` and all it needs as one CommonJS file, `dist/nestlog.cjs`, and the licences of what that
- * file contains. In one file `import()` still evaluates a command's modules only when it is called.
+ * The build: `src/cli.ts` and all it needs as one CommonJS file, `dist/nestlog.cjs`, the small one that answers
+ * what has not changed, and the licences of what they contain. In one file `import()` still evaluates a command's modules only when it is called.
  */
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -10,13 +10,16 @@ import { writeCodeCache } from './code-cache.mjs';
 import { root, settings } from './settings.mjs';
 import { packageFolders, thirdPartyPage } from './third-party.mjs';
 
+const define = { NESTLOG_BUILD: JSON.stringify(sourcesHash()) };
 const { metafile } = await build({
   ...settings,
-  define: { NESTLOG_BUILD: JSON.stringify(sourcesHash()) },
+  define,
   entryPoints: ['src/cli.ts'],
   outfile: 'dist/nestlog.cjs',
   metafile: true,
 });
+
+await build({ ...settings, define, entryPoints: ['src/cli/early.ts'], outfile: 'dist/early.cjs' });
 
 const page = thirdPartyPage(packageFolders(Object.keys(metafile.inputs)).map((folder) => join(root, folder)));
 const file = join(root, 'THIRD-PARTY.md');

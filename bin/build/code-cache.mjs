@@ -18,7 +18,7 @@ export function writeCodeCache(bundle) {
   const source = readFileSync(bundle, 'latin1');
   const name = createHash('sha256').update(source).digest('hex').slice(0, 16);
   writeFileSync(bundle, `//${name}\n${source}`, 'latin1');
-  const words = ['due', '--journals', 'journals-example', '--date', '2026-05-17'];
+  const words = ['due', '--journals', 'journals-example', '--date', '2026-05-17', '--no-cache'];
   spawnSync(process.execPath, [join(root, 'bin/nestlog.js'), ...words], {
     cwd: root,
     env: { ...process.env, NESTLOG_WRITE_CODE_CACHE: '1' },

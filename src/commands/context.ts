@@ -20,6 +20,13 @@ export interface Context<Options = Record<string, unknown>> {
   json: boolean;
   /** Where readings of journals are kept between runs; undefined where none are to be kept. */
   cache?: string | undefined;
+  /** Says what is being waited for; may be called often. */
+  progress?: (text: string) => void;
+  /**
+   * Keeps the whole of what this run prints: whoever calls with the same words on the same day gets it again while no
+   * file of the room has changed. For commands that do nothing but print, and only what follows from these.
+   */
+  keep?: (said: { fingerprint: string; text: string }) => void;
   /** Positional arguments, in order; an optional one that was left out is undefined. */
   arguments: (string | undefined)[];
   /** The command's own options by their camel-case names. */

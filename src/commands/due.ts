@@ -1,4 +1,5 @@
 import { nearest } from '../findings/nearest.ts';
+import { fingerprint } from '../journal/load.ts';
 import { dueJson } from '../report/json/due.ts';
 import type { Morning } from '../report/morning.ts';
 import type { Grouping } from '../report/terminal/due/groups.ts';
@@ -74,7 +75,9 @@ export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> 
   const { by, page } = options;
   if (page !== undefined) return writeDuePage(context, page, morning);
   const { width, color } = stdout;
-  stdout.write(context.json ? dueJson(morning) : dueText(morning, { width, color, by: by ?? 'urgency' }));
+  const text = context.json ? dueJson(morning) : dueText(morning, { width, color, by: by ?? 'urgency' });
+  stdout.write(text);
+  context.keep?.({ fingerprint: fingerprint(open.files), text });
   return 0;
 }
 

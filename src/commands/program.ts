@@ -1,8 +1,9 @@
-import { isAbsolute, join } from 'node:path';
 import { Command, CommanderError, Option } from 'commander';
 import { type Day, parseDay } from '../days.ts';
+import { cacheFolder } from './cache-folder.ts';
 import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
 import type { CommandEntry } from './index.ts';
+import { keepAnswer } from './kept-answer.ts';
 import { anyFolder, roomFolder } from './room-folder.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -13,6 +14,10 @@ export interface World {
   /** The folder in which the program was called. */
   here: string;
   today: () => Day;
+  /** Where the answer to this call may be kept for the next one; undefined where none is to be kept. */
+  answer?: string | undefined;
+  /** Says to somebody who looks on what is being waited for. */
+  progress?: (text: string) => void;
   /** The stream with its decisions, once it is known whether `--color` or `--no-color` was given. */
   stdout: (color: boolean | undefined) => Output;
   stderr: (color: boolean | undefined) => Output;
@@ -110,25 +115,23 @@ async function run(module: CommandModule, command: Command, world: World): Promi
   const today = world.today();
   const folderOf = module.definition.room === 'optional' ? anyFolder : roomFolder;
   const { NESTLOG_JOURNALS: environment } = world.environment;
+  const folder = folderOf({ option: journals, environment, here: world.here });
+  const { answer, progress } = world;
   return module.run({
     day: date ?? today,
     today,
-    journals: folderOf({ option: journals, environment, here: world.here }),
+    journals: folder,
+    ...(progress === undefined ? {} : { progress }),
     json: json ?? false,
+    ...(cache && answer !== undefined
+      ? { keep: (said) => keepAnswer(answer, { option: journals, folder, today, ...said }) }
+      : {}),
     cache: cache ? cacheFolder(world.environment) : undefined,
     arguments: command.args,
     options: rest,
     stdout: world.stdout(color),
     stderr: world.stderr(color),
   });
-}
-
-/** The keeper's cache folder by the XDG base directory specification; undefined where there is no home. */
-function cacheFolder({ XDG_CACHE_HOME, HOME, USERPROFILE }: World['environment']): string | undefined {
-  const home = HOME || USERPROFILE;
-  // The specification: a relative path in the variable is to be ignored.
-  if (XDG_CACHE_HOME && isAbsolute(XDG_CACHE_HOME)) return join(XDG_CACHE_HOME, 'nestlog');
-  return home ? join(home, '.cache', 'nestlog') : undefined;
 }
 
 function dayOption(text: string): Day {

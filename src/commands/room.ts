@@ -4,26 +4,24 @@ import type { Day } from '../days.ts';
 import { byPlace } from '../findings/finding.ts';
 import { openCache } from '../journal/cache.ts';
 import { loadRoom } from '../journal/load.ts';
-import { type RoomRecord, readFile, readRoom } from '../journal/record.ts';
+import { type RoomRecord, readRoom, readSource, type SourceFile } from '../journal/record.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { unknownSkips } from '../rules/agenda/skips.ts';
 import { stockFindings } from '../rules/stock/findings.ts';
+import { build } from './build.ts';
 import type { Context } from './context.ts';
 
 /** What every command begins with: the room's files, read and understood. */
 export interface OpenRoom {
+  files: SourceFile[];
   record: RoomRecord;
   room: Room;
 }
 
-type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache'>;
+type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache' | 'progress'>;
 
-/** Changes with everything that is compiled into the program; set by the build. */
-declare const NESTLOG_BUILD: string | undefined;
-
-function build(): string {
-  return typeof NESTLOG_BUILD === 'string' ? NESTLOG_BUILD : 'not built';
-}
+/** More files than this are kept in several parts, of which a morning writes few. */
+const MANY = 64;
 
 /** The file in which the readings of a room are kept. */
 function cacheOf(folder: string, journals: string): string {
@@ -31,12 +29,19 @@ function cacheOf(folder: string, journals: string): string {
 }
 
 /** Reads the room's folder and understands it as known on the day stood on. */
-export function openRoom({ journals, day, today, cache }: Asked): OpenRoom {
+export function openRoom({ journals, day, today, cache, progress }: Asked): OpenRoom {
   const files = loadRoom(journals);
-  const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build(), readFile);
-  const record = readRoom(files, { day, today }, readings?.read);
+  const parts = files.length > MANY ? 16 : 1;
+  const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build, readSource, parts);
+  const read = readings?.read ?? readSource;
+  let done = 0;
+  const record = readRoom(files, { day, today }, (file) => {
+    progress?.(`reading journals: ${done++} of ${files.length}`);
+    return read(file);
+  });
   readings?.save();
-  return { record, room: understandAll(record, { day, today }) };
+  progress?.('understanding what they say');
+  return { files, record, room: understandAll(record, { day, today }) };
 }
 
 /** Understands a room, with the findings that take the rules to see. */

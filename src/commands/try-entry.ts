@@ -42,7 +42,7 @@ export interface Trial {
   verdict: Verdict;
   changes: Changes;
   /** Text of each file as it would be. */
-  sources: ReadonlyMap<string, string>;
+  sources: Pick<ReadonlyMap<string, string>, 'get'>;
 }
 
 /** What a byte that is no UTF-8 was turned into when the file was read: written back, it would be lost. */
@@ -126,7 +126,7 @@ function viewOf(files: readonly SourceFile[], { day, today }: Request, read: Rea
 /** Of several rooms that differ in one file, all others are read once. */
 function readOnce(): ReadOne {
   const known = new Map<string, FileReading>();
-  return (path, text) => {
+  return ({ path, text }) => {
     const name = JSON.stringify([path, text]);
     const reading = known.get(name) ?? readFile(path, text);
     known.set(name, reading);

@@ -1,4 +1,5 @@
 import type { FindingCode } from './codes.ts';
+import { naturally } from './naturally.ts';
 
 /** A stretch of one line in a file of the room: 1-based line and column, counted in code points. */
 export interface Place {
@@ -28,5 +29,5 @@ export interface Finding {
 
 /** Order of findings: by file, line and column. */
 export function byPlace({ at: a }: Finding, { at: b }: Finding): number {
-  return a.file.localeCompare(b.file, 'en', { numeric: true }) || a.line - b.line || a.column - b.column;
+  return naturally(a.file, b.file) || a.line - b.line || a.column - b.column;
 }

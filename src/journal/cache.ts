@@ -1,9 +1,7 @@
-import { createHash, randomBytes } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
-import type { FileReading, ReadOne } from './record.ts';
+import { hashOf, keep, kept } from './cache-file.ts';
+import type { FileReading, ReadOne, SourceText } from './record.ts';
 
-/** A file's reading, with the hash of the text that it was read from. */
+/** A file's reading, with the hash of the content that it was read from. */
 interface Kept {
   hash: string;
   reading: FileReading;
@@ -18,69 +16,67 @@ export interface ReadingCache {
 }
 
 /**
- * What was read before and has not changed need not be read again. One file a room: a line with the program's build and
- * a hash of all that follows, then the readings as JSON. A cache that is missing, damaged, of another build or not
- * ours at all is simply not used; it may be deleted at any time.
+ * What was read before and has not changed need not be read again. The readings of a room are kept as JSON, in one file or,
+ * as a large room would make a text longer than any string can be, in several; they may be deleted at any time.
  *
  * @param file the room's cache, absolute
  * @param build changes whenever the grammar or the program does
+ * @param parts into how many files the room's journals are spread
  */
-export function openCache(file: string, build: string, read: ReadOne): ReadingCache {
-  const before = load(file, build);
-  const now: Record<string, Kept> = Object.create(null);
-  let changed = false;
+export function openCache(file: string, build: string, read: ReadOne, parts = 1): ReadingCache {
+  const opened = new Map<string, Part>();
+  const partOf = (path: string): Part => {
+    const name = parts === 1 ? file : `${file}.${hashOf(path).charCodeAt(0) % parts}`;
+    const known = opened.get(name) ?? { before: load(name, build), now: Object.create(null), changed: false };
+    opened.set(name, known);
+    return known;
+  };
   return {
-    read(path, text) {
-      const hash = hashOf(text);
-      const known = before[path];
-      const kept = known?.hash === hash ? known : { hash, reading: read(path, text) };
-      changed ||= kept !== known;
-      now[path] = kept;
-      // The text itself is at hand; it is kept only where reading had to mend it.
-      return kept.reading.text === '' ? { ...kept.reading, text } : kept.reading;
+    read(source) {
+      const { path } = source;
+      const part = partOf(path);
+      const hash = source.hash ?? hashOf(source.text);
+      const known = part.before[path];
+      if (known?.hash === hash) {
+        part.now[path] = known;
+        return withText(known.reading, source);
+      }
+      part.changed = true;
+      const reading = read(source);
+      part.now[path] = { hash, reading: reading.text === source.text ? { ...reading, text: '' } : reading };
+      return reading;
     },
     save() {
-      if (!changed && Object.keys(before).length === Object.keys(now).length) return;
-      store(file, build, now);
+      for (const [name, { before, now, changed }] of opened) {
+        if (changed || Object.keys(before).length !== Object.keys(now).length)
+          keep(name, build, JSON.stringify(now));
+      }
     },
   };
 }
 
-function hashOf(text: string): string {
-  return createHash('sha256').update(text).digest('base64');
+/** Readings by path: those of earlier runs, and those of the files that there are now. */
+interface Part {
+  before: Record<string, Kept>;
+  now: Record<string, Kept>;
+  changed: boolean;
 }
 
-function headOf(build: string, body: string): string {
-  return `nestlog ${build} ${hashOf(body)}`;
+/** The text itself is at hand; it is kept only where reading had to mend it. */
+function withText(reading: FileReading, source: SourceText): FileReading {
+  if (reading.text !== '') return reading;
+  return {
+    ...reading,
+    get text() {
+      return source.text;
+    },
+  };
 }
 
 function load(file: string, build: string): Record<string, Kept> {
   try {
-    const text = readFileSync(file, 'utf8');
-    const end = text.indexOf('\n');
-    const body = text.slice(end + 1);
-    if (text.slice(0, end) !== headOf(build, body)) return {};
-    return JSON.parse(body);
+    return JSON.parse(kept(file, build) ?? '{}');
   } catch {
     return {};
-  }
-}
-
-function store(file: string, build: string, now: Record<string, Kept>): void {
-  const slim = Object.fromEntries(
-    Object.entries(now).map(([path, { hash, reading }]) => {
-      const same = reading.text === '' || hashOf(reading.text) === hash;
-      return [path, { hash, reading: same ? { ...reading, text: '' } : reading }];
-    }),
-  );
-  const body = JSON.stringify(slim);
-  // Written beside and renamed, so that two runs at once or a crash leave a whole file.
-  const beside = `${file}.${randomBytes(6).toString('hex')}`;
-  try {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(beside, `${headOf(build, body)}\n${body}`, { mode: 0o600 });
-    renameSync(beside, file);
-  } catch {
-    // Nobody needs to know: the next run reads the journals once more.
   }
 }

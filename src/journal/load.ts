@@ -1,12 +1,17 @@
+import { isUtf8 } from 'node:buffer';
 import { type Dirent, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import type { SourceFile } from './record.ts';
+import { hashOf } from './cache-file.ts';
+import type { SourceFile, SourceText } from './record.ts';
 
 /** Bytes. The journal of a lifetime has a hundredth of it. */
 const LARGEST = 20 * 1024 * 1024;
 
 /** Of a text that is none, at least this part cannot be read as UTF-8. */
 const BINARY_SHARE = 0.05;
+
+/** What a byte that is no UTF-8 is turned into. */
+const LOST = '\ufffd';
 
 const YAML = /\.ya?ml$/i;
 
@@ -76,9 +81,43 @@ function decode(path: string, bytes: Buffer): SourceFile {
     const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
     return { path, problem: 'binary', detail: wide ? 'it is UTF-16' : '' };
   }
-  const text = bytes.toString('utf8');
-  const lost = text.split('\ufffd').length - 1;
-  return lost > text.length * BINARY_SHARE ? { path, problem: 'binary', detail: '' } : { path, text };
+  const file = new LoadedFile(path, bytes);
+  if (isUtf8(bytes) && !bytes.includes(LOST)) return file;
+  const lost = file.text.split(LOST).length - 1;
+  return lost > file.text.length * BINARY_SHARE ? { path, problem: 'binary', detail: '' } : file;
+}
+
+/** A file whose content is known by its hash: most mornings nobody asks for its text. */
+class LoadedFile implements SourceText {
+  readonly path: string;
+  readonly #hash: string;
+  #bytes: Buffer | null;
+  #text = '';
+
+  constructor(path: string, bytes: Buffer) {
+    this.path = path;
+    this.#hash = hashOf(bytes);
+    this.#bytes = bytes;
+  }
+
+  /** No property of its own, so that a copy with another text does not carry it along. */
+  get hash(): string {
+    return this.#hash;
+  }
+
+  get text(): string {
+    if (this.#bytes !== null) this.#text = this.#bytes.toString('utf8');
+    this.#bytes = null;
+    return this.#text;
+  }
+}
+
+/** A hash of the names and contents of all files: what is understood of a room on a day follows from it. */
+export function fingerprint(files: readonly SourceFile[]): string {
+  const lines = files.map((file) =>
+    'problem' in file ? [file.path, file.problem, file.detail] : [file.path, file.hash ?? hashOf(file.text)],
+  );
+  return hashOf(JSON.stringify(lines));
 }
 
 function problemOf(path: string, error: unknown): SourceFile {

@@ -10,9 +10,16 @@ import { type RoomSettings, readSettings, settingsShape, usualSettings } from '.
 import type { Shape } from './text/recover.ts';
 import { readTree } from './text/tree.ts';
 
+/** A file that was read. Its text may be decoded when it is asked for; `hash` is that of its bytes, where known. */
+export interface SourceText {
+  path: string;
+  readonly text: string;
+  readonly hash?: string;
+}
+
 /** A file of the room: its text, or why there is none. Paths are relative to the room, with `/`. */
 export type SourceFile =
-  | { path: string; text: string }
+  | SourceText
   | { path: string; problem: 'unreadable' | 'binary' | 'too-large' | 'loop'; detail: string };
 
 /** All that the files of a room say, as it stands there. */
@@ -22,8 +29,22 @@ export interface RoomRecord {
   birds: BirdRecord[];
   ownSpecies: Profile[];
   /** Text of each file, as the places of findings count in it. */
-  sources: Map<string, string>;
+  sources: Sources;
   findings: Finding[];
+}
+
+/** Texts by the path of their file. */
+export class Sources {
+  readonly #holders = new Map<string, { readonly text: string }>();
+
+  get(path: string): string | undefined {
+    return this.#holders.get(path)?.text;
+  }
+
+  /** @param holder is asked for its text when somebody wants to see it */
+  add(path: string, holder: { readonly text: string }): void {
+    this.#holders.set(path, holder);
+  }
 }
 
 /** What one file adds to the record. It depends on the file's path and text alone, not on the clock. */
@@ -37,20 +58,20 @@ export interface FileReading {
 type Says = Partial<{ settings: RoomSettings; birds: BirdRecord[]; profile: Profile; journal: PairJournal }>;
 
 /** How one file is read: a pure function of its path and text. */
-export type ReadOne = (path: string, source: string) => FileReading;
+export type ReadOne = (source: SourceText) => FileReading;
 
 /**
  * Reads the files of a room. Findings are sorted by file, line and column.
  *
  * @param read another way to come by a file's reading, such as a cache
  */
-export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadOne = readFile): RoomRecord {
+export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadOne = readSource): RoomRecord {
   const record: RoomRecord = {
     settings: usualSettings(),
     pairs: [],
     birds: [],
     ownSpecies: [],
-    sources: new Map(),
+    sources: new Sources(),
     findings: [],
   };
   let settingsFile: string | null = null;
@@ -63,8 +84,8 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
       });
       continue;
     }
-    const reading = read(file.path, file.text);
-    record.sources.set(file.path, reading.text);
+    const reading = read(file);
+    record.sources.add(file.path, reading);
     for (const finding of reading.findings) record.findings.push(finding);
     if (!isSettings(file.path)) add(record, reading.says);
     else if (settingsFile === null) {
@@ -77,6 +98,9 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
   record.findings.sort(byPlace);
   return record;
 }
+
+/** As {@link readFile}. */
+export const readSource: ReadOne = ({ path, text }) => readFile(path, text);
 
 /** Reads one file; where it lies in the room says what it is. */
 export function readFile(path: string, source: string): FileReading {

@@ -1,4 +1,5 @@
 import type { Place } from '../findings/finding.ts';
+import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { isDependent } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
@@ -95,7 +96,7 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
 
 function compare(a: Egg | Bird, b: Egg | Bird): number {
   const [first, second] = [fullRef(a), fullRef(b)];
-  return first.localeCompare(second, 'en', { numeric: true });
+  return naturally(first, second);
 }
 
 function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {

@@ -1,5 +1,6 @@
 import type { Day } from '../days.ts';
 import { byPlace, type Finding } from '../findings/finding.ts';
+import { naturally } from '../findings/naturally.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
@@ -51,7 +52,7 @@ export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day
     else applyBirdObservation(fold, sighting);
   }
   checkRoom(fold, record, clock);
-  const pairs = [...fold.pairs.values()].sort((a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }));
+  const pairs = [...fold.pairs.values()].sort((a, b) => naturally(a.id, b.id));
   return {
     ...clock,
     settings: record.settings,
@@ -88,6 +89,7 @@ function addPair(fold: Fold, journal: PairJournal): boolean {
     partings: [],
     clutches: [],
     here: { eggs: new Set(), young: new Set() },
+    elsewhere: new Set(),
     guests: new Set(),
     looks: [],
     nestStates: [],

@@ -106,7 +106,8 @@ function nestOf(egg: Egg): Pair | null {
 export function placeEgg(egg: Egg, day: Day, place: EggPlace): void {
   nestOf(egg)?.here.eggs.delete(egg);
   egg.places.push({ from: day, place });
-  if (place.kind === 'nest' && egg.fate === null) place.pair.here.eggs.add(egg);
+  if (place.kind !== 'nest') egg.clutch.pair.elsewhere.add(egg.clutch);
+  else if (egg.fate === null) place.pair.here.eggs.add(egg);
 }
 
 /** Ends an egg. */
@@ -159,6 +160,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   fold.byRef.set(full, bird);
   clutch.chicks.push(bird);
   endEgg(egg, { kind: 'hatched', span, day, bird });
+  if (nest === null) clutch.pair.elsewhere.add(clutch);
   nest?.here.young.add(bird);
   if (nest !== null && nest !== clutch.pair) nest.guests.add(bird);
   return bird;
@@ -179,7 +181,10 @@ export function settle(
 ): void {
   feederOf(bird)?.here.young.delete(bird);
   bird.stays.push({ from: day, housing, nest, clutch });
-  if (nest === null) return;
+  if (nest === null) {
+    bird.clutch?.pair.elsewhere.add(bird.clutch);
+    return;
+  }
   if (isDependent(bird)) nest.here.young.add(bird);
   if (bird.clutch !== null && bird.clutch.pair !== nest) nest.guests.add(bird);
 }
@@ -242,13 +247,19 @@ export function whyNotOpen(egg: Egg): string | null {
 
 /** The eggs that the pair's journal speaks of: those in its nest, and its own in an incubator or by hand. */
 export function eggsInReach(pair: Pair): Egg[] {
-  return [...pair.here.eggs, ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isInCare))];
+  return [...pair.here.eggs, ...clutchesElsewhere(pair).flatMap((clutch) => clutch.eggs.filter(isInCare))];
 }
 
 /** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
 export function youngInReach(pair: Pair): Bird[] {
-  const byHand = pair.clutches.flatMap((clutch) => clutch.chicks).filter((young) => feederOf(young) === null);
+  const chicks = clutchesElsewhere(pair).flatMap((clutch) => clutch.chicks);
+  const byHand = chicks.filter((young) => feederOf(young) === null);
   return [...pair.here.young, ...byHand].filter(isDependent);
+}
+
+/** Most pairs have none, so that a long life of clutches is not gone through at every entry. */
+function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
+  return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
 }
 
 function isInCare(egg: Egg): boolean {

@@ -141,6 +141,8 @@ export interface Pair {
   clutches: Clutch[];
   /** Everyone alive who is in this nest or is fed from it today, guests included. */
   here: { eggs: Set<Egg>; young: Set<Bird> };
+  /** Its own clutches of which anything was ever cared for without a pair, in an incubator or by hand. */
+  elsewhere: Set<Clutch>;
   /** Young of other pairs that were ever brought here. */
   guests: Set<Bird>;
   looks: { day: Day; site: string | null }[];

@@ -1,3 +1,4 @@
+import { naturally } from '../findings/naturally.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
@@ -38,7 +39,7 @@ function byTime(a: Sighting, b: Sighting): number {
     a.entry.date - b.entry.date ||
     (a.entry.time ?? -1) - (b.entry.time ?? -1) ||
     orderOf(a) - orderOf(b) ||
-    nameOf(a).localeCompare(nameOf(b), 'en', { numeric: true }) ||
+    naturally(nameOf(a), nameOf(b)) ||
     said(a).localeCompare(said(b))
   );
 }

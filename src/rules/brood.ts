@@ -1,4 +1,5 @@
 import type { Day, Span } from '../days.ts';
+import { naturally } from '../findings/naturally.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
@@ -157,8 +158,7 @@ function isStored(egg: Egg): boolean {
 /** The pair's own before its guests, each in the order of laying or hatching, whoever came when. */
 function ownFirst(pair: Pair): (a: Egg | Bird, b: Egg | Bird) => number {
   return (a, b) =>
-    Number(a.clutch?.pair !== pair) - Number(b.clutch?.pair !== pair) ||
-    fullRef(a).localeCompare(fullRef(b), 'en', { numeric: true });
+    Number(a.clutch?.pair !== pair) - Number(b.clutch?.pair !== pair) || naturally(fullRef(a), fullRef(b));
 }
 
 function eggsAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Egg[] {

@@ -17,13 +17,27 @@ export function firstEgg({ eggs, opened }: Clutch): Day {
 }
 
 /** Every clutch with eggs that is known to be this hen's, whatever pair she laid it in, the oldest first. */
-export function clutchesOfHen({ pairs }: Room, hen: Bird, find: FindBird): Clutch[] {
-  return pairs
-    .flatMap(({ clutches }) => clutches)
-    .filter(
-      ({ hen: names, eggs }) => names.length === 1 && eggs.length > 0 && find(names[0] as string) === hen,
-    )
-    .sort((a, b) => firstEgg(a) - firstEgg(b));
+export function clutchesOfHen(room: Room, hen: Bird, find: FindBird): readonly Clutch[] {
+  const known = byHen.get(find) ?? hensOf(room, find);
+  byHen.set(find, known);
+  return known.get(hen) ?? [];
+}
+
+/** By the look-up of a room's names, which is made anew with every room: each room is gone through once. */
+const byHen = new WeakMap<FindBird, Map<Bird, Clutch[]>>();
+
+function hensOf({ pairs }: Room, find: FindBird): Map<Bird, Clutch[]> {
+  const known = new Map<Bird, Clutch[]>();
+  for (const clutch of pairs.flatMap(({ clutches }) => clutches)) {
+    const [name, ...others] = clutch.hen;
+    const hen = name === undefined || others.length > 0 || clutch.eggs.length === 0 ? null : find(name);
+    if (hen === null) continue;
+    const own = known.get(hen);
+    if (own === undefined) known.set(hen, [clutch]);
+    else own.push(clutch);
+  }
+  for (const own of known.values()) own.sort((a, b) => firstEgg(a) - firstEgg(b));
+  return known;
 }
 
 /** Those of them that were begun in the year up to a day. */

@@ -1,8 +1,11 @@
 /**
- * `npm run bench`, or one part of it (`npm run bench reading`): how long a start takes, how fast
- * journals are read, and how pedigrees grow; as ratios where there is something to stand on.
+ * `npm run bench`, or one part of it (`npm run bench reading`): how long a start takes, how fast journals are read, how
+ * pedigrees and rooms grow; as ratios with their limits where there is something to stand on. All of it takes a quarter
+ * of an hour on a quiet machine.
  */
 import { runCompiled } from '../tools/compiled.mjs';
+import { measureGrowth } from './growth.mjs';
+import { measureLarge } from './large.mjs';
 import { measureStart } from './start.mjs';
 
 /**
@@ -14,8 +17,7 @@ const measured = async (name, measure) => (await runCompiled(`tests/bench/${name
 /** @type {Record<string, () => Promise<void>>} */
 const parts = {
   start: async () => {
-    await import('../../bin/build/bundle.mjs');
-    console.log('start: medians of whole processes, in turn');
+    console.log('start: medians of whole processes, in turn, in a clean environment');
     console.log(measureStart().join('\n'));
   },
   reading: async () => {
@@ -26,8 +28,17 @@ const parts = {
     console.log('pedigree: inbreeding of every bird, kinship of the living');
     console.log(await measured('pedigree', 'measurePedigree'));
   },
+  growth: async () => {
+    console.log('growth: one run each, nothing kept from before');
+    for (const one of measureGrowth()) console.log(one);
+  },
+  large: async () => {
+    console.log('large: 1,000 pairs in ten years');
+    console.log(measureLarge().join('\n'));
+  },
 };
 
+await import('../../bin/build/bundle.mjs');
 const [asked] = process.argv.slice(2);
 for (const [name, measure] of Object.entries(parts)) {
   if (asked === undefined || asked === name) await measure();

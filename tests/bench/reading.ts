@@ -3,7 +3,7 @@ import { type Day, formatDay, parseDay } from '../../src/days.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { pairShape, readPairJournal } from '../../src/journal/pair-journal.ts';
 import { readTree } from '../../src/journal/text/tree.ts';
-import { medians } from './measure.mjs';
+import { line, medians } from './measure.mjs';
 
 const RUNS = 11;
 const JOURNALS = 200;
@@ -67,9 +67,10 @@ export function measureReading(): string[] {
     },
     RUNS,
   );
-  return Object.entries(times).map(([name, time]) => {
-    const rate = Math.round((entries / time) * 1000).toLocaleString('en');
-    const ratio = (time / times['bare yaml']).toFixed(2);
-    return `${name.padEnd(20)}${time.toFixed(1).padStart(8)} ms${ratio.padStart(8)} ×${rate.padStart(12)} entries/s`;
-  });
+  const base = times['bare yaml'];
+  const rate = Math.round((entries / times['typed entries']) * 1000).toLocaleString('en');
+  return [
+    line('bare yaml', base, { base }),
+    `${line('typed entries', times['typed entries'], { base, limit: 1.15 })}  ${rate} entries/s`,
+  ];
 }

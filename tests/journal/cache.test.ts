@@ -1,11 +1,11 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { openCache } from '../../src/journal/cache.ts';
 import { loadRoom } from '../../src/journal/load.ts';
-import { readFile, readRoom } from '../../src/journal/record.ts';
+import { readFile, readRoom, readSource, type SourceText } from '../../src/journal/record.ts';
 import { day } from '../rooms.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'nestlog-cache-'));
@@ -19,7 +19,7 @@ function counting() {
   const paths: string[] = [];
   return {
     paths,
-    read: (path: string, text: string) => {
+    read: ({ path, text }: SourceText) => {
       paths.push(path);
       return readFile(path, text);
     },
@@ -32,7 +32,7 @@ const journal = 'pair: LW-1\nlog:\n  - {date: 2026-03-01, laid: 1}\n';
 function run(files: Record<string, string>, build = '1') {
   const reader = counting();
   const cache = openCache(file, build, reader.read);
-  const readings = Object.entries(files).map(([path, text]) => cache.read(path, text));
+  const readings = Object.entries(files).map(([path, text]) => cache.read({ path, text }));
   cache.save();
   return { readings, read: reader.paths };
 }
@@ -49,7 +49,7 @@ test.each(samples)('a room read from the cache is the room read anew: %s', (path
   const clock = { day: day('2026-05-17'), today: day('2026-11-25') };
   const fresh = readRoom(files, clock);
   for (const _ of ['first run', 'second run']) {
-    const cache = openCache(file, '1', readFile);
+    const cache = openCache(file, '1', readSource);
     expect(readRoom(files, clock, cache.read)).toEqual(fresh);
     cache.save();
   }
@@ -110,4 +110,24 @@ test('names of files that mean something to JavaScript are only names', () => {
   const { read, readings } = run(files);
   expect(read).toEqual([]);
   expect(readings).toEqual([readFile('__proto__', journal), readFile('constructor', journal)]);
+});
+
+test('a room in several parts is read from them, and only the part of a changed journal is written', () => {
+  const parted = (files: Record<string, string>) => {
+    const reader = counting();
+    const cache = openCache(file, '1', reader.read, 16);
+    const readings = Object.entries(files).map(([path, text]) => cache.read({ path, text }));
+    cache.save();
+    return { readings, read: reader.paths };
+  };
+  const files = Object.fromEntries(Array.from({ length: 40 }, (_, i) => [`pairs/${i}.yaml`, journal]));
+  const { readings } = parted(files);
+  const written = () =>
+    readdirSync(join(folder, 'deep')).map((name) => statSync(join(folder, 'deep', name)).ino);
+  const before = written();
+  expect(before.length).toBeGreaterThan(8);
+  expect(parted(files)).toEqual({ readings, read: [] });
+  expect(written()).toEqual(before);
+  expect(parted({ ...files, 'pairs/7.yaml': `${journal}# more\n` }).read).toEqual(['pairs/7.yaml']);
+  expect(written().filter((inode, i) => inode !== before[i])).toHaveLength(1);
 });

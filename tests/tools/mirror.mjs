@@ -24,6 +24,9 @@ export const tableTested = {
 /** Files that another test covers. Keep it short. */
 export const coveredBy = {
   'src/cli.ts': 'tests/bin/nestlog.test.ts',
+  'src/cli/early.ts': 'tests/bin/early.test.ts',
+  'src/cli/world.ts': 'tests/bin/early.test.ts',
+  'src/commands/build.ts': 'tests/bin/early.test.ts',
   'src/commands/index.ts': 'tests/bin/nestlog.test.ts',
   'src/report/page/due-style.ts': 'tests/report/page/due.test.ts',
   'src/report/page/facts.tsx': 'tests/report/page/bird.test.ts',

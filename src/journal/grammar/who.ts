@@ -75,15 +75,15 @@ function parseWho(node: Text | List, zero: boolean, context: z.core.$RefinementC
     if (/^\d+[.,]/.test(node.text)) return refuse(context, node.at, 'not-a-who', { text: node.text });
     return { kind: 'refs', refs: [parseRef(node)], at: node.at };
   }
-  const refs: Ref[] = [];
+  const names: Text[] = [];
   for (const item of node.items) {
     if (!(item instanceof Text) || parseCount(item) !== null || item.text === 'all') {
       return refuse(context, item.at, 'not-a-ref', { text: item instanceof Text ? item.text : '' });
     }
-    refs.push(parseRef(item));
+    names.push(item);
   }
-  if (refs.length === 0) return refuse(context, node.at, 'empty-list');
-  return { kind: 'refs', refs, at: node.at };
+  if (names.length === 0) return refuse(context, node.at, 'empty-list');
+  return { kind: 'refs', refs: names.map(parseRef), at: node.at };
 }
 
 const WHO_NOTE = 'a count (2, 3+, ~3, some), a ref or list of refs (e1, [c1, c2]), or all';

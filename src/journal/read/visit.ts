@@ -81,6 +81,8 @@ export function readVisit<O>(
       readCircumstance(visit as Visit<unknown>, key, key.text, node, findings);
     else readObservation(visit as Visit<unknown>, key, node, grammar, findings);
   }
+  // A list that has grown keeps room for a dozen more, which a lifetime of entries would pay for.
+  visit.saw = visit.saw.slice();
   dropLaterAfter(visit as Visit<unknown>, item, findings);
   if (
     item.pairs.every(([{ text: key }]) => key === 'date' || (key !== 'note' && isCircumstance(key, grammar)))

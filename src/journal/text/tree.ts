@@ -1,6 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { Fields } from '../nodes.ts';
 import { append } from './append.ts';
+import { readPlainLog } from './plain-log.ts';
 import { prepare } from './prepare.ts';
 import { Recovery, type Shape } from './recover.ts';
 import { parseYaml } from './yaml.ts';
@@ -21,7 +22,7 @@ export function readTree(file: string, raw: string, shape: Shape): Tree {
   const findings: Finding[] = [];
   const { lines, yaml } = prepare(file, raw, findings);
   const { text } = lines;
-  const whole = parseYaml(lines, { text: yaml, base: 0 });
+  const whole = readPlainLog(lines, yaml) ?? parseYaml(lines, { text: yaml, base: 0 });
   if ('root' in whole) {
     append(findings, whole.findings);
     if (whole.root === null || whole.root instanceof Fields) return { root: whole.root, text, findings };

@@ -11,7 +11,7 @@ export interface Checked {
   room: string | null;
   findings: readonly Finding[];
   /** The text of each file, by the name that findings use. */
-  sources: ReadonlyMap<string, string>;
+  sources: Pick<ReadonlyMap<string, string>, 'get'>;
   pairs: number;
   entries: number;
 }

@@ -9,7 +9,7 @@ import { count } from './words.ts';
 /** What a list of findings is laid out with. */
 interface Layout {
   /** The text of each file of the room, by the name that findings use. */
-  sources: ReadonlyMap<string, string>;
+  sources: Pick<ReadonlyMap<string, string>, 'get'>;
   width: number;
   styles: Styles;
   /** How many findings of one file are shown, errors before hints. */

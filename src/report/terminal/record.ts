@@ -24,7 +24,7 @@ export interface Recorded {
   };
   verdict: { unreadable: readonly Finding[]; errors: readonly Finding[]; hints: readonly Finding[] };
   /** The text of each file with the entry, by the name that findings use. */
-  sources: ReadonlyMap<string, string>;
+  sources: Pick<ReadonlyMap<string, string>, 'get'>;
 }
 
 interface Layout {

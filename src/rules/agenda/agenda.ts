@@ -1,3 +1,4 @@
+import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Bird, type Egg, fullRef } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
@@ -28,7 +29,7 @@ function byUrgency(a: AgendaItem, b: AgendaItem): number {
   return (
     STATES.indexOf(a.state) - STATES.indexOf(b.state) ||
     (a.state === 'coming' ? a.from - b.from : (a.to ?? a.from) - (b.to ?? b.from)) ||
-    (a.pair ?? '').localeCompare(b.pair ?? '', 'en', { numeric: true }) ||
+    naturally(a.pair ?? '', b.pair ?? '') ||
     a.task.localeCompare(b.task)
   );
 }

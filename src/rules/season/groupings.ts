@@ -1,4 +1,5 @@
 import { civilDate } from '../../days.ts';
+import { naturally } from '../../findings/naturally.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import type { Care } from './care.ts';
 import { begun, type SeasonStart, seasonName, seasonOf } from './seasons.ts';
@@ -81,9 +82,7 @@ export const whole: Grouping = { name: 'all', says: 'all', byCare: false, namele
 export function inGroupOrder(name: string): (a: string | null, b: string | null) => number {
   return (a, b) => {
     if (a === null || b === null) return Number(a === null) - Number(b === null);
-    return name === 'month'
-      ? MONTHS.indexOf(a) - MONTHS.indexOf(b)
-      : a.localeCompare(b, 'en', { numeric: true });
+    return name === 'month' ? MONTHS.indexOf(a) - MONTHS.indexOf(b) : naturally(a, b);
   };
 }
 

@@ -42,10 +42,34 @@ function lastAlive(bird: Bird, day: Day): Day {
     if (nest === null) return [];
     const until = Math.min(nestling, bird.stays[i + 1]?.from ?? day);
     const missed = clutch?.mismatches.find(({ what, known, seen }) => what === 'chicks' && seen < known)?.day;
-    const deaths = nest.events.filter(({ key }) => key === 'died');
-    return [...nest.looks, ...deaths]
-      .map((look) => look.day)
-      .filter((on) => on >= from && on <= until && (missed === undefined || on < missed));
+    const last = missed === undefined ? until : Math.min(until, missed - 1);
+    const seen = [
+      lastIn(nest.looks, from, last),
+      lastIn(nest.events, from, last, ({ key }) => key === 'died'),
+    ];
+    return seen.flatMap((on) => on ?? []);
   });
   return Math.max(lastSign(bird), bird.independent?.day ?? Number.NEGATIVE_INFINITY, ...looks);
+}
+
+/** The last day, from one up to another, of a list in order of days; null where there is none. */
+function lastIn<T extends { day: Day }>(
+  list: readonly T[],
+  from: Day,
+  to: Day,
+  wanted: (one: T) => boolean = () => true,
+): Day | null {
+  let low = 0;
+  let high = list.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((list[middle] as T).day <= to) low = middle + 1;
+    else high = middle;
+  }
+  for (let i = low - 1; i >= 0; i--) {
+    const one = list[i] as T;
+    if (one.day < from) return null;
+    if (wanted(one)) return one.day;
+  }
+  return null;
 }

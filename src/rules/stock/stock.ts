@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
@@ -85,7 +86,7 @@ export function stockOf(room: Room, own: readonly Profile[]): Stock {
         meanKinship: null,
       };
     })
-    .sort((a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }));
+    .sort((a, b) => naturally(a.id, b.id));
   for (const living of bySpecies(birds.filter(({ status }) => status === 'here')).values()) {
     const numbers = living.map(({ ancestor }) => ancestor.number);
     const means = meanKinships(lineage.autosomes, numbers);

@@ -1,3 +1,4 @@
+import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import type { WarningLevel, WarningLine } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
@@ -78,6 +79,6 @@ function byUrgency(a: WarningLine, b: WarningLine): number {
   return (
     LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level) ||
     Number(a.pair === null) - Number(b.pair === null) ||
-    (a.pair ?? '').localeCompare(b.pair ?? '', 'en', { numeric: true })
+    naturally(a.pair ?? '', b.pair ?? '')
   );
 }

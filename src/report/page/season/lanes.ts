@@ -1,7 +1,7 @@
 import { group } from 'd3-array';
 import { type Day, parseDay, type Span } from '../../../days.ts';
+import { naturally } from '../../../findings/naturally.ts';
 import type { SeasonData } from '../../json/season.ts';
-import { naturally } from '../../terminal/words.ts';
 import type { Course } from '../timeline/course.ts';
 
 export type ClutchData = SeasonData['timeline'][number];

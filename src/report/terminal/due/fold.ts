@@ -1,5 +1,5 @@
+import { naturally } from '../../../findings/naturally.ts';
 import type { AgendaItem, TaskState } from '../../../rules/agenda/item.ts';
-import { naturally } from '../words.ts';
 
 /** One line of the morning: an item, or several that ask for the same thing in the same window. */
 export type Row = [AgendaItem, ...AgendaItem[]];

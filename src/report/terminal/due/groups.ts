@@ -1,5 +1,5 @@
+import { naturally } from '../../../findings/naturally.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
-import { naturally } from '../words.ts';
 import { type Said, unsaid } from './where.ts';
 
 /** The ways in which a morning can be read. */

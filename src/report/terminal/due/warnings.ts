@@ -1,8 +1,8 @@
 import type { Day } from '../../../days.ts';
+import { naturally } from '../../../findings/naturally.ts';
 import type { WarningLevel, WarningLine } from '../../../rules/agenda/item.ts';
 import { relativeDay, shortDate } from '../dates.ts';
 import { wrap } from '../width.ts';
-import { naturally } from '../words.ts';
 import { besideGutter, bodyWidth, type Page } from './lines.ts';
 
 /** The word that says how much a warning presses, the most pressing first. */

@@ -1,0 +1,1 @@
+process.on('exit', () => process.stderr.write(`\npeak ${process.resourceUsage().maxRSS}\n`));
