@@ -175,7 +175,8 @@ function planFor(
     return {
       day,
       foods,
-      size: sizeOn(families, day),
+      // Nobody eats it before the hatch where no parent is left.
+      size: foods.live.high > 0 ? sizeOn(families, day) : null,
       young: mouthsThere(mouths, day),
     };
   });
