@@ -21,9 +21,9 @@ export function runNode(words, cache) {
     timeout: 600_000,
   });
   const memory = Number(/^peak (\d+)$/m.exec(stderr)?.[1] ?? Number.NaN) / 1024;
+  const said = stderr.split('\n').find((one) => /error/i.test(one)) ?? '';
   const wrong =
-    signal ??
-    (/heap out of memory/.test(stderr) ? 'out of memory' : `exit ${status}: ${stderr.slice(0, 300)}`);
+    signal ?? (/heap out of memory/.test(stderr) ? 'out of memory' : `exit ${status} ${said.slice(0, 80)}`);
   return { memory, failed: status === 0 ? null : wrong };
 }
 
