@@ -1,5 +1,11 @@
 import { type Day, parseDay } from '../src/days.ts';
-import { type RoomRecord, readRoom } from '../src/journal/record.ts';
+import {
+  type FileReading,
+  type ReadOne,
+  type RoomRecord,
+  readFile,
+  readRoom,
+} from '../src/journal/record.ts';
 import { type Room, understandRoom } from '../src/room/fold.ts';
 import { agendaOf } from '../src/rules/agenda/agenda.ts';
 import type { AgendaItem } from '../src/rules/agenda/item.ts';
@@ -31,21 +37,31 @@ const TODAY = day('2029-12-31');
 export type Files = Record<string, string>;
 
 /** Reads a room that stands in the test as text. */
-export function record(files: Files, on: string): RoomRecord {
+export function record(files: Files, on: string, read?: ReadOne): RoomRecord {
   const sources = Object.entries(files).map(([name, text]) => ({
     path: name.endsWith('.yaml') ? name : `pairs/${name}.yaml`,
     text: dedent(text),
   }));
-  return readRoom(sources, { day: day(on), today: TODAY });
+  return readRoom(sources, { day: day(on), today: TODAY }, read);
 }
 
 /** Reads and understands a room that stands in the test as text, on a day. */
-export function room(files: Files, on: string): Room {
-  return understandRoom(record(files, on), { day: day(on), today: TODAY });
+export function room(files: Files, on: string, read?: ReadOne): Room {
+  return understandRoom(record(files, on, read), { day: day(on), today: TODAY });
 }
 
 /** The agenda of such a room on a day. */
-export function agenda(files: Files, on: string, days = 7): AgendaItem[] {
-  const stood = room(files, on);
+export function agenda(files: Files, on: string, days = 7, read?: ReadOne): AgendaItem[] {
+  const stood = room(files, on, read);
   return agendaOf(stood, broodsOf(stood, learnedDurations(stood)), days);
+}
+
+/** Reads each file once, for tests that stand on many days of one room. */
+export function readOnce(): ReadOne {
+  const readings = new Map<string, FileReading>();
+  return (path, text) => {
+    const reading = readings.get(path) ?? readFile(path, text);
+    readings.set(path, reading);
+    return reading;
+  };
 }
