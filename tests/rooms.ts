@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import { type Day, parseDay } from '../src/days.ts';
 import {
   type FileReading,
@@ -53,7 +54,19 @@ export function room(files: Files, on: string, read?: ReadOne): Room {
 /** The agenda of such a room on a day. */
 export function agenda(files: Files, on: string, days = 7, read?: ReadOne): AgendaItem[] {
   const stood = room(files, on, read);
-  return agendaOf(stood, broodsOf(stood, learnedDurations(stood)), days);
+  const items = agendaOf(stood, broodsOf(stood, learnedDurations(stood)), days);
+  for (const item of items) keepsPromises(item, day(on), days);
+  return items;
+}
+
+/** What an item of the agenda promises, whatever its task. */
+function keepsPromises({ task, from, to, state, say, why }: AgendaItem, on: Day, days: number): void {
+  const line = `${task} ${state} ${from} ${to} on ${on}`;
+  expect(say && why, line).not.toBe('');
+  expect(from, line).toBeLessThanOrEqual(on + days);
+  expect(to ?? from, line).toBeGreaterThanOrEqual(from);
+  const expected = from > on ? 'coming' : (to ?? on) >= on ? 'now' : 'late';
+  expect(state, line).toBe(expected);
 }
 
 /** Reads each file once, for tests that stand on many days of one room. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Anchor } from '../../../src/rules/agenda/anchors.ts';
 import * as is from '../../../src/rules/agenda/conditions.ts';
 import { day, type Files } from '../../rooms.ts';
+import { pair } from '../warnings/warned.ts';
 import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
 
 const anchorOn = (from: string, to = from): Anchor => ({
@@ -166,6 +167,32 @@ describe.each([
   it.each(rows)('%s', (_name, condition, yes, no) => {
     expect(holds(condition, yes, '2026-03-16')).toBe(true);
     expect(holds(condition, no, '2026-03-16')).toBe(false);
+  });
+});
+
+describe('eggs elsewhere', () => {
+  it('are neither in the nest nor ended', () => {
+    // One is in the nest, one in store.
+    const both = hillFinches('date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-02, laid: 1');
+    expect(holds(is.eggsEnded, both, '2026-03-02')).toBe(false);
+    expect(holds(is.noEggHere, both, '2026-03-02')).toBe(false);
+  });
+
+  it('in an incubator have no parents to be watched', () => {
+    const warm = hillFinches(`${FOUR_EGGS}date: 2026-03-05, fostered: {incubator: all}`);
+    const due = day('2026-03-06');
+    expect(is.withoutParents(brood(warm, '2026-03-06', 'incubator'), anchorOn('2026-03-05'), due)).toBe(true);
+    expect(holds(is.withoutParents, FOUR_EGGS, '2026-03-06')).toBe(false);
+  });
+
+  it('of guests alone tell nothing of a sitting of this pair', () => {
+    const guests = hillFinches(
+      'date: 2026-03-01, paired',
+      {},
+      { 'HF-2': pair('HF-2', 'hill finch', `${FOUR_EGGS}date: 2026-03-05, fostered: {HF-1: all}`) },
+    );
+    expect(holds(is.sittingSeen, guests, '2026-03-06')).toBe(false);
+    expect(holds(is.layingOver, guests, '2026-03-06')).toBe(true);
   });
 });
 
