@@ -46,7 +46,7 @@ describe('a count that does not agree', () => {
     expect(check(`${hatched} checked: {chicks: 1}`, '2026-03-20')).toBe(
       'the floor below the nest, now; then count again at the next look, or write what became of the rest (`died`, `hatched`)',
     );
-    expect(check(`${hatched} checked: {chicks: 3}`, '2026-03-20')).toBe(
+    expect(check(`${hatched} checked: {chicks: 9}`, '2026-03-20')).toBe(
       'count again at the next look, or write what became of them (`died`, `hatched`)',
     );
   });
