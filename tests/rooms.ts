@@ -1,5 +1,12 @@
+import { expect } from 'vitest';
 import { type Day, parseDay } from '../src/days.ts';
-import { type RoomRecord, readRoom } from '../src/journal/record.ts';
+import {
+  type FileReading,
+  type ReadOne,
+  type RoomRecord,
+  readFile,
+  readRoom,
+} from '../src/journal/record.ts';
 import { type Room, understandRoom } from '../src/room/fold.ts';
 import { agendaOf } from '../src/rules/agenda/agenda.ts';
 import type { AgendaItem } from '../src/rules/agenda/item.ts';
@@ -31,21 +38,43 @@ const TODAY = day('2029-12-31');
 export type Files = Record<string, string>;
 
 /** Reads a room that stands in the test as text. */
-export function record(files: Files, on: string): RoomRecord {
+export function record(files: Files, on: string, read?: ReadOne): RoomRecord {
   const sources = Object.entries(files).map(([name, text]) => ({
     path: name.endsWith('.yaml') ? name : `pairs/${name}.yaml`,
     text: dedent(text),
   }));
-  return readRoom(sources, { day: day(on), today: TODAY });
+  return readRoom(sources, { day: day(on), today: TODAY }, read);
 }
 
 /** Reads and understands a room that stands in the test as text, on a day. */
-export function room(files: Files, on: string): Room {
-  return understandRoom(record(files, on), { day: day(on), today: TODAY });
+export function room(files: Files, on: string, read?: ReadOne): Room {
+  return understandRoom(record(files, on, read), { day: day(on), today: TODAY });
 }
 
 /** The agenda of such a room on a day. */
-export function agenda(files: Files, on: string, days = 7): AgendaItem[] {
-  const stood = room(files, on);
-  return agendaOf(stood, broodsOf(stood, learnedDurations(stood)), days);
+export function agenda(files: Files, on: string, days = 7, read?: ReadOne): AgendaItem[] {
+  const stood = room(files, on, read);
+  const items = agendaOf(stood, broodsOf(stood, learnedDurations(stood)), days);
+  for (const item of items) keepsPromises(item, day(on), days);
+  return items;
+}
+
+/** What an item of the agenda promises, whatever its task. */
+function keepsPromises({ task, from, to, state, say, why }: AgendaItem, on: Day, days: number): void {
+  const line = `${task} ${state} ${from} ${to} on ${on}`;
+  expect(say && why, line).not.toBe('');
+  expect(from, line).toBeLessThanOrEqual(on + days);
+  expect(to ?? from, line).toBeGreaterThanOrEqual(from);
+  const expected = from > on ? 'coming' : (to ?? on) >= on ? 'now' : 'late';
+  expect(state, line).toBe(expected);
+}
+
+/** Reads each file once, for tests that stand on many days of one room. */
+export function readOnce(): ReadOne {
+  const readings = new Map<string, FileReading>();
+  return (path, text) => {
+    const reading = readings.get(path) ?? readFile(path, text);
+    readings.set(path, reading);
+    return reading;
+  };
 }

@@ -20,7 +20,7 @@ export function agendaOf(room: Room, broods: readonly Brood[], days: number): Ag
     ...birdTasks(room),
     ...routineTasks(room, broods),
   ];
-  return items.filter((item) => item.state !== 'coming' || item.from <= room.day + days).sort(byUrgency);
+  return items.filter((item) => item.from <= room.day + days).sort(byUrgency);
 }
 
 const STATES: TaskState[] = ['late', 'now', 'coming'];

@@ -24,9 +24,7 @@ export type FindAnchors = (brood: Brood) => Anchor[];
 
 const day = (on: Day): Span => ({ from: on, to: on });
 
-function one(anchor: Anchor | null): Anchor[] {
-  return anchor === null ? [] : [anchor];
-}
+const one = (anchor: Anchor): Anchor[] => [anchor];
 
 /** The last egg of a clutch that may still grow. */
 export const lastEgg: FindAnchors = ({ clutch, hatched, where, eggs, stored: kept }) => {

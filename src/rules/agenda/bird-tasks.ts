@@ -144,7 +144,8 @@ function rest(room: Room, pair: Pair, find: FindBird): AgendaItem[] {
   if (fledged.length === 0) return [];
   const from = Math.min(...fledged);
   if (pair.nestStates.some(({ state, day }) => state === 'removed' && day >= from)) return [];
-  const why = `${year.length} clutches in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
+  const clutches = year.length === 1 ? 'clutch' : 'clutches';
+  const why = `${year.length} ${clutches} in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
   const about = { pair: pair.id, bird: null, who: [hen.id], housing: pair.housing, species: pair.species };
   return item(room, 'rest', { from, to: null, lapses: from + GIVEN_UP, why }, about);
 }

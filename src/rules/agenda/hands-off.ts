@@ -11,14 +11,12 @@ const BEFORE_FLEDGING = 6;
  */
 export function inHandsOffDays({ hatch, hatched, young, profile }: Brood, day: Day): boolean {
   if (hatch !== null && day >= hatch.from - 2 && day <= hatch.to + 1 && hatched.length === 0) return true;
-  const hatchings = hatched.flatMap((bird) => (bird.hatched === null ? [] : [bird.hatched.to]));
-  if (hatchings.length > 0) {
-    const first = Math.min(...hatchings);
-    if (day >= first && day <= first + 1) return true;
-  }
+  // The least of nobody's days is infinite: never.
+  const first = Math.min(...hatched.flatMap((bird) => bird.hatched?.to ?? []));
+  if (day >= first && day <= first + 1) return true;
   const fledging = profile?.fledging?.value;
   const nestlings = young.filter((bird) => bird.fledged === null && bird.hatched !== null);
-  if (fledging === undefined || nestlings.length === 0) return false;
+  if (fledging === undefined) return false;
   const eldest = Math.min(...nestlings.map((bird) => hatchedOn(bird)?.from ?? day));
   // Where young leave early, rings still go on first.
   const ringAge = profile?.ringAge?.value.high ?? 0;

@@ -17,7 +17,6 @@ export function onlyFor(
   room: Room,
   { pair, housing, species }: Only,
 ): (one: { pair: string | null; bird: string | null; housing?: string | null }) => boolean {
-  if (pair === null && housing === null && species === null) return () => true;
   const pairs = new Map(room.pairs.map((known) => [known.id, known]));
   const birds = new Map(room.birds.map((known) => [known.id, known]));
   return (one) => {

@@ -1,5 +1,5 @@
 import type { Room } from '../../room/fold.ts';
-import type { Clutch } from '../../room/model.ts';
+import type { Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
 import { type Duration, learnedDuration, type ObservedDuration } from './duration.ts';
 import { type ForecastWindow, windowOf } from './window.ts';
@@ -44,16 +44,13 @@ function layingTime(eggs: Range, interval: Range, earlier: readonly Clutch[]): D
     low: Math.max(0, eggs.low - 1) * interval.low,
     high: Math.max(0, eggs.high - 1) * interval.high,
   };
-  return learnedDuration(
-    range,
-    earlier.flatMap((clutch) => laidIn(clutch) ?? []),
-  );
+  return learnedDuration(range, earlier.map(laidIn));
 }
 
 /** Days between the first and the last egg, from the middle of the days on which each can have been laid. */
-function laidIn({ eggs }: Clutch): ObservedDuration | null {
-  const [first, last] = [eggs[0]?.laid, eggs.at(-1)?.laid];
-  if (first === undefined || last === undefined) return null;
+function laidIn({ eggs }: Clutch): ObservedDuration {
+  const first = (eggs[0] as Egg).laid;
+  const last = (eggs.at(-1) as Egg).laid;
   return {
     days: (last.from + last.to - first.from - first.to) / 2,
     width: first.to - first.from + last.to - last.from,
@@ -62,10 +59,8 @@ function laidIn({ eggs }: Clutch): ObservedDuration | null {
 
 /** An earlier clutch of the same hen, with whichever cock, counted and laid to its end: it was sat on. */
 function teaches(one: Clutch, clutch: Clutch): boolean {
-  const [hen] = clutch.hen;
-  const hers = hen !== undefined && clutch.hen.length === 1 && one.hen.length === 1 && one.hen[0] === hen;
-  if (one === clutch || !hers || one.opened >= clutch.opened || !one.counted || one.eggs.length === 0)
-    return false;
+  const hers = clutch.hen.length === 1 && one.hen.length === 1 && one.hen[0] === clutch.hen[0];
+  if (!hers || one.opened >= clutch.opened || !one.counted || one.eggs.length === 0) return false;
   return one.chicks.length > 0 || one.sittings.some(({ by }) => by !== 'off');
 }
 

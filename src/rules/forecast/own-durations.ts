@@ -2,6 +2,7 @@ import type { Day, Span } from '../../days.ts';
 import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import type { Range } from '../../species/profile.ts';
 import type { ObservedDuration } from './duration.ts';
 
 export type DurationKind = 'incubation' | 'fledging';
@@ -11,6 +12,8 @@ export interface OwnDuration extends ObservedDuration {
   kind: DurationKind;
   /** The profile's own name of the species. */
   species: string;
+  /** What the profile says of it. */
+  range: Range;
   clutch: Clutch;
   members: Member[];
   /** The day from which all of it was known. */
@@ -69,7 +72,16 @@ function durationOf(kind: DurationKind, clutch: Clutch, members: Member[]): OwnD
   // A slip in a date must not teach the room that eggs take a month.
   if (days < range.low / 2 || days > range.high * 1.5) return [];
   return [
-    { kind, species, clutch, days, width, members, known: Math.max(...members.map(({ end }) => end.to)) },
+    {
+      kind,
+      species,
+      range,
+      clutch,
+      days,
+      width,
+      members,
+      known: Math.max(...members.map(({ end }) => end.to)),
+    },
   ];
 }
 

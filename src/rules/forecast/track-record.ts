@@ -42,12 +42,10 @@ export interface TrackRecord {
  */
 export function pastForecasts(room: Room, own: readonly OwnDuration[] = ownDurations(room)): PastForecast[] {
   return own.flatMap((one) => {
-    const range = one.clutch.pair.profile?.[one.kind]?.value;
-    if (range === undefined) return [];
     const others = own.filter(
       ({ clutch, kind, species }) => clutch !== one.clutch && kind === one.kind && species === one.species,
     );
-    return scored(one, learnedDuration(range, others), bookDuration(range));
+    return scored(one, learnedDuration(one.range, others), bookDuration(one.range));
   });
 }
 

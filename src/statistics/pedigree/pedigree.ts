@@ -47,14 +47,16 @@ interface Young {
 function youngOf({ sires, dams }: Pedigree): Young {
   const starts = new Int32Array(sires.length + 1);
   for (const parents of [sires, dams]) {
-    for (const parent of parents) if (parent !== UNKNOWN) (starts[parent + 1] as number)++;
+    for (const parent of parents) if (parent !== UNKNOWN) (starts[parent + 1] as number) += 1;
   }
   for (let i = 0; i < sires.length; i++) (starts[i + 1] as number) += starts[i] as number;
   const next = starts.slice();
   const list = new Int32Array(starts[sires.length] as number);
   for (const parents of [sires, dams]) {
     parents.forEach((parent, i) => {
-      if (parent !== UNKNOWN) list[(next[parent] as number)++] = i;
+      if (parent === UNKNOWN) return;
+      list[next[parent] as number] = i;
+      (next[parent] as number) += 1;
     });
   }
   return { starts, list };
@@ -73,7 +75,7 @@ function descend({ sires, dams, generations }: Pedigree, { starts, list }: Young
     for (let k = starts[one] as number; k < (starts[one + 1] as number); k++) {
       const young = list[k] as number;
       if ((generations[young] as number) < next) generations[young] = next;
-      (waiting[young] as number)--;
+      (waiting[young] as number) -= 1;
       if (waiting[young] === 0) ready.push(young);
     }
   }

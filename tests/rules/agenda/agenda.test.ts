@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { agenda } from '../../rooms.ts';
+import { agenda, type Files } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
-import { FOUR_EGGS, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
+import { ALL_OUT, FOUR_EGGS, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
 
 const looks = (wish: string) => ({ 'nest-looks': wish });
 
@@ -38,6 +38,54 @@ describe('order', () => {
       'HF-2': pair('HF-2', 'hill finch', FOUR_EGGS),
     };
     expect(agenda(same, '2026-03-08', 0).map((item) => item.pair)).toEqual(['HF-2', 'HF-10']);
+  });
+
+  /** So many days later than the log says; within March. */
+  const later = (log: string, days: number) =>
+    log.replace(/03-(\d\d)/g, (_, d) => `03-${String(Number(d) + days).padStart(2, '0')}`);
+
+  /** The tasks of a day in their order, without the hen's next egg. */
+  const order = (logs: Files, on: string, days = 0) =>
+    agenda(
+      {
+        ...species(),
+        ...Object.fromEntries(Object.entries(logs).map(([id, log]) => [id, pair(id, 'hill finch', log)])),
+      },
+      on,
+      days,
+    )
+      .filter(({ task }) => task !== 'next-egg')
+      .map(({ pair: where, task, state }) => `${state} ${where} ${task}`);
+
+  it('of what is late, what should have been done first', () => {
+    // Candled by the 9th and by the 10th; a day later both are late.
+    const found = order({ 'HF-1': later(FOUR_EGGS, 1), 'HF-2': FOUR_EGGS }, '2026-03-11');
+    expect(found).toEqual(['late HF-2 candle', 'late HF-1 candle']);
+  });
+
+  it('of what is due, what there is least time left for', () => {
+    // The lamp to the 22nd, the rings to the 23rd; warm nights, that begin on the 22nd, to the 24th.
+    const found = order({ 'HF-1': THREE_CHICKS, 'HF-2': later(FOUR_EGGS, 13) }, '2026-03-22');
+    expect(found).toEqual(['now HF-2 candle', 'now HF-1 ring', 'now HF-1 warm-nights']);
+  });
+
+  it('of what comes, what comes first, however long it has time', () => {
+    // Hatching from the 14th to the 17th, the lamp on the 15th and 16th; then the lamp of HF-1 after that of HF-2.
+    const hatching = order({ 'HF-1': later(FOUR_EGGS, 7), 'HF-2': FOUR_EGGS }, '2026-03-13', 3);
+    expect(hatching.filter((line) => line.startsWith('coming'))).toEqual([
+      'coming HF-2 hatch',
+      'coming HF-1 candle',
+    ]);
+    const lamps = order({ 'HF-1': later(FOUR_EGGS, 1), 'HF-2': FOUR_EGGS }, '2026-03-07', 3);
+    expect(lamps).toEqual(['coming HF-2 candle', 'coming HF-1 candle']);
+  });
+
+  it('within a day the room’s own tasks before those of the pairs', () => {
+    const files = {
+      ...hillFinches(FOUR_EGGS),
+      'nestlog.yaml': 'routines:\n  - {name: water, every: 1, say: change the water}\n',
+    };
+    expect(agenda(files, '2026-03-09', 0).map(({ task }) => task)).toEqual(['water', 'candle']);
   });
 
   it('shows what begins within so many days, and no further', () => {
@@ -123,6 +171,19 @@ describe('an item', () => {
         basis: null,
       },
     ]);
+  });
+
+  it('gives the reason alone where no days are counted from it', () => {
+    const nights = ['05', '06', '07'].map((night) => `date: 2026-04-${night}, roosting: out`).join('\n');
+    const [item] = lines(hillFinches(`${ALL_OUT}${nights}`), 'unhatched', '2026-04-08');
+    expect(item).toMatchObject({ who: ['e4'], why: '3 nights with nobody in the nest, to 7 Apr' });
+  });
+
+  it('of a species that nobody has a profile of is named as the journal names it', () => {
+    const files = { 'RF-1': pair('RF-1', 'ridge finch', THREE_CHICKS) };
+    expect(lines(files, 'first-feed', '2026-03-16')).toMatchObject([{ species: 'ridge finch' }]);
+    // Its eggs and rings have no days that could be counted.
+    expect(agenda(files, '2026-03-21', 30).map(({ task }) => task)).toEqual([]);
   });
 
   it('names guests in full', () => {

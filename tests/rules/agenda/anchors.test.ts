@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { fullRef } from '../../../src/room/model.ts';
 import * as all from '../../../src/rules/agenda/anchors.ts';
 import { days } from '../../room/facts.ts';
+import type { Files } from '../../rooms.ts';
+import { pair } from '../warnings/warned.ts';
 import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
 
 const { NIGHTS_OUT, ...anchors } = all;
@@ -9,11 +11,16 @@ const { NIGHTS_OUT, ...anchors } = all;
 type Name = keyof typeof anchors;
 
 /** Where a task starts from on a day: the days, the reason, whom it is about. */
-function found(name: Name, log: string, on: string, where?: 'incubator' | 'hand'): string[] {
-  return anchors[name](brood(hillFinches(log), on, where)).map(({ span, says, who }) =>
+function found(name: Name, log: string | Files, on: string, where?: 'incubator' | 'hand'): string[] {
+  const files = typeof log === 'string' ? hillFinches(log) : log;
+  return anchors[name](brood(files, on, where)).map(({ span, says, who }) =>
     [days(span), says, ...(who === null ? [] : [who.map(fullRef).join(' ')])].join('; '),
   );
 }
+
+/** A second pair beside HF-1, whose eggs or young may be brought there. */
+const beside = (log: string, other: string) =>
+  hillFinches(log, {}, { 'HF-2': pair('HF-2', 'hill finch', other) });
 
 const unseen = FOUR_EGGS.replace(', sitting: both', '');
 const fourth = `${THREE_CHICKS}date: 2026-03-17, after: 2026-03-16, hatched: e4\n`;
@@ -26,6 +33,28 @@ describe('from the eggs', () => {
     expect(
       found('lastEgg', 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, lost: {broken: e1}', '2026-03-02'),
     ).toEqual([]);
+  });
+
+  it('no last egg of this pair where guests lie in its nest, or eggs in an incubator', () => {
+    const guests = beside(
+      'date: 2026-03-01, paired',
+      'date: 2026-03-01, laid: 1\ndate: 2026-03-02, fostered: {HF-1: e1}',
+    );
+    expect(found('lastEgg', guests, '2026-03-02')).toEqual([]);
+    expect(found('sittingEgg', guests, '2026-03-02')).toEqual([]);
+    const warm = `${FOUR_EGGS}date: 2026-03-05, fostered: {incubator: all}`;
+    expect(found('lastEgg', warm, '2026-03-05', 'incubator')).toEqual([]);
+  });
+
+  it('the last egg, with one in the nest and one in store', () => {
+    const log = 'date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-02, laid: 1';
+    expect(found('lastEgg', log, '2026-03-02')).toEqual(['03-02; e2 laid 2 Mar']);
+  });
+
+  it('no egg to sit on where nobody knows with which the species begins', () => {
+    const whole = brood(hillFinches(FOUR_EGGS, { 'sitting-from': '' }), '2026-03-04');
+    expect(anchors.sittingEgg(whole)).toEqual([]);
+    expect(found('sittingEgg', { 'HF-1': pair('HF-1', 'ridge finch', FOUR_EGGS) }, '2026-03-04')).toEqual([]);
   });
 
   it('the last egg counts though it lies in store', () => {
@@ -55,6 +84,12 @@ describe('from the eggs', () => {
     expect(found('stored', log, '2026-03-02')).toEqual(['03-01; e1, e2 pulled 1 Mar; HF-1/1/e1 HF-1/1/e2']);
     expect(found('stored', FOUR_EGGS, '2026-03-04')).toEqual([]);
   });
+
+  it('an egg taken into store again, from that day', () => {
+    const log =
+      'date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-03, set: {HF-1: e1}\ndate: 2026-03-05, pulled: e1';
+    expect(found('stored', log, '2026-03-06')).toEqual(['03-05; e1 pulled 5 Mar; HF-1/1/e1']);
+  });
 });
 
 describe('from the sitting', () => {
@@ -64,6 +99,11 @@ describe('from the sitting', () => {
 
   it('as it follows from the egg, and says so', () => {
     expect(found('sitting', unseen, '2026-03-05')).toEqual(['03-03; sitting since 3 Mar (inferred from e3)']);
+  });
+
+  it('as it follows from eggs that nobody counted', () => {
+    const [line] = found('sitting', 'date: 2026-03-01, laid: 3+', '2026-03-02');
+    expect(line).toMatch(/; sitting since .+–1 Mar \(inferred\)$/);
   });
 
   it('not before it can have begun', () => {
@@ -89,6 +129,43 @@ describe('from the sitting', () => {
   });
 });
 
+describe('the lamp', () => {
+  const told = 'date: 2026-03-09, candled: {fertile: [HF-1/1/e1, HF-1/1/e2, HF-1/1/e3, HF-1/1/e4]}\n';
+  const other = `
+    date: 2026-03-07, laid: 1
+    date: 2026-03-08, laid: 1, fostered: {HF-1: e1}
+    date: 2026-03-10, fostered: {HF-1: e2}
+  `;
+
+  it('counts from the sitting, also when every egg is told', () => {
+    expect(found('lamp', FOUR_EGGS, '2026-03-05')).toEqual(['03-03; sitting since 3 Mar']);
+    expect(found('lamp', `${FOUR_EGGS}${told}`, '2026-03-09')).toEqual(['03-03; sitting since 3 Mar']);
+    expect(found('lamp', 'date: 2026-03-01, laid: 1', '2026-03-01')).toEqual([]);
+  });
+
+  it('of eggs that were brought counts from their own days, once the others are told', () => {
+    expect(found('lamp', beside(FOUR_EGGS, other), '2026-03-10')).toEqual(['03-03; sitting since 3 Mar']);
+    expect(found('lamp', beside(`${FOUR_EGGS}${told}`, other), '2026-03-10')).toEqual([
+      '03-08…03-10; sat on since 8–10 Mar; HF-2/1/e1 HF-2/1/e2',
+    ]);
+  });
+
+  const pulled = ['01', '02', '03', '04']
+    .map((on, i) => `date: 2026-03-${on}, laid: 1, pulled: e${i + 1}\n`)
+    .join('');
+
+  it('of a clutch that was set back whole counts from the sitting on it', () => {
+    expect(found('lamp', `${pulled}date: 2026-03-05, set: {HF-1: all}, sitting`, '2026-03-06')).toEqual([
+      '03-03…03-05; sitting since 3–5 Mar',
+    ]);
+  });
+
+  it('of a clutch that was set under a hen on dummies counts from that day', () => {
+    const log = `${pulled}date: 2026-03-04, sitting\ndate: 2026-03-06, set: {HF-1: all}`;
+    expect(found('lamp', log, '2026-03-07')).toEqual(['03-06; sat on since 6 Mar']);
+  });
+});
+
 describe('from the young', () => {
   it('the first and the last hatching', () => {
     expect(found('firstHatching', fourth, '2026-03-18')).toEqual(['03-15; first hatched 15 Mar']);
@@ -100,6 +177,21 @@ describe('from the young', () => {
     expect(found('unringed', `${fourth}date: 2026-03-22, ringed: {c1: HF-01}`, '2026-03-22')).toEqual([
       '03-15; hatched 15 Mar; HF-1/1/c2 HF-1/1/c3',
       '03-17; hatched 17 Mar; HF-1/1/c4',
+    ]);
+  });
+
+  it('no ring is asked for who left the nest', () => {
+    expect(found('unringed', ALL_OUT, '2026-04-05')).toEqual([]);
+  });
+
+  it('the day of hatching goes before whose they are', () => {
+    const guests = beside(
+      'date: 2026-03-01, laid: 1, sitting\ndate: 2026-03-13, after: 2026-03-12, hatched: e1\n',
+      'date: 2026-02-27, laid: 1, sitting\ndate: 2026-03-11, after: 2026-03-10, hatched: e1\ndate: 2026-03-14, fostered: {HF-1: c1}\n',
+    );
+    expect(found('unringed', guests, '2026-03-15')).toEqual([
+      '03-11; hatched 11 Mar; HF-2/1/c1',
+      '03-13; hatched 13 Mar; HF-1/1/c1',
     ]);
   });
 

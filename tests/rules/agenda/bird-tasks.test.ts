@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pair } from '../warnings/warned.ts';
-import { ALL_OUT, hillFinches, lines, species, stands } from './hill-finch.ts';
+import { ALL_OUT, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
 
 const bird = (log: string, head = '') => ({
   ...species(),
@@ -66,6 +66,26 @@ describe('notes of an age', () => {
     expect(stands(grown, 'of-age', '2026-12-10', '2026-12-20')).toEqual(['12-14 now now now']);
   });
 
+  it('say what they are counted from', () => {
+    expect(lines(grown, 'moult', '2026-04-24')[0]?.why).toBe('hatched 15 Mar + 40 d');
+    expect(lines(grown, 'of-age', '2026-12-14')[0]?.why).toBe('hatched 15 Mar + 9 months');
+  });
+
+  it('are apart: who has moulted still comes of age', () => {
+    const moulted = hillFinches(
+      `${ALL_OUT}date: 2026-04-22, independent: all\ndate: 2026-04-23, moult: {started: all}`,
+    );
+    expect(lines(moulted, 'moult', '2026-04-24')).toEqual([]);
+    expect(lines(moulted, 'of-age', '2026-12-14')).toHaveLength(3);
+  });
+
+  it('are not said where nobody knows the age', () => {
+    const log = `${ALL_OUT}date: 2026-04-22, independent: all`;
+    const unknown = hillFinches(log, { moult: '', 'breeding-age': '' });
+    expect(lines(unknown, 'moult', '2026-04-24', 300)).toEqual([]);
+    expect(lines(unknown, 'of-age', '2026-04-24', 300)).toEqual([]);
+  });
+
   it('not for the dead and gone', () => {
     const log = `${ALL_OUT}date: 2026-04-22, independent: all\ndate: 2026-04-23, died: c1\ndate: 2026-04-23, gone: {sold: c2}`;
     expect(lines(hillFinches(log), 'moult', '2026-04-24').map(({ bird: who }) => who)).toEqual(['HF-1/1/c3']);
@@ -78,6 +98,23 @@ describe('notes of an age', () => {
     expect(stands(files, 'of-age', '2026-10-30', '2026-11-05')).toEqual(['11-02 now']);
     // Forty days are over on 13 March, after it came.
     expect(stands(files, 'moult', '2026-03-01', '2026-03-31')).toEqual(['03-13 now']);
+  });
+
+  it('on the very day of its arrival, too', () => {
+    // 20 January + 40 d is 1 March.
+    const files = { ...bird('', '    hatched: 2026-01-20\n'), ...mate };
+    expect(stands(files, 'moult', '2026-03-01', '2026-03-05')).toEqual(['03-01 now']);
+  });
+
+  it('by its own species, not by that of the pairs here', () => {
+    const files = (kind: string) => ({
+      ...species(),
+      ...mate,
+      'birds.yaml': `birds:\n  - id: X-9\n${kind}    hatched: 2026-02-01\n    log:\n      - {date: 2026-02-01, arrived: cage 1}\n`,
+    });
+    expect(lines(files('    species: hill finch\n'), 'moult', '2026-03-13')).toHaveLength(1);
+    expect(lines(files('    species: budgerigar\n'), 'moult', '2026-03-13')).toEqual([]);
+    expect(lines(files(''), 'moult', '2026-03-13')).toEqual([]);
   });
 
   it('not for one that was older when it came', () => {
@@ -96,6 +133,48 @@ describe('rest for a hen that has had her year’s clutches', () => {
     // 5 April + 60 is 4 June.
     expect(stands(year(), 'rest', '2026-03-01', '2026-07-01')).toEqual(['04-05 … 06-04 now']);
     expect(lines(year(), 'rest', '2026-04-05')).toMatchObject([{ pair: 'HF-1', who: ['HF-11'], to: null }]);
+  });
+
+  it('says how many clutches, from when, and when she is free again', () => {
+    // The first egg on 1 March 2026, a year on.
+    expect(lines(year(), 'rest', '2026-04-05')[0]?.why).toBe(
+      '1 clutch in a year, the limit is 1; first fledged 5 Apr; free again 1 Mar',
+    );
+  });
+
+  it('counts from the first that left the nest, and not before one has', () => {
+    const log = `${THREE_CHICKS}date: 2026-04-04, fledged: c1\ndate: 2026-04-07, fledged: all\n`;
+    const out = { ...year(), 'HF-1': pair('HF-1', 'hill finch', log, 'cock: HF-10\nhen: HF-11') };
+    expect(stands(out, 'rest', '2026-03-20', '2026-04-08')).toEqual(['04-04 … 04-08 now']);
+    const none = { ...year(), 'HF-1': pair('HF-1', 'hill finch', THREE_CHICKS, 'cock: HF-10\nhen: HF-11') };
+    expect(stands(none, 'rest', '2026-03-20', '2026-04-08')).toEqual([]);
+  });
+
+  it('is over with a nest that was taken out that day, not with one taken out before', () => {
+    expect(lines(year('date: 2026-04-05, nest: removed'), 'rest', '2026-04-05')).toEqual([]);
+    expect(lines(year('date: 2026-02-20, nest: removed'), 'rest', '2026-04-05')).toHaveLength(1);
+    expect(lines(year('date: 2026-04-06, nest: cleaned'), 'rest', '2026-04-06')).toHaveLength(1);
+    expect(lines(year('date: 2026-04-06, skip: nest-down'), 'rest', '2026-04-06')).toHaveLength(1);
+  });
+
+  it('is said where her last clutch was, and of a hen that is known', () => {
+    const again = 'date: 2026-05-01, laid: 1\ndate: 2026-05-02, laid: 1\n';
+    const two = {
+      ...year('date: 2026-04-07, parted\n'),
+      'HF-2': pair('HF-2', 'hill finch', again, 'cock: HF-20\nhen: HF-11'),
+    };
+    expect(lines(two, 'rest', '2026-05-10')).toEqual([]);
+    const together = { ...year(), 'HF-2': pair('HF-2', 'hill finch', again, 'cock: HF-20\nhen: HF-11') };
+    expect(lines(together, 'rest', '2026-05-10')).toEqual([]);
+    const hens = (head: string) => ({ ...year(), 'HF-1': pair('HF-1', 'hill finch', ALL_OUT, head) });
+    expect(lines(hens('cock: HF-10'), 'rest', '2026-04-05')).toEqual([]);
+    expect(lines(hens('cock: HF-10\nhen: [HF-11, HF-12]'), 'rest', '2026-04-05')).toEqual([]);
+  });
+
+  it('is not asked for where neither the species nor the room has a limit', () => {
+    expect(lines(year('', ''), 'rest', '2026-04-05')).toEqual([]);
+    const limited = { ...year('', ''), 'nestlog.yaml': 'limits: {clutches-per-year: 1}\n' };
+    expect(lines(limited, 'rest', '2026-04-05')).toHaveLength(1);
   });
 
   it('not before the limit', () =>

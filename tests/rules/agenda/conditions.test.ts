@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Anchor } from '../../../src/rules/agenda/anchors.ts';
 import * as is from '../../../src/rules/agenda/conditions.ts';
 import { day, type Files } from '../../rooms.ts';
-import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
+import { pair } from '../warnings/warned.ts';
+import { ALL_OUT, brood, broods, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
 
 const anchorOn = (from: string, to = from): Anchor => ({
   span: { from: day(from), to: day(to) },
@@ -86,6 +87,24 @@ const eggs: Row[] = [
     FOUR_EGGS.replaceAll('03-0', '03-1'),
     FOUR_EGGS.replaceAll('03-0', '03-1').replace(', sitting: both', ''),
   ],
+  [
+    'laying is not over while nobody is on',
+    (...args) => !is.layingOver(...args),
+    FOUR_EGGS.replaceAll('03-0', '03-1').replace('both', 'off'),
+    FOUR_EGGS.replaceAll('03-0', '03-1'),
+  ],
+  [
+    'laying is over once they sit, where nobody knows how many are usual',
+    is.layingOver,
+    hillFinches('date: 2026-03-15, laid: 1, sitting', { clutch: '' }),
+    'date: 2026-03-15, laid: 1, sitting',
+  ],
+  [
+    'laying is over once they sit, of a species without a profile',
+    is.layingOver,
+    { 'HF-1': pair('HF-1', 'ridge finch', 'date: 2026-03-15, laid: 1, sitting') },
+    { 'HF-1': pair('HF-1', 'ridge finch', 'date: 2026-03-15, laid: 1') },
+  ],
   ['laying is over when one has hatched', is.layingOver, THREE_CHICKS, 'date: 2026-03-15, laid: 1'],
   // Six days without an egg do not end a laying, seven do; the day stood on is the 16th.
   [
@@ -133,6 +152,22 @@ const room: Row[] = [
     hillFinches(FOUR_EGGS, {}, { 'nestlog.yaml': 'log:\n  - {date: 2026-03-17, food: [live food]}\n' }),
   ],
   [
+    'live food since this very day',
+    is.liveFoodOffered,
+    hillFinches(FOUR_EGGS, {}, { 'nestlog.yaml': 'log:\n  - {date: 2026-03-16, food: [live food]}\n' }),
+    FOUR_EGGS,
+  ],
+  [
+    'one of the species in the nest needs live food',
+    (...args) => !is.needsNoLiveFood(...args),
+    {
+      ...hillFinches(FOUR_EGGS),
+      'species/ridge-finch.yaml': 'species: ridge finch\nlive-food: no\n',
+      'RF-1': pair('RF-1', 'ridge finch', `${FOUR_EGGS}date: 2026-03-05, fostered: {HF-1: all}`),
+    },
+    hillFinches(FOUR_EGGS, { 'live-food': 'no' }),
+  ],
+  [
     'the species needs no live food',
     is.needsNoLiveFood,
     hillFinches(FOUR_EGGS, { 'live-food': 'no' }),
@@ -166,6 +201,32 @@ describe.each([
   it.each(rows)('%s', (_name, condition, yes, no) => {
     expect(holds(condition, yes, '2026-03-16')).toBe(true);
     expect(holds(condition, no, '2026-03-16')).toBe(false);
+  });
+});
+
+describe('eggs elsewhere', () => {
+  it('are neither in the nest nor ended', () => {
+    // One is in the nest, one in store.
+    const both = hillFinches('date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-02, laid: 1');
+    expect(holds(is.eggsEnded, both, '2026-03-02')).toBe(false);
+    expect(holds(is.noEggHere, both, '2026-03-02')).toBe(false);
+  });
+
+  it('in an incubator have no parents to be watched', () => {
+    const warm = hillFinches(`${FOUR_EGGS}date: 2026-03-05, fostered: {incubator: all}`);
+    const due = day('2026-03-06');
+    expect(is.withoutParents(brood(warm, '2026-03-06', 'incubator'), anchorOn('2026-03-05'), due)).toBe(true);
+    expect(holds(is.withoutParents, FOUR_EGGS, '2026-03-06')).toBe(false);
+  });
+
+  it('of guests alone tell nothing of a sitting of this pair', () => {
+    const guests = hillFinches(
+      'date: 2026-03-01, paired',
+      {},
+      { 'HF-2': pair('HF-2', 'hill finch', `${FOUR_EGGS}date: 2026-03-05, fostered: {HF-1: all}`) },
+    );
+    expect(holds(is.sittingSeen, guests, '2026-03-06')).toBe(false);
+    expect(holds(is.layingOver, guests, '2026-03-06')).toBe(true);
   });
 });
 
@@ -207,6 +268,37 @@ describe('after the fledging', () => {
     expect(holds(is.laidAgainHere, sited('left'), on)).toBe(true);
     expect(holds(is.nestInUse, sited('right'), on)).toBe(false);
     expect(holds(is.nestInUse, sited('left'), on)).toBe(true);
+  });
+
+  it('a clutch before this one is not laid again', () => {
+    const log = later('date: 2026-04-06, lost: {clear: e4}\ndate: 2026-04-18, clutch: 2, laid: 1');
+    const second = broods(hillFinches(log), on).find(({ clutch }) => clutch?.number === 2);
+    expect(second && is.laidAgain(second, anchorOn('2026-04-18'), day(on))).toBe(false);
+  });
+
+  it('a clutch of which nobody wrote the nest may be in this one', () => {
+    const left = ALL_OUT.replaceAll('laid: 1', 'laid: 1, site: left');
+    expect(holds(is.laidAgainHere, `${left}date: 2026-04-18, clutch: 2, laid: 1`, on)).toBe(true);
+    expect(holds(is.laidAgainHere, later('date: 2026-04-18, clutch: 2, site: left, laid: 1'), on)).toBe(true);
+  });
+
+  it('the nest was taken out on the day the last left it, though one had died in it', () => {
+    const log = `${THREE_CHICKS}date: 2026-03-20, died: c3\ndate: 2026-04-05, fledged: all, nest: removed`;
+    expect(holds(is.nestTakenOut, log, on)).toBe(true);
+  });
+
+  it('another of the pair’s nests was taken out, not this one', () => {
+    const left = ALL_OUT.replaceAll('laid: 1', 'laid: 1, site: left');
+    const removed = (site: string) => `${left}date: 2026-04-10, ${site}nest: removed`;
+    expect(holds(is.nestTakenOut, removed('site: right, '), on)).toBe(false);
+    expect(holds(is.nestTakenOut, removed('site: left, '), on)).toBe(true);
+    expect(holds(is.nestTakenOut, removed(''), on)).toBe(true);
+  });
+
+  it('one of the young still in it keeps it in use', () => {
+    const log = `${THREE_CHICKS}date: 2026-04-04, lost: {clear: e4}, fledged: [c1, c2]`;
+    expect(holds(is.nestInUse, log, '2026-04-05')).toBe(true);
+    expect(holds(is.nestInUse, `${log}\ndate: 2026-04-06, fledged: c3`, '2026-04-06')).toBe(false);
   });
 
   it('the nest was taken out after the last left it, not before', () => {

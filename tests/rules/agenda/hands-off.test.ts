@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { inHandsOffDays } from '../../../src/rules/agenda/hands-off.ts';
 import { day } from '../../rooms.ts';
+import { pair } from '../warnings/warned.ts';
 import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
 
 /** The first and last of the days on which the nest is left alone, as known on each of them. */
@@ -39,6 +40,18 @@ describe('before fledging', () => {
     expect(handsOff(ALL_OUT, '2026-03-18', '2026-04-10')).toEqual(['03-29 … 04-04']);
   });
 
+  it('counts from the eldest', () => {
+    const log = `${THREE_CHICKS}date: 2026-03-17, after: 2026-03-16, hatched: e4`;
+    expect(handsOff(log, '2026-03-18', '2026-04-01')).toEqual(['03-29 … 04-01']);
+  });
+
+  it('by the age of fledging alone where nobody knows the age for rings', () => {
+    // 15 March + 12 − 6 = 21 March.
+    expect(handsOff(THREE_CHICKS, '2026-03-18', '2026-03-26', { fledging: '12-14', 'ring-age': '' })).toEqual(
+      ['03-21 … 03-26'],
+    );
+  });
+
   it('for the young that are left behind as well', () => {
     const log = `${THREE_CHICKS}date: 2026-04-04, fledged: [c1, c2]\ndate: 2026-04-08, fledged: c3`;
     expect(handsOff(log, '2026-03-18', '2026-04-12')).toEqual(['03-29 … 04-07']);
@@ -60,5 +73,7 @@ describe('before fledging', () => {
 
   it('not where nobody knows when the species leaves the nest', () => {
     expect(handsOff(THREE_CHICKS, '2026-03-18', '2026-04-10', { fledging: '' })).toEqual([]);
+    const unknown = brood({ 'HF-1': pair('HF-1', 'ridge finch', THREE_CHICKS) }, '2026-04-01');
+    expect(inHandsOffDays(unknown, day('2026-04-01'))).toBe(false);
   });
 });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
+import type { ReadOne } from '../../../src/journal/record.ts';
 import type { AgendaItem } from '../../../src/rules/agenda/item.ts';
 import { type Brood, broodsOf } from '../../../src/rules/brood.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
-import { agenda, day, type Files, room } from '../../rooms.ts';
+import { agenda, day, type Files, readOnce, room } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
 
 /**
@@ -63,8 +64,8 @@ export const ALL_OUT = `${THREE_CHICKS}
 `;
 
 /** The lines of a task on a day, whatever comes within so many days. */
-export function lines(files: Files, task: string, on: string, days = 0): AgendaItem[] {
-  return agenda(files, on, days).filter((item) => item.task === task);
+export function lines(files: Files, task: string, on: string, days = 0, read?: ReadOne): AgendaItem[] {
+  return agenda(files, on, days, read).filter((item) => item.task === task);
 }
 
 /**
@@ -73,8 +74,9 @@ export function lines(files: Files, task: string, on: string, days = 0): AgendaI
  */
 export function stands(files: Files, task: string, from: string, to: string): string[] {
   const runs: { first: number; last: number; state: string }[] = [];
+  const read = readOnce();
   for (let on = day(from); on <= day(to); on++) {
-    const items = lines(files, task, formatDay(on));
+    const items = lines(files, task, formatDay(on), 0, read);
     if (items.length === 0) continue;
     const state = items.map((item) => item.state).join(' ');
     const run = runs.at(-1);

@@ -31,6 +31,18 @@ test('a bird outside a pair is found by where it lives and what it is', () => {
   expect(onlyFor(aviary, { ...none, species: 'diamond dove' })(at(null, 'DD-9'))).toBe(true);
 });
 
+test('another housing or another species is not shown', () => {
+  expect(onlyFor(aviary, { ...none, housing: 'cage 1' })(at('DD-1'))).toBe(false);
+  expect(onlyFor(aviary, { ...none, species: 'diamond dove' })(at('LW-1'))).toBe(false);
+  expect(onlyFor(aviary, { ...none, species: 'lavender waxbill' })(at(null, 'DD-9'))).toBe(false);
+});
+
+test('a task is where it is done, not where its pair lives', () => {
+  const warm = { ...at('LW-1'), housing: 'incubator' };
+  expect(onlyFor(aviary, { ...none, housing: 'incubator' })(warm)).toBe(true);
+  expect(onlyFor(aviary, { ...none, housing: 'flight 2' })(warm)).toBe(false);
+});
+
 test('what concerns the whole room belongs to no pair', () => {
   expect(onlyFor(aviary, { ...none, pair: 'LW-1' })(at(null))).toBe(false);
 });

@@ -74,6 +74,89 @@ describe('after something', () => {
     expect(first).toBe(`${on.slice(5)} now`);
   });
 
+  it.each([
+    ['paired', '2026-02-10', 'paired 10 Feb + 0 d'],
+    ['laid', '2026-03-01', 'first egg 1 Mar + 0 d'],
+    ['sitting', '2026-03-03', 'sitting since 3 Mar + 0 d'],
+    ['hatched', '2026-03-15', 'first hatched 15 Mar + 0 d'],
+    ['fledged', '2026-04-05', 'first fledged 5 Apr + 0 d'],
+    ['independent', '2026-04-27', 'independent 27 Apr + 0 d'],
+    ['parted', '2026-04-28', 'parted 28 Apr + 0 d'],
+  ])('says what it counts from: %s', (after, day, why) => {
+    const room = with_(`name: look, after: ${after}, days: 0, say: look`);
+    const log = `date: 2026-02-10, paired\n${ALL_OUT}date: 2026-04-25, independent: [c1, c2]\ndate: 2026-04-27, independent: c3\ndate: 2026-04-28, parted`;
+    const [item] = lines(hillFinches(log, {}, room), 'look', day);
+    // What happens to the pair is of no clutch.
+    const clutch = after === 'paired' || after === 'parted' ? null : 1;
+    expect(item).toMatchObject({ why, clutch, species: 'hill finch', pair: 'HF-1' });
+  });
+
+  it('counts from independence once the last feeds itself', () => {
+    const room = with_('name: look, after: independent, days: 0, say: look');
+    const log = `${ALL_OUT}date: 2026-04-25, independent: [c1, c2]\ndate: 2026-04-27, independent: c3`;
+    expect(mornings(log, room, 'look', '2026-04-28')).toEqual(['04-27 now', '04-28 late']);
+    expect(mornings(ALL_OUT, room, 'look', '2026-04-28')).toEqual([]);
+  });
+
+  it('says when it was done and from what it began', () => {
+    const log = 'date: 2026-02-10, paired\ndate: 2026-02-14, done: calcium';
+    expect(lines(hillFinches(log, {}, calcium), 'calcium', '2026-02-16')[0]?.why).toBe(
+      'done 14 Feb + 2 d; paired 10 Feb',
+    );
+  });
+
+  it('counts from the last time it was done, by its own name and in its own pair', () => {
+    const log = 'date: 2026-02-10, paired\ndate: 2026-02-13, done: calcium\ndate: 2026-02-16, done: calcium';
+    const other = pair('HF-2', 'hill finch', 'date: 2026-02-10, paired\ndate: 2026-02-20, done: calcium');
+    const room = { ...calcium, 'HF-2': other };
+    const found = lines(hillFinches(log, {}, room), 'calcium', '2026-02-18').filter(
+      (item) => item.pair === 'HF-1',
+    );
+    expect(found.map(({ why }) => why)).toEqual(['done 16 Feb + 2 d; paired 10 Feb']);
+    const rooms = with_(
+      'name: calcium, after: paired, days: 3, every: 2, say: calcium',
+      '  - {date: 2026-02-15, done: calcium}\n  - {date: 2026-02-17, done: water}\n',
+    );
+    expect(lines(hillFinches('date: 2026-02-10, paired', {}, rooms), 'calcium', '2026-02-17')[0]?.why).toBe(
+      'done 15 Feb + 2 d; paired 10 Feb',
+    );
+  });
+
+  it('ends on the very day of what it lasts until, and does not when that was before', () => {
+    const until = with_('name: calcium, after: paired, days: 0, until: laid, say: calcium');
+    expect(mornings('date: 2026-02-10, paired, laid: 1', until, 'calcium', '2026-02-12')).toEqual([]);
+    // Last year's eggs do not end this year's routine.
+    const again = `date: 2026-02-01, laid: 1\ndate: 2026-02-05, lost: {broken: e1}, parted\ndate: 2026-02-10, reunited`;
+    expect(mornings(again, until, 'calcium', '2026-02-10').at(-1)).toBe('02-10 now');
+  });
+
+  it('keeps each pair apart, and has a line for one that has not laid', () => {
+    const files = {
+      ...species(),
+      ...with_('name: look, after: paired, days: 0, say: look'),
+      'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-01, paired', 'housing: flight 1'),
+      'HF-2': pair('HF-2', 'ridge finch', 'date: 2026-03-01, paired', 'housing: flight 2'),
+    };
+    const found = lines(files, 'look', '2026-03-01').map((item) => [item.pair, item.species, item.housing]);
+    expect(found).toEqual([
+      ['HF-1', 'hill finch', 'flight 1'],
+      ['HF-2', 'ridge finch', 'flight 2'],
+    ]);
+  });
+
+  it('is one line for a pair, whose eggs lie in the nest and in the incubator', () => {
+    const room = with_('name: look, after: laid, days: 0, say: look');
+    const log = `${FOUR_EGGS}date: 2026-03-04, fostered: {incubator: [e1, e2]}`;
+    expect(lines(hillFinches(log, {}, room), 'look', '2026-03-05')).toHaveLength(1);
+  });
+
+  it('skipped is another one', () => {
+    const room = with_('name: look, after: laid, days: 0, say: look');
+    expect(
+      lines(hillFinches(`${FOUR_EGGS}date: 2026-03-04, skip: candle`, {}, room), 'look', '2026-03-05'),
+    ).toHaveLength(1);
+  });
+
   it('is skipped for one clutch', () => {
     const room = with_('name: look, after: laid, days: 5, say: look');
     expect(mornings(`${FOUR_EGGS}date: 2026-03-05, skip: look`, room, 'look')).toEqual([]);
@@ -123,6 +206,19 @@ describe('of the whole room', () => {
     ]);
   });
 
+  it('says when it was done', () => {
+    const room = with_(
+      worms,
+      '  - {date: 2026-01-01, done: worm flights}\n  - {date: 2026-02-01, done: worm flights}\n',
+    );
+    expect(agenda(room, '2026-05-02', 0).map(({ why }) => why)).toEqual(['done 1 Feb + 90 d']);
+  });
+
+  it('what is written for later is not done yet', () => {
+    const room = with_(worms, '  - {date: 2026-06-01, done: worm flights}\n');
+    expect(agenda(room, '2026-05-02', 0).map(({ why }) => why)).toEqual(['every 90 d; never done yet']);
+  });
+
   it('done in a pair’s journal is done', () => {
     expect(
       mornings('date: 2026-03-01, done: worm flights', with_(worms), 'worm flights', '2026-04-30'),
@@ -153,6 +249,19 @@ describe('of a bird that arrived', () => {
     expect(lines({ ...room(''), ...mated }, 'weigh', '2026-03-03')).toHaveLength(1);
   });
 
+  it('ends with nothing else than this bird’s pairing, after it came', () => {
+    const mate = (log: string, head: string) => ({
+      ...room('', ', until: paired'),
+      'HF-1': pair('HF-1', 'hill finch', log, head),
+    });
+    const count = (log: string, head: string) => lines(mate(log, head), 'weigh', '2026-03-03').length;
+    expect(count('date: 2026-03-01, paired', 'cock: HF-9\nhen: HF-8')).toBe(0);
+    expect(count('date: 2026-03-02, paired', 'cock: HF-7\nhen: HF-8')).toBe(1);
+    expect(count('date: 2026-02-20, paired', 'cock: HF-9\nhen: HF-8')).toBe(1);
+    expect(count('date: 2026-02-20, paired\ndate: 2026-03-02, parted', 'cock: HF-9\nhen: HF-8')).toBe(1);
+    expect(count('date: 2026-02-20, paired\ndate: 2026-03-02, reunited', 'cock: HF-9\nhen: HF-8')).toBe(0);
+  });
+
   it('holds for a bird of this room that came home, though it feeds itself', () => {
     const log = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-05-01, gone: {lent: c1}\ndate: 2026-06-01, back: c1`;
     const files = hillFinches(log, {}, with_('name: weigh, after: arrived, days: 2, say: weigh it'));
@@ -176,5 +285,10 @@ describe('in the words of a task', () => {
       over: 'once `laid` is recorded',
     });
     expect(words(with_('name: worm flights, every: 90, say: worm'))).toMatchObject({ when: 'every 90 d' });
+    expect(words(with_('name: worm, after: paired, days: 3, say: worm them'))).toMatchObject({
+      when: 'paired + 3 d',
+      over: 'a month later, unless it comes again',
+      explain: 'A routine of this room, from nestlog.yaml.',
+    });
   });
 });

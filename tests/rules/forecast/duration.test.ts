@@ -35,6 +35,15 @@ describe('the book', () => {
     );
   });
 
+  it('remembers the longest that it can have taken here: the looks’ middle and half of what lay between them', () => {
+    const seen = [
+      { days: 12, width: 3 },
+      { days: 13, width: 0 },
+    ];
+    expect(learnedDuration({ low: 11, high: 13 }, seen).longest).toBe(13.5);
+    expect(bookDuration({ low: 11, high: 13 }).longest).toBe(0);
+  });
+
   it('is never surer than a standard deviation of 0.4 d, whatever the range says', () => {
     expect(bookDuration({ low: 12, high: 12 })).toMatchObject({ mean: 12, variance: 0.4 ** 2 });
     expect(bookDuration({ low: 12, high: 13 })).toMatchObject({ mean: 12.5, variance: 0.4 ** 2 });

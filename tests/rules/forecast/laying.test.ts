@@ -38,6 +38,8 @@ test('a hen that has laid six before is expected to lay longer', () => {
   const book = forecast('2026-05-01', first);
   expect(learned?.n).toBe(2);
   expect(learned?.to).toBeGreaterThan(book?.to ?? Number.POSITIVE_INFINITY);
+  // Six eggs, one a day: never later than the day after the sixth.
+  expect(learned?.to).toBeLessThanOrEqual(day('2026-05-07'));
   expect(learned && layingBasis(learned)).toBe('4–5 eggs, book; 2 clutches of this hen');
 });
 
@@ -85,6 +87,71 @@ ${sixEggs('01', 1, 'date: 2026-01-07, sitting', 'date: 2026-01-30, parted')
   expect(learnedFrom('H-2')).toBe(0);
 });
 
+test('a hen’s first clutch is foretold by the book, whatever she laid later', () => {
+  const stood = room(
+    journal(...sixEggs('01', 1, 'date: 2026-01-07, sitting'), next.replace('3', '2')),
+    '2026-05-01',
+  );
+  const clutch = stood.pairs[0]?.clutches[0];
+  expect(clutch && completeClutch(clutch, stood)?.n).toBe(0);
+});
+
+test('a clutch that hatched was laid to its end, also when nobody saw her sit', () => {
+  const hatched = (sat: string) => sixEggs('01', 1, ...(sat === '' ? [] : [`date: 2026-01-07, ${sat}`]));
+  expect(forecast('2026-05-01', ...hatched(''), 'date: 2026-01-20, hatched: 4', next)?.n).toBe(1);
+  expect(forecast('2026-05-01', ...hatched('sitting: off'), next)?.n).toBe(0);
+});
+
+test('of two hens in a nest nobody knows who laid', () => {
+  const stood = (earlier: string, now: string) => {
+    const logs = [
+      ['LW-1', earlier, [...sixEggs('01', 1, 'date: 2026-01-07, sitting', 'date: 2026-01-30, parted')]],
+      ['LW-2', now, [next]],
+    ] as const;
+    const files = Object.fromEntries(
+      logs.map(([id, hen, log]) => [
+        id,
+        `pair: ${id}\nspecies: lavender waxbill\n${hen}\nlog:\n${log.map((line) => `  - {${line}}\n`).join('')}`,
+      ]),
+    );
+    const known = room(files, '2026-05-01');
+    const clutch = known.pairs.find(({ id }) => id === 'LW-2')?.clutches[0];
+    return clutch && completeClutch(clutch, known)?.n;
+  };
+  expect(stood('hen: H-1', 'hen: H-1')).toBe(1);
+  expect(stood('hen: [H-1, H-2]', 'hen: H-1')).toBe(0);
+  expect(stood('hen: H-1', 'hen: [H-1, H-2]')).toBe(0);
+  expect(stood('cock: C-1', 'cock: C-1')).toBe(0);
+});
+
+test('nothing is foretold where nobody knows how many eggs are usual, or how fast they come', () => {
+  const foretold = (profile: string, log = next) => {
+    const files = {
+      'species/ridge-finch.yaml': `species: ridge finch\nscientific: Exemplum jugi\n${profile}`,
+      'RF-1': `pair: RF-1\nspecies: ridge finch\nlog:\n  - {${log}}\n`,
+    };
+    const stood = room(files, '2026-05-01');
+    const clutch = stood.pairs[0]?.clutches[0];
+    return clutch && completeClutch(clutch, stood);
+  };
+  expect(foretold('clutch: 4\nlaying-interval: 1\n')).not.toBeNull();
+  expect(foretold('clutch: 4\n')).toBeNull();
+  expect(foretold('laying-interval: 1\n')).toBeNull();
+  // Nor of a nest in which nobody saw an egg, nor of a species without any profile.
+  expect(foretold('clutch: 4\nlaying-interval: 1\n', 'date: 2026-05-01, sitting')).toBeNull();
+  const unknown = room({ 'X-1': `pair: X-1\nspecies: nobody’s finch\nlog:\n  - {${next}}\n` }, '2026-05-01');
+  const clutch = unknown.pairs[0]?.clutches[0];
+  expect(clutch && completeClutch(clutch, unknown)).toBeNull();
+});
+
+test('what it rests on is said of one clutch and one number of eggs, too', () => {
+  const window = { from: 0, likely: 0, to: 0 };
+  expect(layingBasis({ ...window, eggs: { low: 4, high: 4 }, n: 0 })).toBe('4 eggs, book');
+  expect(layingBasis({ ...window, eggs: { low: 4, high: 5 }, n: 1 })).toBe(
+    '4–5 eggs, book; 1 clutch of this hen',
+  );
+});
+
 test('every other day makes a clutch take twice as long', () => {
   // Budgerigars lay every other day (common practice): four to six eggs take six to ten days.
   const files = {
@@ -94,4 +161,5 @@ test('every other day makes a clutch take twice as long', () => {
   const clutch = stood.pairs[0]?.clutches[0];
   const complete = clutch === undefined ? null : completeClutch(clutch, stood);
   expect(complete?.likely).toBeGreaterThanOrEqual(day('2026-05-07'));
+  expect(complete?.from).toBeGreaterThanOrEqual(day('2026-05-06'));
 });

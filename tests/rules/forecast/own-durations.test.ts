@@ -73,6 +73,51 @@ test('nobody learns from a clutch that was not counted, or from a slip of the pe
   expect(durations('2026-09-01', ...daily, 'date: 2026-04-16, hatched: e1')).toEqual([]);
 });
 
+const look = 'date: 2026-03-15, checked';
+const kinds = (...log: string[]) => durations('2026-06-01', ...daily, ...log).map(({ kind }) => kind);
+
+test('nobody learns from an age that was told by eye', () => {
+  const fledged = 'date: 2026-04-04, fledged: all';
+  expect(kinds(look, 'date: 2026-03-16, hatched: all', fledged)).toEqual(['incubation', 'fledging']);
+  expect(kinds('date: 2026-03-08, aged: {5: all}', look, 'date: 2026-03-16, hatched: all', fledged)).toEqual([
+    'fledging',
+  ]);
+  expect(kinds(look, 'date: 2026-03-16, hatched: all', 'date: 2026-03-20, aged: {4: all}', fledged)).toEqual(
+    [],
+  );
+});
+
+test('young that left the nest after a week were no usual fledging', () => {
+  expect(kinds(look, 'date: 2026-03-16, hatched: all', 'date: 2026-03-23, fledged: all')).toEqual([
+    'incubation',
+  ]);
+});
+
+test('a hatching found late lies no further back than the shortest sitting allows', () => {
+  // Eleven days at the least (book), so not before the 13th; and sitting began on one of two days.
+  const [own] = durations('2026-06-01', ...daily, 'date: 2026-03-16, hatched: all');
+  expect(own?.width).toBeLessThanOrEqual(4);
+});
+
+test('a species without a profile, or without that figure, teaches nothing', () => {
+  const log = [...daily, look, 'date: 2026-03-16, hatched: all', 'date: 2026-04-04, fledged: all']
+    .map((line) => `  - {${line}}\n`)
+    .join('');
+  const taught = (profile: string) =>
+    ownDurations(
+      room(
+        {
+          ...(profile === '' ? {} : { 'species/ridge-finch.yaml': `species: ridge finch\n${profile}\n` }),
+          'RF-1': `pair: RF-1\nspecies: ridge finch\nlog:\n${log}`,
+        },
+        '2026-06-01',
+      ),
+    ).map(({ kind }) => kind);
+  expect(taught('')).toEqual([]);
+  expect(taught('incubation: 11-13')).toEqual(['incubation']);
+  expect(taught('fledging: 17-21')).toEqual(['fledging']);
+});
+
 test('what is dated later has taught nothing yet', () => {
   expect(durations('2026-03-15', ...daily, 'date: 2026-03-16, hatched: 4')).toEqual([]);
 });

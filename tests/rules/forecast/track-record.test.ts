@@ -44,6 +44,67 @@ test('the median of the errors is that of the days between likely and real', () 
   expect(trackRecord(past(14))?.medianError).toBe(2);
 });
 
+test('it is the middle one of the errors, in whatever order they came', () => {
+  // By the book, the 12th day: two days off, none, one.
+  expect(trackRecord(past(14, 12, 13))?.book.medianError).toBe(1);
+});
+
+test('a window holds its own first and last day, and nothing beyond them', () => {
+  // Book: 11 … 13 days.
+  for (const [length, inside] of [
+    [10, 0],
+    [11, 1],
+    [13, 1],
+    [14, 0],
+  ] as const)
+    expect(trackRecord(past(length))?.inside, `${length} days`).toBe(inside);
+  expect(trackRecord(past(12, 12, 12, 18))?.inside).toBe(3 / 4);
+});
+
+test('a window claims what a normal distribution has on its days', () => {
+  // 11 … 13 d about 12 with a deviation of 2 / 3.29: 1.5 / 0.6079 = 2.4675 deviations to either side, 98.64 %.
+  const [only] = past(12);
+  expect(only?.claimed).toBeCloseTo(0.9864, 4);
+  expect(trackRecord(past(12))?.claimed).toBeCloseTo(0.9864, 4);
+});
+
+test('hatching teaches nothing of fledging, nor one species of another', () => {
+  const files = pair(12, 12);
+  const fledged = `${files['TF-1'].trimEnd()}\n      - {date: 2025-02-10, clutch: 1, fledged: all}\n`;
+  const other = {
+    'species/ridge-finch.yaml': files['species/test-finch.yaml'].replace('test', 'ridge'),
+    'RF-1': files['TF-1'].replace('TF-1', 'RF-1').replace('test', 'ridge'),
+  };
+  const found = pastForecasts(room({ ...files, 'TF-1': fledged, ...other }, '2026-01-01'));
+  expect(found.map(({ species, kind, n }) => `${species} ${kind} ${n}`).sort()).toEqual([
+    'ridge finch incubation 1',
+    'ridge finch incubation 1',
+    'test finch fledging 0',
+    'test finch incubation 1',
+    'test finch incubation 1',
+  ]);
+});
+
+test('the forecast is that of the egg that was warm first, beside the first chick', () => {
+  // e1 lay in store for three days; e2 was sat on from the 12th, so it is due on the 24th, and comes then.
+  const files = {
+    ...pair(),
+    'TF-1': `
+      pair: TF-1
+      species: test finch
+      log:
+        - {date: 2025-01-11, laid: 1, pulled: e1}
+        - {date: 2025-01-12, laid: 1, sitting}
+        - {date: 2025-01-15, set: {TF-1: e1}}
+        - {date: 2025-01-23, checked}
+        - {date: 2025-01-24, hatched: e2}
+        - {date: 2025-01-27, hatched: e1}
+    `,
+  };
+  const [only] = pastForecasts(room(files, '2026-01-01'));
+  expect([only?.likely, only?.happened]).toEqual([day('2025-01-24'), day('2025-01-24')]);
+});
+
 test('without clutches there is nothing to score', () => {
   expect(trackRecord([])).toBeNull();
 });

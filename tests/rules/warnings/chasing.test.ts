@@ -30,6 +30,35 @@ describe('hard chasing', () => {
     );
   });
 
+  it('takes a feeder that was seen two days ago to feed still, and no longer', () => {
+    const fed = (on: string) => files(`date: 2026-04-${on}, feeding: {hen: all}\n date: 2026-04-10, ${hard}`);
+    expect(line(fed('08'), 'chasing', '2026-04-10').text).toContain('If you take the cock,');
+    expect(line(fed('07'), 'chasing', '2026-04-10').text).toContain('Do not take the cock');
+  });
+
+  it('says who feeds also where that is known of one only', () => {
+    const room = files(`date: 2026-04-09, feeding: {hen: c1}\n date: 2026-04-10, ${hard}`);
+    expect(line(room, 'chasing', '2026-04-10').text).toContain('the hen fed c1 on 9 Apr');
+    expect(line(room, 'chasing', '2026-04-10').text).toContain('Do not take the cock');
+  });
+
+  it('tells of one egg as of one', () => {
+    const room = files(
+      'date: 2026-03-02, chasing: {by: cock, at: hen, level: hard}',
+      'date: 2026-03-01, laid: 1',
+    );
+    expect(line(room, 'chasing', '2026-03-02').text).toContain('There is 1 egg in the nest');
+  });
+
+  it('is told by its worst chase of the day', () => {
+    const room = files(
+      `date: 2026-04-10, chasing: {by: hen, at: c1}\n date: 2026-04-10, ${hard}\n date: 2026-04-10, chasing: {by: hen, at: c3, level: fierce}`,
+    );
+    expect(line(room, 'chasing', '2026-04-10').text).toMatch(/^The hen chased c3 fiercely/);
+    const two = files(`date: 2026-04-10, chasing: {by: hen, at: c1}\n date: 2026-04-10, ${hard}`);
+    expect(line(two, 'chasing', '2026-04-10').text).toMatch(/^The cock chased c2 hard/);
+  });
+
   it('is over when they are parted, and begins anew with a chase after they were put back', () => {
     const room = files(`date: 2026-04-10, ${hard}
       date: 2026-04-11, parted: {cock: cage 6}

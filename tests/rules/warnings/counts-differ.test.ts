@@ -37,6 +37,26 @@ describe('a count that does not agree', () => {
     expect(line(room, 'counts-differ', '2026-03-20').check).toMatch(/^the floor below the nest, now/);
   });
 
+  it('says what to look for and which words to write', () => {
+    const check = (more: string, on: string) => line(files(more), 'counts-differ', on).check;
+    expect(check('date: 2026-03-05, checked: {eggs: 3}', '2026-03-05')).toBe(
+      'count again at the next look, or write what became of the rest (`lost`, `laid`)',
+    );
+    const hatched = 'date: 2026-03-14, hatched: 2\n date: 2026-03-20,';
+    expect(check(`${hatched} checked: {chicks: 1}`, '2026-03-20')).toBe(
+      'the floor below the nest, now; then count again at the next look, or write what became of the rest (`died`, `hatched`)',
+    );
+    expect(check(`${hatched} checked: {chicks: 9}`, '2026-03-20')).toBe(
+      'count again at the next look, or write what became of them (`died`, `hatched`)',
+    );
+  });
+
+  it('of chicks is not settled by as many eggs', () => {
+    // Three chicks and an egg are there; one chick is seen.
+    const room = files('date: 2026-03-14, hatched: 3\n date: 2026-03-20, checked: {chicks: 1}');
+    expect(warned(room, 'counts-differ', '2026-03-20')).toHaveLength(1);
+  });
+
   it('by two helpers of one day is one line', () => {
     const room = files('date: 2026-03-05, checked: {eggs: 4}\n date: 2026-03-05, checked: {eggs: 3}');
     expect(warned(room, 'counts-differ', '2026-03-05')).toHaveLength(1);

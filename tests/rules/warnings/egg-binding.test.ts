@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const laying = `
   date: 2026-03-01, paired
@@ -30,6 +30,58 @@ describe('a hen that cannot pass her egg', () => {
     const winter = 'date: 2026-11-20, unwell: {hen: fluffed}';
     expect(warned(files(winter), 'egg-binding', '2026-11-20')).toEqual([]);
     expect(warned(files(winter), 'unwell', '2026-11-20')).toHaveLength(1);
+  });
+
+  it('says of a straining hen what it is, and of a fluffed one what it can be', () => {
+    const strains = files('date: 2026-03-07, unwell: {hen: straining}');
+    expect(line(strains, 'egg-binding', '2026-03-07').text).toContain('She may not be able to pass an egg:');
+    expect(warned(strains, 'egg-binding', '2026-03-07')).toMatchObject([{ pair: 'LW-1', bird: 'LW-20-11' }]);
+    const fluffed = files('date: 2026-03-07, unwell: {hen: fluffed}');
+    expect(line(fluffed, 'egg-binding', '2026-03-07').text).toContain(
+      'About the time of laying that can be an egg that she cannot pass:',
+    );
+  });
+
+  it('may be a hen without a mate', () => {
+    const alone = {
+      'birds.yaml': `
+        birds:
+          - {id: LW-20-15, species: lavender waxbill, sex: hen, log: [{date: 2026-03-07, unwell: straining}]}
+      `,
+    };
+    expect(warned(alone, 'egg-binding', '2026-03-07')).toMatchObject([{ pair: null, bird: 'LW-20-15' }]);
+  });
+
+  it('is not feared where the nest was just taken out, nor of one of two hens that nobody told apart', () => {
+    const removed = files('date: 2026-03-04, nest: removed, unwell: {hen: fluffed}', '');
+    expect(warned(removed, 'egg-binding', '2026-03-04')).toEqual([]);
+    const two = {
+      'LW-1': waxbills(
+        `${laying}\n date: 2026-03-07, unwell: {LW-20-11: fluffed}`,
+        'hen: [LW-20-11, LW-20-12]',
+      ),
+    };
+    expect(warned(two, 'egg-binding', '2026-03-07')).toEqual([]);
+  });
+
+  it('is feared where she lays now, though an earlier mate’s nest is long empty', () => {
+    const before = pair(
+      'LW-2',
+      'lavender waxbill',
+      'date: 2025-05-01, laid: 1\n date: 2025-06-01, parted',
+      hen,
+    );
+    const room = { ...files('date: 2026-03-07, unwell: {hen: fluffed}'), 'LW-2': before };
+    expect(warned(room, 'egg-binding', '2026-03-07')).toHaveLength(1);
+  });
+
+  it('is not over with what the vet ordered for something before', () => {
+    const log = (after: string) =>
+      files(`date: 2026-03-02, treated: {hen: worms}\n date: 2026-03-07, unwell: {hen: straining}\n${after}`);
+    expect(warned(log(''), 'egg-binding', '2026-03-08')).toHaveLength(1);
+    expect(
+      warned(log('date: 2026-03-08, treated: {hen: seen by the vet}'), 'egg-binding', '2026-03-08'),
+    ).toEqual([]);
   });
 
   it('is no cock', () => {

@@ -29,6 +29,30 @@ describe('an egg that did not come', () => {
     expect(spell({ 'LW-1': waxbills(log) }, 'egg-gap', '2026-03-01', '2026-03-20')).toEqual([]);
   });
 
+  it.each([
+    ['they were seen off the eggs', 'checked: {eggs: 2}, sitting: off'],
+    ['another task was set aside', 'checked: {eggs: 2}, skip: candle'],
+  ])('is one all the same when %s', (_what, then) => {
+    const files = { 'LW-1': waxbills(`${two}\n date: 2026-03-07, ${then}`) };
+    expect(warned(files, 'egg-gap', '2026-03-07')).toHaveLength(1);
+  });
+
+  it('is nothing of a hen that died', () => {
+    const log = `${two}\n date: 2026-03-07, checked: {eggs: 2}, died: hen`;
+    const files = { 'LW-1': waxbills(log, 'hen: LW-20-11') };
+    expect(warned(files, 'egg-gap', '2026-03-07')).toEqual([]);
+  });
+
+  it('is nothing where nobody knows how many are usual, or where guests lie', () => {
+    const log = `${two}\n date: 2026-03-07, checked: {eggs: 2}`;
+    expect(warned({ 'X-1': pair('X-1', 'ridge finch', log) }, 'egg-gap', '2026-03-07')).toEqual([]);
+    const guests = {
+      'LW-1': waxbills('date: 2026-03-01, paired\n date: 2026-03-08, checked: {eggs: 2}'),
+      'LW-2': pair('LW-2', 'lavender waxbill', `${two}\n date: 2026-03-06, fostered: {LW-1: all}`),
+    };
+    expect(warned(guests, 'egg-gap', '2026-03-08').map((one) => one.pair)).not.toContain('LW-1');
+  });
+
   it('is settled by the next egg', () => {
     const files = {
       'LW-1': waxbills(`${two}\n date: 2026-03-07, checked: {eggs: 2}\n date: 2026-03-08, laid: 1`),

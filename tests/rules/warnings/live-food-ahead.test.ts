@@ -19,6 +19,31 @@ it.each([
   expect(spell(files, 'live-food-ahead', '2026-02-25', '2026-03-31')).toEqual(['03-01 … 03-03 note']);
 });
 
+it('it is over with a clutch that came to nothing, not with one of the year before', () => {
+  const lost = waxbills(
+    'date: 2026-03-01, paired\n date: 2026-03-04, laid: 1\n date: 2026-03-06, lost: {broken: e1}',
+  );
+  expect(spell({ 'LW-1': lost }, 'live-food-ahead', '2026-02-25', '2026-03-31')).toEqual([
+    '03-01 … 03-03 note',
+  ]);
+  const before =
+    'date: 2025-03-01, laid: 1\n date: 2025-03-06, lost: {broken: e1}\n date: 2025-09-01, parted';
+  const again = waxbills(`${before}\n date: 2026-03-01, reunited`);
+  expect(spell({ 'LW-1': again }, 'live-food-ahead', '2026-02-25', '2026-03-31')).toEqual([
+    '03-01 … 03-15 note',
+  ]);
+});
+
+it('a species that does better with it is told that', () => {
+  const files = {
+    'species/ridge-finch.yaml': 'species: ridge finch\nlive-food: advised\n',
+    'RF-1': pair('RF-1', 'ridge finch', 'date: 2026-03-01, paired'),
+  };
+  expect(line(files, 'live-food-ahead', '2026-03-01').text).toBe(
+    'Together since 1 Mar. The ridge finch rears far better with live food.',
+  );
+});
+
 it('live food for the whole room counts', () => {
   const files = {
     'nestlog.yaml': 'log:\n  - {date: 2026-02-01, food: [mealworms]}\n',

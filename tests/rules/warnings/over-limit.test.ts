@@ -52,6 +52,25 @@ describe('a hen that has had her clutches of the year', () => {
     expect(warned(files('date: 2027-01-01, nest: offered'), 'over-limit', '2027-01-01')).toEqual([]);
   });
 
+  it('is not said of the nest of young that are still in it', () => {
+    const rear = (more: string) => ({
+      'nestlog.yaml': '',
+      'LW-1': waxbills(
+        `${clutch(1, '01')}\n${clutch(2, '02')}
+        date: 2026-03-01, clutch: 3, laid: 1
+        date: 2026-03-02, laid: 1, sitting
+        date: 2026-03-15, hatched: 2
+        ${more}`,
+        heads,
+      ),
+    });
+    const said = (more: string, on: string) => warned(rear(more), 'over-limit', on).length;
+    expect(said('date: 2026-03-20, nest: lined', '2026-03-20')).toBe(0);
+    expect(said('date: 2026-03-20, died: c1, nest: lined', '2026-03-20')).toBe(0);
+    expect(said('date: 2026-03-20, died: all\n date: 2026-03-22, nest: offered', '2026-03-22')).toBe(1);
+    expect(said('date: 2026-04-03, fledged: all\n date: 2026-04-10, nest: offered', '2026-04-10')).toBe(1);
+  });
+
   it('is reckoned over all pairs that she was in', () => {
     const room = {
       'LW-1': waxbills(`${three}\n date: 2026-03-25, parted`, heads),

@@ -37,6 +37,18 @@ describe('a parent lost with eggs', () => {
     expect(line(room, 'parent-lost', '2026-03-09').text).toContain('The cock was seen going on alone.');
   });
 
+  it('presses on where nobody was on the eggs since', () => {
+    const room = files('date: 2026-03-08, died: hen\n date: 2026-03-09, sitting: off');
+    expect(line(room, 'parent-lost', '2026-03-09')).toMatchObject({ level: 'act' });
+  });
+
+  it('asks for the other parent only where there is one', () => {
+    const check = (more: string) =>
+      line(files(`date: 2026-03-08, died: hen${more}`), 'parent-lost', '2026-03-08').check;
+    expect(check('')).toMatch(/^now: are they warm, and does the other parent sit, brood and feed\?/);
+    expect(check(', gone: {escaped: cock}')).toMatch(/^now: are they warm\? If not/);
+  });
+
   it('is over when the eggs lie elsewhere', () => {
     const room = { ...files('date: 2026-03-08, died: hen\n date: 2026-03-09, fostered: {LW-2: all}') };
     expect(
@@ -96,6 +108,28 @@ describe('a parent lost with chicks', () => {
     const { level, text } = line(rear('date: 2026-03-19, died: hen'), 'parent-lost', '2026-03-19');
     expect(level).toBe('act');
     expect(text).toContain('with 1 egg and 3 chicks in the nest');
+  });
+
+  it.each([
+    ['the other was seen feeding them all', '20, feeding: {cock: all}', 'watch'],
+    ['their crops were full', '20, crops: {full: all}', 'watch'],
+    [
+      'one is fed by the other, the others have full crops',
+      '20, feeding: {cock: c1}, crops: {full: [c2, c3]}',
+      'watch',
+    ],
+    ['the other was seen feeding one of them', '20, feeding: {cock: c1}', 'act'],
+    ['their crops were thin', '20, crops: {thin: all}', 'act'],
+    [
+      'the other fed on the very day, which may have been before',
+      '19, feeding: {cock: all}, crops: {full: all}',
+      'act',
+    ],
+  ])('where %s', (_what, then, level) => {
+    const clear = 'date: 2026-03-18, lost: {clear: e4}';
+    const room = rear(`${clear}\n date: 2026-03-19, died: hen\n date: 2026-03-${then}`);
+    expect(line(room, 'parent-lost', '2026-03-20')).toMatchObject({ level });
+    expect(line(room, 'parent-lost', '2026-03-20').text).toContain('with 3 chicks in the nest');
   });
 
   it('of feathered young is a matter of who feeds them', () => {

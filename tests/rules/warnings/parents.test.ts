@@ -7,7 +7,7 @@ import {
   other,
   unbrooded,
 } from '../../../src/rules/warnings/parents.ts';
-import { view, waxbills } from './warned.ts';
+import { pair, view, waxbills } from './warned.ts';
 
 const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
 const seen = (more: string, on = '2026-03-20', head = heads) => {
@@ -56,6 +56,15 @@ it('eggs that may hatch and chicks below the age of brooding need warmth', () =>
   const hatched = 'date: 2026-03-13, hatched: 3';
   expect(unbrooded(seen(hatched, '2026-03-21').brood)).toHaveLength(3);
   expect(needsWarmth(seen(hatched, '2026-03-22').brood)).toBe(false);
+});
+
+it('where nobody knows how long a species broods, ten days; who left the nest is not brooded', () => {
+  const log = 'date: 2026-03-01, laid: 3\n date: 2026-03-13, hatched: 3';
+  const brood = (on: string, more = '') =>
+    view({ 'X-1': pair('X-1', 'ridge finch', `${log}\n${more}`) }, on).broods[0] as Brood;
+  expect(unbrooded(brood('2026-03-22'))).toHaveLength(3);
+  expect(unbrooded(brood('2026-03-23'))).toEqual([]);
+  expect(unbrooded(brood('2026-03-20', 'date: 2026-03-20, fledged: c1'))).toHaveLength(2);
 });
 
 it('the other of cock and hen', () => {

@@ -34,6 +34,29 @@ describe('a bird still in quarantine', () => {
     expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-12 … 03-19 watch']);
   });
 
+  it('that was paired, wherever the two live', () => {
+    const files: Files = {
+      'birds.yaml': newcomer().replace('arrived: cage 9', 'arrived'),
+      'LW-1': waxbills('date: 2026-03-10, paired', 'cock: LW-26-01\nhen: LW-20-11'),
+    };
+    expect(line(files, 'quarantine', '2026-03-10').text).toBe(
+      'LW-26-01: in quarantine until 31 Mar, and since 10 Mar together with LW-20-11. What a new bird carries shows late.',
+    );
+  });
+
+  it('that was moved into a full flight names four of those there', () => {
+    const more = [12, 13, 14, 15, 16].map(
+      (n) =>
+        `  - {id: LW-20-${n}, log: [{date: 2025-03-01, arrived: flight 2}, {date: 2025-04-01, released: flight 2}]}`,
+    );
+    const files: Files = {
+      'birds.yaml': `${newcomer('- {date: 2026-03-12, moved: flight 2}').trimEnd()}\n${more.join('\n')}\n`,
+    };
+    expect(line(files, 'quarantine', '2026-03-12').text).toContain(
+      'with LW-20-11, LW-20-12, LW-20-13, LW-20-14 and 2 others.',
+    );
+  });
+
   it('that sits alone, or was released, is nothing', () => {
     expect(warned({ 'birds.yaml': newcomer() }, 'quarantine', '2026-03-05')).toEqual([]);
     const released: Files = {

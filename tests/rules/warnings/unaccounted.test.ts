@@ -22,6 +22,17 @@ it('of the whole room it is one line', () => {
   );
 });
 
+it('of many clutches it names six', () => {
+  const files = Object.fromEntries(
+    [1, 2, 3, 4, 5, 6, 7, 8].map((n) => [`LW-${n}`, pair(`LW-${n}`, 'lavender waxbill', forgotten)]),
+  );
+  expect(line(files, 'unaccounted', '2026-04-01').text).toContain('LW-5/1, LW-6/1 and 2 more.');
+  const one = pair('LW-1', 'lavender waxbill', 'date: 2026-01-01, laid: 1\n date: 2026-01-02, sitting: hen');
+  expect(line({ 'LW-1': one }, 'unaccounted', '2026-04-01').text).toMatch(
+    /^1 egg has no end in the journal long after its time, in LW-1\/1\./,
+  );
+});
+
 it('young that nobody called independent are asked about as well, eggs in store sooner', () => {
   const young = `${forgotten}\n date: 2026-01-14, hatched: 3\n date: 2026-02-02, fledged: 3`;
   expect(spell({ 'LW-1': waxbills(young) }, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual([

@@ -1,11 +1,12 @@
 import { expect } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
+import type { ReadOne } from '../../../src/journal/record.ts';
 import type { WarningLine } from '../../../src/rules/agenda/item.ts';
 import { broodsOf } from '../../../src/rules/brood.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
 import { warnings, warningsOf } from '../../../src/rules/warnings/index.ts';
 import { type View, viewOf } from '../../../src/rules/warnings/warning.ts';
-import { day, type Files, room } from '../../rooms.ts';
+import { day, type Files, readOnce, room } from '../../rooms.ts';
 
 export type Kind = (typeof warnings)[number]['kind'];
 
@@ -16,16 +17,16 @@ export function view(files: Files, on: string): View {
 }
 
 /** Every warning of such a room on a day. Whatever its kind, a line keeps the promises of all warnings. */
-export function morning(files: Files, on: string): WarningLine[] {
-  const known = room(files, on);
+export function morning(files: Files, on: string, read?: ReadOne): WarningLine[] {
+  const known = room(files, on, read);
   const lines = warningsOf(known, broodsOf(known, learnedDurations(known)));
   for (const line of lines) keepsPromises(line, on);
   return lines;
 }
 
 /** The lines of one kind. */
-export function warned(files: Files, kind: Kind, on: string): WarningLine[] {
-  return morning(files, on).filter((line) => line.kind === kind);
+export function warned(files: Files, kind: Kind, on: string, read?: ReadOne): WarningLine[] {
+  return morning(files, on, read).filter((line) => line.kind === kind);
 }
 
 /** The one line of a kind: level, text and check. */
@@ -42,8 +43,9 @@ export function line(files: Files, kind: Kind, on: string): Pick<WarningLine, 'l
  */
 export function spell(files: Files, kind: Kind, from: string, to: string): string[] {
   const runs: { first: number; last: number; level: string }[] = [];
+  const read = readOnce();
   for (let on = day(from); on <= day(to); on++) {
-    const lines = warned(files, kind, formatDay(on));
+    const lines = warned(files, kind, formatDay(on), read);
     if (lines.length === 0) continue;
     const level = lines.map((one) => one.level).join(' ');
     const run = runs.at(-1);

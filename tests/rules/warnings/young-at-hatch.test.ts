@@ -39,6 +39,25 @@ describe('young of the last brood at the next hatch', () => {
     expect(check).toContain('they stay until they feed themselves');
   });
 
+  it('of which some feed themselves: those move, the others stay', () => {
+    const room = files('date: 2026-04-25, clutch: 1, independent: c1');
+    const { level, text, check } = line(room, 'young-at-hatch', '2026-04-30');
+    expect(level).toBe('watch');
+    expect(text).toContain('LW-1/1/c1 and 2 still fed.');
+    expect(check).toMatch(/; the others stay with who feeds them$/);
+    const all = line(files(independent), 'young-at-hatch', '2026-04-30');
+    expect(all.check).toBe('move out those that feed themselves, on an evening without a look into the nest');
+  });
+
+  it('of a large brood are named up to six', () => {
+    const eight = log
+      .replace('laid: 3', 'laid: 8')
+      .replace('hatched: 3', 'hatched: 8')
+      .replace('fledged: 3', 'fledged: 8');
+    const room = { 'LW-1': waxbills(`${eight}\n${independent}`, heads) };
+    expect(line(room, 'young-at-hatch', '2026-04-30').text).toContain('LW-1/1/c5, LW-1/1/c6 and 2 more.');
+  });
+
   it('that died or left are not there', () => {
     const room = files(`${independent}\n date: 2026-04-26, gone: {sold: [1/c1, 1/c2]}, died: 1/c3`);
     expect(warned(room, 'young-at-hatch', '2026-05-01')).toEqual([]);

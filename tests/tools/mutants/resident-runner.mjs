@@ -1,0 +1,232 @@
+/**
+ * A runner for Stryker that loads the tests once and then only switches mutants. Stryker's own runner for vitest
+ * starts a new worker for each mutant, which imports everything anew: a second each here, hours for these folders.
+ *
+ * The tests are found, transformed and collected by vitest, with the configuration beside this file, so that they are
+ * the same tests. They are called directly; of the hooks, those of a suite run once.
+ *
+ * What stays loaded may remember: a test that told a mutant is tried again without it, and if it still fails, this
+ * process is given up, so that Stryker tries the mutant in a new one.
+ */
+import { Script } from 'node:vm';
+import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
+import { commonTokens, declareClassPlugin, PluginKind, tokens } from '@stryker-mutator/api/plugin';
+import {
+  DryRunStatus,
+  determineHitLimitReached,
+  TestStatus,
+  toMutantRunResult,
+} from '@stryker-mutator/api/test-runner';
+import { TestRunner } from 'vitest';
+import { collectTests } from 'vitest/internal/browser';
+import { createVitest } from 'vitest/node';
+
+/**
+ * @typedef {import('@stryker-mutator/api/test-runner').TestResult} TestResult
+ * @typedef {import('@stryker-mutator/api/test-runner').DryRunResult} DryRunResult
+ * @typedef {import('vitest').RunnerTestSuite} Suite
+ * @typedef {{ id: string, name: string, fileName: string, run: () => Promise<void>, ms: number }} LoadedTest
+ */
+
+/** Tests that take longer than this, in ms of the processor, would be run for each mutant that they touch: they are left out. */
+const SLOW = 1500;
+
+/** How long a mutant is hunted, in ms of the processor: its own tests first, then the quick ones. */
+const HUNT = 2500;
+
+/** How long a test may take on a mutant, in ms, and how many times as long as without it. */
+const PATIENCE = 2000;
+const LONGER = 4;
+
+/** Calls what stands in `calling`, so that node can end a loop without an end, and this process lives on. */
+const ENDLESS = 'ERR_SCRIPT_EXECUTION_TIMEOUT';
+const call = new Script('calling()');
+
+class ResidentRunner {
+  static inject = tokens(commonTokens.options);
+
+  /** @type {Map<string, LoadedTest>} */
+  tests = new Map();
+
+  /** @param {import('@stryker-mutator/api/core').StrykerOptions} options */
+  constructor(options) {
+    this.configFile = /** @type {{ configFile: string }} */ (options.vitest).configFile;
+    const globals = /** @type {Record<string, import('@stryker-mutator/api/core').InstrumenterContext>} */ (
+      /** @type {unknown} */ (globalThis)
+    );
+    globals[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {};
+    /** What the mutated code looks at, and counts in. */
+    this.switches = /** @type {import('@stryker-mutator/api/core').InstrumenterContext} */ (
+      globals[INSTRUMENTER_CONSTANTS.NAMESPACE]
+    );
+  }
+
+  capabilities() {
+    return { reloadEnvironment: false };
+  }
+
+  async init() {
+    const vitest = await createVitest('test', { config: this.configFile, watch: false });
+    this.vitest = vitest;
+
+    // Some matchers of vitest look up the worker that they run in.
+    Object.assign(globalThis, { __vitest_worker__: { config: vitest.config } });
+    for (const setup of vitest.config.setupFiles) await vitest.import(setup);
+    const files = await vitest.globTestSpecifications();
+    const collected = await collectTests(
+      files.map(({ moduleId }) => moduleId),
+      {
+        config: {
+          ...vitest.config,
+          setupFiles: [],
+          tagsFilter: undefined,
+          testNamePattern: undefined,
+          testTimeout: 0,
+        },
+        importFile: (file) => vitest.import(file),
+        trace,
+      },
+    );
+    for (const file of collected) {
+      if (file.result?.errors) throw new Error(`${file.name}: ${file.result.errors[0]?.message}`);
+      await this.load(file, file.filepath, []);
+    }
+  }
+
+  /**
+   * @param {Suite} suite
+   * @param {string} fileName
+   * @param {Suite[]} parents
+   */
+  async load(suite, fileName, parents) {
+    const suites = [...parents, suite];
+    for (const before of TestRunner.getSuiteHooks(suite).beforeAll) await before(suite);
+    for (const task of suite.tasks) {
+      if (task.mode === 'skip' || task.mode === 'todo') continue;
+      if (task.type === 'suite') {
+        await this.load(task, fileName, suites);
+        continue;
+      }
+      const name = [...suites.slice(1), task].map((part) => part.name).join(' ');
+      let id = `${fileName}#${name}`;
+      while (this.tests.has(id)) id += '+';
+      this.tests.set(id, {
+        id,
+        name: id.slice(fileName.length + 1),
+        fileName,
+        run: withHooks(task, suites),
+        ms: 0,
+      });
+    }
+  }
+
+  /** @returns {Promise<DryRunResult>} */
+  async dryRun() {
+    const results = [];
+    for (const test of this.tests.values()) {
+      this.switches.currentTestId = test.id;
+      results.push(await this.try(test));
+      this.switches.currentTestId = undefined;
+    }
+    const mutantCoverage = this.switches.mutantCoverage ?? { static: {}, perTest: {} };
+    for (const { id, ms } of this.tests.values()) if (ms > SLOW) delete mutantCoverage.perTest[id];
+    return { status: DryRunStatus.Complete, tests: results, mutantCoverage };
+  }
+
+  /** @param {import('@stryker-mutator/api/test-runner').MutantRunOptions} options */
+  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    const tests = (testFilter ?? [...this.tests.keys()])
+      .map((id) => this.tests.get(id))
+      .filter((test) => !!test);
+    const mirror = activeMutant.fileName.replace(/^.*\bsrc\//, 'tests/').replace(/\.ts$/, '.test.ts');
+    /** @param {LoadedTest} test */
+    const far = ({ fileName }) => Number(!fileName.endsWith(mirror));
+    tests.sort((a, b) => far(a) - far(b) || a.ms - b.ms);
+    const start = process.cpuUsage().user;
+    const results = [];
+    Object.assign(this.switches, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
+    let told;
+    let endless = false;
+    for (const test of tests) {
+      const result = await this.try(test);
+      results.push(result);
+      if (result.status !== TestStatus.Failed) {
+        if (process.cpuUsage().user - start > HUNT * 1000) break;
+        continue;
+      }
+      told = test;
+      endless = result.failureMessage.includes(ENDLESS);
+      break;
+    }
+    /** @type {DryRunResult | undefined} */
+    const reached = endless
+      ? { status: DryRunStatus.Timeout }
+      : determineHitLimitReached(this.switches.hitCount, hitLimit);
+    Object.assign(this.switches, { activeMutant: undefined, hitCount: undefined, hitLimit: undefined });
+    if (told && (await this.try(told)).status === TestStatus.Failed) throw new Error(`${told.id} remembers`);
+    return toMutantRunResult(reached ?? { status: DryRunStatus.Complete, tests: results });
+  }
+
+  /**
+   * @param {LoadedTest} test
+   * @returns {Promise<TestResult>}
+   */
+  async try(test) {
+    const start = performance.now();
+    const before = process.cpuUsage();
+    let failureMessage;
+    try {
+      const timeout =
+        this.switches.activeMutant === undefined ? undefined : Math.ceil(PATIENCE + LONGER * test.ms);
+      Object.assign(globalThis, { calling: test.run });
+      await call.runInThisContext({ timeout });
+    } catch (error) {
+      failureMessage =
+        error instanceof Error ? `${error.message} ${'code' in error ? error.code : ''}` : String(error);
+    }
+    const timeSpentMs = performance.now() - start;
+    const { user, system } = process.cpuUsage(before);
+    if (this.switches.activeMutant === undefined || test.ms === 0) test.ms = (user + system) / 1000;
+    const ran = { id: test.id, name: test.name, fileName: test.fileName, timeSpentMs };
+    return failureMessage === undefined
+      ? { ...ran, status: TestStatus.Success }
+      : { ...ran, status: TestStatus.Failed, failureMessage };
+  }
+
+  async dispose() {
+    await this.vitest?.close();
+  }
+}
+
+/**
+ * Vitest's hook for measuring what it does; nothing is measured here.
+ * @template T
+ * @param {string} _name
+ * @param {unknown} attributes
+ * @param {(() => T)=} act
+ */
+function trace(_name, attributes, act = /** @type {() => T} */ (attributes)) {
+  return act();
+}
+
+/**
+ * The test as a function that also does what its suites ask for around each test.
+ * @param {import('vitest').RunnerTestCase} task
+ * @param {Suite[]} suites outermost first
+ */
+function withHooks(task, suites) {
+  const around = suites.map((suite) => ({ suite, ...TestRunner.getSuiteHooks(suite) }));
+  const run = TestRunner.getTestFn(task);
+  return async () => {
+    try {
+      for (const { suite, beforeEach } of around)
+        for (const hook of beforeEach) await hook(task.context, suite);
+      await run();
+    } finally {
+      for (const { suite, afterEach } of around.toReversed())
+        for (const hook of afterEach) await hook(task.context, suite);
+    }
+  };
+}
+
+export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, 'resident', ResidentRunner)];
