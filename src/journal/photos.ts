@@ -1,6 +1,7 @@
 import type { Day } from '../days.ts';
 import type { BirdEntry } from './birds.ts';
 import type { Entry } from './entry.ts';
+import { isPrivate } from './private.ts';
 
 /** A picture that an entry names. */
 export interface Photo {
@@ -9,6 +10,7 @@ export interface Photo {
   path: string;
   /** The journal, relative to the room, with `/`. */
   journal: string;
+  /** Null also where it is marked private: a picture is shown, and what stands below it gets about. */
   note: string | null;
 }
 
@@ -23,7 +25,7 @@ export function photosOf(entries: readonly (Entry | BirdEntry)[], until: Day): P
               day: date,
               path: text,
               journal: at.file,
-              note: note?.text ?? null,
+              note: note === null || isPrivate(note.text) ? null : note.text,
             }))
           : [],
       ),

@@ -1,14 +1,18 @@
 import { type Day, formatDay, type Span } from '../days.ts';
-import type { Profile } from '../species/profile.ts';
+import type { Profile, Range } from '../species/profile.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
 import type { Fold, Refusal, Scene } from './scene.ts';
 
 /** Incubation to reckon with where the species has no profile: the widest of the small cage birds, in days. */
-const UNKNOWN_INCUBATION = { low: 10, high: 25 };
+const UNKNOWN_INCUBATION: Range = { low: 10, high: 25 };
 /** The same for fledging age. */
-const UNKNOWN_FLEDGING = { low: 14, high: 40 };
+const UNKNOWN_FLEDGING: Range = { low: 14, high: 40 };
+/** The same for the age at which the young feed themselves. */
+const UNKNOWN_INDEPENDENCE: Range = { low: 30, high: 60 };
+/** Eggs of a clutch where the profile does not say: the usual of small finches (common practice). */
+const UNKNOWN_CLUTCH: Range = { low: 3, high: 6 };
 
 /** Days between eggs; one a day where the profile does not say. */
 export function layingInterval(profile: Profile | null): number {
@@ -16,13 +20,23 @@ export function layingInterval(profile: Profile | null): number {
 }
 
 /** Shortest and longest incubation, in days. */
-export function incubation(profile: Profile | null): { low: number; high: number } {
+export function incubation(profile: Profile | null): Range {
   return profile?.incubation?.value ?? UNKNOWN_INCUBATION;
 }
 
 /** Youngest and oldest usual fledging age, in days. */
-export function fledging(profile: Profile | null): { low: number; high: number } {
+export function fledging(profile: Profile | null): Range {
   return profile?.fledging?.value ?? UNKNOWN_FLEDGING;
+}
+
+/** Youngest and oldest usual age at which the young feed themselves, in days. */
+export function independence(profile: Profile | null): Range {
+  return profile?.independence?.value ?? UNKNOWN_INDEPENDENCE;
+}
+
+/** Fewest and most eggs of a usual clutch. */
+export function usualClutch(profile: Profile | null): Range {
+  return profile?.clutch?.value ?? UNKNOWN_CLUTCH;
 }
 
 /** Days without a new egg after which a clutch takes no more. */

@@ -8,6 +8,11 @@ export interface Range {
   high: number;
 }
 
+/** Where a bird of the species lies as often below as above. */
+export function middle({ low, high }: Range): number {
+  return (low + high) / 2;
+}
+
 /**
  * How far a value can be trusted: a row of an open data set, read in a document, what keepers usually do, or only
  * remembered.

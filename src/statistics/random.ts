@@ -27,7 +27,7 @@ export function randomOf(name: string): Random {
   const betas = randomBeta.source(uniform);
   return {
     uniform,
-    normal: () => normalQuantile(uniform() + HALF_STEP),
+    normal: () => normalQuantile(Math.max(uniform(), HALF_STEP)),
     beta: ({ a, b }) => betas(a, b)(),
   };
 }

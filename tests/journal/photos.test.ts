@@ -30,3 +30,17 @@ it('pictures stand in order of time, each with its journal and its note, and non
     },
   ]);
 });
+
+it('a note marked private is not told below the picture', () => {
+  const { pairs } = record(
+    {
+      'LW-1': `
+      pair: LW-1
+      log:
+        - {date: 2026-03-01, photo: a.jpg, note: "private: sold too cheap"}
+    `,
+    },
+    '2026-03-20',
+  );
+  expect(photosOf(pairs[0]?.entries ?? [], day('2026-03-20'))).toMatchObject([{ path: 'a.jpg', note: null }]);
+});

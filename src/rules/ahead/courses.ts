@@ -1,6 +1,6 @@
 import type { Day, Span } from '../../days.ts';
 import { fertilityOf } from '../../room/fertility.ts';
-import { fledging, incubation } from '../../room/lives.ts';
+import { fledging, incubation, independence, usualClutch } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
 import type { Profile, Range } from '../../species/profile.ts';
 import { normalCdf, normalQuantile } from '../../statistics/normal.ts';
@@ -9,7 +9,7 @@ import { type Random, randomOf } from '../../statistics/random.ts';
 import type { Durations } from '../durations.ts';
 import { bookDuration, type Duration } from '../forecast/duration.ts';
 import { type Belief, type Beliefs, type Step, steps } from './beliefs.ts';
-import { type Prospect, usualClutch } from './prospects.ts';
+import type { Prospect } from './prospects.ts';
 
 /** Stands for a day that does not come. */
 export const NEVER = 2 ** 31 - 1;
@@ -27,8 +27,6 @@ export interface Course {
 
 /** Age in days from which a closed ring is fitted where the profile does not say (common practice: 5–10). */
 const USUAL_RING_AGE: Range = { low: 5, high: 10 };
-/** Age in days at which young feed themselves where the profile does not say. */
-const USUAL_INDEPENDENCE: Range = { low: 30, high: 60 };
 
 /** The ages between which a closed ring goes on; from a day before the first, as the agenda asks for a look. */
 export function ringAge(profile: Profile | null): Range {
@@ -101,7 +99,7 @@ function speciesDraws(species: string | null, profile: Profile | null, chances: 
     shares: Object.fromEntries(steps.map((step) => [step, drawn(step)])) as Record<Step, Float64Array>,
     incubation: times('incubation', durations('incubation', name, incubation(profile))),
     fledging: times('fledging', durations('fledging', name, fledging(profile))),
-    independence: times('independence', bookDuration(profile?.independence?.value ?? USUAL_INDEPENDENCE)),
+    independence: times('independence', bookDuration(independence(profile))),
   };
 }
 
@@ -230,7 +228,7 @@ function luckOf(share: number, { likeness }: Belief, { k, n }: Proportion, chanc
 
 /** How many eggs the clutch comes to: the profile's range as the middle 90 % of a normal, no fewer than there are. */
 function eggsInAll(clutch: Clutch, at: number): number {
-  const { mean, variance } = bookDuration(usualClutch(clutch));
+  const { mean, variance } = bookDuration(usualClutch(clutch.pair.profile));
   const deviation = Math.sqrt(variance);
   const below = normalCdf((clutch.eggs.length - 0.5 - mean) / deviation);
   const quantile = Math.min(1 - 1e-9, below + at * (1 - below));

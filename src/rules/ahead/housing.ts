@@ -127,22 +127,33 @@ function firstMove({ stays }: Bird, independent: Day): string | null {
 
 /** Housing by housing, those that only ever held birds included. */
 function occupancies({ birds, day }: Room): Occupancy[] {
-  const byHousing = new Map<string, { from: Day; to: Day }[]>();
+  // In each housing, by how many each day changes the number of birds.
+  const changes = new Map<string, Map<Day, number>>();
   for (const { housing, from, to } of birds.flatMap((bird) => ownStays(bird, day))) {
-    byHousing.set(housing, [...(byHousing.get(housing) ?? []), { from, to }]);
+    const days = changes.get(housing) ?? new Map<Day, number>();
+    changes.set(housing, days);
+    days.set(from, (days.get(from) ?? 0) + 1);
+    days.set(to, (days.get(to) ?? 0) - 1);
   }
-  return [...byHousing]
-    .map(([housing, stays]) => {
-      const on = (when: Day) => stays.filter(({ from, to }) => from <= when && when < to).length;
-      const now = on(day);
-      let [most, mostOn] = [now, day];
-      for (const { from } of stays) {
-        const there = Number.isFinite(from) ? on(from) : 0;
-        if (there > most) [most, mostOn] = [there, from];
-      }
-      return { housing, now, most, mostOn };
-    })
+  return [...changes]
+    .map(([housing, days]) => ({ housing, ...mostOf(days, day) }))
     .sort((a, b) => a.housing.localeCompare(b.housing, 'en', { numeric: true }));
+}
+
+/** How many live there today, and the most at once with the first day of it; today where it never was more. */
+function mostOf(changes: ReadonlyMap<Day, number>, day: Day): Omit<Occupancy, 'housing'> {
+  const running: { on: Day; there: number }[] = [];
+  let there = 0;
+  for (const [on, change] of [...changes].sort(([a], [b]) => a - b)) {
+    there += change;
+    running.push({ on, there });
+  }
+  const now = running.findLast(({ on }) => on <= day)?.there ?? 0;
+  let [most, mostOn] = [now, day];
+  for (const one of running) {
+    if (Number.isFinite(one.on) && one.there > most) [most, mostOn] = [one.there, one.on];
+  }
+  return { now, most, mostOn };
 }
 
 /** Young of one clutch in the care of one pair, their own or another. */

@@ -2,9 +2,16 @@ import type { Day, Span } from '../../days.ts';
 import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import { feederOf, housingOf, isDependent, layingInterval, takesEggs } from '../../room/lives.ts';
+import {
+  feederOf,
+  housingOf,
+  isDependent,
+  layingInterval,
+  takesEggs,
+  usualClutch,
+} from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from '../../room/model.ts';
-import type { Profile, Range } from '../../species/profile.ts';
+import type { Profile } from '../../species/profile.ts';
 import { mayHatch } from '../brood.ts';
 import { mayStillHatch } from '../season/fates.ts';
 import { statusOf } from '../stock/life.ts';
@@ -41,9 +48,6 @@ export interface Expected {
   /** Clutches whose eggs or young nobody counted: eggs are taken for a usual clutch, young that were heard for one. */
   uncounted: string[];
 }
-
-/** Where the profile does not say how many eggs a clutch has: the usual of small finches (common practice). */
-const USUAL_CLUTCH: Range = { low: 3, high: 6 };
 
 /** Everyone who may come, clutch by clutch. */
 export function prospectsOf(room: Room): Expected {
@@ -93,7 +97,7 @@ function unseen(clutch: Clutch, day: Day): Prospect[] {
 function furtherEggs(clutch: Clutch): number[] {
   const known = clutch.eggs.length;
   return Array.from(
-    { length: Math.max(0, Math.floor(usualClutch(clutch).high) + 1 - known) },
+    { length: Math.max(0, Math.floor(usualClutch(clutch.pair.profile).high) + 1 - known) },
     (_, i) => known + i + 1,
   );
 }
@@ -145,7 +149,7 @@ const SET_BACK = { from: 4, to: 5 };
 function sittingExpected(clutch: Clutch, laid: Day, day: Day): Span {
   const { profile } = clutch.pair;
   const from = profile?.sittingFrom?.value ?? 'last';
-  const eggs = from === 'last' ? (profile?.clutch?.value ?? USUAL_CLUTCH) : from;
+  const eggs = from === 'last' ? usualClutch(profile) : from;
   const last = clutch.eggs.at(-1)?.laid.to ?? clutch.opened;
   const on = (number: number) =>
     last + Math.max(0, number - clutch.eggs.length) * layingInterval(clutch.pair.profile);
@@ -162,7 +166,7 @@ function toCome(clutch: Clutch, day: Day): Prospect[] {
   // A day of grace for an egg that nobody looked for; then she has done.
   const done = day - last.laid.to > every + 1;
   const sitting = sittingStart(clutch, day);
-  if (done || (sitting?.inferred === false && eggs.length >= usualClutch(clutch).low)) return [];
+  if (done || (sitting?.inferred === false && eggs.length >= usualClutch(pair.profile).low)) return [];
   return furtherEggs(clutch).map((number) => {
     const laid = Math.max(day, last.laid.to + Math.round((number - eggs.length) * every));
     const { from, to } = sitting?.span ?? sittingExpected(clutch, laid, day);
@@ -182,11 +186,6 @@ function toCome(clutch: Clutch, day: Day): Prospect[] {
       },
     };
   });
-}
-
-/** Eggs usual for the species. */
-export function usualClutch({ pair }: Clutch): Range {
-  return pair.profile?.clutch?.value ?? USUAL_CLUTCH;
 }
 
 function youngProspect(bird: Bird, day: Day): Prospect | null {

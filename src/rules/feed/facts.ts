@@ -1,19 +1,16 @@
-import type { LiveFood, Profile, Range } from '../../species/profile.ts';
+import { independence as usualIndependence } from '../../room/lives.ts';
+import { type LiveFood, middle, type Profile, type Range } from '../../species/profile.ts';
 import { logisticAt, logisticThrough } from '../../statistics/logistic.ts';
-import { growthCurve, HATCH_SHARE } from '../growth/curve.ts';
+import { growthCurve, HALF_GROWN, HATCH_SHARE, walksOff } from '../growth/curve.ts';
 import { nestlingDays } from './energy.ts';
 
 /** Taken where a profile does not say it: a small finch. Ages in days, masses in g. */
 const UNKNOWN = {
   mass: 12,
   fledging: { low: 18, high: 22 },
-  independence: { low: 35, high: 45 },
+  independence: usualIndependence(null),
   lead: 2,
 } as const;
-/** Part of the growing time at which half the mass is reached; as in the growth curve. */
-const HALF_GROWN = 0.4;
-/** Young that leave the nest sooner than this feed themselves from the first day: quails. */
-const NESTLING = 5;
 
 /** What a species' food is reckoned from. */
 export interface FeedFacts {
@@ -35,8 +32,6 @@ export interface FeedFacts {
   assumed: string[];
 }
 
-const middle = ({ low, high }: Range) => (low + high) / 2;
-
 /** The facts of each species, worked out once. */
 export function factsOf(): (profile: Profile | null) => FeedFacts {
   const known = new Map<Profile | null, FeedFacts>();
@@ -47,6 +42,8 @@ export function factsOf(): (profile: Profile | null) => FeedFacts {
   };
 }
 
+const daysText = ({ low, high }: Range) => `${low}–${high} d`;
+
 function reckon(profile: Profile | null): FeedFacts {
   const assumed: string[] = [];
   const or = <T>(value: T | undefined, usual: T, words: string): T => {
@@ -55,10 +52,15 @@ function reckon(profile: Profile | null): FeedFacts {
   };
   const range = profile?.adultMass?.value;
   const mass = or(range && middle(range), UNKNOWN.mass, `adult-mass ${UNKNOWN.mass} g`);
-  const fledging = or(profile?.fledging?.value, UNKNOWN.fledging, 'fledging 18–22 d');
-  const independence = or(profile?.independence?.value, UNKNOWN.independence, 'independence 35–45 d');
+  const fledging = or(profile?.fledging?.value, UNKNOWN.fledging, `fledging ${daysText(UNKNOWN.fledging)}`);
+  const independence = or(
+    profile?.independence?.value,
+    UNKNOWN.independence,
+    `independence ${daysText(UNKNOWN.independence)}`,
+  );
   // The formulas are for nestlings; chicks that walk off at once grow until they are independent.
-  const days = fledging.high < NESTLING ? independence.low : Math.round(middle(fledging));
+  const early = profile !== null && walksOff(profile);
+  const days = early ? independence.low : Math.round(middle(fledging));
   const massAt = massCurve(profile, mass, days);
   return {
     species: profile?.species ?? null,

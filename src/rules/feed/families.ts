@@ -1,9 +1,10 @@
 import type { Day } from '../../days.ts';
 import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
+import { usualClutch } from '../../room/lives.ts';
 import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
-import type { DayDistribution } from '../../statistics/delay.ts';
+import { quantileDay } from '../../statistics/delay.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import type { Durations } from '../durations.ts';
 import { forecastDay } from '../forecast/window.ts';
@@ -104,9 +105,8 @@ function mouthOf(bird: Bird, { facts }: FeedSources): Mouth {
 
 /** Young that were heard but not counted: at most as many as the species lays, less those that are known. */
 function mostHeard({ clutch }: Bird): number {
-  const usual = clutch?.pair.profile?.clutch?.value.high ?? 1;
   const known = clutch?.chicks.filter(({ placeholder }) => !placeholder).length ?? 0;
-  return Math.max(1, Math.ceil(usual) - known);
+  return Math.max(1, Math.ceil(usualClutch(clutch?.pair.profile ?? null).high) - known);
 }
 
 /** What may hatch in a brood. An egg whose days are past may do so today, until the task `unhatched` asks after it. */
@@ -131,11 +131,11 @@ function eggMouth(egg: Egg, { room, durations, facts, chance }: FeedSources): Mo
   const range = profile?.incubation?.value;
   const clock = eggClock(egg, room.day);
   if (profile === null || range === undefined || clock === null) return null;
-  const { first, probabilities } = forecastDay(durations('incubation', profile.species, range), clock.start);
+  const duration = durations('incubation', profile.species, range);
+  const { first, probabilities } = forecastDay(duration, clock.start);
   const hatches = new Map<Day, number>();
-  const forecast = { first, probabilities };
-  const earliest = Math.max(room.day, dayReached(forecast, EARLIEST));
-  const latest = Math.max(earliest, dayReached(forecast, LATEST));
+  const earliest = Math.max(room.day, quantileDay(duration, clock.start, EARLIEST));
+  const latest = Math.max(earliest, quantileDay(duration, clock.start, LATEST));
   probabilities.forEach((probability, index) => {
     const day = Math.min(latest, Math.max(earliest, first + index));
     hatches.set(day, (hatches.get(day) ?? 0) + probability * chance(egg));
@@ -150,16 +150,6 @@ function eggMouth(egg: Egg, { room, durations, facts, chance }: FeedSources): Mo
 
 /** An egg of a clutch that nobody counted stands for its part of as many as the species lays. */
 function mostOf({ clutch }: Egg): number {
-  const usual = clutch.pair.profile?.clutch?.value.high ?? 0;
-  return clutch.counted ? 1 : Math.max(1, Math.ceil(usual) / clutch.eggs.length);
-}
-
-/** The first day whose cumulative probability reaches q. */
-function dayReached({ first, probabilities }: DayDistribution, q: number): Day {
-  let reached = 0;
-  const index = probabilities.findIndex((probability) => {
-    reached += probability;
-    return reached >= q;
-  });
-  return first + (index < 0 ? probabilities.length - 1 : index);
+  const usual = Math.ceil(usualClutch(clutch.pair.profile).high);
+  return clutch.counted ? 1 : Math.max(1, usual / clutch.eggs.length);
 }

@@ -1,28 +1,21 @@
-import { lampSays } from '../../room/fertility.ts';
+import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Egg } from '../../room/model.ts';
-
-/** Eggs hatched of those that could, before a room has shown its own share: as many eggs of weight (from memory). */
-const BOOK = { fertile: 0.85, unknown: 0.65, eggs: 10 };
+import { betaMean } from '../../statistics/beta.ts';
+import { beliefsOf } from '../ahead/beliefs.ts';
 
 /** The chance that an egg in the nest becomes a chick, from 0 to 1. */
 export type HatchChance = (egg: Egg) => number;
 
 /**
- * The room's share of eggs that hatched, the book's counting for ten eggs more (a beta prior's mean). Eggs that were
- * taken by hand say nothing. Fertile eggs are asked by themselves.
+ * The mean of what is believed of the egg's species in this room, as in the weeks ahead: an egg known to be fertile has
+ * only to hatch, any other has to be fertile as well.
  */
-export function hatchChances(room: Pick<Room, 'pairs'>): HatchChance {
-  const ended = room.pairs
-    .flatMap(({ clutches }) => clutches.flatMap(({ eggs }) => eggs))
-    .filter(({ fate }) => fate?.kind === 'hatched' || fate?.kind === 'lost');
-  const share = (eggs: readonly Egg[], book: number) => {
-    const hatched = eggs.filter(({ fate }) => fate?.kind === 'hatched').length;
-    return (hatched + book * BOOK.eggs) / (eggs.length + BOOK.eggs);
+export function hatchChances(room: Room): HatchChance {
+  const beliefs = beliefsOf(room);
+  return (egg) => {
+    const { fertility, hatchOfFertile } = beliefs(egg.clutch.pair.species);
+    const hatches = betaMean(hatchOfFertile.share);
+    return fertilityOf(egg) === 'fertile' ? hatches : hatches * betaMean(fertility.share);
   };
-  const fertile = share(ended.filter(isFertile), BOOK.fertile);
-  const unknown = share(ended, BOOK.unknown);
-  return (egg) => (egg.pipped !== null || isFertile(egg) ? fertile : unknown);
 }
-
-const isFertile = (egg: Egg) => lampSays(egg) === 'fertile';

@@ -1,5 +1,5 @@
 import { familyOf } from '../../species/families.ts';
-import type { Profile, Range } from '../../species/profile.ts';
+import { middle, type Profile } from '../../species/profile.ts';
 import { type Logistic, logisticAt, logisticThrough } from '../../statistics/logistic.ts';
 
 /** How chicks of a species gain mass: the likely curve, and the ones between which healthy broods run. Grams, days. */
@@ -28,7 +28,7 @@ export const HATCH_SHARE = 0.065;
  * zebra finch (Killpack et al. 2014, Auk 131:396), 0.41 in canary (Kilner 2001, PNAS 98:11394) and 0.42 in Java
  * sparrow (Gregson & Bowkett 2020) of the middle of the profile's fledging range.
  */
-const HALF_GROWN = 0.4;
+export const HALF_GROWN = 0.4;
 /** Young below this age at fledging are no nestlings: quails follow the hen, and this curve is not theirs. */
 const NESTLING_DAYS = 8;
 /**
@@ -48,7 +48,7 @@ export function growthCurve(profile: Profile): GrowthCurve | null {
   const adult = profile.adultMass?.value;
   const fledging = profile.fledging?.value;
   if (adult === undefined || fledging === undefined) return null;
-  if (familyOf(profile.scientific) === 'quails' || fledging.low < NESTLING_DAYS) return null;
+  if (walksOff(profile)) return null;
   const usual = { low: adult.low * HATCH_SHARE, high: adult.high * HATCH_SHARE };
   const hatch = profile.hatchMass?.value ?? usual;
   return {
@@ -72,6 +72,7 @@ export function expectedMass(curve: GrowthCurve, age: number, oldest = age): Exp
   };
 }
 
-function middle({ low, high }: Range): number {
-  return (low + high) / 2;
+/** Whether the young leave the nest as they hatch and follow the hen; not where no fledging age is known. */
+export function walksOff({ scientific, fledging }: Profile): boolean {
+  return familyOf(scientific) === 'quails' || (fledging !== null && fledging.value.low < NESTLING_DAYS);
 }

@@ -1,10 +1,9 @@
 import type { Day } from '../../days.ts';
+import { independence } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import type { IntervalLife } from '../../statistics/interval-censored.ts';
 import { lastSign } from '../stock/life.ts';
 
-/** Upper age of independence in days where the species has no profile. */
-const UNKNOWN_INDEPENDENCE = 60;
 /** Entered before any age: it was seen from its hatching on. */
 const FROM_HATCHING = -1;
 
@@ -18,7 +17,7 @@ export function lifeOf(bird: Bird, day: Day): ChickLife | null {
   const { hatched, firstSeen, fate, clutch, placeholder } = bird;
   if (hatched === null || clutch === null || placeholder) return null;
   const age = (on: Day) => Math.max(0, on - hatched.to);
-  const end = clutch.pair.profile?.independence?.value.high ?? UNKNOWN_INDEPENDENCE;
+  const end = independence(clutch.pair.profile).high;
   const seen = age(firstSeen ?? hatched.to);
   const entry = seen === 0 ? FROM_HATCHING : seen;
   const alive = (until: number): ChickLife => {

@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { fledging, isDependent } from '../../room/lives.ts';
+import { fledging, independence, isDependent } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 
@@ -13,8 +13,6 @@ export type AgeClass = (typeof ageClasses)[number];
 /** Of a month, on average. */
 export const DAYS_A_MONTH = 365.25 / 12;
 
-/** Age in days at which the young of a species without a profile are taken to feed themselves. */
-const UNKNOWN_INDEPENDENCE = 60;
 /** So many days after it should feed itself, a chick of whom nothing more was written is unaccounted for. */
 const PATIENCE = 30;
 
@@ -39,12 +37,8 @@ function isExpected({ listed, hatched, firstSeen, clutch }: Bird, day: Day): boo
 /** Bred here, never seen to feed itself, and no sign of life since it must have. */
 function isLost(bird: Bird, day: Day, profile: Profile | null): boolean {
   if (!isDependent(bird) || bird.hatched === null || bird.listed !== null) return false;
-  const until = bird.hatched.to + independenceAge(profile);
+  const until = bird.hatched.to + independence(profile).high;
   return day > until + PATIENCE && lastSign(bird) <= until;
-}
-
-function independenceAge(profile: Profile | null): number {
-  return profile?.independence?.value.high ?? UNKNOWN_INDEPENDENCE;
 }
 
 /** The last day on which something was written of it. */
@@ -71,7 +65,7 @@ export function ageClassOf(bird: Bird, day: Day, profile: Profile | null): AgeCl
   const { hatched } = bird;
   if (hatched === null) return 'adult';
   const age = day - hatched.to;
-  if (isDependent(bird) && age <= independenceAge(profile)) {
+  if (isDependent(bird) && age <= independence(profile).high) {
     return bird.fledged !== null || age > fledging(profile).high ? 'fledgling' : 'chick';
   }
   if (bird.ref === null && age <= fledging(profile).high) return 'chick';

@@ -1,7 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import { together } from '../../room/model.ts';
 import { familyOf } from '../../species/families.ts';
-import type { Profile } from '../../species/profile.ts';
+import { middle, type Profile } from '../../species/profile.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { absencesFrom } from './parents.ts';
 import type { View } from './warning.ts';
@@ -69,8 +69,8 @@ function stageOf({ young, eggs, hatch }: Brood): Stage | null {
   const days = young
     .flatMap(({ fledged, hatched }) => (fledged !== null || hatched === null ? [] : [hatched.to]))
     .sort((a, b) => a - b);
-  const middle = days[Math.floor(days.length / 2)];
-  if (middle !== undefined) return { day: middle, seen: true };
+  const median = days[Math.floor(days.length / 2)];
+  if (median !== undefined) return { day: median, seen: true };
   return hatch !== null && eggs.some(mayHatch) ? { day: hatch.likely, seen: false } : null;
 }
 
@@ -90,5 +90,5 @@ function alike(one: Profile | null, another: Profile | null): boolean {
 }
 
 function massOf({ adultMass }: Profile): number | null {
-  return adultMass === null ? null : (adultMass.value.low + adultMass.value.high) / 2;
+  return adultMass === null ? null : middle(adultMass.value);
 }

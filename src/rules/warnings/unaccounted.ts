@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { incubation } from '../../room/lives.ts';
+import { incubation, independence } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 import { daysInStore, STORED_SHOWN } from './stored.ts';
@@ -19,8 +19,6 @@ const YOUNG_GIVEN_UP = 61;
 const SHOWN = 30;
 /** So many clutches are named. */
 const NAMED = 6;
-/** Age in days at which young of a species without a profile must feed themselves. */
-const UNKNOWN_INDEPENDENCE = 60;
 
 export const unaccounted: Warning<Unaccounted> = {
   kind: 'unaccounted',
@@ -81,7 +79,7 @@ function openEggs({ eggs, stored, hatch, profile }: Brood, day: Day): Open[] {
 }
 
 function openYoung({ young, profile }: Brood): Open[] {
-  const age = profile?.independence?.value.high ?? UNKNOWN_INDEPENDENCE;
+  const age = independence(profile).high;
   return young.flatMap(({ hatched, clutch }): Open[] =>
     hatched === null || clutch === null
       ? []

@@ -25,11 +25,11 @@ describe('the facts of a species', () => {
       species: null,
       mass: 12,
       fledging: 20,
-      independence: 45,
+      independence: 60,
       liveFood: null,
     });
     expect(unknown.assumed.join('; ')).toBe(
-      'adult-mass 12 g; fledging 18–22 d; independence 35–45 d; live-food unknown, so none is planned',
+      'adult-mass 12 g; fledging 18–22 d; independence 30–60 d; live-food unknown, so none is planned',
     );
   });
 
@@ -38,7 +38,7 @@ describe('the facts of a species', () => {
       { species: 'cloud finch', 'live-food': 'no', fledging: '20' },
       'cloud',
     );
-    expect(facts(profile).assumed).toEqual(['adult-mass 12 g', 'independence 35–45 d']);
+    expect(facts(profile).assumed).toEqual(['adult-mass 12 g', 'independence 30–60 d']);
   });
 
   it('of chicks that walk off at once are reckoned to independence, not over one day', () => {

@@ -146,7 +146,7 @@ describe('what is missing', () => {
     });
     const planned = plan(files, '2026-03-20');
     expect(planned.assumed).toEqual([
-      { species: 'cloud finch', what: ['adult-mass 12 g', 'fledging 18–22 d', 'independence 35–45 d'] },
+      { species: 'cloud finch', what: ['adult-mass 12 g', 'fledging 18–22 d', 'independence 30–60 d'] },
     ]);
     expect(planned.totals.live.likely).toBeGreaterThan(0);
   });
