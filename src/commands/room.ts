@@ -7,6 +7,7 @@ import { loadRoom } from '../journal/load.ts';
 import { type RoomRecord, readFile, readRoom } from '../journal/record.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { unknownSkips } from '../rules/agenda/skips.ts';
+import { massFindings } from '../rules/growth/findings.ts';
 import { stockFindings } from '../rules/stock/findings.ts';
 import type { Context } from './context.ts';
 
@@ -42,6 +43,11 @@ export function openRoom({ journals, day, today, cache }: Asked): OpenRoom {
 /** Understands a room, with the findings that take the rules to see. */
 export function understandAll(record: RoomRecord, clock: { day: Day; today: Day }): Room {
   const room = understandRoom(record, clock);
-  room.findings = [...room.findings, ...unknownSkips(record), ...stockFindings(record, room)].sort(byPlace);
+  room.findings = [
+    ...room.findings,
+    ...unknownSkips(record),
+    ...stockFindings(record, room),
+    ...massFindings(room),
+  ].sort(byPlace);
   return room;
 }

@@ -8,6 +8,7 @@ import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
 import type { TaskWords } from './item.ts';
+import { weighEggs } from './weigh-eggs.ts';
 
 /** The days in which a task is to be done. */
 export interface TaskWindow {
@@ -186,6 +187,7 @@ export const milestones = [
     moot: () => false,
     lapses: afterAnchor(10),
   },
+  weighEggs,
   {
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',
