@@ -24,13 +24,6 @@ function loss(
   return eggLoss(egg, day(on));
 }
 
-const percent = (one: EggLoss | null) => {
-  const atPip = one?.atPip ?? null;
-  return atPip === null
-    ? null
-    : [atPip.low, atPip.likely, atPip.high].map((share) => Math.round(share * 1000) / 10);
-};
-
 describe('the loss of an egg in the incubator', () => {
   // 1.20 g fresh; 0.0164 g a day is 15 % in 11 days.
   const track = `${SET}, weighed: {e1: 1.20}
@@ -144,6 +137,33 @@ it('several eggs have the widest range of them', () => {
   expect(shares({ low: 0.151, high: 0.149 })).toBe('15 %');
 });
 
-it('no figure is not a number', () => {
-  expect(percent(loss(`${SET}, weighed: {e1: 1.2}\ndate: 2026-03-02, weighed: {e1: 1.2}`))).toBeNull();
+describe('figures that no scales show', () => {
+  // Without masses in the profile nothing can be called a slip.
+  const unknown = { 'adult-mass': '' };
+  const huge = '9'.repeat(400);
+
+  it.each([
+    ['a size of nothing', LAID.replace('laid: 1,', 'laid: 1, measured: {e1: 0 x 0},'), '1.1', '1.0'],
+    ['a size without end', LAID.replace('laid: 1,', `laid: 1, measured: {e1: ${huge} x 1},`), '1.1', '1.0'],
+    ['a weight without end', LAID, huge, '1.0'],
+    ['a weight of almost nothing', LAID, '0.0000001', '99999'],
+  ])('%s: every figure stays a figure', (_what, laid, first, second) => {
+    const one = loss(
+      `${laid}
+       date: 2026-03-02, set: {incubator: e1}
+       date: 2026-03-05, weighed: {e1: ${first}}
+       date: 2026-03-08, weighed: {e1: ${second}}`,
+      '2026-03-08',
+      unknown,
+    );
+    const figures = [
+      one?.last.grams,
+      one?.fresh?.grams,
+      one?.lost,
+      one?.atPip?.low,
+      one?.atPip?.likely,
+      one?.atPip?.high,
+    ];
+    for (const figure of figures) expect(figure ?? 0).toSatisfy(Number.isFinite);
+  });
 });

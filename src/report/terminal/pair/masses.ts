@@ -17,7 +17,7 @@ export function eggMasses({ egg, volume, loss }: EggStory): string[] {
 function lossParts({ last, fresh, lost, atPip, warm, verdict }: EggLoss): string[] {
   const day = `${last.grams} g at day ${Math.round(warm)}`;
   if (fresh === null || lost === null) return [day];
-  const sofar = `${day}, ${Math.round(lost * 100)} % less than ${fresh.grams.toFixed(2)} g${BY[fresh.by]}`;
+  const sofar = `${day}, ${Math.round(Math.abs(lost) * 100)} % ${lost < 0 ? 'more' : 'less'} than ${fresh.grams.toFixed(2)} g${BY[fresh.by]}`;
   return [
     warm === 0 ? day : sofar,
     ...(atPip === null || verdict === null

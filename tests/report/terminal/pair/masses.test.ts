@@ -24,6 +24,15 @@ it('an egg in the incubator says where it is heading', () => {
   );
 });
 
+it('an egg that gained weight says so', () => {
+  const log = `
+    date: 2026-03-03, laid: 1, pulled: e1
+    date: 2026-03-04, set: {incubator: all}, weighed: {e1: 1.00}
+    date: 2026-03-07, weighed: {e1: 1.03}
+  `;
+  expect(fates(log, '2026-03-07').join(' ')).toContain('1.03 g at day 3, 3 % more than 1.00 g');
+});
+
 it('an egg that a hen sat on shows what the scales and the calliper did', () => {
   const log = `date: 2026-03-03, laid: 2, weighed: {e1: 1.03}, measured: {e2: 15.2 x 11.2}
     date: 2026-03-10, weighed: {e1: 0.97}`;
