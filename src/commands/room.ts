@@ -7,6 +7,7 @@ import { loadRoom } from '../journal/load.ts';
 import { type RoomRecord, readRoom, readSource, type SourceFile } from '../journal/record.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { unknownSkips } from '../rules/agenda/skips.ts';
+import { massFindings } from '../rules/growth/findings.ts';
 import { stockFindings } from '../rules/stock/findings.ts';
 import { build } from './build.ts';
 import type { Context } from './context.ts';
@@ -47,6 +48,11 @@ export function openRoom({ journals, day, today, cache, progress }: Asked): Open
 /** Understands a room, with the findings that take the rules to see. */
 export function understandAll(record: RoomRecord, clock: { day: Day; today: Day }): Room {
   const room = understandRoom(record, clock);
-  room.findings = [...room.findings, ...unknownSkips(record), ...stockFindings(record, room)].sort(byPlace);
+  room.findings = [
+    ...room.findings,
+    ...unknownSkips(record),
+    ...stockFindings(record, room),
+    ...massFindings(room),
+  ].sort(byPlace);
   return room;
 }

@@ -1,3 +1,4 @@
+import { massCodes } from './codes/masses.ts';
 import { readingCodes } from './codes/reading.ts';
 import { roomCodes } from './codes/room.ts';
 import { stockCodes } from './codes/stock.ts';
@@ -13,9 +14,13 @@ export interface FindingKind {
 }
 
 /** Every kind of finding there is. */
-export const codes = { ...readingCodes, ...roomCodes, ...stockCodes } as const;
+export const codes = { ...readingCodes, ...roomCodes, ...stockCodes, ...massCodes } as const;
 
-export type FindingCode = keyof typeof readingCodes | keyof typeof roomCodes | keyof typeof stockCodes;
+export type FindingCode =
+  | keyof typeof readingCodes
+  | keyof typeof roomCodes
+  | keyof typeof stockCodes
+  | keyof typeof massCodes;
 
 /** The kind behind a finding's code. */
 export function kindOf(finding: Pick<Finding, 'code'>): FindingKind {

@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
 import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
 import { findSpecies } from '../species/find.ts';
@@ -64,7 +65,7 @@ export function applyBirdObservation(
   }
   bird.firstSeen ??= entry.date;
   const live = lives[observation.key] as (moment: Moment, value: unknown) => void;
-  live({ fold, bird, day: entry.date }, observation.value);
+  live({ fold, bird, day: entry.date, at: observation.at }, observation.value);
 }
 
 function toldAgain(bird: Bird, day: Day, observation: BirdObservation): boolean {
@@ -77,6 +78,7 @@ interface Moment {
   fold: Fold;
   bird: Bird;
   day: Day;
+  at: Place;
 }
 
 type ValueOf<K extends BirdObservation['key']> = Extract<BirdObservation, { key: K }>['value'];
@@ -97,7 +99,7 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
     if (housing !== null) house(bird, day, housing.text);
   },
   moved: ({ bird, day }, housing) => house(bird, day, housing.text),
-  weighed: ({ bird, day }, grams) => void bird.weights.push({ day, grams }),
+  weighed: ({ bird, day, at }, grams) => void bird.weights.push({ day, grams, at }),
   treated: ({ bird, day }, what) => void bird.treated.push({ day, text: what.text }),
   unwell: ({ bird, day }, what) => void bird.unwell.push({ day, text: what.text }),
   moult: ({ bird, day }, state) => void bird.moult.push({ day, state }),

@@ -20,6 +20,13 @@ export type EggFate =
   | { kind: 'lost'; span: Span; day: Day; cause: LossCause | null }
   | { kind: 'taken'; span: Span; day: Day; cause: TakenHow };
 
+/** What the scales showed, and where that is written. */
+export interface Weight {
+  day: Day;
+  grams: number;
+  at: Place;
+}
+
 /** One egg, from the day it was laid to its end. */
 export interface Egg {
   /** `e1`, `e2` … in laying order in its clutch. */
@@ -36,8 +43,9 @@ export interface Egg {
   aged: { day: Day; days: number } | null;
   pipped: Day | null;
   fate: EggFate | null;
-  weights: { day: Day; grams: number }[];
-  size: { length: number; breadth: number } | null;
+  weights: Weight[];
+  /** mm. */
+  size: { length: number; breadth: number; at: Place } | null;
 }
 
 /** How a bird left the room's care. */
@@ -73,7 +81,7 @@ export interface Bird {
   arrived: Day | null;
   quarantine: { from: Day; until: Day } | null;
   released: Day | null;
-  weights: { day: Day; grams: number }[];
+  weights: Weight[];
   crops: { day: Day; crop: 'full' | 'thin' | 'empty' }[];
   fedBy: { day: Day; by: 'cock' | 'hen' | 'hand' }[];
   roosting: { night: Day; where: 'nest' | 'out' }[];

@@ -1,6 +1,6 @@
 import type { Day } from '../days.ts';
 import type { Bird } from '../room/model.ts';
-import { byDay } from './warnings/by-day.ts';
+import { byDay } from './by-day.ts';
 
 /** Signs in a keeper's own words that mean danger within hours. */
 export type Sign = 'straining' | 'down' | 'breathing' | 'injured';

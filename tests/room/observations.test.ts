@@ -162,7 +162,8 @@ const cases: Record<ObservationKey, Case> = {
   measured: {
     before: eggs,
     entry: 'measured: {e1: 14.2 x 10.8}',
-    fact: (known) => egg(known).size,
+    fact: (known) =>
+      [egg(known).size].map((size) => size && { length: size.length, breadth: size.breadth })[0],
     was: null,
     is: { length: 14.2, breadth: 10.8 },
   },

@@ -38,7 +38,8 @@ export function word<const W extends string>(...words: readonly W[]) {
     .meta({ shape: 'word', words, description: words.join(', ') });
 }
 
-const NUMBER = /^\d+(?:\.\d+)?$/;
+/** So long that a spreadsheet's decimals are read, so short that no reckoning with it runs out of numbers. */
+const NUMBER = /^\d{1,6}(?:\.\d{1,15})?$/;
 
 /** A positive number in the unit named. */
 export function number(unit: string) {

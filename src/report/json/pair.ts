@@ -1,5 +1,6 @@
 import { formatDay } from '../../days.ts';
 import type { Bird, Egg } from '../../room/model.ts';
+import type { EggLoss } from '../../rules/incubator/loss.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { courseData, dayData, spanData } from './course.ts';
 import { blockData, rearedData } from './season.ts';
@@ -25,14 +26,30 @@ export function pairJson({ pair, day, clutches, own, others, reared, measures }:
 function clutchData(story: ClutchStory) {
   return {
     ...courseData(story),
-    eggs: story.eggs.map(({ egg, fertility }) => ({
+    eggs: story.eggs.map(({ egg, fertility, volume, loss }) => ({
       egg: egg.ref,
       laid: spanData(egg.laid),
       fertility,
       ...eggEnd(egg),
+      weights: weightData(egg),
+      size: egg.size === null ? null : { length: egg.size.length, breadth: egg.size.breadth, volume },
+      loss: loss === null ? null : lossData(loss),
     })),
-    chicks: story.clutch.chicks.map(chickData),
+    chicks: story.chicks.map(({ bird, weighed }) => ({
+      ...chickData(bird),
+      weights: weightData(bird),
+      lastInNest: weighed === null ? null : { ...weighed, day: formatDay(weighed.day) },
+    })),
   };
+}
+
+function weightData({ weights }: Egg | Bird) {
+  return weights.map(({ day, grams }) => ({ date: formatDay(day), grams }));
+}
+
+function lossData({ last, warm, fresh, lost, atPip, pip, verdict }: EggLoss) {
+  const weighed = { date: formatDay(last.day), grams: last.grams };
+  return { weighed, warm, fresh, lost, atPip, pip: formatDay(pip), verdict };
 }
 
 function eggEnd({ fate }: Egg) {

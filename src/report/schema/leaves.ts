@@ -25,7 +25,7 @@ export const leaves = {
   'month-and-date': { type: 'string', pattern: '^(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$' },
   share: numberOr({ minimum: 0, maximum: 1 }, '^\\d+(\\.\\d+)?\\s*%?$'),
   minutes: numberOr({ exclusiveMinimum: 0 }, '^(\\d{1,4}(\\.\\d+)?\\s*(h|min)?|\\d{1,2}:[0-5]\\d)$'),
-  size: { type: 'string', pattern: '^\\d+(\\.\\d+)?\\s*[x×]\\s*\\d+(\\.\\d+)?$' },
+  size: { type: 'string', pattern: '^\\d{1,6}(\\.\\d{1,15})?\\s*[x×]\\s*\\d{1,6}(\\.\\d{1,15})?$' },
   count: {
     anyOf: [
       { type: 'integer', minimum: 0 },

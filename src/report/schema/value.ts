@@ -51,8 +51,8 @@ const composed: Record<string, (meta: Meta) => Schema> = {
   word: ({ words }) => ({ enum: [...words] }),
   number: () => ({
     anyOf: [
-      { type: 'number', exclusiveMinimum: 0 },
-      { type: 'string', pattern: '^(?=.*[1-9])\\d+(\\.\\d+)?$' },
+      { type: 'number', exclusiveMinimum: 0, exclusiveMaximum: 1_000_000 },
+      { type: 'string', pattern: '^(?=.*[1-9])\\d{1,6}(\\.\\d{1,15})?$' },
     ],
   }),
   'whole-number': ({ least }) => ({

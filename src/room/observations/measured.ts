@@ -6,7 +6,7 @@ export const measured: Apply<'measured'> = (scene, value) => {
   for (const { egg: ref, length, breadth } of value) {
     const who = only(ref);
     for (const egg of chooseEggs(scene, who, { did: 'measured', among: [], impossible: () => null })) {
-      egg.size = { length, breadth };
+      egg.size = { length, breadth, at: ref.at };
     }
   }
 };

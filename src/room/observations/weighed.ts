@@ -13,14 +13,14 @@ export const weighed: Apply<'weighed'> = (scene, value) => {
         among: pair.here.eggs,
         impossible: (egg) => whyNotOpen(egg),
       });
-      for (const egg of eggs) egg.weights.push({ day, grams });
+      for (const egg of eggs) egg.weights.push({ day, grams, at: ref.at });
     } else {
       const birds = chooseBirds(scene, who, {
         did: 'weighed',
         among: [],
         impossible: (bird) => whyNotAlive(bird),
       });
-      for (const bird of birds) bird.weights.push({ day, grams });
+      for (const bird of birds) bird.weights.push({ day, grams, at: ref.at });
     }
   }
 };

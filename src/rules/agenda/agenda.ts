@@ -5,8 +5,8 @@ import type { Brood } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 import { birdTasks } from './bird-tasks.ts';
 import { inHandsOffDays } from './hands-off.ts';
-import type { AgendaItem, TaskState } from './item.ts';
-import { type Milestone, milestones, type TaskWindow } from './milestones.ts';
+import type { AgendaItem, TaskState, TaskWindow } from './item.ts';
+import { type Milestone, milestones } from './milestones.ts';
 import { routineTasks } from './routines.ts';
 import { stateOn } from './state.ts';
 

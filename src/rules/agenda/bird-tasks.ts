@@ -4,10 +4,9 @@ import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
-import { findSpecies } from '../../species/find.ts';
-import type { Profile } from '../../species/profile.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn } from '../illness.ts';
+import { profileOf } from '../profile-of.ts';
 import { DAYS_A_MONTH, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
@@ -120,13 +119,6 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   if (bird.arrived !== null && bird.arrived > on) return [];
   const why = `hatched ${shortDay(hatched.to)} + ${task === 'moult' ? `${days} d` : `${age} months`}`;
   return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));
-}
-
-/** Of its own clutch; for a bird from outside, of a pair of its species, which knows the room's own profiles, or shipped. */
-function profileOf(room: Room, { clutch, species }: Bird): Profile | null {
-  if (clutch !== null) return clutch.pair.profile;
-  if (species === null) return null;
-  return room.pairs.find((pair) => pair.species === species)?.profile ?? findSpecies(species);
 }
 
 /** The hen of a pair has had her year's clutches: said from the first fledging of the last of them. */

@@ -31,6 +31,17 @@ export interface AgendaItem {
   apart: string | null;
 }
 
+/** The days in which a task is to be done. */
+export interface TaskWindow {
+  from: Day;
+  likely: Day | null;
+  /** Null: until something happens. */
+  to: Day | null;
+  /** The days counted from the anchor, in words: `+ 5–6 d`. */
+  days: string;
+  basis: string | null;
+}
+
 /** What a kind of task is, in words: for the item itself, for `due --explain` and for the manual. */
 export interface TaskWords {
   task: string;

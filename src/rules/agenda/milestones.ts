@@ -7,18 +7,8 @@ import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
-import type { TaskWords } from './item.ts';
-
-/** The days in which a task is to be done. */
-export interface TaskWindow {
-  from: Day;
-  likely: Day | null;
-  /** Null: until something happens. */
-  to: Day | null;
-  /** The days counted from the anchor, in words: `+ 5–6 d`. */
-  days: string;
-  basis: string | null;
-}
+import type { TaskWindow, TaskWords } from './item.ts';
+import { weighEggs } from './weigh-eggs.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
 export interface Milestone extends TaskWords {
@@ -186,6 +176,7 @@ export const milestones = [
     moot: () => false,
     lapses: afterAnchor(10),
   },
+  weighEggs,
   {
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',

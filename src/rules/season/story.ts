@@ -2,10 +2,14 @@ import type { Day, Span } from '../../days.ts';
 import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import type { Clutch, Egg, Pair } from '../../room/model.ts';
+import type { Bird, Clutch, Egg, Pair } from '../../room/model.ts';
 import { durationsFrom } from '../durations.ts';
 import { type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from '../forecast/window.ts';
+import { lastStanding, type Standing } from '../growth/weighings.ts';
+import { eggDoubt } from '../incubator/doubt.ts';
+import { eggVolume } from '../incubator/egg-size.ts';
+import { type EggLoss, eggLoss } from '../incubator/loss.ts';
 import { type Block, blocksOf, emptyBlock, nothingReared, type Reared, rearedByPair } from './block.ts';
 import { mayStillHatch, youngFateOf } from './fates.ts';
 import { groupings, whole } from './groupings.ts';
@@ -25,6 +29,15 @@ export interface PairStory {
   measures: readonly MeasureWords[];
 }
 
+export interface EggStory {
+  egg: Egg;
+  fertility: 'fertile' | 'clear' | null;
+  /** cm³, of an egg that was measured. */
+  volume: number | null;
+  /** Of an egg that lies in an incubator and was weighed. */
+  loss: EggLoss | null;
+}
+
 export interface ClutchStory {
   clutch: Clutch;
   season: string;
@@ -38,7 +51,9 @@ export interface ClutchStory {
   over: Day | null;
   /** What was to be expected, from the book and all other clutches: never from this one's own outcome. */
   foreseen: { hatch: ForecastWindow | null; fledge: ForecastWindow | null; independent: Span | null };
-  eggs: { egg: Egg; fertility: 'fertile' | 'clear' | null }[];
+  eggs: EggStory[];
+  /** Its chicks, each with its last weight in the nest beside the species' curve. */
+  chicks: { bird: Bird; weighed: Standing | null }[];
 }
 
 /** Tells a pair's story up to the day stood on. Pure. */
@@ -86,7 +101,13 @@ function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
     independent: around(chicks.flatMap((bird) => bird.independent?.day ?? [])),
     over: endOf(clutch, day),
     foreseen: foreseen(clutch, { day, own, start }),
-    eggs: eggs.map((egg) => ({ egg, fertility: fertilityOf(egg) })),
+    eggs: eggs.map((egg) => ({
+      egg,
+      fertility: fertilityOf(egg),
+      volume: egg.size === null || eggDoubt(egg, null) !== null ? null : eggVolume(egg.size),
+      loss: eggLoss(egg, day),
+    })),
+    chicks: chicks.map((bird) => ({ bird, weighed: lastStanding(bird, clutch.pair.profile) })),
   };
 }
 

@@ -3,7 +3,7 @@ import { isDependent } from '../../room/lives.ts';
 import { type Pair, together } from '../../room/model.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
-import { byDay } from './by-day.ts';
+import { byDay } from '../by-day.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
 import { other, type Parent } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';

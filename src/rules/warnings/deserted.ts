@@ -2,7 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import { sittingStart } from '../../room/clock.ts';
 import type { Clutch } from '../../room/model.ts';
 import { type Brood, mayHatch } from '../brood.ts';
-import { byDay } from './by-day.ts';
+import { byDay } from '../by-day.ts';
 import { absencesFrom } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';

@@ -2,7 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
-import { byDay } from './by-day.ts';
+import { byDay } from '../by-day.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { capital, names } from './words.ts';
 

@@ -9,6 +9,7 @@ import { countsDiffer } from './counts-differ.ts';
 import { deserted } from './deserted.ts';
 import { eggBinding } from './egg-binding.ts';
 import { eggGap } from './egg-gap.ts';
+import { eggWeightLoss } from './egg-weight-loss.ts';
 import { emptyCrop } from './empty-crop.ts';
 import { feederAway } from './feeder-away.ts';
 import { fledgedEarly } from './fledged-early.ts';
@@ -43,6 +44,7 @@ export const warnings = [
   deserted,
   pippedLong,
   eggGap,
+  eggWeightLoss,
   overdue,
   stored,
   countsDiffer,

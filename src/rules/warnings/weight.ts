@@ -1,16 +1,22 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
+import type { Profile } from '../../species/profile.ts';
 import { refIn } from '../agenda/agenda.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
-import { byDay } from './by-day.ts';
+import { type Standing, standingOf, type Weighing, weighingsOf } from '../growth/weighings.ts';
 import { about, type Found, type Warning } from './warning.ts';
+import { daysRange, listed } from './words.ts';
 
 interface Weight extends Found {
   /** What the scales showed of each, in words. */
   seen: string[];
-  losing: boolean;
+  why: Why;
+  /** All that were weighed are below the species' curve: it may be the curve that is wrong for them. */
+  allLight: boolean;
 }
+
+type Why = 'losing' | 'behind' | 'light';
 
 /** Days after the last weighing for which it is said. */
 const SHOWN = 3;
@@ -23,47 +29,78 @@ const BEHIND = 2 / 3;
 /** A sibling a day older is ahead by about this much while both grow fast. */
 const A_DAY_YOUNGER = 0.75;
 
+const MEANS: Record<Why, string> = {
+  losing: 'A chick that grows gains every day: this one is not fed enough, cold or ill',
+  behind: 'It may be pushed aside at feeding',
+  light: 'Too light for its age it may be fed too little, cold or ill',
+};
+
 export const weight: Warning<Weight> = {
   kind: 'weight',
   levels: ['act', 'watch'],
   health: true,
-  when: 'between two weighings at most 3 d apart a chick lost a tenth, or did not gain in the first half of its time in the nest; or it weighs less than two thirds of siblings of its age',
+  when: 'between two weighings at most 3 d apart a chick lost a tenth, or did not gain in the first half of its time in the nest; or it weighs less than two thirds of siblings of its age; or a nestling weighs less than the species’ growth curve has at its age',
   over: 'the next weighing; 3 d after the last. Act where a nestling lost a tenth',
   explain:
-    'Chicks in the nest gain every day until shortly before they leave it, when many lose a little. Look at one that has not gained since the day before in the first half of its time in the nest, or that fell by about a tenth (common practice). A sibling hatched a day later is smaller without being ill, so only chicks of an age are compared, with an allowance for one day. Weigh at the same hour: a crop full of food is a tenth of a small chick. One that is weak as well is a matter for an avian vet.',
+    'Chicks in the nest gain every day until shortly before they leave it, when many lose a little. Look at one that has not gained since the day before in the first half of its time in the nest, or that fell by about a tenth (common practice). A sibling hatched a day later is smaller without being ill, so only chicks of an age are compared, with an allowance for one day. The curve of the species is made of its mass at hatching, its adult mass and its age at fledging, with a wide band; a strain smaller than the profile’s adult mass stays below it in good health. Weigh at the same hour: a crop full of food is a tenth of a small chick. One that is weak as well is a matter for an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => weightIn(brood, day) ?? []),
-  say: ({ seen, losing }) => ({
-    text: `${seen.join('; ')}. ${losing ? 'A chick that grows gains every day: this one is not fed enough, cold or ill' : 'It may be pushed aside at feeding'}.`,
+  say: ({ seen, why, allLight }) => ({
+    text: `${seen.join('; ')}. ${allLight ? 'All that were weighed are light: the brood is short of food or warmth, or your birds are smaller than the profile’s adult mass' : MEANS[why]}.`,
     check:
-      'the crop now and at dusk, and weigh again tomorrow at the same hour; do the parents feed all, is there food enough to rear on? A weak chick: an avian vet',
+      'the crop now and at dusk, and weigh again tomorrow at the same hour; who feeds them, do they feed all, is there food enough to rear on, is it warm? A weak chick: an avian vet',
   }),
 };
 
 function weightIn(brood: Brood, today: Day): Weight | null {
-  const found = brood.young.flatMap((bird) => {
-    const last = weighings(bird).at(-1);
-    if (last === undefined || today - last.day > SHOWN) return [];
-    const one = lossOf(brood, bird) ?? behindSiblings(brood, bird);
-    return one === null ? [] : [{ ...one, day: last.day }];
+  const weighed = brood.young.flatMap((bird) => {
+    const profile = bird.clutch?.pair.profile ?? brood.profile;
+    const weights = weighingsOf(bird, profile);
+    const last = weights.at(-1);
+    return last === undefined ? [] : [{ bird, profile, weights, last }];
   });
-  if (found.length === 0) return null;
+  const recent = weighed.filter(({ last }) => today - last.day <= SHOWN);
+  const found = recent.flatMap((one) => {
+    const seen = lossOf(brood, one) ?? behindSiblings(brood, one, weighed) ?? belowCurve(brood, one);
+    return seen === null ? [] : [{ ...seen, day: one.last.day }];
+  });
+  const [first] = found;
+  if (first === undefined) return null;
+  const why = (['losing', 'behind', 'light'] as const).find((one) => found.some((seen) => seen.why === one));
   return {
     ...about(brood),
     level: found.some(({ level }) => level === 'act') ? 'act' : 'watch',
     date: Math.max(...found.map(({ day }) => day)),
-    seen: found.map(({ text }) => text),
-    losing: found.some(({ losing }) => losing),
+    seen: together(found),
+    why: why ?? first.why,
+    allLight:
+      recent.length > 1 && found.length === recent.length && found.every((one) => one.why === 'light'),
   };
+}
+
+interface WeighedBird {
+  bird: Bird;
+  profile: Profile | null;
+  weights: Weighing[];
+  last: Weighing;
 }
 
 interface Seen {
   level: WarningLevel;
+  /** Whom it is about, and what is said of it behind its name. */
+  who: string;
   text: string;
-  losing: boolean;
+  why: Why;
 }
 
-function lossOf(brood: Brood, bird: Bird): Seen | null {
-  const [before, now] = weighings(bird).slice(-2);
+/** Of several of which the same is said, one phrase. */
+function together(found: readonly Seen[]): string[] {
+  const said = new Map<string, string[]>();
+  for (const { who, text } of found) said.set(text, [...(said.get(text) ?? []), who]);
+  return [...said].map(([text, who]) => `${listed(who)} ${text}`);
+}
+
+function lossOf(brood: Brood, { bird, weights }: WeighedBird): Seen | null {
+  const [before, now] = weights.slice(-2);
   if (before === undefined || now === undefined || now.day - before.day > APART) return null;
   const fall = 1 - now.grams / before.grams;
   const leaving = brood.profile?.fledging?.value.low;
@@ -71,17 +108,18 @@ function lossOf(brood: Brood, bird: Bird): Seen | null {
   const growing = leaving !== undefined && age !== null && age <= leaving / 2;
   // Differences of tenths must not be lost in the binary fraction: 7.0 to 6.3 g is a tenth.
   if (!(fall >= FALL - 1e-9 || (growing && fall >= 0))) return null;
-  const text = `${refIn(brood, bird)} weighed ${before.grams} g on ${shortDay(before.day)} and ${now.grams} g on ${shortDay(now.day)}`;
-  return { level: fall >= FALL - 1e-9 && bird.fledged === null ? 'act' : 'watch', text, losing: true };
+  const text = `weighed ${before.grams} g on ${shortDay(before.day)} and ${now.grams} g on ${shortDay(now.day)}`;
+  const level = fall >= FALL - 1e-9 && bird.fledged === null ? 'act' : 'watch';
+  return { level, who: refIn(brood, bird), text, why: 'losing' };
 }
 
-function behindSiblings(brood: Brood, bird: Bird): Seen | null {
-  const own = weighings(bird).at(-1);
-  if (own === undefined || bird.hatched === null || bird.fledged !== null) return null;
+function behindSiblings(brood: Brood, own: WeighedBird, weighed: readonly WeighedBird[]): Seen | null {
+  const { bird, last } = own;
+  if (bird.hatched === null || bird.fledged !== null) return null;
   const hatched = bird.hatched.to;
-  const others = brood.young
-    .flatMap((sibling) => {
-      const grams = weighings(sibling).find(({ day }) => day === own.day)?.grams;
+  const others = weighed
+    .flatMap(({ bird: sibling, weights }) => {
+      const grams = weights.find(({ day }) => day === last.day)?.grams;
       const older = sibling.hatched === null ? null : hatched - sibling.hatched.to;
       if (sibling === bird || sibling.species !== bird.species) return [];
       if (grams === undefined || older === null || older > 1) return [];
@@ -89,19 +127,19 @@ function behindSiblings(brood: Brood, bird: Bird): Seen | null {
     })
     .sort((a, b) => a - b);
   const middle = others[Math.floor((others.length - 1) / 2)];
-  if (middle === undefined || own.grams >= middle * BEHIND) return null;
-  const text = `${refIn(brood, bird)} weighed ${own.grams} g on ${shortDay(own.day)}, well below siblings of its age`;
-  return { level: 'watch', text, losing: false };
+  if (middle === undefined || last.grams >= middle * BEHIND) return null;
+  const text = `weighed ${last.grams} g on ${shortDay(last.day)}, well below siblings of its age`;
+  return { level: 'watch', who: refIn(brood, bird), text, why: 'behind' };
 }
 
-/**
- * One weight a day. Where two looks of one day are further apart than a full crop explains, nobody knows which is
- * right and the day is left out.
- */
-function weighings({ weights }: Bird): { day: Day; grams: number }[] {
-  return byDay(weights).flatMap(({ day, all }) => {
-    const grams = all.map((one) => one.grams);
-    const [least, most] = [Math.min(...grams), Math.max(...grams)];
-    return least <= 0 || most > least * (1 + FALL) ? [] : [{ day, grams: grams.at(-1) as number }];
-  });
+function belowCurve(brood: Brood, { bird, profile, last }: WeighedBird): Seen | null {
+  const standing = standingOf(bird, profile, last);
+  if (standing === null || last.grams >= standing.usual.low) return null;
+  const text = `weighed ${last.grams} g on ${shortDay(last.day)}, where ${usually(standing)}`;
+  return { level: 'watch', who: refIn(brood, bird), text, why: 'light' };
+}
+
+/** `2.9–5.8 g is usual at 6 d`. */
+function usually({ age, usual }: Standing): string {
+  return `${usual.low.toFixed(1)}–${usual.high.toFixed(1)} g is usual at ${daysRange(age)}`;
 }

@@ -7,6 +7,8 @@ it.each([
   ['14.2x10.8', { length: 14.2, breadth: 10.8 }],
   ['10.8 × 14', { length: 14, breadth: 10.8 }],
   ['14.2', 'not-a-size'],
+  ['0 x 10.8', 'not-a-size'],
+  [`${'9'.repeat(400)} x 10.8`, 'not-a-size'],
   ['14,2 x 10,8', 'not-a-size'],
 ])('%s: the longer side is the length', (typed, expected) => {
   expect(typedValue(eggSize, typed)).toEqual(expected);

@@ -57,5 +57,8 @@ it('what is not known is null, never missing', () => {
     cause: null,
     day: null,
     chick: null,
+    weights: [],
+    size: null,
+    loss: null,
   });
 });

@@ -190,6 +190,7 @@ test('every milestone is tested on its days, here or with the young', () => {
     'confirm-sitting',
     'candle',
     'set-back',
+    'weigh-eggs',
     'live-food',
     'hatch',
     'first-feed',

@@ -7,7 +7,7 @@ import { warnings, warningsOf } from '../../../src/rules/warnings/index.ts';
 import { exampleRoom, TODAY } from '../../example/room.ts';
 import { morning, pair, waxbills } from './warned.ts';
 
-const HELPERS = ['by-day', 'feeders', 'illness', 'index', 'parents', 'takers', 'warning', 'words'];
+const HELPERS = ['feeders', 'illness', 'index', 'parents', 'takers', 'warning', 'words'];
 
 describe('every kind of warning', () => {
   it('has a file of its name, and every file is a kind or helps them', () => {

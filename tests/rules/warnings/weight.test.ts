@@ -70,3 +70,46 @@ describe('a chick well below its siblings', () => {
     expect(warned(room, 'weight', '2026-03-20')).toEqual([]);
   });
 });
+
+// The lavender waxbill of the profiles: 0.7 g at hatching, 8.5 g grown, 17–21 d in the nest. The low curve ends at
+// 0.8 · 8.5 g, starts at 0.9 · 0.7 g and is half-way at 0.4 · 21 d: by hand 4.13 g at 10 d; the high one 6.95 g.
+describe('a chick below the curve of its species', () => {
+  const files = (more: string) => ({
+    'LW-1': waxbills(`${brood.replace('hatched: 3', 'after: 2026-03-13, hatched: 3')}\n${more}`),
+  });
+
+  it('is looked at, with what is usual at its age', () => {
+    const room = files('date: 2026-03-24, weighed: {c1: 3.2}');
+    expect(spell(room, 'weight', '2026-03-14', '2026-04-10')).toEqual(['03-24 … 03-27 watch']);
+    const { text, check } = line(room, 'weight', '2026-03-24');
+    expect(text).toBe(
+      'c1 weighed 3.2 g on 24 Mar, where 4.1–6.9 g is usual at 10 d. Too light for its age it may be fed too little, cold or ill.',
+    );
+    expect(check).toMatch(/crop.*who feeds them.*warm.*avian vet$/);
+  });
+
+  it('is not spoken of within the band, nor once it has left the nest', () => {
+    expect(warned(files('date: 2026-03-24, weighed: {c1: 4.6}'), 'weight', '2026-03-24')).toEqual([]);
+    const out = files('date: 2026-04-02, fledged: c1\n date: 2026-04-03, weighed: {c1: 5.0}');
+    expect(warned(out, 'weight', '2026-04-03')).toEqual([]);
+  });
+
+  it('is told by its siblings first', () => {
+    const room = files('date: 2026-03-24, weighed: {c1: 3.2, c2: 6.4, c3: 6.6}');
+    expect(line(room, 'weight', '2026-03-24').text).toMatch(
+      /^c1 weighed 3\.2 g on 24 Mar, well below siblings/,
+    );
+  });
+
+  it('with all its siblings may be short of food, or of a small strain', () => {
+    const room = files('date: 2026-03-24, weighed: {c1: 3.2, c2: 3.2, c3: 3.3}');
+    expect(line(room, 'weight', '2026-03-24').text).toBe(
+      'c1 and c2 weighed 3.2 g on 24 Mar, where 4.1–6.9 g is usual at 10 d; c3 weighed 3.3 g on 24 Mar, where 4.1–6.9 g is usual at 10 d. All that were weighed are light: the brood is short of food or warmth, or your birds are smaller than the profile’s adult mass.',
+    );
+  });
+
+  it('is not one whose weight is a slip of the pen', () => {
+    const room = files('date: 2026-03-23, weighed: {c1: 6.1}\n date: 2026-03-24, weighed: {c1: 0.6}');
+    expect(warned(room, 'weight', '2026-03-24')).toEqual([]);
+  });
+});

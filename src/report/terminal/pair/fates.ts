@@ -1,10 +1,12 @@
 import type { Day, Span } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
 import type { Bird, Egg } from '../../../room/model.ts';
-import type { ClutchStory } from '../../../rules/season/story.ts';
+import type { Standing } from '../../../rules/growth/weighings.ts';
+import type { ClutchStory, EggStory } from '../../../rules/season/story.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { visible } from '../visible.ts';
 import { pad, wrap } from '../width.ts';
+import { eggMasses, weightOf } from './masses.ts';
 
 const REF = 5;
 
@@ -17,17 +19,21 @@ export function fateLines(story: ClutchStory, day: Day, width: number): string[]
 }
 
 /** The same as pairs of a ref and its fate. */
-export function fatesOf({ eggs, clutch }: ClutchStory, day: Day): [string, string][] {
+export function fatesOf({ eggs, chicks }: ClutchStory, day: Day): [string, string][] {
   return [
-    ...eggs.map(({ egg, fertility }): [string, string[]] => [egg.ref, eggFate(egg, fertility, day)]),
-    ...clutch.chicks.map((bird): [string, string[]] => [bird.ref ?? bird.id, chickFate(bird, day)]),
+    ...eggs.map((one): [string, string[]] => [one.egg.ref, eggFate(one, day)]),
+    ...chicks.map(({ bird, weighed }): [string, string[]] => [
+      bird.ref ?? bird.id,
+      chickFate(bird, weighed, day),
+    ]),
   ].map(([ref, parts]) => [ref, parts.join(' · ')]);
 }
 
-function eggFate(egg: Egg, fertility: 'fertile' | 'clear' | null, day: Day): string[] {
+function eggFate(story: EggStory, day: Day): string[] {
+  const { egg, fertility } = story;
   const { fate } = egg;
   const known = fate?.kind === 'hatched' ? [] : [fertility ?? 'not judged'];
-  return [...known, ...guestOf(egg), fate === null ? 'open' : eggEnd(fate, day)];
+  return [...known, ...guestOf(egg), fate === null ? 'open' : eggEnd(fate, day), ...eggMasses(story)];
 }
 
 function eggEnd(fate: NonNullable<Egg['fate']>, day: Day): string {
@@ -47,7 +53,7 @@ function guestOf({ places, clutch }: Egg): string[] {
   return [...new Set(others)];
 }
 
-function chickFate(bird: Bird, day: Day): string[] {
+function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
   const { ring, fledged, independent, fate, clutch } = bird;
   const feeders = bird.stays.flatMap(({ nest, housing }) => {
     if (nest === null) return housing === 'hand' ? ['fed by hand'] : [];
@@ -61,6 +67,7 @@ function chickFate(bird: Bird, day: Day): string[] {
     ...(independent === null ? [] : [`independent ${shortDate(independent.day, day)}`]),
     ...(fate === null ? [] : [chickEnd(fate, day)]),
     ...(fate === null && independent === null ? [fledged === null ? 'in the nest' : 'being fed'] : []),
+    ...(weighed === null ? [] : [weightOf(weighed)]),
   ];
 }
 

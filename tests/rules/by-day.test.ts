@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { byDay } from '../../../src/rules/warnings/by-day.ts';
+import { byDay } from '../../src/rules/by-day.ts';
 
 it('gathers looks by day, oldest first, and keeps the order of a day', () => {
   const seen = [

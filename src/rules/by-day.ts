@@ -1,4 +1,4 @@
-import type { Day } from '../../days.ts';
+import type { Day } from '../days.ts';
 
 /** Everything seen on one day. */
 export interface SeenOn<T> {

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { doubtOf, lastStanding, standingOf, weighingsOf } from '../../../src/rules/growth/weighings.ts';
+import { profileOf } from '../../../src/rules/profile-of.ts';
+import { type Files, room } from '../../rooms.ts';
+import { hillFinches, THREE_CHICKS } from '../agenda/hill-finch.ts';
+
+const masses = { 'adult-mass': '12', 'hatch-mass': '1' };
+const known = (more: string, but: Record<string, string> = masses) =>
+  hillFinches(`${THREE_CHICKS}\n${more}`, but);
+
+/** The first chick of the room, which hatched on 15 March, and its species. */
+function chick(files: Files, on = '2026-05-01') {
+  const stood = room(files, on);
+  const bird = stood.birds.find(({ ref }) => ref === 'c1');
+  if (bird === undefined) throw new Error('no chick');
+  return { bird, profile: profileOf(stood, bird) };
+}
+
+function grams(files: Files): number[] {
+  const { bird, profile } = chick(files);
+  return weighingsOf(bird, profile).map((one) => one.grams);
+}
+
+describe('weights that can be compared', () => {
+  it('are one a day, oldest first', () => {
+    const log = 'date: 2026-03-20, weighed: {c1: 3.5}\ndate: 2026-03-19, weighed: {c1: 2.9}';
+    expect(grams(known(log))).toEqual([2.9, 3.5]);
+  });
+
+  it('leave out a day of which two looks differ by more than a full crop', () => {
+    const log = 'date: 2026-03-20, weighed: {c1: 3.5}\ndate: 2026-03-20, weighed: {c1: 4.5}';
+    expect(grams(known(log))).toEqual([]);
+    expect(grams(known(log.replace('4.5', '3.8')))).toEqual([3.8]);
+  });
+
+  it('leave out slips of the pen', () => {
+    const log = 'date: 2026-03-20, weighed: {c1: 200}\ndate: 2026-03-21, weighed: {c1: 0.2}';
+    expect(grams(known(log))).toEqual([]);
+  });
+});
+
+describe('a nestling beside its species', () => {
+  it('is put beside the curve at the ages that it may have', () => {
+    const { bird, profile } = chick(known('date: 2026-03-20, weighed: {c1: 3.5}'));
+    expect(lastStanding(bird, profile)).toMatchObject({ grams: 3.5, age: { low: 5, high: 5 } });
+  });
+
+  it('is not, once it has left the nest, nor where age or masses are not known', () => {
+    const log = 'date: 2026-04-05, fledged: all\ndate: 2026-04-06, weighed: {c1: 11}';
+    const out = chick(known(log));
+    expect(lastStanding(out.bird, out.profile)).toBeNull();
+    const unknown = chick(known('date: 2026-03-20, weighed: {c1: 3.5}', {}));
+    expect(lastStanding(unknown.bird, unknown.profile)).toBeNull();
+    expect(standingOf(unknown.bird, null, { day: 0, grams: 3.5 })).toBeNull();
+  });
+});
+
+describe('a weight that cannot be', () => {
+  const doubt = (log: string, but = masses as Record<string, string>) => {
+    const { bird, profile } = chick(known(log, but));
+    const [weight] = bird.weights;
+    return weight === undefined ? 'not weighed' : doubtOf(bird, profile, weight);
+  };
+
+  it('is far from the curve in the nest, and far from the adult mass out of it', () => {
+    expect(doubt('date: 2026-03-20, weighed: {c1: 3.5}')).toBeNull();
+    expect(doubt('date: 2026-03-20, weighed: {c1: 35}')?.valueOf()).toMatchObject({
+      high: expect.any(Number),
+    });
+    const out = 'date: 2026-04-05, fledged: all\ndate: 2026-04-06, weighed: {c1: 1.1}';
+    expect(doubt(out)).toEqual({ low: 12, high: 12 });
+  });
+
+  it('is anything where no mass is known', () => {
+    expect(doubt('date: 2026-03-20, weighed: {c1: 3500}', {})).toBeNull();
+  });
+});
