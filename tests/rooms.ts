@@ -72,7 +72,7 @@ function keepsPromises({ task, from, to, state, say, why }: AgendaItem, on: Day,
 /** Reads each file once, for tests that stand on many days of one room. */
 export function readOnce(): ReadOne {
   const readings = new Map<string, FileReading>();
-  return (path, text) => {
+  return ({ path, text }) => {
     const reading = readings.get(path) ?? readFile(path, text);
     readings.set(path, reading);
     return reading;
