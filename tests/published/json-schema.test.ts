@@ -12,7 +12,7 @@ import { parseDocument } from 'yaml';
 import { root } from '../../bin/build/settings.mjs';
 import { kindOf } from '../../src/findings/codes.ts';
 import { loadRoom } from '../../src/journal/load.ts';
-import { readFile, type SourceFile } from '../../src/journal/record.ts';
+import { readFile } from '../../src/journal/record.ts';
 import { type SchemaKind, schemaKinds } from '../../src/journal/schema-files.ts';
 import { schemaText } from '../../src/report/schema/index.ts';
 import { dedent } from '../rooms.ts';
@@ -40,7 +40,7 @@ function kindOfFile(path: string): SchemaKind | null {
 }
 
 const readable = (folder: string) =>
-  loadRoom(folder).filter((file): file is SourceFile & { text: string } => 'text' in file);
+  loadRoom(folder).flatMap((file) => ('text' in file ? { path: file.path, text: file.text } : []));
 
 it.each(schemaKinds)('the schema of a %s file is one of draft 2020-12', (kind) => {
   expect(ajv.validateSchema(JSON.parse(schemaText(kind)))).toBe(true);

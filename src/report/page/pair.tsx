@@ -119,8 +119,8 @@ function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly N
 
 /** The clutch without causes of death that a keeper wrote for themselves alone. */
 function told(story: ClutchStory): ClutchStory {
-  const { clutch } = story;
-  return { ...story, clutch: { ...clutch, chicks: clutch.chicks.map(withoutPrivateCause) } };
+  const chicks = story.chicks.map((one) => ({ ...one, bird: withoutPrivateCause(one.bird) }));
+  return { ...story, chicks };
 }
 
 function withoutPrivateCause(bird: Bird): Bird {
