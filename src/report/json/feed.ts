@@ -67,12 +67,13 @@ function familyData({ pair, young, hatching, facts, parents, unnamed }: Family, 
       fledged: bird.fledged !== null,
       counted: !bird.placeholder,
     })),
-    hatching: hatching.map(({ clutch, from, likely, to, eggs, expected }) => ({
+    hatching: hatching.map(({ clutch, from, likely, to, eggs, counted, expected }) => ({
       clutch,
       from: formatDay(from),
       likely: formatDay(likely),
       to: formatDay(to),
       eggs,
+      counted,
       expected: rounded(expected),
     })),
   };

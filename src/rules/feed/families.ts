@@ -3,11 +3,13 @@ import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import { usualClutch } from '../../room/lives.ts';
 import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
+import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { quantileDay } from '../../statistics/delay.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import type { Durations } from '../durations.ts';
 import { forecastDay } from '../forecast/window.ts';
+import { mayStillHatch } from '../season/fates.ts';
 import type { Stock } from '../stock/stock.ts';
 import type { FeedFacts } from './facts.ts';
 import type { HatchChance } from './hatch-chance.ts';
@@ -17,14 +19,17 @@ import { hatchedMouth, type Mouth } from './mouths.ts';
 const EARLIEST = 0.1;
 const LATEST = 0.9;
 
-/** A clutch that is expected to hatch. */
+/** A clutch that is expected to hatch, or that may have hatched since somebody last looked. */
 export interface Hatching {
   clutch: number | null;
+  /** May lie before the day stood on: nobody looked since. */
   from: Day;
   likely: Day;
   to: Day;
   eggs: number;
-  /** Mean number of chicks. */
+  /** No where there may be more eggs than are known. */
+  counted: boolean;
+  /** Mean number of chicks of the eggs that are known. */
   expected: number;
 }
 
@@ -109,33 +114,46 @@ function mostHeard({ clutch }: Bird): number {
   return Math.max(1, Math.ceil(usualClutch(clutch?.pair.profile ?? null).high) - known);
 }
 
-/** What may hatch in a brood. An egg whose days are past may do so today, until the task `unhatched` asks after it. */
+/**
+ * What may hatch in a brood, or may have hatched since the last look into it. Who looks seldom, or never, must not find
+ * that the food ended with the window: it goes on until a look after the window still found eggs, and then it is for the
+ * task `unhatched` to ask after them.
+ */
 function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | null; mouths: Mouth[] } {
   const { hatch, clocks } = brood;
-  const { room } = sources;
-  if (hatch === null || hatch.to + 1 < room.day) return { hatching: null, mouths: [] };
-  const open = clocks.filter(({ egg, clock }) => clock.running && mayHatch(egg));
-  const mouths = open.flatMap(({ egg }) => eggMouth(egg, sources) ?? []);
+  const { day } = sources.room;
+  if (hatch === null) return { hatching: null, mouths: [] };
+  const seen = lastLook(brood.pair, brood.clutch?.site ?? null, day + 1);
+  if (hatch.to + 1 < day && seen !== null && seen > hatch.to) return { hatching: null, mouths: [] };
+  const open = clocks
+    .filter(({ egg, clock }) => clock.running && mayHatch(egg) && mayStillHatch(egg, day))
+    .map(({ egg }) => egg);
+  const mouths = open.flatMap((egg) => eggMouth(egg, seen, sources) ?? []);
+  if (mouths.length === 0) return { hatching: null, mouths };
   const expected = mouths.reduce(
     (total, { hatches }) => total + hatches.reduce((sum, { probability }) => sum + probability, 0),
     0,
   );
-  const from = Math.max(room.day, hatch.from);
+  const from = Math.max(seen ?? hatch.from, hatch.from);
   const days = { from, likely: Math.max(from, hatch.likely), to: Math.max(from, hatch.to) };
-  const hatching = { clutch: brood.clutch?.number ?? null, ...days, eggs: open.length, expected };
-  return { hatching: mouths.length === 0 ? null : hatching, mouths };
+  const counted = open.every(({ clutch }) => clutch.counted);
+  const hatching = { clutch: brood.clutch?.number ?? null, ...days, eggs: open.length, counted, expected };
+  return { hatching, mouths };
 }
 
-function eggMouth(egg: Egg, { room, durations, facts, chance }: FeedSources): Mouth | null {
+/** `seen` is the last look, which would have found a chick that was there before. */
+function eggMouth(egg: Egg, seen: Day | null, { room, durations, facts, chance }: FeedSources): Mouth | null {
   const profile = profileOf(egg);
   const range = profile?.incubation?.value;
   const clock = eggClock(egg, room.day);
   if (profile === null || range === undefined || clock === null) return null;
   const duration = durations('incubation', profile.species, range);
   const { first, probabilities } = forecastDay(duration, clock.start);
-  const hatches = new Map<Day, number>();
-  const earliest = Math.max(room.day, quantileDay(duration, clock.start, EARLIEST));
-  const latest = Math.max(earliest, quantileDay(duration, clock.start, LATEST));
+  const reached = quantileDay(duration, clock.start, EARLIEST);
+  const earliest = Math.max(seen ?? reached, reached);
+  const latest = Math.max(room.day, earliest, quantileDay(duration, clock.start, LATEST));
+  // The youngest may hatch only today, however unlikely: pieces of live food are to be small enough for it, too.
+  const hatches = new Map<Day, number>([[latest, 0]]);
   probabilities.forEach((probability, index) => {
     const day = Math.min(latest, Math.max(earliest, first + index));
     hatches.set(day, (hatches.get(day) ?? 0) + probability * chance(egg));

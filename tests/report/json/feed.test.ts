@@ -30,7 +30,15 @@ it('has for each housing and day how much of each food, from the least to the mo
 
 it('has the window and the number of those that may hatch', () => {
   expect(json(SITTING, '2026-03-12').housings[0].nests[0].hatching).toEqual([
-    { clutch: 1, from: '2026-03-14', likely: '2026-03-15', to: '2026-03-17', eggs: 4, expected: 2.56 },
+    {
+      clutch: 1,
+      from: '2026-03-14',
+      likely: '2026-03-15',
+      to: '2026-03-17',
+      eggs: 4,
+      counted: true,
+      expected: 2.56,
+    },
   ]);
 });
 

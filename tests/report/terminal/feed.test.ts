@@ -41,6 +41,14 @@ describe('a plan says', () => {
     expect(text).toContain('live food up to 4 mm');
   });
 
+  it('that eggs nobody looked at may have hatched, and that there may be more of them', async () => {
+    const late = await page(pairRoom('lavender waxbill', SITTING), '2026-03-20');
+    expect(oneLine(late)).toContain('4 eggs may have hatched 14–17 Mar (about 2.6 chicks on average)');
+    const glimpse = ['date: 2026-03-03, clutch: 1, laid: 2+, sitting'];
+    const text = oneLine(await page(pairRoom('lavender waxbill', glimpse), '2026-03-12'));
+    expect(text).toContain('at least 2 eggs, not counted, may hatch');
+  });
+
   it('which hours it took where the room says none', async () => {
     const text = oneLine(await page(pairRoom('lavender waxbill', HATCHED), '2026-03-20'));
     expect(text).toContain('7 portions a day: 07:00 09:00 11:00 13:00 15:00 17:00 19:00');

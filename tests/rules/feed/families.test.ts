@@ -21,6 +21,7 @@ describe('a pair on eggs', () => {
         likely: day('2026-03-15'),
         to: day('2026-03-17'),
         eggs: 4,
+        counted: true,
         expected: expect.closeTo(2.56, 9),
       },
     ]);
@@ -41,12 +42,31 @@ describe('a pair on eggs', () => {
     });
   });
 
-  it('may have a hatching today that nobody saw; after the window nothing is expected any more', () => {
-    expect(family(SITTING, '2026-03-17').mouths.every(({ earliest }) => earliest === day('2026-03-17'))).toBe(
-      true,
+  it('that nobody looks at may have hatched since the first of its days: the food does not begin anew every morning', () => {
+    for (const on of ['2026-03-17', '2026-03-18', '2026-03-22']) {
+      const { mouths: unseen, hatching: days } = family(SITTING, on);
+      expect(unseen).toHaveLength(4);
+      expect(Math.min(...unseen.map((one) => one.earliest))).toBe(day('2026-03-14'));
+      expect(days[0]).toMatchObject({ from: day('2026-03-14'), to: day('2026-03-17') });
+    }
+  });
+
+  it('whose eggs a look still found has no chick from before that look', () => {
+    const looked = [...SITTING, 'date: 2026-03-16, checked'];
+    const { mouths: seen } = family(looked, '2026-03-18');
+    expect(new Set(seen.map((one) => one.earliest))).toEqual(new Set([day('2026-03-16')]));
+  });
+
+  it('gets no more food once a look after the last of their days still found eggs, or long after it', () => {
+    expect(family([...SITTING, 'date: 2026-03-18, checked'], '2026-03-19').mouths).toEqual([]);
+    expect(family(SITTING, '2026-04-10').mouths).toEqual([]);
+  });
+
+  it('counts the smallest live food for one that hatches only today', () => {
+    const youngest = Math.max(
+      ...family(SITTING, '2026-03-22').mouths.flatMap(({ hatches }) => hatches.map((one) => one.day)),
     );
-    expect(family(SITTING, '2026-03-18').mouths).toHaveLength(4);
-    expect(family(SITTING, '2026-03-19').mouths).toEqual([]);
+    expect(youngest).toBe(day('2026-03-22'));
   });
 
   it('of unknown number may be as many as the species lays', () => {

@@ -71,9 +71,12 @@ function youngWords(young: readonly Bird[], day: Day, where: string): string | n
   return `${heard ? 'young heard, not counted,' : `${young.length} young`} ${where} (${least === most ? least : `${least}–${most}`} d)`;
 }
 
-function hatchingWords({ from, to, eggs, expected }: Hatching, day: Day): string {
+/** `4 eggs may hatch 14–17 Mar (about 2.6 chicks on average)`; after their days `4 eggs may have hatched 14–17 Mar …`. */
+function hatchingWords({ from, to, eggs, counted, expected }: Hatching, day: Day): string {
   const chicks = Math.round(expected * 10) / 10;
-  return `${count(eggs, 'egg')} may hatch ${from === to ? weekdayDate(from, day) : dateSpan(from, to, day)} (about ${chicks} ${chicks === 1 ? 'chick' : 'chicks'} on average)`;
+  const days = `${to < day ? 'may have hatched' : 'may hatch'} ${from === to ? weekdayDate(from, day) : dateSpan(from, to, day)}`;
+  if (!counted) return `at least ${count(eggs, 'egg')}, not counted, ${days}`;
+  return `${count(eggs, 'egg')} ${days} (about ${chicks} ${chicks === 1 ? 'chick' : 'chicks'} on average)`;
 }
 
 /** `live food up to 4 mm; from Wed 20 May up to 7 mm`. */
