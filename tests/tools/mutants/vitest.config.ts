@@ -1,7 +1,7 @@
 /**
  * The tests that hunt mutants of one folder: those that mirror it, and beside them mornings that were thought through
- * and the gallery of findings, or for what reckons the figures of outside sources. What starts processes, writes disks or tries thousands of rooms
- * would be run once a mutant, and tells nothing more of these folders.
+ * and the gallery of findings, or for what reckons the figures of outside sources. What starts processes, writes disks
+ * or tries thousands of rooms would be run once a mutant, and tells nothing more of these folders.
  */
 import { defineConfig } from 'vitest/config';
 import { profilesForVite } from '../../../bin/build/profiles.mjs';
@@ -15,6 +15,8 @@ export default defineConfig({
     include: [`${folder.replace(/^src/, 'tests')}/**/*`, ...wider.map((path) => `tests/${path}`)].map(
       (path) => `${path}.test.ts`,
     ),
+    // The sample that is left out of the copy, and the count of all samples.
+    testNamePattern: /^(?!.*(file-loop|every code has its sample))/,
     setupFiles: ['tests/tools/mutants/setup.ts'],
     pool: 'threads',
     isolate: false,
