@@ -8,7 +8,8 @@ type Named = Pick<AgendaItem, 'task' | 'pair' | 'bird' | 'clutch' | 'apart'>;
 
 /**
  * What names a task for good, so that a calendar that is given it again changes its entry instead of adding one: the
- * room, the task, whose it is and of which clutch; none of its dates. ASCII, at most 255 characters.
+ * room, the task, whose it is, of which clutch and of which day of hatching; no date that is only expected. ASCII, at
+ * most 255 characters.
  */
 export function uidOf({ task, pair, bird, clutch, apart }: Named, room: string | null): string {
   const whose = [pair === null ? null : `pair=${part(pair)}`, bird === null ? null : `bird=${part(bird)}`];
