@@ -1,6 +1,7 @@
 import { basename, dirname, resolve } from 'node:path';
 import type { Context, ExitCode } from './context.ts';
 import { created, type ForceOption } from './create.ts';
+import { UsageError } from './usage-error.ts';
 
 /** What a command that can write a page adds to its options. */
 export const pageOptions = [
@@ -14,10 +15,11 @@ export interface PageOptions extends ForceOption {
 
 /** Writes a file beside the record, whole or not at all, and says where it is. */
 export function writePage(
-  { stdout, stderr, options }: Pick<Context<PageOptions>, 'stdout' | 'stderr' | 'options'>,
+  { stdout, stderr, options, json }: Pick<Context<PageOptions>, 'stdout' | 'stderr' | 'options' | 'json'>,
   name: string,
   text: string,
 ): ExitCode {
+  if (json) throw new UsageError('--json prints data and --page writes a page: leave one of them out');
   const file = resolve(name);
   const place = { folder: dirname(file), named: () => name, another: 'name' };
   if (!created({ stderr, options }, [{ path: basename(file), text }], place)) return 1;

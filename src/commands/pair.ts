@@ -68,6 +68,8 @@ async function tellAccount(
     const { accountPage } = await import('../report/page/account.tsx');
     return writePage(context, page, accountPage(account, pictures));
   }
+  if (context.json)
+    throw new UsageError('an account is text: leave --json out; `nestlog pair ID --json` has the data');
   const { accountMarkdown } = await import('../report/account/markdown.ts');
   context.stdout.write(accountMarkdown(account, pictures));
   return 0;

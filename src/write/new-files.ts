@@ -6,6 +6,7 @@ import {
   openSync,
   renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -60,10 +61,18 @@ export function createFiles(
     return null;
   } catch (error) {
     for (const target of linked) rmSync(target, { force: true });
-    return { path: current, reason: reasonOf(error), code: codeOf(error) };
+    return failureOf(folder, current, error);
   } finally {
     for (const path of hidden) rmSync(path, { force: true });
   }
+}
+
+/** A folder of that name is no file that could be replaced. */
+function failureOf(folder: string, path: string, error: unknown): CreateFailure {
+  const taken =
+    codeOf(error) === 'EEXIST' && statSync(join(folder, path), { throwIfNoEntry: false })?.isDirectory();
+  const why = taken ? Object.assign(new Error(), { code: 'EISDIR' }) : error;
+  return { path, reason: reasonOf(why), code: codeOf(why) };
 }
 
 /** Gives a file its name, if nobody has it. Disks without links get the name first and the text at once behind it. */

@@ -13,7 +13,7 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }));
 function write(text: string, force = false, name = join(folder, 'season.html')) {
   const said: string[] = [];
   const stream = { write: (line: string) => void said.push(line), color: false, width: 80 };
-  const exit = writePage({ stdout: stream, stderr: stream, options: { force } }, name, text);
+  const exit = writePage({ stdout: stream, stderr: stream, options: { force }, json: false }, name, text);
   return { exit, said: said.join('').replaceAll(folder, '.') };
 }
 
@@ -35,5 +35,12 @@ test('a file of that name stays, unless it is to be replaced', () => {
 
 test('a folder is no place for a page’s text', () => {
   expect(write('one', true, folder)).toMatchObject({ exit: 1 });
+  expect(readdirSync(folder)).toEqual([]);
+});
+
+test('data and a page at once are one too many', () => {
+  const stream = { write: () => {}, color: false, width: 80 };
+  const context = { stdout: stream, stderr: stream, options: {}, json: true };
+  expect(() => writePage(context, join(folder, 'a.html'), 'one')).toThrow('leave one of them out');
   expect(readdirSync(folder)).toEqual([]);
 });

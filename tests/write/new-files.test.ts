@@ -58,6 +58,11 @@ describe('where one cannot be begun, none is:', () => {
     expect(readFileSync(join(room, 'pairs/old/A-2.yaml'), 'utf8')).toBe('mine\n');
   });
 
+  test('a folder has that name, and is no file to be replaced', () => {
+    mkdirSync(join(room, 'pairs/old/A-1.yaml'), { recursive: true });
+    expect(createFiles(room, files)).toMatchObject({ code: 'EISDIR', reason: 'it is a folder' });
+  });
+
   test('something on the way is no folder', () => {
     writeFileSync(join(room, 'pairs'), 'a file\n');
     expect(createFiles(room, files)?.reason).toMatch(/no folder|a file of this name/);

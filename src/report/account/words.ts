@@ -1,6 +1,6 @@
 import type { Account } from '../../rules/account/account.ts';
 import type { AccountClutch } from '../../rules/account/clutch.ts';
-import { longDate } from '../terminal/dates.ts';
+import { fullDate } from '../terminal/dates.ts';
 import { count } from '../terminal/words.ts';
 
 /** The title of an account and its first sentences. */
@@ -12,7 +12,7 @@ export function openings({ species, clutches, day }: Account): { title: string; 
   const scientific = species?.scientific ? ` (${species.scientific})` : '';
   const total = (of: (one: AccountClutch) => number) => clutches.reduce((sum, one) => sum + of(one), 0);
   const days = clutches.flatMap(({ laid, hatched }) => laid?.from ?? hatched?.from ?? []);
-  const since = days.length === 0 ? '' : ` since ${longDate(Math.min(...days)).replace(/^\S+ /, '')}`;
+  const since = days.length === 0 ? '' : ` since ${fullDate(Math.min(...days))}`;
   const eggs = clutches.some((one) => one.eggs === null) ? 'at least ' : '';
   const bred =
     clutches.length === 0
@@ -25,7 +25,7 @@ export function openings({ species, clutches, day }: Account): { title: string; 
     title: `${name}${scientific}: how one pair was kept and what it did`,
     opening: [
       bred,
-      `As known on ${longDate(day).replace(/^\S+ /, '')}. Days are counted from the day of hatching, and from the day full sitting began, as day 0.`,
+      `As known on ${fullDate(day)}. Days are counted from the day of hatching, and from the day full sitting began, as day 0.`,
     ],
   };
 }

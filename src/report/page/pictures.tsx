@@ -1,5 +1,5 @@
 import type { Picture } from '../pictures/picture.ts';
-import { longDate } from '../terminal/dates.ts';
+import { fullDate } from '../terminal/dates.ts';
 import { visible } from '../terminal/visible.ts';
 
 /** Rules for pages that show pictures. */
@@ -41,7 +41,7 @@ export function Pictures({ pictures, of, files }: PicturesParts) {
 }
 
 function captionOf({ day, note }: Picture): string {
-  return [longDate(day).replace(/^\S+ /, ''), ...(note === null ? [] : [visible(note)])].join(': ');
+  return [fullDate(day), ...(note === null ? [] : [visible(note)])].join(': ');
 }
 
 function Shown({ picture, of }: { picture: Picture & { uri: string }; of: string }) {

@@ -49,7 +49,7 @@ function opening(
   const here = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(chicks > 0 ? [`${chicks} young`] : [])];
   const from =
     here.length === 0
-      ? `No eggs that may hatch and no young in the nests, so none to expect until ${weekdayDate(until, day)}.`
+      ? `No eggs that may hatch and no young in the nests, so none to expect up to ${weekdayDate(until, day)}.`
       : `Until ${weekdayDate(until, day)}, from the ${here.join(' and ')} of ${count(clutches, 'clutch', 'clutches')} today. Clutches that are not begun yet are in no figure. Behind each mean the range that holds it 8 times in 10.`;
   const over = pastTheirTime.map(({ clutch, eggs: number }) => `${clutch} (${count(number, 'egg')})`);
   return [

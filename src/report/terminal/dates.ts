@@ -19,6 +19,11 @@ export function longDate(day: Day): string {
   return format(day, 'cccc d LLLL yyyy');
 }
 
+/** `1 March 2026`. */
+export function fullDate(day: Day): string {
+  return format(day, 'd LLLL yyyy');
+}
+
 /** `Sun 1 Mar`, with the year where it is not the year of the day stood on. */
 export function weekdayDate(day: Day, standing: Day): string {
   return withYear(format(day, 'ccc d LLL'), day, standing);

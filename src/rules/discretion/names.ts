@@ -77,10 +77,15 @@ function inEntry({ saw }: Entry | BirdEntry, add: Add): void {
   }
 }
 
-/** `on loan from Ada of Elmhurst` names `Ada` and `Elmhurst`; how the sentence begins tells nothing. */
+/**
+ * `on loan from Ada of Elmhurst` names `Ada` and `Elmhurst`. The word that begins a longer sentence is a name where the
+ * next one is: `Ada Loveday of Elmhurst`.
+ */
 function properNames(text: string | undefined): string[] {
   const words = text?.match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? [];
+  const isProper = (word: string | undefined) =>
+    word !== undefined && /^\p{Lu}/u.test(word) && word.length > 2;
   return words.filter(
-    (word, index) => /^\p{Lu}/u.test(word) && word.length > 2 && (index > 0 || words.length < 4),
+    (word, index) => isProper(word) && (index > 0 || words.length < 4 || isProper(words[1])),
   );
 }

@@ -43,7 +43,7 @@ describe('the page of the weeks ahead', () => {
 
   it('of an empty room is one clear sentence, and no figure that is none', () => {
     expect(flat({}, '2026-05-17')).toBe(
-      'Sunday 17 May 2026 No eggs that may hatch and no young in the nests, so none to expect until Sun 12 Jul. ',
+      'Sunday 17 May 2026 No eggs that may hatch and no young in the nests, so none to expect up to Sun 12 Jul. ',
     );
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   dateSpan,
+  fullDate,
   lateness,
   longDate,
   relativeDay,
@@ -17,6 +18,7 @@ test('a date has its weekday, and its year only where that is another than the d
   expect(weekdayDate(day('2027-01-01'), standing)).toBe('Fri 1 Jan 2027');
   expect(shortDate(day('2025-09-30'), standing)).toBe('30 Sep 2025');
   expect(longDate(standing)).toBe('Sunday 1 March 2026');
+  expect(fullDate(standing)).toBe('1 March 2026');
 });
 
 describe('a window', () => {

@@ -70,7 +70,7 @@ function Box({ place }: { place: Place }) {
   const name = unknown ? `${role} unknown` : visible(ancestor.id);
   const count = times > 1 ? ` ×${times}` : '';
   const more = unknown ? doubt : (ringOf(ancestor) ?? hatchedOf(ancestor));
-  const second = [more === null ? null : visible(more), founder && place.generation > 0 ? 'founder' : null];
+  const second = [founder && place.generation > 0 ? 'founder' : null, more === null ? null : visible(more)];
   const below = second.filter((part) => part !== null).join(' · ');
   return (
     <g class={unknown ? 'unknown' : times > 1 ? 'again' : 'known'}>

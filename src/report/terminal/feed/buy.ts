@@ -1,14 +1,15 @@
 import type { FeedPlan } from '../../../rules/feed/plan.ts';
 import { shortDate } from '../dates.ts';
 import { pad, wrap } from '../width.ts';
-import { gramRange, likelyGrams, portion } from './grams.ts';
+import { gramRange, likelyGrams, portion, upTo } from './grams.ts';
 
 /** What all of it comes to, a line a food, live food by size below it. */
-export function buyLines({ totals, liveBySize, batches, day, days }: FeedPlan, width: number): string[] {
+export function buyLines(plan: FeedPlan, width: number): string[] {
+  const { totals, liveBySize, batches, day, days } = plan;
   const begun = batches.filter(({ soak }) => soak.day >= day && soak.day < day + days);
   const seed = begun.reduce((total, { dry }) => total + portion(dry), 0);
   const rows: [string, string][] = [
-    ['live food', totals.live.high > 0 ? likelyGrams(totals.live) : 'none'],
+    ['live food', liveText(plan)],
     ...liveBySize.map(({ size, grams }): [string, string] => [
       `  up to ${size.upTo} mm`,
       `${gramRange(grams)}: ${size.words}`,
@@ -26,4 +27,14 @@ export function buyLines({ totals, liveBySize, batches, day, days }: FeedPlan, w
       index === 0 ? `  ${pad(name, column)}${line}` : `  ${line}`,
     ),
   );
+}
+
+/** First what the printed portions add up to: whoever buys the likely amount and serves the table runs out. */
+function liveText({ housings, hours, totals }: FeedPlan): string {
+  if (totals.live.high <= 0) return 'none';
+  const number = hours.portions.length;
+  const grams = housings
+    .flatMap((place) => place.days)
+    .reduce((sum, { foods }) => sum + portion(foods.live.high / number) * number, 0);
+  return `${upTo(grams)} g for the portions above; likely to be eaten: ${likelyGrams(totals.live)}`;
 }

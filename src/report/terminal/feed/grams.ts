@@ -12,7 +12,7 @@ export function gramRange({ low, high }: Amount): string {
   if (high < 1) return 'under 1 g';
   const step = stepOf(high);
   const from = Math.floor(low / step) * step;
-  const to = Math.ceil(high / step) * step;
+  const to = upTo(high);
   return from === 0 ? `up to ${to} g` : `${from}–${to} g`;
 }
 
@@ -21,6 +21,12 @@ export function likelyGrams(amount: Amount): string {
   const step = stepOf(amount.high);
   const likely = Math.round(amount.likely / step) * step;
   return likely === 0 ? gramRange(amount) : `about ${likely} g (${gramRange(amount)})`;
+}
+
+/** Rounded up, in steps that fit its size. */
+export function upTo(grams: number): number {
+  const step = stepOf(grams);
+  return Math.ceil(grams / step) * step;
 }
 
 function stepOf(grams: number): number {
