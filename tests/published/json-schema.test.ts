@@ -71,7 +71,7 @@ const BEYOND = new Set([
 const gallery = join(root, 'tests/findings');
 const samples = readdirSync(gallery, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
-  .flatMap(({ name }) => readable(join(gallery, name)).map((file) => ({ name, ...file })))
+  .flatMap(({ name }) => readable(join(gallery, name)).map(({ path, text }) => ({ name, path, text })))
   .filter(({ path }) => kindOfFile(path) !== null)
   .map((sample) => {
     const errors = readFile(sample.path, sample.text).findings.filter((one) => kindOf(one).level === 'error');

@@ -92,7 +92,8 @@ function beside(
   earlier: readonly Clutch[],
   start: SeasonStart,
 ): SeasonBook['before'] {
-  const years = earlier.map((clutch) => seasonOf(begun(clutch), start));
+  // Each once: a lifetime has more clutches than a call can take as arguments.
+  const years = new Set(earlier.map((clutch) => seasonOf(begun(clutch), start)));
   const season = seasonsName({ from: Math.min(...years), to: Math.max(...years) }, start);
   return { season, block, comparison: compareWith(totals, block) };
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { survivalWords } from '../../../src/report/terminal/season/survival.ts';
 import { seasonText } from '../../../src/report/terminal/season.ts';
 import type { GroupingName } from '../../../src/rules/season/groupings.ts';
 import { expectGolden } from '../../golden.ts';
@@ -68,4 +69,12 @@ it('what a journal says cannot take over the terminal', () => {
       expect(seasonText(hostile, { width: 80, color: false })).not.toMatch(FORBIDDEN);
     }),
   );
+});
+
+it('tells of more chicks than one call could take as arguments', () => {
+  const { totals } = book(known, ON, 'all', null);
+  const [life] = totals.lives;
+  const lives = new Array(300_000).fill(life);
+  const survival = { rows: [], followed: lives.length, danger: null, estimated: false };
+  expect(survivalWords({ lives, survival }).instead).toMatch(/^None of 300000 chicks died/);
 });

@@ -47,7 +47,11 @@ export function survivalWords({ survival, lives }: Pick<Block, 'survival' | 'liv
 }
 
 function oldestOf({ lives }: Pick<Block, 'lives'>): number {
-  return Math.max(...lives.map(({ left, right }) => (Number.isFinite(right) ? right : left)));
+  // More lives than a call can take as arguments.
+  return lives.reduce(
+    (oldest, { left, right }) => Math.max(oldest, Number.isFinite(right) ? right : left),
+    Number.NEGATIVE_INFINITY,
+  );
 }
 
 function rowLine({ from, time, atRisk, died, surviving, low, high }: SurvivalRow): string {
