@@ -1,7 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Room } from '../../src/room/fold.ts';
 import { room } from '../rooms.ts';
 import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
+
+// What is written in few words: counts, `all`, `back`, `heard`, and whom they mean.
 
 const start = 'date: 2026-03-01, paired';
 const eggs = `${start}\ndate: 2026-03-05, laid: 4, sitting`;
@@ -14,147 +16,130 @@ const clutch = (known: Room) => clutchIn(known, 'LW-1/1');
 const egg = (known: Room, ref = 'e1') => eggIn(known, `LW-1/1/${ref}`);
 const chick = (known: Room, ref = 'c1') => birdIn(known, `LW-1/1/${ref}`);
 
-describe('what is written in few words', () => {
-  const heads = 'cock: LW-19-04\nhen: LW-20-11\nhousing: cage 3';
-  const told = (before: string, ...entries: string[]) =>
-    room(
-      {
-        P: waxbills([before, ...entries.map((entry) => `date: ${entry}`)].join('\n'), heads),
-        Q: journal('BF-1', 'bengalese finch', ''),
-      },
-      '2026-05-01',
-    );
-  const whys = (known: Room) => known.findings.map(({ code, args }) => `${code}: ${args.why ?? ''}`);
+const heads = 'cock: LW-19-04\nhen: LW-20-11\nhousing: cage 3';
+const told = (before: string, ...entries: string[]) =>
+  room(
+    {
+      P: waxbills([before, ...entries.map((entry) => `date: ${entry}`)].join('\n'), heads),
+      Q: journal('BF-1', 'bengalese finch', ''),
+    },
+    '2026-05-01',
+  );
+const whys = (known: Room) => known.findings.map(({ code, args }) => `${code}: ${args.why ?? ''}`);
 
-  it('a count under the lamp means those of which it said so before, then those never seen', () => {
-    const known = told(
-      eggs,
-      '2026-03-10, candled: {clear: e1, fertile: [e2, e3]}',
-      '2026-03-12, candled: {fertile: 2}',
-    );
-    expect(clutch(known).eggs.map(({ lamp }) => lamp.length)).toEqual([1, 2, 2, 0]);
-  });
+test('a count under the lamp means those of which it said so before, then those never seen', () => {
+  const known = told(
+    eggs,
+    '2026-03-10, candled: {clear: e1, fertile: [e2, e3]}',
+    '2026-03-12, candled: {fertile: 2}',
+  );
+  expect(clutch(known).eggs.map(({ lamp }) => lamp.length)).toEqual([1, 2, 2, 0]);
+});
 
-  it('an undeveloped egg was rather the clear one', () => {
-    const known = told(
-      eggs,
-      '2026-03-12, candled: {fertile: e1, clear: e2}',
-      '2026-03-19, lost: {undeveloped: 1}',
-    );
-    expect(fates(clutch(known))).toEqual(['e1 open', 'e2 lost (undeveloped)', 'e3 open', 'e4 open']);
-  });
+test('an undeveloped egg was rather the clear one', () => {
+  const known = told(
+    eggs,
+    '2026-03-12, candled: {fertile: e1, clear: e2}',
+    '2026-03-19, lost: {undeveloped: 1}',
+  );
+  expect(fates(clutch(known))).toEqual(['e1 open', 'e2 lost (undeveloped)', 'e3 open', 'e4 open']);
+});
 
-  it('of eggs that nobody counted so many may be lost as were found', () => {
-    const known = told(start, '2026-03-05, laid: some', '2026-03-10, lost: {broken: 3}');
-    expect(fates(clutch(known))).toEqual(['e1 lost (broken)', 'e2 lost (broken)', 'e3 lost (broken)']);
-  });
+test('of eggs that nobody counted so many may be lost as were found', () => {
+  const known = told(start, '2026-03-05, laid: some', '2026-03-10, lost: {broken: 3}');
+  expect(fates(clutch(known))).toEqual(['e1 lost (broken)', 'e2 lost (broken)', 'e3 lost (broken)']);
+});
 
-  it('who comes back was rather in the room, then missing or away, than found dead', () => {
-    const missing = told(
-      fledglings,
-      '2026-04-08, died: {found dead: c1, missing: c2}',
-      '2026-04-10, back: 2',
-    );
-    expect(clutch(missing).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'here', 'here']);
-    const away = told(
-      young,
-      '2026-04-26, died: {found dead: c1}, gone: {escaped: c2}',
-      '2026-04-28, back: 1',
-    );
-    expect(clutch(away).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'here', 'here']);
-  });
+test('who comes back was rather in the room, then missing or away, than found dead', () => {
+  const missing = told(fledglings, '2026-04-08, died: {found dead: c1, missing: c2}', '2026-04-10, back: 2');
+  expect(clutch(missing).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'here', 'here']);
+  const away = told(young, '2026-04-26, died: {found dead: c1}, gone: {escaped: c2}', '2026-04-28, back: 1');
+  expect(clutch(away).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'here', 'here']);
+});
 
-  it('a fledgling put back in the nest has not left it; one that was missing has', () => {
-    const inNest = told(fledglings, '2026-04-08, back: c1');
-    expect([chick(inNest).fledged, chick(inNest, 'c2').fledged === null]).toEqual([null, false]);
-    const found = told(fledglings, '2026-04-08, died: {missing: c1}', '2026-04-10, back: c1');
-    expect(chick(found).fledged).not.toBeNull();
-  });
+test('a fledgling put back in the nest has not left it; one that was missing has', () => {
+  const inNest = told(fledglings, '2026-04-08, back: c1');
+  expect([chick(inNest).fledged, chick(inNest, 'c2').fledged === null]).toEqual([null, false]);
+  const found = told(fledglings, '2026-04-08, died: {missing: c1}', '2026-04-10, back: c1');
+  expect(chick(found).fledged).not.toBeNull();
+});
 
-  it('an egg that was missing lies in the nest again, and nobody comes back who is there', () => {
-    const known = told(eggs, '2026-03-08, lost: {missing: e1}', '2026-03-09, back: e1');
-    expect(egg(known).fate).toBeNull();
-    expect(egg(known).places.at(-1)?.place).toMatchObject({
-      kind: 'nest',
-      pair: pair(known),
-      clutch: clutch(known),
-    });
-    expect(whys(told(chicks, '2026-03-20, back: c1'))).toEqual([
-      'impossible: it is here as far as the journal knows',
-    ]);
+test('an egg that was missing lies in the nest again, and nobody comes back who is there', () => {
+  const known = told(eggs, '2026-03-08, lost: {missing: e1}', '2026-03-09, back: e1');
+  expect(egg(known).fate).toBeNull();
+  expect(egg(known).places.at(-1)?.place).toMatchObject({
+    kind: 'nest',
+    pair: pair(known),
+    clutch: clutch(known),
   });
+  expect(whys(told(chicks, '2026-03-20, back: c1'))).toEqual([
+    'impossible: it is here as far as the journal knows',
+  ]);
+});
 
-  it('only young that are fed can be fostered', () => {
-    expect(whys(told(young, '2026-04-26, fostered: {BF-1: c1}'))).toEqual(['impossible: it feeds itself']);
-    expect(whys(told(start, '2026-04-26, fostered: {BF-1: LW-19-04}'))).toEqual([
-      'impossible: it is no chick',
-    ]);
-  });
+test('only young that are fed can be fostered', () => {
+  expect(whys(told(young, '2026-04-26, fostered: {BF-1: c1}'))).toEqual(['impossible: it feeds itself']);
+  expect(whys(told(start, '2026-04-26, fostered: {BF-1: LW-19-04}'))).toEqual(['impossible: it is no chick']);
+});
 
-  it('a count of hatched is a guess where the lamp was in doubt of one and never saw the other', () => {
-    const known = told(eggs, '2026-03-12, candled: {unsure: e1}', '2026-03-18, hatched: 1');
-    expect(codes(known)).toEqual(['guessed']);
-    expect(codes(told(eggs, '2026-03-12, candled: {unsure: all}', '2026-03-18, hatched: 1'))).toEqual([]);
-  });
+test('a count of hatched is a guess where the lamp was in doubt of one and never saw the other', () => {
+  const known = told(eggs, '2026-03-12, candled: {unsure: e1}', '2026-03-18, hatched: 1');
+  expect(codes(known)).toEqual(['guessed']);
+  expect(codes(told(eggs, '2026-03-12, candled: {unsure: all}', '2026-03-18, hatched: 1'))).toEqual([]);
+});
 
-  it('young that were heard are among those that are counted then', () => {
-    const known = told(eggs, '2026-03-17, heard', '2026-03-18, hatched: 2');
-    expect(clutch(known).chicks.map(({ placeholder }) => placeholder)).toEqual([false, false]);
-  });
+test('young that were heard are among those that are counted then', () => {
+  const known = told(eggs, '2026-03-17, heard', '2026-03-18, hatched: 2');
+  expect(clutch(known).chicks.map(({ placeholder }) => placeholder)).toEqual([false, false]);
+});
 
-  it('begging is that of nestlings that are known, or a chick on a day nobody saw', () => {
-    expect(clutch(told(chicks, '2026-03-19, heard')).chicks).toHaveLength(3);
-    // Eleven days at the least (book); nobody calls it wrong from half of that on.
-    const early = told(`${start}\ndate: 2026-03-05, laid: 1, sitting`, '2026-03-13, heard');
-    expect(clutch(early).chicks).toHaveLength(1);
-    const late = told(`${start}\ndate: 2026-03-05, laid: 1, sitting`, '2026-03-18, heard');
-    const hatched = chick(late).hatched;
-    expect(hatched && hatched.to - hatched.from).toBeGreaterThan(0);
-  });
+test('begging is that of nestlings that are known, or a chick on a day nobody saw', () => {
+  expect(clutch(told(chicks, '2026-03-19, heard')).chicks).toHaveLength(3);
+  // Eleven days at the least (book); nobody calls it wrong from half of that on.
+  const early = told(`${start}\ndate: 2026-03-05, laid: 1, sitting`, '2026-03-13, heard');
+  expect(clutch(early).chicks).toHaveLength(1);
+  const late = told(`${start}\ndate: 2026-03-05, laid: 1, sitting`, '2026-03-18, heard');
+  const hatched = chick(late).hatched;
+  expect(hatched && hatched.to - hatched.from).toBeGreaterThan(0);
+});
 
-  it('roosting out is of all that have left the nest', () => {
-    const known = told(`${chicks}\ndate: 2026-04-06, fledged: [c1, c2]`, '2026-04-07, roosting: out');
-    expect(clutch(known).chicks.map(({ roosting }) => roosting.length)).toEqual([1, 1, 0]);
-  });
+test('roosting out is of all that have left the nest', () => {
+  const known = told(`${chicks}\ndate: 2026-04-06, fledged: [c1, c2]`, '2026-04-07, roosting: out');
+  expect(clutch(known).chicks.map(({ roosting }) => roosting.length)).toEqual([1, 1, 0]);
+});
 
-  it('the moult of all is that of the young', () => {
-    const known = told(young, '2026-04-28, moult: {started: 2}');
-    expect(clutch(known).chicks.map(({ moult }) => moult.length)).toEqual([1, 1, 0]);
-  });
+test('the moult of all is that of the young', () => {
+  const known = told(young, '2026-04-28, moult: {started: 2}');
+  expect(clutch(known).chicks.map(({ moult }) => moult.length)).toEqual([1, 1, 0]);
+});
 
-  it('nobody sits who is dead', () => {
-    const dead = `${eggs}\ndate: 2026-03-08, died: hen`;
-    expect(codes(told(dead, '2026-03-09, sitting: hen'))).toEqual(['dead-bird']);
-    expect(codes(told(dead, '2026-03-09, sitting: both'))).toEqual(['dead-bird']);
-    expect(codes(told(dead, '2026-03-09, sitting: cock'))).toEqual([]);
-    expect(codes(told(dead, '2026-03-09, sitting: off'))).toEqual([]);
-  });
+test('nobody sits who is dead', () => {
+  const dead = `${eggs}\ndate: 2026-03-08, died: hen`;
+  expect(codes(told(dead, '2026-03-09, sitting: hen'))).toEqual(['dead-bird']);
+  expect(codes(told(dead, '2026-03-09, sitting: both'))).toEqual(['dead-bird']);
+  expect(codes(told(dead, '2026-03-09, sitting: cock'))).toEqual([]);
+  expect(codes(told(dead, '2026-03-09, sitting: off'))).toEqual([]);
+});
 
-  it('eggs by name come in their order, once', () => {
-    const named = (who: string) => {
-      const known = told(start, '2026-03-05, laid: [e1, e2]', `2026-03-07, laid: ${who}`);
-      return [...clutch(known).eggs.map(({ ref }) => ref), ...codes(known)];
-    };
-    expect(named('e3')).toEqual(['e1', 'e2', 'e3']);
-    expect(named('[e3, e4]')).toEqual(['e1', 'e2', 'e3', 'e4']);
-    expect(named('e2')).toEqual(['e1', 'e2', 'laid-twice']);
-    expect(named('e4')).toEqual(['e1', 'e2', 'e3', 'egg-skipped']);
-    expect(named('c1')).toEqual(['e1', 'e2', 'not-an-egg']);
-  });
+test('eggs by name come in their order, once', () => {
+  const named = (who: string) => {
+    const known = told(start, '2026-03-05, laid: [e1, e2]', `2026-03-07, laid: ${who}`);
+    return [...clutch(known).eggs.map(({ ref }) => ref), ...codes(known)];
+  };
+  expect(named('e3')).toEqual(['e1', 'e2', 'e3']);
+  expect(named('[e3, e4]')).toEqual(['e1', 'e2', 'e3', 'e4']);
+  expect(named('e2')).toEqual(['e1', 'e2', 'laid-twice']);
+  expect(named('e4')).toEqual(['e1', 'e2', 'e3', 'egg-skipped']);
+  expect(named('c1')).toEqual(['e1', 'e2', 'not-an-egg']);
+});
 
-  it('an egg that a look did not see was laid after it', () => {
-    const looked = told(
-      start,
-      '2026-03-05, laid: 1',
-      '2026-03-07, checked: {eggs: 1}',
-      '2026-03-09, laid: 1',
-    );
-    expect(days(egg(looked, 'e2').laid)).toBe('03-08…03-09');
-  });
+test('an egg that a look did not see was laid after it', () => {
+  const looked = told(start, '2026-03-05, laid: 1', '2026-03-07, checked: {eggs: 1}', '2026-03-09, laid: 1');
+  expect(days(egg(looked, 'e2').laid)).toBe('03-08…03-09');
+});
 
-  it('eggs of a species without a profile are counted like all others', () => {
-    const log = 'date: 2026-03-01, checked\ndate: 2026-03-06, laid: 3';
-    const known = room({ X: journal('X-1', 'ridge finch', log) }, '2026-05-01');
-    expect(clutchIn(known, 'X-1/1').eggs).toHaveLength(3);
-  });
+test('eggs of a species without a profile are counted like all others', () => {
+  const log = 'date: 2026-03-01, checked\ndate: 2026-03-06, laid: 3';
+  const known = room({ X: journal('X-1', 'ridge finch', log) }, '2026-05-01');
+  expect(clutchIn(known, 'X-1/1').eggs).toHaveLength(3);
 });

@@ -11,7 +11,7 @@ export default {
   concurrency: 1,
   ignoreStatic: true,
   // The links of this room lead in circles, which the copy into the sandbox does not survive.
-  ignorePatterns: ['.mutants', 'dist', 'tests/findings/file-loop'],
+  ignorePatterns: ['.mutants', 'dist', 'tests/findings/file-loop', 'biome.json'],
   tempDirName: `.mutants/${name}-sandbox`,
   // A sample says nothing of what was left out.
   incremental: !process.env.NESTLOG_MUTANTS_EACH,
