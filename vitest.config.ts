@@ -11,6 +11,9 @@ export default defineConfig({
     // Nothing in the core keeps state between tests, so that each file need not load the libraries anew.
     pool: 'threads',
     isolate: false,
+    // How long a test may take says nothing of speed, which the benchmark measures; a busy machine is no failure.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
   },
 });

@@ -69,10 +69,17 @@ export function createFiles(
 
 /** A folder of that name is no file that could be replaced. */
 function failureOf(folder: string, path: string, error: unknown): CreateFailure {
-  const taken =
-    codeOf(error) === 'EEXIST' && statSync(join(folder, path), { throwIfNoEntry: false })?.isDirectory();
+  const taken = codeOf(error) === 'EEXIST' && isFolder(join(folder, path));
   const why = taken ? Object.assign(new Error(), { code: 'EISDIR' }) : error;
   return { path, reason: reasonOf(why), code: codeOf(why) };
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
 }
 
 /** Gives a file its name, if nobody has it. Disks without links get the name first and the text at once behind it. */
