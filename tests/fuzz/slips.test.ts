@@ -25,6 +25,14 @@ test('a law that is broken is told, with the smallest room that breaks it', () =
   expect(broken?.files.map(({ path }) => path)).toContain('pairs/LW-1.yaml');
 });
 
+test('an entry that YAML takes for words of the value above it is named', () => {
+  const text =
+    'pair: LW-1\n  - {date: 2026-03-23, laid: 1}\nspecies: star finch\nlog:\n  - {date: 2026-03-24, laid: 1}\n';
+  expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text }], day('2026-04-01'))).toEqual([]);
+  const cut = 'pair: 26-03-01, paired}\n  - {date:LW-1\nspecies: star finch\nlog:\n';
+  expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text: cut }], day('2026-04-01'))).toEqual([]);
+});
+
 test('a line before the first key is not taken along by it, nor lost', () => {
   const log = 'pair: LW-1\nlog:\n  - {date: 2026-03-24, laid: 1}\n';
   const stray = '  - {date: 2026-03-23, laid: 1}\n';

@@ -68,6 +68,9 @@ function longLine(text: string): number {
   return -1;
 }
 
+/** A line that begins as an entry does, in a value that runs on over several lines: YAML takes it for words of the value. */
+const ENTRY_INSIDE = /\n[ \t]*-[ \t]*\{/;
+
 /** Turns the library's nodes into ours, and makes findings of what journals do not use. */
 class Walk {
   readonly findings: Finding[] = [];
@@ -106,7 +109,18 @@ class Walk {
   #scalar(node: Scalar.Parsed): Text | Empty {
     const at = this.#place(node.range[0], node.range[1]);
     if (node.type === 'PLAIN' && node.source === '') return new Empty(at);
-    const { note } = this.#slice;
+    const { note, text } = this.#slice;
+    const swallowed = /^BLOCK/.test(node.type ?? '')
+      ? null
+      : ENTRY_INSIDE.exec(text.slice(node.range[0], node.range[1]));
+    if (swallowed !== null) {
+      const from = node.range[0] + swallowed.index + swallowed[0].length - 1;
+      this.findings.push({
+        code: 'unreadable-lines',
+        at: this.#place(from, from + 1),
+        args: { why: 'outside-log' },
+      });
+    }
     return new Text(note?.from === node.range[0] ? note.text : String(node.value), at);
   }
 
