@@ -104,9 +104,13 @@ export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
   return egg;
 }
 
-/** An egg that must have been there though nobody wrote it down, no older than an incubation can last. */
-export function addUnseenEgg(clutch: Clutch, day: Day): Egg {
-  const oldest = day - incubation(clutch.pair.profile).high;
+/**
+ * An egg that must have been there though nobody wrote it down, no older than an incubation can last.
+ *
+ * @param age days that its chick may have been in the nest already
+ */
+export function addUnseenEgg(clutch: Clutch, day: Day, age = 0): Egg {
+  const oldest = day - incubation(clutch.pair.profile).high - age;
   return addEgg(clutch, { from: Math.min(day, oldest), to: day }, true);
 }
 

@@ -27,6 +27,16 @@ const told = (before: string, ...entries: string[]) =>
   );
 const whys = (known: Room) => known.findings.map(({ code, args }) => `${code}: ${args.why ?? ''}`);
 
+test('eggs may go from the nest straight into the incubator; where some lie in store, those are meant', () => {
+  const places = (known: Room) => clutch(known).eggs.map((one) => one.places.at(-1)?.place.kind);
+  const all = told(eggs, '2026-03-06, set: {incubator: all}');
+  expect(places(all)).toEqual(Array(4).fill('incubator'));
+  expect(codes(all)).toEqual([]);
+  const stored = told(eggs, '2026-03-06, pulled: [e1, e2]', '2026-03-08, set: {incubator: all}');
+  expect(places(stored)).toEqual(['incubator', 'incubator', 'nest', 'nest']);
+  expect(codes(told(eggs, '2026-03-06, set: all'))).toEqual(['nobody-possible']);
+});
+
 test('a count under the lamp means those of which it said so before, then those never seen', () => {
   const known = told(
     eggs,

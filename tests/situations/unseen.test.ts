@@ -2,6 +2,24 @@ import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
 import { birdIn, clutchIn, codes, days, due, fates, spell, warned, waxbills } from './morning.ts';
 
+describe('begging is the first that is written of a nest', () => {
+  const files = { a: waxbills('date: 2026-05-14, heard: begging') };
+  const hatched = (log: string) => {
+    const span = birdIn(room({ a: waxbills(log) }, '2026-05-14'), 'LW-1/1/c1').hatched;
+    return span === null ? null : days(span);
+  };
+
+  // Lavender waxbills leave the nest at 17 to 21 days, and are brooded for 7 to 9.
+  it('the chicks may be just out of the egg or about to fly: warmth and watching begin at once', () => {
+    expect(hatched('date: 2026-05-14, heard: begging')).toBe('04-23…05-14');
+    expect(due(files, '2026-05-14')).toEqual(expect.arrayContaining(['LW-1 warm-nights', 'LW-1 fledge']));
+  });
+
+  it('after a look into an empty nest they are no older than that', () => {
+    expect(hatched('date: 2026-05-10, checked\ndate: 2026-05-14, heard: begging')).toBe('05-11…05-14');
+  });
+});
+
 describe('a nest that is never looked into', () => {
   const files = {
     a: waxbills(

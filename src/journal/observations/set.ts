@@ -12,5 +12,5 @@ export const setUnder = observation({
   look: false,
   example: 'set: all',
   takes: 'which eggs, or where: {PAIR: who}, {incubator: who}',
-  doc: 'stored eggs given to be sat on: here, under another pair, or in an incubator',
+  doc: 'stored eggs given to be sat on: here, under another pair, or in an incubator; there also straight from the nest',
 });

@@ -1,17 +1,17 @@
 import type { Day } from '../../days.ts';
 import { clearRank } from '../fertility.ts';
-import { addUnseenEgg, begun, canHatchBy, hatch, incubation, openClutch } from '../lives.ts';
+import { addUnseenEgg, begun, canHatchBy, fledging, hatch, incubation, openClutch } from '../lives.ts';
 import type { Egg } from '../model.ts';
-import { refuse } from '../scene.ts';
+import { lastLook, refuse } from '../scene.ts';
 import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
 
 /**
- * Somebody begs: at least one chick is there, hatched on a day nobody saw. Where fledglings are fed and no egg is due,
- * it is they who beg.
+ * Somebody begs: at least one chick is there, hatched on a day nobody saw; where no egg was known and nobody ever looked
+ * into the nest, it may be as old as one that is about to leave it. Where fledglings are fed and no egg is due, it is they who beg.
  */
 export const heard: Apply<'heard'> = (scene, _text, at) => {
-  const { pair, day, pinned } = scene;
+  const { pair, day, entry, pinned } = scene;
   if ([...pair.here.young].some((young) => young.fledged === null)) return;
   const eggs = [...pair.here.eggs].filter((egg) => pinned === null || egg.clutch === pinned);
   const ripe = eggs.filter((egg) => (pair.here.young.size > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
@@ -23,8 +23,12 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
     if (why !== null) refuse(scene, at, why, { who: young.ref, did: 'hatched' });
     return;
   }
-  const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day);
-  const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), scene.since.from);
+  const unseen =
+    ripe.length === 0 && entry.after === null && lastLook(pair, entry.site?.text ?? null, day) === null;
+  const age = unseen ? Math.round(fledging(pair.profile).high) : 0;
+  const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day, age);
+  const since = unseen ? day - age : scene.since.from;
+  const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), since);
   const chick = hatch(scene.fold, egg, { from: Math.min(day, earliest), to: day }, day);
   chick.placeholder = true;
   egg.clutch.chicksCounted = false;

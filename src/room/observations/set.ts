@@ -11,7 +11,7 @@ export const setUnder: Apply<'set'> = (scene, value) => {
     if (place !== null && to === null) continue;
     const eggs = chooseEggs(scene, who, {
       did: 'set',
-      among: storedEggs(scene),
+      among: eggsFor(scene, to),
       impossible: (egg) => whyNotOpen(egg),
     });
     for (const egg of eggs)
@@ -19,9 +19,10 @@ export const setUnder: Apply<'set'> = (scene, value) => {
   }
 };
 
-/** The pair's eggs that lie in store, oldest first. */
-function storedEggs(scene: Scene): Egg[] {
-  return scene.pair.clutches
+/** The pair's eggs that lie in store, oldest first; where none does, those that are taken elsewhere from its nest. */
+function eggsFor({ pair }: Scene, to: EggPlace | null): Egg[] {
+  const stored = pair.clutches
     .flatMap((clutch) => clutch.eggs)
     .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === 'store');
+  return stored.length === 0 && to !== null ? [...pair.here.eggs] : stored;
 }
