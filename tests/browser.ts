@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 /** Chromium, as Debian installs it, or wherever `NESTLOG_CHROMIUM` says. */
 const executablePath = process.env.NESTLOG_CHROMIUM ?? '/usr/bin/chromium';
@@ -25,11 +25,11 @@ interface OpenOptions {
   scripts?: boolean;
 }
 
+/** Opens a page in the browser. */
+type Open = (html: string, options?: OpenOptions) => Promise<Opened>;
+
 /** Tests of pages in a real browser; skipped, by that name, where there is none. */
-export function describeInChromium(
-  name: string,
-  tests: (open: (html: string, options?: OpenOptions) => Promise<Opened>) => void,
-): void {
+export function describeInChromium(name: string, tests: (open: Open) => void): void {
   describe.skipIf(!found)(found ? name : `${name} (needs Chromium, skipped)`, () => {
     let browser: Browser;
     let folder: string;
@@ -77,6 +77,20 @@ const LAUNCH = [
   '--disable-component-update',
   '--disable-sync',
 ];
+
+/** A page can be read with all that axe-core asks, by day and by night and on a phone, where nothing runs off the side. */
+export function isEasyToRead(open: Open, html: () => string, prepare = async (_page: Page) => {}): void {
+  it.each([
+    ['light', 1000],
+    ['dark', 1000],
+    ['light', 390],
+  ] as const)('is easy to read, %s, %d px wide', async (scheme, width) => {
+    const { page } = await open(html(), { scheme, width });
+    await prepare(page);
+    expect(await violations(page)).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+  });
+}
 
 interface Violation {
   id: string;

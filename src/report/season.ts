@@ -1,3 +1,4 @@
+import type { Reared } from '../rules/season/block.ts';
 import type { SeasonBook } from '../rules/season/season.ts';
 import { longDate } from './terminal/dates.ts';
 import { visible } from './terminal/visible.ts';
@@ -21,6 +22,13 @@ export function emptyWords({ seasons, season }: SeasonBook): string {
       ? 'No journal of this room has a clutch yet.'
       : `There are clutches in ${seasons.join(', ')}; \`nestlog season all\` takes them together.`;
   return `${season === 'all' ? '' : 'No clutch was begun in it. '}${others}`;
+}
+
+/** What a pair reared of others; empty where it was given none. */
+export function guestsWords({ taken, fledged, independent }: Reared): string {
+  return taken === 0
+    ? ''
+    : `It was given ${count(taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own it fledged ${fledged} and brought ${independent} to independence.`;
 }
 
 /** How its rates are to be read. */

@@ -4,6 +4,15 @@ import type { Bird, Clutch, Egg, Pair } from '../../src/room/model.ts';
 
 export { pair as journal, waxbills } from '../rules/warnings/warned.ts';
 
+const start = 'date: 2026-03-01, paired';
+const eggs = `${start}\ndate: 2026-03-05, laid: 4, sitting`;
+const chicks = `${eggs}\ndate: 2026-03-18, hatched: [e1, e2, e3]`;
+const fledglings = `${chicks}\ndate: 2026-04-06, fledged: all`;
+const young = `${fledglings}\ndate: 2026-04-25, independent: all`;
+
+/** The log of one clutch up to each of its steps. */
+export const until = { start, eggs, chicks, fledglings, young };
+
 /** A stretch of days of one year: `03-01`, or `03-01…03-04` where it is not sure which. */
 export function days({ from, to }: Span): string {
   const [a, b] = [from, to].map((one) => formatDay(one).slice(5));

@@ -1,15 +1,11 @@
 import { expect, test } from 'vitest';
 import type { Room } from '../../src/room/fold.ts';
 import { room } from '../rooms.ts';
-import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, until, waxbills } from './facts.ts';
 
 // What is written in few words: counts, `all`, `back`, `heard`, and whom they mean.
 
-const start = 'date: 2026-03-01, paired';
-const eggs = `${start}\ndate: 2026-03-05, laid: 4, sitting`;
-const chicks = `${eggs}\ndate: 2026-03-18, hatched: [e1, e2, e3]`;
-const fledglings = `${chicks}\ndate: 2026-04-06, fledged: all`;
-const young = `${fledglings}\ndate: 2026-04-25, independent: all`;
+const { start, eggs, chicks, fledglings, young } = until;
 
 const pair = (known: Room) => pairIn(known, 'LW-1');
 const clutch = (known: Room) => clutchIn(known, 'LW-1/1');

@@ -1,10 +1,10 @@
 import type { Span } from '../../days.ts';
 import type { Account } from '../../rules/account/account.ts';
 import type { AccountClutch } from '../../rules/account/clutch.ts';
+import { guestsWords } from '../season.ts';
 import { dateSpan, shortDate } from '../terminal/dates.ts';
 import { number, percent, percentRange } from '../terminal/season/figures.ts';
 import { visibleData } from '../terminal/visible.ts';
-import { count } from '../terminal/words.ts';
 import { losses, openings } from './words.ts';
 
 /** A piece of an account, whatever it is then written as. */
@@ -143,15 +143,11 @@ function rates({ measures, rates: all, reared }: Account): Piece[] {
       open === 0 ? '' : String(open),
     ];
   });
-  const guests =
-    reared.taken === 0
-      ? ''
-      : `It was also given ${count(reared.taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own it fledged ${reared.fledged} and brought ${reared.independent} to independence.`;
   const caution =
     rows.length === 0 ? '' : 'One pair is few: its true rate may lie anywhere in the range of 95 %.';
   return [
     { kind: 'table', head: ['', 'counted', 'rate', '95 %', 'open'], right: [1, 2, 3, 4], rows },
     { kind: 'text', text: caution },
-    { kind: 'text', text: guests },
+    { kind: 'text', text: guestsWords(reared) },
   ];
 }

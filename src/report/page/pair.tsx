@@ -3,6 +3,7 @@ import { isPrivate } from '../../journal/private.ts';
 import type { Bird } from '../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import type { Picture } from '../pictures/picture.ts';
+import { guestsWords } from '../season.ts';
 import { longDate, shortDate } from '../terminal/dates.ts';
 import { clutchFacts, titleOf } from '../terminal/pair/facts.ts';
 import { fatesOf } from '../terminal/pair/fates.ts';
@@ -162,12 +163,7 @@ function Rates({ story: { own, others, reared, measures } }: { story: PairStory 
           ];
         })}
       />
-      {reared.taken === 0 ? null : (
-        <p>
-          It was given {count(reared.taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own
-          it fledged {reared.fledged} and brought {reared.independent} to independence.
-        </p>
-      )}
+      {reared.taken === 0 ? null : <p>{guestsWords(reared)}</p>}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
+import { guestsWords } from '../season.ts';
 import { columns } from './columns.ts';
 import { shortDate } from './dates.ts';
 import { clutchFacts, titleOf } from './pair/facts.ts';
@@ -10,7 +11,6 @@ import { aside, fitted, type Page, section, sentence, without } from './season/p
 import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Options {
   width: number;
@@ -75,14 +75,8 @@ function rateLines({ own, others, reared, measures }: PairStory, page: Page): st
     ],
     page,
   );
-  const guests =
-    reared.taken === 0
-      ? []
-      : sentence(
-          `It was given ${count(reared.taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own it fledged ${reared.fledged} and brought ${reared.independent} to independence.`,
-          page,
-        );
-  return [...table, ...guests];
+  const guests = guestsWords(reared);
+  return [...table, ...(guests === '' ? [] : sentence(guests, page))];
 }
 
 function share({ k, n, rate }: PairStory['own']['rates']['fertility']): string {

@@ -3,7 +3,7 @@ import { accountMarkdown } from '../../../src/report/account/markdown.ts';
 import { accountPage } from '../../../src/report/page/account.tsx';
 import { accountOf } from '../../../src/rules/account/account.ts';
 import { discretionOf } from '../../../src/rules/discretion/discretion.ts';
-import { cutOnPaper, describeInChromium, violations } from '../../browser.ts';
+import { cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
 import { exampleRecord, exampleRoom } from '../../example/room.ts';
 import { exampleStory } from '../../example/stories.ts';
 import { told } from '../account/accounts.ts';
@@ -37,15 +37,7 @@ describeInChromium('an account as a page', (open) => {
     expect([complaints, requests]).toEqual([[], []]);
   });
 
-  it.each([
-    ['light', 1000],
-    ['dark', 1000],
-    ['light', 390],
-  ] as const)('is easy to read, %s, %d px wide', async (scheme, width) => {
-    const { page: opened } = await open(page, { scheme, width });
-    expect((await violations(opened)).filter(({ id }) => id !== 'empty-table-header')).toEqual([]);
-    expect(await opened.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
-  });
+  isEasyToRead(open, () => page);
 
   it('is cut nowhere on paper, also with endless words', async () => {
     const long = 'x'.repeat(10_000);

@@ -4,7 +4,7 @@ import { birdPage } from '../../../src/report/page/bird.tsx';
 import { pedigreeLayout } from '../../../src/report/page/pedigree/layout.ts';
 import { portraitOf } from '../../../src/rules/stock/portrait.ts';
 import { stockOf } from '../../../src/rules/stock/stock.ts';
-import { cutOnPaper, describeInChromium, violations } from '../../browser.ts';
+import { cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
 import { examplePortrait } from '../../example/stories.ts';
 import { type Files, room } from '../../rooms.ts';
 import { FAMILY_DAY, family } from '../family.ts';
@@ -124,15 +124,7 @@ describeInChromium('the page of a bird', (open) => {
     expect([complaints, requests]).toEqual([[], []]);
   });
 
-  it.each([
-    ['light', 1000],
-    ['dark', 1000],
-    ['light', 390],
-  ] as const)('is easy to read, %s, %d px wide', async (scheme, width) => {
-    const { page } = await open(pageOf(bird('A', deep)), { scheme, width });
-    expect(await violations(page)).toEqual([]);
-    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
-  });
+  isEasyToRead(open, () => pageOf(bird('A', deep)));
 
   it('keeps its words inside their boxes', async () => {
     const long = 'W'.repeat(60);

@@ -3,7 +3,7 @@ import { pairJson } from '../../../src/report/json/pair.ts';
 import { pairPage } from '../../../src/report/page/pair.tsx';
 import { dateSpan } from '../../../src/report/terminal/dates.ts';
 import { pairStory } from '../../../src/rules/season/story.ts';
-import { cutOnPaper, describeInChromium, violations } from '../../browser.ts';
+import { cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
 import { exampleStory } from '../../example/stories.ts';
 import { day, room } from '../../rooms.ts';
 import { FOUR, story, waxbills } from '../seasons.ts';
@@ -95,15 +95,7 @@ describeInChromium('the page of the example room’s LW-1', (open) => {
     expect([complaints, requests]).toEqual([[], []]);
   });
 
-  it.each([
-    ['light', 1000],
-    ['dark', 1000],
-    ['light', 390],
-  ] as const)('is easy to read, %s, %d px wide', async (scheme, width) => {
-    const { page: opened } = await open(page, { scheme, width });
-    expect((await violations(opened)).filter(({ id }) => id !== 'empty-table-header')).toEqual([]);
-    expect(await opened.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
-  });
+  isEasyToRead(open, () => page);
 
   it('is cut nowhere on paper', async () => {
     const { page: opened } = await open(page);

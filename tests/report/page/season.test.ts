@@ -8,7 +8,7 @@ import type { GroupingName } from '../../../src/rules/season/groupings.ts';
 import { seasonBook } from '../../../src/rules/season/season.ts';
 import { parseSeasons } from '../../../src/rules/season/seasons.ts';
 import { clutchStories } from '../../../src/rules/season/story.ts';
-import { cutOnPaper, describeInChromium, violations } from '../../browser.ts';
+import { cutOnPaper, describeInChromium, isEasyToRead, violations } from '../../browser.ts';
 import { exampleRoom } from '../../example/room.ts';
 import { type Files, room } from '../../rooms.ts';
 import { FOUR, known, ON, pair, waxbills } from '../seasons.ts';
@@ -291,16 +291,7 @@ describeInChromium('the example room’s season', (open) => {
     expect(requests).toEqual([]);
   });
 
-  it.each([
-    ['light', 1000],
-    ['dark', 1000],
-    ['light', 390],
-  ] as const)('is easy to read, %s, %i px wide', async (scheme, width) => {
-    const { page } = await open(season(example, '2026', 'housing').html, { scheme, width });
-    await openAll(page);
-    expect(await violations(page)).toEqual([]);
-    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
-  });
+  isEasyToRead(open, () => season(example, '2026', 'housing').html, openAll);
 
   it.each([
     ['2025', 6],

@@ -1,4 +1,5 @@
 import type { Day } from '../../../days.ts';
+import { hatchedOn } from '../../../room/clock.ts';
 import type { Portrait } from '../../../rules/stock/portrait.ts';
 import type { StockBird } from '../../../rules/stock/stock.ts';
 import { ageText, ancestorsText, coefficient } from '../birds.ts';
@@ -20,7 +21,8 @@ export function titleOf({ id, bird, age, status }: StockBird, day: Day): string 
 /** Its ring, hatching, home and whence it came. */
 export function factsOf({ one, origin }: Portrait, day: Day): string[] {
   const { bird, housing } = one;
-  const { hatched, listed } = bird;
+  const { listed } = bird;
+  const hatched = hatchedOn(bird);
   const nest =
     origin === null ? '' : ` in clutch ${origin.clutch}${origin.egg === null ? '' : ` from ${origin.egg}`}`;
   const reared =
