@@ -41,6 +41,7 @@ export interface EggStory {
 export interface ClutchStory {
   clutch: Clutch;
   season: string;
+  /** From the first day on which an egg may have been laid to the last on which one was found. */
   laid: Span | null;
   /** Seen, or inferred from the egg with which the species starts to sit. */
   sitting: { span: Span; inferred: boolean } | null;
@@ -94,7 +95,7 @@ function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
   return {
     clutch,
     season: seasonName(seasonOf(begun(clutch), start), start),
-    laid: around(eggs.filter(({ assumed }) => !assumed).map((egg) => egg.laid.to)),
+    laid: around(eggs.filter(({ assumed }) => !assumed).flatMap(({ laid }) => [laid.from, laid.to])),
     sitting: sitting === null ? null : { span: sitting.span, inferred: sitting.inferred },
     hatched: around(chicks.flatMap(({ hatched }) => hatched?.to ?? [])),
     fledged: around(chicks.flatMap(({ fledged }) => fledged?.day ?? [])),

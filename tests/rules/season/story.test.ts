@@ -44,6 +44,12 @@ describe('a clutch’s story', () => {
     expect(days(one?.foreseen.hatch)).toBe('03-14…03-17');
   });
 
+  it('was laid no later than sitting may have begun, however late the nest was looked into', () => {
+    const glimpse = 'date: 2026-02-01, paired\n date: 2026-03-20, laid: 3+\n date: 2026-03-22, sitting: hen';
+    const [one] = story({ 'LW-1': waxbills(glimpse) }, '2026-03-25').clutches;
+    expect([one?.laid, one?.sitting?.span].map(days)).toEqual(['03-05…03-20', '03-07…03-22']);
+  });
+
   it('of eggs that all lie in store knows of no sitting', () => {
     const stored = 'date: 2026-03-01, laid: 1, pulled: e1\n date: 2026-03-02, laid: 1, pulled: e2';
     expect(story({ 'LW-1': waxbills(stored) }, '2026-03-20').clutches[0]?.sitting).toBeNull();
