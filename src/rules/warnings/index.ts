@@ -15,6 +15,7 @@ import { feederAway } from './feeder-away.ts';
 import { fledgedEarly } from './fledged-early.ts';
 import { liveFoodAhead } from './live-food-ahead.ts';
 import { liveFoodMissing } from './live-food-missing.ts';
+import { noProfile } from './no-profile.ts';
 import { overLimit } from './over-limit.ts';
 import { overdue } from './overdue.ts';
 import { parentLost } from './parent-lost.ts';
@@ -39,6 +40,7 @@ export const warnings = [
   emptyCrop,
   weight,
   liveFoodMissing,
+  noProfile,
   fledgedEarly,
   chasing,
   deserted,

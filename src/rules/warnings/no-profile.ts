@@ -1,0 +1,70 @@
+import { type Day, type Span, shortSpan } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
+import { fledging, incubation } from '../../room/lives.ts';
+import type { Bird, Egg } from '../../room/model.ts';
+import { type Brood, mayHatch } from '../brood.ts';
+import { about, type Found, type Warning } from './warning.ts';
+import { capital, count, daysRange, listed } from './words.ts';
+
+interface NoProfile extends Found {
+  species: string;
+  eggs: number;
+  nestlings: boolean;
+  /** The days on which such eggs may hatch if they take as long as any of a small cage bird; null where none is sat on. */
+  hatch: Span | null;
+}
+
+/** Days for which it is said after the last on which the eggs might hatch, or the nestlings leave the nest. */
+const SHOWN = 7;
+
+const widest = incubation(null);
+
+export const noProfile: Warning<NoProfile> = {
+  kind: 'no-profile',
+  levels: ['watch'],
+  health: false,
+  when: 'eggs or nestlings are of a species for which no incubation or no fledging age is known',
+  over: 'a profile in `species/` says it; the eggs have a fate and the young are out; 7 d after the last day on which the eggs of any small cage bird would hatch, or its young leave the nest',
+  explain: `Tasks and dates come from the species' profile. Without one nothing is expected, and the morning looks quiet while chicks may hatch. Eggs of small cage birds hatch after ${daysRange(widest)} of sitting (common practice): the days that are given are those, and live food must be there before the first of them if the species rears on it. Three lines in a file of \`species/\` are enough to be told more closely.`,
+  find: ({ day, broods }) => broods.flatMap((brood) => unknownIn(brood, day) ?? []),
+  say({ species, eggs, nestlings, hatch }) {
+    const whose = [eggs === 0 ? '' : count(eggs, 'egg'), nestlings ? 'nestlings' : ''].filter((one) => one);
+    const days = `${daysRange(widest)} of sitting, as of any small cage bird`;
+    return {
+      text: `${capital(listed(whose))}, and no profile says how long the ${species} takes: no date is expected and no task given.${hatch === null ? '' : ` Hatching may fall on ${shortSpan(hatch)} (${days}).`}`,
+      check:
+        'the nest and the live food by your own count of days; what you know of the species goes into a file of species/, whose first line `nestlog check` gives',
+    };
+  },
+};
+
+function unknownIn(brood: Brood, day: Day): NoProfile | null {
+  const { eggs, young, clocks } = brood;
+  const profileOf = (one: Egg | Bird) => one.clutch?.pair.profile ?? null;
+  const waiting = eggs.filter((egg) => mayHatch(egg) && profileOf(egg)?.incubation === undefined);
+  const nestlings = young.some(
+    (bird) =>
+      bird.fledged === null &&
+      profileOf(bird)?.fledging === undefined &&
+      day <= (hatchedOn(bird)?.to ?? day) + fledging(null).high + SHOWN,
+  );
+  const starts = clocks.filter(({ egg }) => waiting.includes(egg)).map(({ clock }) => clock.start);
+  const hatch =
+    starts.length === 0
+      ? null
+      : {
+          from: Math.min(...starts.map(({ from }) => from)) + widest.low,
+          to: Math.max(...starts.map(({ to }) => to)) + widest.high,
+        };
+  const over = hatch !== null && day > hatch.to + SHOWN;
+  if ((waiting.length === 0 || over) && !nestlings) return null;
+  return {
+    ...about(brood),
+    level: 'watch',
+    date: brood.clutch?.opened ?? day,
+    species: (eggs[0] ?? young[0])?.clutch?.pair.species ?? 'species',
+    eggs: over ? 0 : waiting.length,
+    nestlings,
+    hatch: over ? null : hatch,
+  };
+}
