@@ -141,7 +141,7 @@ function reportNoClutch({ fold, pair, entry }: Scene, number: number): void {
   fold.findings.push({ code: 'no-such-clutch', at, args: { pair: pair.id, number, have } });
 }
 
-/** The parents are in the room from the pair's first entry, in its housing unless the bird list says where. */
+/** The parents are in the room from the pair's first entry; what the bird list leaves out is as the journal says. */
 function meetParents({ fold, pair, day }: Scene): void {
   if (pair.events.length > 0) return;
   for (const [sex, names] of [
@@ -151,6 +151,7 @@ function meetParents({ fold, pair, day }: Scene): void {
     for (const name of names) {
       const bird = birdOrNew(fold, name, pair.species);
       bird.sex ??= sex;
+      bird.species ??= pair.species;
       bird.firstSeen ??= day;
       if (bird.stays.length === 0)
         bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });

@@ -154,4 +154,14 @@ describe('a room', () => {
     expect(birdIn(known, 'LW-20-11').sex).toBe('hen');
     expect(room({ P: text }, '2026-02-28').birds).toEqual([]);
   });
+
+  it('takes a parent for one of the pair’s species where the bird list does not say', () => {
+    const files = {
+      'birds.yaml': 'birds:\n  - id: LW-19-04\n  - {id: LW-20-11, species: star finch}',
+      P: waxbills('date: 2026-03-01, paired', 'cock: LW-19-04\nhen: LW-20-11'),
+    };
+    const known = room(files, '2026-03-01');
+    expect(birdIn(known, 'LW-19-04')).toMatchObject({ species: 'lavender waxbill', sex: 'cock' });
+    expect(birdIn(known, 'LW-20-11').species).toBe('star finch');
+  });
 });

@@ -1,4 +1,4 @@
-import { independence as usualIndependence } from '../../room/lives.ts';
+import { incubation, independence as usualIndependence } from '../../room/lives.ts';
 import { type LiveFood, middle, type Profile, type Range } from '../../species/profile.ts';
 import { logisticAt, logisticThrough } from '../../statistics/logistic.ts';
 import { growthCurve, HALF_GROWN, HATCH_SHARE, walksOff } from '../growth/curve.ts';
@@ -50,6 +50,8 @@ function reckon(profile: Profile | null): FeedFacts {
     if (value === undefined) assumed.push(words);
     return value ?? usual;
   };
+  const sitting = incubation(profile);
+  or(profile?.incubation?.value, sitting, `incubation ${daysText(sitting)}`);
   const range = profile?.adultMass?.value;
   const mass = or(range && middle(range), UNKNOWN.mass, `adult-mass ${UNKNOWN.mass} g`);
   const fledging = or(profile?.fledging?.value, UNKNOWN.fledging, `fledging ${daysText(UNKNOWN.fledging)}`);

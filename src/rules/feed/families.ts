@@ -1,14 +1,15 @@
 import type { Day } from '../../days.ts';
 import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
-import { usualClutch } from '../../room/lives.ts';
+import { incubation, usualClutch } from '../../room/lives.ts';
 import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { quantileDay } from '../../statistics/delay.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import type { Durations } from '../durations.ts';
-import { forecastDay } from '../forecast/window.ts';
+import type { Duration } from '../forecast/duration.ts';
+import { forecastDay, windowOf } from '../forecast/window.ts';
 import { mayStillHatch } from '../season/fates.ts';
 import type { Stock } from '../stock/stock.ts';
 import type { FeedFacts } from './facts.ts';
@@ -120,14 +121,15 @@ function mostHeard({ clutch }: Bird): number {
  * task `unhatched` to ask after them.
  */
 function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | null; mouths: Mouth[] } {
-  const { hatch, clocks } = brood;
   const { day } = sources.room;
-  if (hatch === null) return { hatching: null, mouths: [] };
+  const sat = brood.clocks.filter(({ egg, clock }) => clock.running && mayHatch(egg));
+  const windows = sat.flatMap(({ egg, clock }) => windowOf(durationOf(egg, sources), [clock.start]) ?? []);
+  const hatch = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
+  if (hatch === undefined) return { hatching: null, mouths: [] };
+  const last = Math.max(...windows.map(({ to }) => to));
   const seen = lastLook(brood.pair, brood.clutch?.site ?? null, day + 1);
-  if (hatch.to + 1 < day && seen !== null && seen > hatch.to) return { hatching: null, mouths: [] };
-  const open = clocks
-    .filter(({ egg, clock }) => clock.running && mayHatch(egg) && mayStillHatch(egg, day))
-    .map(({ egg }) => egg);
+  if (last + 1 < day && seen !== null && seen > last) return { hatching: null, mouths: [] };
+  const open = sat.map(({ egg }) => egg).filter((egg) => mayStillHatch(egg, day));
   const mouths = open.flatMap((egg) => eggMouth(egg, seen, sources) ?? []);
   if (mouths.length === 0) return { hatching: null, mouths };
   const expected = mouths.reduce(
@@ -135,19 +137,18 @@ function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | 
     0,
   );
   const from = Math.max(seen ?? hatch.from, hatch.from);
-  const days = { from, likely: Math.max(from, hatch.likely), to: Math.max(from, hatch.to) };
+  const days = { from, likely: Math.max(from, hatch.likely), to: Math.max(from, last) };
   const counted = open.every(({ clutch }) => clutch.counted);
   const hatching = { clutch: brood.clutch?.number ?? null, ...days, eggs: open.length, counted, expected };
   return { hatching, mouths };
 }
 
 /** `seen` is the last look, which would have found a chick that was there before. */
-function eggMouth(egg: Egg, seen: Day | null, { room, durations, facts, chance }: FeedSources): Mouth | null {
-  const profile = profileOf(egg);
-  const range = profile?.incubation?.value;
+function eggMouth(egg: Egg, seen: Day | null, sources: FeedSources): Mouth | null {
+  const { room, facts, chance } = sources;
   const clock = eggClock(egg, room.day);
-  if (profile === null || range === undefined || clock === null) return null;
-  const duration = durations('incubation', profile.species, range);
+  if (clock === null) return null;
+  const duration = durationOf(egg, sources);
   const { first, probabilities } = forecastDay(duration, clock.start);
   const reached = quantileDay(duration, clock.start, EARLIEST);
   const earliest = Math.max(seen ?? reached, reached);
@@ -159,11 +160,16 @@ function eggMouth(egg: Egg, seen: Day | null, { room, durations, facts, chance }
     hatches.set(day, (hatches.get(day) ?? 0) + probability * chance(egg));
   });
   return {
-    facts: facts(profile),
+    facts: facts(profileOf(egg)),
     hatches: Array.from(hatches, ([day, probability]) => ({ day, probability })),
     earliest,
     most: mostOf(egg),
   };
+}
+
+/** How long it takes; of a species that nobody knows, as long as any: whoever may hatch is to find food. */
+function durationOf({ clutch: { pair } }: Egg, { durations }: FeedSources): Duration {
+  return durations('incubation', pair.species ?? '', incubation(pair.profile));
 }
 
 /** An egg of a clutch that nobody counted stands for its part of as many as the species lays. */

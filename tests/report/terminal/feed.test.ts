@@ -72,7 +72,7 @@ describe('a plan says', () => {
   it('what was taken for a species that the book does not have', async () => {
     const text = oneLine(await page(pairRoom('cloud finch', HATCHED), '2026-03-20'));
     expect(text).toContain(
-      'cloud finch: the profile does not say all that is needed; taken: adult-mass 12 g',
+      'cloud finch: the profile does not say all that is needed; taken: incubation 10–25 d, adult-mass 12 g',
     );
     expect(text).toContain('its need of live food is unknown');
     expect(text).not.toMatch(/NaN|Infinity|undefined|null/);

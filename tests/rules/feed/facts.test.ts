@@ -29,7 +29,7 @@ describe('the facts of a species', () => {
       liveFood: null,
     });
     expect(unknown.assumed.join('; ')).toBe(
-      'adult-mass 12 g; fledging 18–22 d; independence 30–60 d; live-food unknown, so none is planned',
+      'incubation 10–25 d; adult-mass 12 g; fledging 18–22 d; independence 30–60 d; live-food unknown, so none is planned',
     );
   });
 
@@ -38,7 +38,7 @@ describe('the facts of a species', () => {
       { species: 'cloud finch', 'live-food': 'no', fledging: '20' },
       'cloud',
     );
-    expect(facts(profile).assumed).toEqual(['adult-mass 12 g', 'independence 30–60 d']);
+    expect(facts(profile).assumed).toEqual(['incubation 10–25 d', 'adult-mass 12 g', 'independence 30–60 d']);
   });
 
   it('of chicks that walk off at once are reckoned to independence, not over one day', () => {

@@ -34,6 +34,12 @@ describe('a pair on eggs', () => {
     expect(parents.map(({ id }) => id)).toEqual(['A', 'B']);
   });
 
+  it('of a species that nobody knows is ready for them as long as eggs of any small bird may hatch', () => {
+    const { hatching: days } = family(SITTING, '2026-03-10', 'cloud finch');
+    // Sat on from 3–4 March; 10–25 d hold 9 in 10 of all, so 8 in 10 hatch within 11.7–23.3 d.
+    expect(days).toMatchObject([{ from: day('2026-03-14'), to: day('2026-03-27'), eggs: 4 }]);
+  });
+
   it('expects none of those that the lamp showed clear', () => {
     const candled = [...SITTING, 'date: 2026-03-09, candled: {fertile: [e1, e2], clear: [e3, e4]}'];
     expect(family(candled, '2026-03-10').hatching[0]).toMatchObject({
