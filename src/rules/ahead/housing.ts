@@ -4,7 +4,8 @@ import { housingOf, isDependent } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import type { Brood } from '../brood.ts';
-import { type Course, NEVER } from './courses.ts';
+import type { Course } from './courses.ts';
+import { NEVER } from './fate.ts';
 import { countBy, type Week } from './weeks.ts';
 
 /** Where the weaned young of this room usually go, and how it fills. */

@@ -4,7 +4,8 @@ import { incubation } from '../../room/lives.ts';
 import { fullRef, together } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
-import { type Course, NEVER, ringAge } from './courses.ts';
+import type { Course } from './courses.ts';
+import { NEVER, ringAge } from './fate.ts';
 import type { Prospect } from './prospects.ts';
 
 /** Rings of one size: how many will be needed, and what is to be ordered by when. */

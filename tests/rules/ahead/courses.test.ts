@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beliefsOf } from '../../../src/rules/ahead/beliefs.ts';
-import { coursesOf, NEVER } from '../../../src/rules/ahead/courses.ts';
+import { coursesOf } from '../../../src/rules/ahead/courses.ts';
+import { NEVER } from '../../../src/rules/ahead/fate.ts';
 import { prospectsOf } from '../../../src/rules/ahead/prospects.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
 import { bookDuration } from '../../../src/rules/forecast/duration.ts';

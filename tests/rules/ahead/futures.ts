@@ -1,6 +1,7 @@
 import type { Room } from '../../../src/room/fold.ts';
 import { beliefsOf } from '../../../src/rules/ahead/beliefs.ts';
-import { type Course, coursesOf, NEVER } from '../../../src/rules/ahead/courses.ts';
+import { type Course, coursesOf } from '../../../src/rules/ahead/courses.ts';
+import { NEVER } from '../../../src/rules/ahead/fate.ts';
 import { prospectsOf } from '../../../src/rules/ahead/prospects.ts';
 import { countBy } from '../../../src/rules/ahead/weeks.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';

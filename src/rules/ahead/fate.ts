@@ -1,0 +1,108 @@
+import type { Day, Span } from '../../days.ts';
+import type { Profile, Range } from '../../species/profile.ts';
+import type { Random } from '../../statistics/random.ts';
+import type { Deal } from './deal.ts';
+import type { Prospect } from './prospects.ts';
+
+/** Stands for a day that does not come. */
+export const NEVER = 2 ** 31 - 1;
+
+/** Age in days from which a closed ring is fitted where the profile does not say (common practice: 5–10). */
+const USUAL_RING_AGE: Range = { low: 5, high: 10 };
+
+/** The ages between which a closed ring goes on; from a day before the first, as the agenda asks for a look. */
+export function ringAge(profile: Profile | null): Range {
+  const { low, high } = profile?.ringAge?.value ?? USUAL_RING_AGE;
+  return { low: Math.floor(low) - 1, high: Math.floor(high) };
+}
+
+/** Days are `NEVER` where it does not come so far, and where it has by now. */
+export interface Fate {
+  possible: boolean;
+  hatched: Day;
+  ringable: Day;
+  fledged: Day;
+  independent: Day;
+}
+
+const nothing: Fate = {
+  possible: true,
+  hatched: NEVER,
+  ringable: NEVER,
+  fledged: NEVER,
+  independent: NEVER,
+};
+
+/** What becomes of one egg or young bird in one draw; impossible where a look has seen otherwise. */
+export function fateOf({ is, profile }: Prospect, deal: Deal, chance: Random, day: Day): Fate {
+  // All are drawn whatever becomes of it, so that each future takes as many from the stream.
+  const fertile = chance.uniform();
+  const hatches = chance.uniform();
+  const nest = chance.uniform();
+  const after = chance.uniform();
+  const start = onDay(is.start, deal.start);
+  if (is.stage !== 'egg') return youngFate({ is, profile }, start, deal, { nest, after }, day);
+  if (is.toCome !== null && is.toCome > deal.eggs) return nothing;
+  if (!is.fertile && fertile >= deal.luck.fertility) return nothing;
+  if (hatches >= deal.luck.hatchOfFertile) return nothing;
+  const hatched = Math.round(start + deal.incubation);
+  if (hatched <= is.seen) return { ...nothing, possible: false };
+  return { ...fromHatching(hatched, profile, deal, { nest, after }), hatched };
+}
+
+function onDay({ from, to }: Span, at: number): Day {
+  return from + Math.floor(at * (to - from + 1));
+}
+
+interface Luck {
+  nest: number;
+  after: number;
+}
+
+/** The whole way of a chick from its hatching on. */
+function fromHatching(hatched: Day, profile: Profile | null, deal: Deal, { nest, after }: Luck): Fate {
+  const inNest = Math.max(1, deal.fledging);
+  const lived = daysLived(nest, deal.luck.fledge, inNest);
+  const ringable = lived > ringAge(profile).low ? hatched : NEVER;
+  if (lived < inNest) return { ...nothing, ringable };
+  const fledged = Math.round(hatched + inNest);
+  return { ...nothing, ringable, fledged, independent: weaned(hatched, inNest, deal, after, 0) };
+}
+
+/** The rest of the way, for a young bird that has come some of it. */
+function youngFate(
+  { is, profile }: Pick<Prospect, 'is' | 'profile'>,
+  hatched: Day,
+  deal: Deal,
+  { nest, after }: Luck,
+  day: Day,
+): Fate {
+  if (is.stage === 'egg') return nothing;
+  const { fledged } = is.bird;
+  const age = Math.max(0, day - hatched);
+  if (fledged !== null) {
+    const inNest = Math.max(1, fledged.day - hatched);
+    return { ...nothing, independent: weaned(hatched, inNest, deal, after, day - fledged.day) };
+  }
+  const inNest = Math.max(1, deal.fledging);
+  const left = Math.max(0, inNest - age);
+  const lived = age + daysLived(nest, deal.luck.fledge ** (left / inNest), left);
+  const ringable = lived > ringAge(profile).low ? hatched : NEVER;
+  if (lived < inNest) return { ...nothing, ringable };
+  const out = Math.round(hatched + inNest);
+  return { ...nothing, ringable, fledged: out, independent: weaned(hatched, inNest, deal, after, 0) };
+}
+
+/** The day on which a fledgling feeds itself, if it lives; some days of the time between are behind it. */
+function weaned(hatched: Day, inNest: number, deal: Deal, chance: number, behind: number): Day {
+  const fed = Math.max(1, deal.independence - inNest);
+  const left = Math.max(0, fed - behind);
+  const through = chance < deal.luck.independence ** (left / fed);
+  return through ? Math.round(hatched + inNest + fed) : NEVER;
+}
+
+/** Days until death at an even daily risk, where the share given outlives so many days; no less than these if it does. */
+function daysLived(chance: number, share: number, days: number): number {
+  if (chance < share) return Number.POSITIVE_INFINITY;
+  return days * (Math.log(chance) / Math.log(share));
+}
