@@ -88,6 +88,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
     program
       .command(name)
       .summary(summary)
+      .showHelpAfterError(`Run \`nestlog help ${name}\` to see what it takes.`)
       .action(async (...passed: unknown[]) => {
         const module = loaded.get(name);
         if (module !== undefined) outcome.code = await run(module, passed.at(-1) as Command, world);

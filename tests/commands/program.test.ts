@@ -162,7 +162,10 @@ describe('wrong usage exits 2, with stdout left empty', () => {
     ['perhces', /unknown command 'perhces'\n\(Did you mean perches\?\)/],
     ['perches --dyas 3', /unknown option '--dyas'\n\(Did you mean --days\?\)/],
     ['perches LW-1 LW-2', /too many arguments/],
-    ['perches --days', /'--days <number>' argument missing/],
+    [
+      'perches --days',
+      /'--days <number>' argument missing\nRun `nestlog help perches` to see what it takes\./,
+    ],
     ['', /^Usage: nestlog/],
   ])('%s', async (line, message) => {
     const { code, out, err } = await run(line);

@@ -33,7 +33,8 @@ const FIRST_GUESS: Record<Step, number> = {
   fledge: 0.8,
   independence: 0.9,
 };
-const GUESS_WEIGHT = 2;
+/** How many eggs or chicks that is worth. */
+export const GUESS_WEIGHT = 2;
 
 /** The most that all other species of the room together are worth, in eggs or chicks: a neighbour's clutch or three. */
 const NEIGHBOURS = 12;
