@@ -86,7 +86,7 @@ function makeBrood(
     return clock === null ? [] : [{ egg, clock }];
   });
   const running = clocks.filter(({ clock }) => clock.running);
-  const ownProfile = (one: Egg | Bird) => one.clutch?.pair.profile ?? profile;
+  const ownProfile = (one: Egg | Bird) => profileIn({ profile }, one);
   const incubation = (some: typeof clocks) =>
     expected(
       durations,
@@ -138,9 +138,14 @@ function expected(
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };
 }
 
+/** The profile of its own species: a guest takes after its parents, not after those that rear it. */
+export function profileIn({ profile }: Pick<Brood, 'profile'>, one: Egg | Bird): Profile | null {
+  return one.clutch === null ? profile : one.clutch.pair.profile;
+}
+
 /** Profiles of the species that may hatch here. */
-export function profilesToHatch({ eggs, profile }: Brood): Profile[] {
-  const all = eggs.filter(mayHatch).map((egg) => egg.clutch.pair.profile ?? profile);
+export function profilesToHatch(brood: Brood): Profile[] {
+  const all = brood.eggs.filter(mayHatch).map((egg) => profileIn(brood, egg));
   return [...new Set(all)].filter((one) => one !== null);
 }
 

@@ -181,7 +181,7 @@ export const milestones = [
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',
     doneBy: '`food` that names live food',
-    over: 'the species needs none, no egg may hatch, or the hatch window is past; where it only helps, after its first day',
+    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past; where it only helps, after its first day',
     say: 'put live food out',
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
@@ -201,7 +201,7 @@ export const milestones = [
       };
     },
     done: is.liveFoodOffered,
-    moot: is.any(is.needsNoLiveFood, is.noneMayHatch),
+    moot: is.any(is.needsNoLiveFood, is.withoutParents, is.noneMayHatch),
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
     lapses: (_anchor, { to }, brood) =>
       brood.hatch !== null && profilesToHatch(brood).some(({ liveFood }) => liveFood?.value === 'required')

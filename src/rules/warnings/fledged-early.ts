@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { capital, daysRange, names } from './words.ts';
 
@@ -31,15 +31,15 @@ export const fledgedEarly: Warning<FledgedEarly> = {
 };
 
 function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
-  const usual = brood.profile?.fledging?.value;
-  if (usual === undefined) return null;
   const early = brood.young.flatMap((bird) => {
+    const usual = profileIn(brood, bird)?.fledging?.value;
     const age = ageAtFledging(bird);
     const left = bird.fledged?.day;
-    if (age === null || left === undefined || age >= usual.low - 1) return [];
-    return day - left <= SHOWN && day - left + age < usual.low ? [{ bird, age, left }] : [];
+    if (usual === undefined || age === null || left === undefined || age >= usual.low - 1) return [];
+    return day - left <= SHOWN && day - left + age < usual.low ? [{ bird, age, left, usual }] : [];
   });
-  if (early.length === 0) return null;
+  const [first] = early;
+  if (first === undefined) return null;
   const date = Math.max(...early.map(({ left }) => left));
   const fed = early.every(({ bird, left }) => bird.fedBy.some((seen) => seen.day >= left));
   return {
@@ -51,7 +51,7 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
       early.map(({ bird }) => bird),
     ),
     age: Math.min(...early.map(({ age }) => age)),
-    usual,
+    usual: first.usual,
     fed,
   };
 }

@@ -1,7 +1,8 @@
 import { shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
+import type { Bird } from '../../room/model.ts';
 import { foodOffered } from '../agenda/conditions.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { count } from './words.ts';
 
@@ -38,13 +39,14 @@ export const liveFoodMissing: Warning<LiveFoodMissing> = {
 };
 
 function missingFor({ room, day }: View, brood: Brood): LiveFoodMissing | null {
-  const { profile, pair, where } = brood;
-  const need = profile?.liveFood?.value;
-  const nestlings = brood.young.filter(({ fledged }) => fledged === null);
-  if (where !== 'nest' || nestlings.length === 0 || (need !== 'required' && need !== 'advised')) return null;
-  const food = foodOffered(pair, room);
+  const needOf = (bird: Bird) => profileIn(brood, bird)?.liveFood?.value;
+  const inNeed = (bird: Bird) => needOf(bird) === 'required' || needOf(bird) === 'advised';
+  const nestlings = brood.young.filter((bird) => bird.fledged === null && inNeed(bird));
+  const first = nestlings.find((bird) => needOf(bird) === 'required') ?? nestlings[0];
+  if (brood.where !== 'nest' || first === undefined) return null;
+  const food = foodOffered(brood.pair, room);
   if (food?.live === true) return null;
-  const hatched = Math.min(...brood.hatched.flatMap((bird) => hatchedOn(bird)?.to ?? []));
+  const hatched = Math.min(...brood.hatched.filter(inNeed).flatMap((bird) => hatchedOn(bird)?.to ?? []));
   const date = Math.max(Number.isFinite(hatched) ? hatched : day, food?.day ?? Number.NEGATIVE_INFINITY);
   if (day - date > SHOWN) return null;
   const thrive = nestlings.every(({ crops }) => {
@@ -52,13 +54,13 @@ function missingFor({ room, day }: View, brood: Brood): LiveFoodMissing | null {
     return last !== undefined && last.day > date && last.crop === 'full';
   });
   if (thrive) return null;
-  const required = need === 'required';
+  const required = needOf(first) === 'required';
   return {
     ...about(brood),
     level: required && day - date <= ACT ? 'act' : 'watch',
     date,
     chicks: nestlings.length,
-    species: profile?.species ?? '',
+    species: profileIn(brood, first)?.species ?? '',
     required,
     food: food?.day ?? null,
   };

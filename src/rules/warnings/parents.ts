@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { type Bird, type Pair, together } from '../../room/model.ts';
-import { type Brood, mayHatch } from '../brood.ts';
+import { type Brood, mayHatch, profileIn } from '../brood.ts';
 import type { View } from './warning.ts';
 
 export type Parent = 'cock' | 'hen';
@@ -57,10 +57,11 @@ export function other(parent: Parent): Parent {
 }
 
 /** Nestlings that still need a parent on them by night. */
-export function unbrooded({ young, profile, room }: Brood): Bird[] {
-  const until = profile?.brooding?.value.high ?? UNKNOWN_BROODING;
-  return young.filter(
-    ({ fledged, hatched }) => fledged === null && hatched !== null && room.day - hatched.to < until,
+export function unbrooded(brood: Brood): Bird[] {
+  const until = (bird: Bird) => profileIn(brood, bird)?.brooding?.value.high ?? UNKNOWN_BROODING;
+  return brood.young.filter(
+    (bird) =>
+      bird.fledged === null && bird.hatched !== null && brood.room.day - bird.hatched.to < until(bird),
   );
 }
 

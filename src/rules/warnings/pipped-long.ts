@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import { familyOf } from '../../species/families.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { capital, names } from './words.ts';
 
@@ -32,13 +32,17 @@ export const pippedLong: Warning<PippedLong> = {
 };
 
 function pippedIn(brood: Brood, day: Day): PippedLong | null {
-  const usual = familyOf(brood.profile?.scientific ?? '') === 'parrots' ? USUAL.parrots : USUAL.others;
   const late = brood.eggs.flatMap((egg) => {
-    const ago = egg.pipped === null ? null : day - egg.pipped;
-    return ago === null || ago <= usual || ago > usual + SHOWN ? [] : [{ egg, pipped: day - ago }];
+    const { pipped } = egg;
+    const usual =
+      familyOf(profileIn(brood, egg)?.scientific ?? '') === 'parrots' ? USUAL.parrots : USUAL.others;
+    return pipped === null || day - pipped <= usual || day - pipped > usual + SHOWN
+      ? []
+      : [{ egg, pipped, usual }];
   });
   if (late.length === 0) return null;
   const eggs = late.map(({ egg }) => egg);
   const date = Math.min(...late.map(({ pipped }) => pipped));
+  const usual = Math.max(...late.map((one) => one.usual));
   return { ...about(brood), level: 'watch', date, eggs: names(brood, eggs), many: eggs.length > 1, usual };
 }

@@ -30,15 +30,20 @@ export const ringTooLate: Warning<RingTooLate> = {
 };
 
 function tooLateIn(brood: Brood, day: number): RingTooLate[] {
-  const usual = brood.profile?.ringAge?.value;
-  if (usual === undefined || !brood.room.settings.ringing || brood.pair.nestLooks === 'never') return [];
+  if (!brood.room.settings.ringing || brood.pair.nestLooks === 'never') return [];
   if (brood.clutch?.skipped.some(({ task }) => task === 'ring')) return [];
-  const late = unringed(brood).filter(
-    ({ span }) => day > span.to + usual.high && day <= span.to + usual.high + SHOWN,
-  );
-  const birds = late.flatMap(({ who }) => who ?? []);
-  if (birds.length === 0) return [];
-  const hatched = Math.max(...late.map(({ span }) => span.to));
+  const late = unringed(brood)
+    .flatMap(({ span, who, profile }) => {
+      const usual = (profile ?? brood.profile)?.ringAge?.value;
+      return usual !== undefined && day > span.to + usual.high && day <= span.to + usual.high + SHOWN
+        ? [{ hatched: span.to, who: who ?? [], usual }]
+        : [];
+    })
+    .sort((a, b) => b.hatched - a.hatched);
+  const birds = late.flatMap(({ who }) => who);
+  const [last] = late;
+  if (last === undefined) return [];
+  const { hatched, usual } = last;
   return [
     {
       ...about(brood),

@@ -3,7 +3,7 @@ import type { Bird } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { refIn } from '../agenda/agenda.ts';
 import type { WarningLevel } from '../agenda/item.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, profileIn } from '../brood.ts';
 import { type Standing, standingOf, type Weighing, weighingsOf } from '../growth/weighings.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { daysRange, listed } from './words.ts';
@@ -53,7 +53,7 @@ export const weight: Warning<Weight> = {
 
 function weightIn(brood: Brood, today: Day): Weight | null {
   const weighed = brood.young.flatMap((bird) => {
-    const profile = bird.clutch?.pair.profile ?? brood.profile;
+    const profile = profileIn(brood, bird);
     const weights = weighingsOf(bird, profile);
     const last = weights.at(-1);
     return last === undefined ? [] : [{ bird, profile, weights, last }];
@@ -99,11 +99,11 @@ function together(found: readonly Seen[]): string[] {
   return [...said].map(([text, who]) => `${listed(who)} ${text}`);
 }
 
-function lossOf(brood: Brood, { bird, weights }: WeighedBird): Seen | null {
+function lossOf(brood: Brood, { bird, profile, weights }: WeighedBird): Seen | null {
   const [before, now] = weights.slice(-2);
   if (before === undefined || now === undefined || now.day - before.day > APART) return null;
   const fall = 1 - now.grams / before.grams;
-  const leaving = brood.profile?.fledging?.value.low;
+  const leaving = profile?.fledging?.value.low;
   const age = bird.hatched === null ? null : now.day - bird.hatched.to;
   const growing = leaving !== undefined && age !== null && age <= leaving / 2;
   // Differences of tenths must not be lost in the binary fraction: 7.0 to 6.3 g is a tenth.

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { inHandsOffDays } from '../../../src/rules/agenda/hands-off.ts';
 import { day } from '../../rooms.ts';
-import { pair } from '../warnings/warned.ts';
+import { mixedNest, pair, view } from '../warnings/warned.ts';
 import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
 
 /** The first and last of the days on which the nest is left alone, as known on each of them. */
@@ -43,6 +43,13 @@ describe('before fledging', () => {
   it('counts from the eldest', () => {
     const log = `${THREE_CHICKS}date: 2026-03-17, after: 2026-03-16, hatched: e4`;
     expect(handsOff(log, '2026-03-18', '2026-04-01')).toEqual(['03-29 … 04-01']);
+  });
+
+  it('by the age of each species where guests are reared', () => {
+    // Lavender waxbills leave from 17 d on, Bengalese finches from 21 d: six days before are 25 and 29 March.
+    const alone = (on: string) =>
+      view(mixedNest(), on).broods.some((nest) => nest.pair.id === 'BF-1' && inHandsOffDays(nest, day(on)));
+    expect(['2026-03-24', '2026-03-25'].map(alone)).toEqual([false, true]);
   });
 
   it('by the age of fledging alone where nobody knows the age for rings', () => {

@@ -126,6 +126,11 @@ check('live-food', [
   ],
   ['not where the species needs none', hillFinches(FOUR_EGGS, { 'live-food': 'no' }), []],
   [
+    'not for eggs in an incubator, where no parent carries it in',
+    hillFinches(`${FOUR_EGGS}date: 2026-03-06, fostered: {incubator: all}`),
+    [],
+  ],
+  [
     'with the lead of the species',
     hillFinches(FOUR_EGGS, { 'live-food': 'advised', 'live-food-lead': '4' }),
     ['03-10 … 03-14 now'],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, mixedNest, spell, warned, waxbills } from './warned.ts';
 
 // Lavender waxbill: fledging at 17–21 d (Amniote database: 17; from memory: 17–21).
 const brood = `
@@ -40,4 +40,15 @@ describe('a chick that left the nest too early', () => {
       /^c1, c2 and c3 left the nest on 27 Mar at 13 d/,
     );
   });
+});
+
+it('guests of another species leave at their own age', () => {
+  // Lavender waxbills leave at 17–21 d, Bengalese finches at 21–25 d, each from memory.
+  const out = mixedNest('date: 2026-03-31, fledged: all');
+  expect(warned(out, 'fledged-early', '2026-03-31')).toMatchObject([
+    {
+      pair: 'BF-1',
+      text: expect.stringMatching(/^c1 and c2 left the nest on 31 Mar at 17 d; 21–25 d is usual/),
+    },
+  ]);
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { line, pair, spell, warned, waxbills } from './warned.ts';
+import { line, mixedNest, pair, spell, warned, waxbills } from './warned.ts';
 
 const brood = `
   date: 2026-03-01, laid: 3
@@ -55,4 +55,11 @@ it('where live food is only advised, it is watched; where it is not needed, noth
   expect(warned({ 'ZF-1': pair('ZF-1', 'zebra finch', brood) }, 'live-food-missing', '2026-03-14')).toEqual(
     [],
   );
+});
+
+it('guests that rear on live food are not forgotten among chicks that need none', () => {
+  expect(line(mixedNest(), 'live-food-missing', '2026-03-16')).toMatchObject({
+    level: 'act',
+    text: expect.stringMatching(/^2 chicks in the nest, .* The lavender waxbill rears on live food/),
+  });
 });

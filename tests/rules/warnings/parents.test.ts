@@ -7,7 +7,7 @@ import {
   other,
   unbrooded,
 } from '../../../src/rules/warnings/parents.ts';
-import { pair, view, waxbills } from './warned.ts';
+import { mixedNest, pair, view, waxbills } from './warned.ts';
 
 const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
 const seen = (more: string, on = '2026-03-20', head = heads) => {
@@ -69,4 +69,12 @@ it('where nobody knows how long a species broods, ten days; who left the nest is
 
 it('the other of cock and hen', () => {
   expect([other('cock'), other('hen')]).toEqual(['hen', 'cock']);
+});
+
+it('guests of another species are brooded as long as their own kind', () => {
+  // Lavender waxbills to 9 d, Bengalese finches to 12 d, each from memory.
+  const nest = (on: string) =>
+    view(mixedNest(), on).broods.find(({ pair: { id } }) => id === 'BF-1') as Brood;
+  expect(unbrooded(nest('2026-03-22'))).toHaveLength(4);
+  expect(unbrooded(nest('2026-03-23')).map(({ clutch }) => clutch?.pair.id)).toEqual(['BF-1', 'BF-1']);
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, mixedNest, spell, warned, waxbills } from './warned.ts';
 
 const brood = `
   date: 2026-03-01, laid: 3
@@ -29,3 +29,11 @@ it.each([
     expect(warned(files, 'ring-too-late', '2026-03-23')).toEqual([]);
   },
 );
+
+it('guests of another species are ringed at their own age', () => {
+  // Lavender waxbills at 7–8 d, Bengalese finches at 7–10 d (common practice).
+  const chicks = (on: string) => line(mixedNest(), 'ring-too-late', on).text.split(':')[0];
+  expect(warned(mixedNest(), 'ring-too-late', '2026-03-22')).toEqual([]);
+  expect(chicks('2026-03-23')).toBe('LW-1/1/c1 and LW-1/1/c2');
+  expect(chicks('2026-03-25')).toBe('c1 and c2');
+});

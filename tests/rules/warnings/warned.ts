@@ -88,3 +88,20 @@ function keepsPromises({ kind, level, text, check, date }: WarningLine, on: stri
   if (words?.health) expect(`${text} ${check}`, kind).toContain('avian vet');
   expect(date, kind).toBeLessThanOrEqual(day(on));
 }
+
+/**
+ * A nest of two species: Bengalese finches that rear two chicks of their own, hatched on 14 March, and two lavender waxbills
+ * of the same day that were put to them. What then happened there stands in `log`.
+ */
+export function mixedNest(log = ''): Files {
+  return {
+    'BF-1': pair(
+      'BF-1',
+      'Bengalese finch',
+      `date: 2026-03-01, laid: 2\n date: 2026-03-13, checked\n date: 2026-03-14, hatched: all\n ${log}`,
+    ),
+    'LW-1': waxbills(
+      'date: 2026-03-01, laid: 2\n date: 2026-03-13, checked\n date: 2026-03-14, hatched: all\n date: 2026-03-15, fostered: {BF-1: all}',
+    ),
+  };
+}
