@@ -3,12 +3,18 @@ import type { AgendaItem } from '../../rules/agenda/item.ts';
 import { dateSpan, lateness, longDate, weekdayDate } from '../terminal/dates.ts';
 import { subject } from '../terminal/due/where.ts';
 
-/** What a calendar shows in its cell: whose it is and what to do, and how sure a forecast is of its day. */
+/** Where a part of a clutch is cared for without its parents, as the agenda calls these places. */
+const APART: Record<string, string> = { incubator: ', incubator', hand: ', by hand' };
+
+/**
+ * What a calendar shows in its cell: whose it is and what to do, and how sure a forecast is of its day. Of a clutch that
+ * is in two places each part says where, or its entries would look the same.
+ */
 export function summaryOf(item: AgendaItem, standing: Day): string {
-  const { state, say, likely } = item;
+  const { state, say, likely, housing } = item;
   const late = state === 'late' ? 'late · ' : '';
   const day = likely === null ? '' : `, likely ${weekdayDate(likely, standing)}`;
-  return `${late}${subject(item)}: ${say}${day}`;
+  return `${late}${subject(item)}${APART[housing ?? ''] ?? ''}: ${say}${day}`;
 }
 
 /** What it shows when the entry is opened: the window, why, on what it rests, what ends it, and of when all that is. */

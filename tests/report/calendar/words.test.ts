@@ -12,6 +12,11 @@ describe('a calendar’s cell', () => {
     );
   });
 
+  it('tells what is cared for without its parents from what is in the nest', () => {
+    expect(summaryOf(item({ housing: 'incubator' }), standing)).toBe('LW-1, incubator: candle the eggs');
+    expect(summaryOf(item({ housing: 'hand', say: 'ring them' }), standing)).toBe('LW-1, by hand: ring them');
+  });
+
   it('says what is late, and that a forecast is one', () => {
     expect(summaryOf(item({ state: 'late' }), standing)).toBe('late · LW-1: candle the eggs');
     expect(summaryOf(item({ say: 'hatching expected', likely: standing + 3 }), standing)).toBe(
