@@ -1,3 +1,4 @@
+import { naturally } from '../findings/naturally.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Room } from '../room/fold.ts';
 import type { Pair } from '../room/model.ts';
@@ -12,6 +13,15 @@ export function pairNamed(id: string, { pairs }: Pick<Room, 'pairs'>): Pair {
     id,
     pairs.map((known) => known.id),
   );
+}
+
+/** The housing of that name, however its letters are written; one that nobody ever lived in is wrong usage. */
+export function housingNamed(name: string, { pairs, birds }: Pick<Room, 'pairs' | 'birds'>): string {
+  const all = [...pairs, ...birds.flatMap(({ stays }) => stays)].flatMap(({ housing }) => housing ?? []);
+  const known = [...new Set(all)].sort(naturally);
+  const found = known.find((one) => one.toLowerCase() === name.toLowerCase());
+  if (found === undefined) throw noSuch('housing', name, known);
+  return found;
 }
 
 /** Refuses a name that is none of these; null asks for nothing. */

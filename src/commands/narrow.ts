@@ -1,8 +1,7 @@
-import { housingOf } from '../room/lives.ts';
 import { type Only, onlyFor } from '../rules/agenda/only.ts';
 import { findSpecies } from '../species/find.ts';
 import type { CommandOption } from './context.ts';
-import { mustBeOneOf, pairNamed } from './named.ts';
+import { housingNamed, mustBeOneOf, pairNamed } from './named.ts';
 import type { OpenRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -32,10 +31,9 @@ export function wantedOf(options: Omit<Narrowed, 'days'>, open: OpenRoom): Retur
 
 /** The names asked for, or a sentence that says which there are. */
 function askedFor(options: Omit<Narrowed, 'days'>, { room, record }: OpenRoom): Only {
-  const { pair = null, housing = null, species = null } = options;
+  const { pair = null, species = null } = options;
   if (pair !== null) pairNamed(pair, room);
-  const housings = [...room.pairs.map((known) => known.housing), ...room.birds.map(housingOf)];
-  mustBeOneOf('housing', housing, [...new Set(housings.flatMap((name) => name ?? []))]);
+  const housing = options.housing === undefined ? null : housingNamed(options.housing, room);
   const kept = [...new Set(room.pairs.flatMap((known) => known.species ?? []))];
   const named = species === null ? null : (findSpecies(species, record.ownSpecies)?.species ?? species);
   mustBeOneOf('species', named, kept);

@@ -6,6 +6,7 @@ import { speciesGroups } from '../rules/stock/groups.ts';
 import { ageClasses } from '../rules/stock/life.ts';
 import { bySpecies } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { housingNamed } from './named.ts';
 import { type OpenStock, openStock, speciesNamed } from './open-stock.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -45,7 +46,8 @@ export function run(context: Context<StockOptions>): ExitCode {
 
 function pageOf(open: OpenStock, options: StockOptions): StockPage {
   const { room, stock } = open;
-  const { housing = null, age = null, sex = null, gone = false } = options;
+  const { age = null, sex = null, gone = false } = options;
+  const housing = options.housing === undefined ? null : housingNamed(options.housing, room);
   const species = options.species === undefined ? null : speciesNamed(options.species, open);
   const wanted = filterStock(stock.birds, { species, housing, age, sex });
   const left = wanted.filter(({ status }) => status === 'gone' || status === 'died');

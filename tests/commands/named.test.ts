@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { mustBeOneOf, pairNamed } from '../../src/commands/named.ts';
+import { housingNamed, mustBeOneOf, pairNamed } from '../../src/commands/named.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
 import { room } from '../rooms.ts';
 
@@ -20,4 +20,19 @@ it('a name that there is not is wrong usage, with the nearest one, or all, or no
 it('nothing asked for is nothing refused', () => {
   expect(() => mustBeOneOf('housing', null, [])).not.toThrow();
   expect(() => mustBeOneOf('housing', 'flight 1', [])).toThrow('no housing `flight 1` in this room');
+});
+
+it('a housing is found however its letters are written, and also when it stands empty by now', () => {
+  const housed = (id: string, housing: string, log = '') =>
+    `pair: ${id}\nspecies: star finch\ncock: ${id}-C\nhousing: ${housing}\nlog:\n  - {date: 2026-03-01, paired}\n${log}`;
+  const known = room(
+    {
+      'SF-1': housed('SF-1', 'Flight 10', '  - {date: 2026-03-03, moved: cage 4}\n'),
+      'SF-2': housed('SF-2', 'flight 2'),
+    },
+    '2026-03-04',
+  );
+  expect(housingNamed('flight 10', known)).toBe('Flight 10');
+  expect(housingNamed('cage 4', known)).toBe('cage 4');
+  expect(() => housingNamed('attic', known)).toThrow('there is cage 4, flight 2, Flight 10');
 });

@@ -17,7 +17,7 @@ export function filterStock(
   return birds.filter(
     (one) =>
       (species === null || one.bird.species === species) &&
-      (housing === null || one.housing?.toLowerCase() === housing.toLowerCase()) &&
+      (housing === null || one.housing === housing) &&
       (age === null || one.age === age) &&
       (sex === null || (one.bird.sex ?? 'unknown') === sex),
   );

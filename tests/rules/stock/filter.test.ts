@@ -11,6 +11,6 @@ it('lets everyone through that has all that is asked for', () => {
   expect(ids({ age: 'fledgling' })).toEqual(['LW-3/1/c1', 'LW-3/1/c2', 'LW-3/1/c3']);
   expect(ids({ sex: 'hen' })).toEqual(['B', 'D', 'GIRL']);
   expect(ids({ sex: 'unknown', age: 'adult' })).toEqual(['LW-1/1/c2', 'LW-2/1/c2']);
-  expect(ids({ housing: 'Flight 3', sex: 'cock' })).toEqual(['SON']);
+  expect(ids({ housing: 'flight 3', sex: 'cock' })).toEqual(['SON']);
   expect(ids({ species: 'zebra finch' })).toEqual([]);
 });
