@@ -27,6 +27,12 @@ export const valueCodes = {
     text: ({ text }) => `\`${text}\` is before any bird of this room was hatched`,
     hint: meant,
   },
+  'other-year': {
+    level: 'hint',
+    text: ({ date, above }) => `${date} stands below ${above}: was it in that year?`,
+    hint: ({ suggestion, date }) =>
+      `did you mean ${suggestion}? If it was ${date}, put the line where its day belongs`,
+  },
   'future-date': {
     level: 'error',
     text: ({ date, today }) => `${date} has not come yet: today is ${today}`,
