@@ -36,7 +36,7 @@ any of these mornings yourself: call \`nestlog due\` with \`--journals journals-
 ## Paired, a nest, an egg a day
 
     - {date: 2024-02-12, paired, food: [dry seed, egg food, sprouted seed]}
-    - {date: 2024-02-27, nest: {state: lined, site: broom bundle, height: 180}}
+    - {date: 2024-02-27, nest: {state: lined, site: broom bundle, height: 180 cm}}
     - {date: 2024-03-04, clutch: 1, laid: 1}
     - {date: 2024-03-05, laid: 1}
     - {date: 2024-03-06, laid: 1}

@@ -29,7 +29,14 @@ function eggSentence({ laid }: { laid: number }, { hatched }: { hatched: number 
 
 function chickSentence({ fledged, independent, open }: SeasonBook['totals']['chicks']): string {
   const fed = open > 0 ? `; ${open} ${open === 1 ? 'is' : 'are'} still in the nest or being fed` : '';
-  return `${fledged === 0 ? 'None' : fledged} left the nest and ${independent} ${independent === 1 ? 'feeds itself' : 'feed themselves'}${fed}.`;
+  const left = fledged === 0 ? 'None has left the nest' : `${fledged} left the nest`;
+  const alone =
+    independent === 0
+      ? fledged === 0
+        ? ''
+        : ', none feeds itself yet'
+      : ` and ${independent} ${independent === 1 ? 'feeds itself' : 'feed themselves'}`;
+  return `${left}${alone}${fed}.`;
 }
 
 function dangerSentence({ from, to, died, of }: Danger): string {

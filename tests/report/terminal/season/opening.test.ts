@@ -16,7 +16,7 @@ describe('the season in a few sentences', () => {
     [
       'young in the nest',
       `${FOUR}\n date: 2026-03-16, hatched: [e1, e2]`,
-      'Of 4 eggs 2 hatched. None left the nest and 0 feed themselves; 2 are still in the nest or being fed.',
+      'Of 4 eggs 2 hatched. None has left the nest; 2 are still in the nest or being fed.',
     ],
   ])('of %s', (_, log, expected) => {
     expect(told({ 'LW-1': waxbills(log) }, '2026-03-20')).toBe(expected);
