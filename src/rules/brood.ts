@@ -16,6 +16,13 @@ export interface Expected extends ForecastWindow {
   duration: Duration;
 }
 
+/** How long an egg has been warmed, and how long its own species sits; null where nobody knows that. */
+export interface EggTime {
+  egg: Egg;
+  clock: EggClock;
+  duration: Duration | null;
+}
+
 /**
  * What is to be cared for as one: the eggs and young that live with one clutch of a pair, guests included, or what
  * of a clutch is in an incubator and hand-fed. Tasks are made for broods, because that is what a keeper opens.
@@ -38,7 +45,10 @@ export interface Brood {
   /** Everyone who hatched here or was brought here, whatever became of them. */
   hatched: Bird[];
   sitting: SittingStart | null;
-  clocks: { egg: Egg; clock: EggClock }[];
+  /** The eggs here that are or were warmed, with what is known of how long their kind takes. */
+  clocks: EggTime[];
+  /** Those of them that are warmed now and may hatch. */
+  waiting: EggTime[];
   /** Days on which those of the eggs that may hatch are expected to. */
   hatch: Expected | null;
   /** The same for all eggs here, the clear ones included: the days by which their time is over. */
@@ -81,18 +91,18 @@ function makeBrood(
   const young = youngAt(pair, clutch, where);
   const first = eggs[0]?.clutch ?? young[0]?.clutch ?? clutch;
   const profile = first?.pair.profile ?? pair.profile;
-  const clocks = eggs.flatMap((egg) => {
+  const durationOf = (kind: DurationKind, one: Egg | Bird): Duration | null => {
+    const own = profileIn({ profile }, one);
+    const range = own?.[kind]?.value;
+    return own === null || range === undefined ? null : durations(kind, own.species, range);
+  };
+  const clocks = eggs.flatMap((egg): EggTime[] => {
     const clock = eggClock(egg, room.day);
-    return clock === null ? [] : [{ egg, clock }];
+    return clock === null ? [] : [{ egg, clock, duration: durationOf('incubation', egg) }];
   });
   const running = clocks.filter(({ clock }) => clock.running);
-  const ownProfile = (one: Egg | Bird) => profileIn({ profile }, one);
-  const incubation = (some: typeof clocks) =>
-    expected(
-      durations,
-      'incubation',
-      some.map(({ egg, clock }) => ({ start: clock.start, profile: ownProfile(egg) })),
-    );
+  const waiting = running.filter(({ egg }) => mayHatch(egg));
+  const sat = ({ clock, duration }: EggTime) => ({ start: clock.start, duration });
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
@@ -107,32 +117,24 @@ function makeBrood(
     hatched: where === 'nest' ? hatchedAt(pair, clutch) : young,
     sitting: clutch === null ? null : sittingStart(clutch, room.day),
     clocks,
-    hatch: incubation(running.filter(({ egg }) => mayHatch(egg))),
-    term: incubation(running),
+    waiting,
+    hatch: expected(waiting.map(sat)),
+    term: expected(running.map(sat)),
     fledge: expected(
-      durations,
-      'fledging',
       nestlings.flatMap((bird) => {
         const start = hatchedOn(bird);
-        return start === null ? [] : [{ start, profile: ownProfile(bird) }];
+        return start === null ? [] : [{ start, duration: durationOf('fledging', bird) }];
       }),
     ),
   };
 }
 
 /** Guests of another species take their own time; what the forecast rests on is what makes its first day. */
-function expected(
-  durations: Durations,
-  kind: DurationKind,
-  starts: { start: Span; profile: Profile | null }[],
-): Expected | null {
-  const windows = [...new Set(starts.map(({ profile }) => profile))].flatMap((profile) => {
-    const range = profile?.[kind]?.value;
-    if (profile === null || range === undefined) return [];
-    const duration = durations(kind, profile.species, range);
-    const own = starts.filter((one) => one.profile === profile).map(({ start }) => start);
-    const window = windowOf(duration, own);
-    return window === null ? [] : [{ ...window, duration }];
+function expected(starts: readonly { start: Span; duration: Duration | null }[]): Expected | null {
+  const windows = [...new Set(starts.map(({ duration }) => duration))].flatMap((duration) => {
+    const own = starts.filter((one) => one.duration === duration).map(({ start }) => start);
+    const window = duration === null ? null : windowOf(duration, own);
+    return duration === null || window === null ? [] : [{ ...window, duration }];
   });
   const first = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };

@@ -46,12 +46,12 @@ export const sittingEgg: FindAnchors = ({ clutch, profile, where, eggs }) => {
 };
 
 /** Full sitting; for guests and for eggs in an incubator, the clocks of the eggs themselves. */
-export const sitting: FindAnchors = ({ sitting: start, clocks, where }) => {
+export const sitting: FindAnchors = ({ sitting: start, clocks, waiting, where }) => {
   if (start !== null && where === 'nest') {
     const how = start.inferred ? ` (inferred${start.eggs === null ? '' : ` from ${start.eggs}`})` : '';
     return one({ span: start.span, says: `sitting since ${shortSpan(start.span)}${how}`, who: null });
   }
-  const starts = clocks.map(({ clock }) => clock.start);
+  const starts = (waiting.length > 0 ? waiting : clocks).map(({ clock }) => clock.start);
   if (starts.length === 0) return [];
   const span = { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
   return one({ span, says: `warm since ${shortSpan(span)}`, who: null });

@@ -97,6 +97,7 @@ function emptyBrood(room: Room, pair: Brood['pair']): Brood {
     hatched: [],
     sitting: null,
     clocks: [],
+    waiting: [],
     hatch: null,
     term: null,
     fledge: null,

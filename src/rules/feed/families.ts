@@ -6,7 +6,7 @@ import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { quantileDay } from '../../statistics/delay.ts';
-import { type Brood, mayHatch } from '../brood.ts';
+import type { Brood } from '../brood.ts';
 import type { Durations } from '../durations.ts';
 import type { Duration } from '../forecast/duration.ts';
 import { forecastDay, windowOf } from '../forecast/window.ts';
@@ -122,14 +122,15 @@ function mostHeard({ clutch }: Bird): number {
  */
 function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | null; mouths: Mouth[] } {
   const { day } = sources.room;
-  const sat = brood.clocks.filter(({ egg, clock }) => clock.running && mayHatch(egg));
-  const windows = sat.flatMap(({ egg, clock }) => windowOf(durationOf(egg, sources), [clock.start]) ?? []);
+  const windows = brood.waiting.flatMap(
+    ({ egg, clock }) => windowOf(durationOf(egg, sources), [clock.start]) ?? [],
+  );
   const hatch = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
   if (hatch === undefined) return { hatching: null, mouths: [] };
   const last = Math.max(...windows.map(({ to }) => to));
   const seen = lastLook(brood.pair, brood.clutch?.site ?? null, day + 1);
   if (last + 1 < day && seen !== null && seen > last) return { hatching: null, mouths: [] };
-  const open = sat.map(({ egg }) => egg).filter((egg) => mayStillHatch(egg, day));
+  const open = brood.waiting.map(({ egg }) => egg).filter((egg) => mayStillHatch(egg, day));
   const mouths = open.flatMap((egg) => eggMouth(egg, seen, sources) ?? []);
   if (mouths.length === 0) return { hatching: null, mouths };
   const expected = mouths.reduce(

@@ -11,6 +11,8 @@ interface EmptyCrop extends Found {
   many: boolean;
   crop: 'empty' | 'thin' | 'unclear';
   yolk: boolean;
+  /** Fed by hand, with nobody else to look to. */
+  byHand: boolean;
 }
 
 /** Days after the look for which it is said. */
@@ -21,11 +23,11 @@ export const emptyCrop: Warning<EmptyCrop> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'the last crop check found the crop empty, or thin at two looks in a row',
-  over: 'a later full crop, or seen fed on a later day; 2 d after the look. Watch on the day of hatching, and where one look of that day says full',
+  over: 'a later full crop, or seen fed on a later day; 2 d after the look. Watch on the day of hatching, where one look of that day says full, and for a chick that is fed by hand',
   explain:
-    'A nestling that is fed has food in its crop from an hour after light until night. Empty by day means that it was not fed, and a small chick does not last another day on that; at first light every crop is empty. A chick just hatched lives its first day on its yolk. Look whether the parents carry food in, whether they have what they rear on, and whether it is warm: a cold chick does not beg. A weak one is a matter for an avian vet.',
+    'A nestling that is fed has food in its crop from an hour after light until night. Empty by day means that it was not fed, and a small chick does not last another day on that; at first light every crop is empty. A chick just hatched lives its first day on its yolk. Look whether the parents carry food in, whether they have what they rear on, and whether it is warm: a cold chick does not beg. A crop of a chick that is fed by hand is empty when the next meal is due, and has to be once in a day (common practice). A weak one is a matter for an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => emptyIn(brood, day)),
-  say: ({ young, many, crop, yolk, date }) => ({
+  say: ({ young, many, crop, yolk, byHand, date }) => ({
     text:
       crop === 'thin'
         ? `${capital(young)} had a thin crop at two looks in a row, the last on ${shortDay(date)}: fed, but not enough.`
@@ -34,8 +36,9 @@ export const emptyCrop: Warning<EmptyCrop> = {
               ? 'A chick lives its first day on its yolk, not its second.'
               : 'A chick that is not fed does not last another day.'
           }`,
-    check:
-      'look again in an hour (at first light every crop is empty): warm, begging? Do the parents carry food in, and do they have what they rear on? A weak chick: an avian vet',
+    check: byHand
+      ? 'was it the time of the next meal? Warm, begging, and does the crop fill at a meal and empty before the next? One that stays full, or a chick that is weak or does not beg: an avian vet'
+      : 'look again in an hour (at first light every crop is empty): warm, begging? Do the parents carry food in, and do they have what they rear on? A weak chick: an avian vet',
   }),
 };
 
@@ -49,9 +52,11 @@ function emptyIn(brood: Brood, today: Day): EmptyCrop[] {
     if (these.length === 0) return [];
     const yolk = these.every(({ bird, day }) => bird.hatched !== null && day - bird.hatched.to < 1);
     const birds = these.map(({ bird }) => bird);
-    const level: WarningLevel = crop === 'empty' && !yolk ? 'act' : 'watch';
+    const level: WarningLevel = crop === 'empty' && !yolk && brood.where === 'nest' ? 'act' : 'watch';
     const date = Math.max(...these.map(({ day }) => day));
-    return [{ ...about(brood), level, date, young: names(brood, birds), many: birds.length > 1, crop, yolk }];
+    const byHand = brood.where !== 'nest';
+    const young = names(brood, birds);
+    return [{ ...about(brood), level, date, young, many: birds.length > 1, crop, yolk, byHand }];
   });
 }
 

@@ -39,7 +39,7 @@ export const noProfile: Warning<NoProfile> = {
 };
 
 function unknownIn(brood: Brood, day: Day): NoProfile | null {
-  const { eggs, young, clocks } = brood;
+  const { eggs, young } = brood;
   const profileOf = (one: Egg | Bird) => one.clutch?.pair.profile ?? null;
   const waiting = eggs.filter((egg) => mayHatch(egg) && profileOf(egg)?.incubation === undefined);
   const nestlings = young.some(
@@ -48,7 +48,7 @@ function unknownIn(brood: Brood, day: Day): NoProfile | null {
       profileOf(bird)?.fledging === undefined &&
       day <= (hatchedOn(bird)?.to ?? day) + fledging(null).high + SHOWN,
   );
-  const starts = clocks.filter(({ egg }) => waiting.includes(egg)).map(({ clock }) => clock.start);
+  const starts = brood.waiting.flatMap(({ clock, duration }) => (duration === null ? clock.start : []));
   const hatch =
     starts.length === 0
       ? null

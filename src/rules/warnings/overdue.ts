@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { type Brood, mayHatch } from '../brood.ts';
+import type { Brood } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { overdueFrom, shareHatchingAfter } from '../forecast/overdue.ts';
 import { about, type Found, type Warning } from './warning.ts';
@@ -38,14 +38,24 @@ export const overdue: Warning<Overdue> = {
 };
 
 function overdueIn(brood: Brood, day: Day): Overdue | null {
-  const { hatch, clocks, young } = brood;
-  if (hatch === null || young.length > 0) return null;
-  const last = clocks.map(({ clock }) => clock.start).reduce((a, b) => (b.to > a.to ? b : a));
-  const late = clocks
-    .filter(({ egg, clock }) => clock.running && mayHatch(egg) && egg.pipped === null)
-    .map(({ egg, clock: { start } }) => ({ egg, start, from: overdueFrom(hatch.duration, start, last) }))
-    .filter(({ from }) => day >= from);
-  if (late.length === 0) return null;
+  const { clocks, young } = brood;
+  if (young.length > 0) return null;
+  const late = brood.waiting
+    .filter(({ egg }) => egg.pipped === null)
+    .flatMap(({ egg, clock: { start }, duration }) => {
+      if (duration === null) return [];
+      const kin = clocks.filter((one) => one.duration === duration).map(({ clock }) => clock.start);
+      const last = kin.reduce((a, b) => (b.to > a.to ? b : a));
+      return [{ egg, start, duration, from: overdueFrom(duration, start, last) }];
+    })
+    .filter(({ from }) => day >= from)
+    .map((one) => {
+      const latest = { from: one.start.to, to: one.start.to };
+      return { ...one, share: shareHatchingAfter(one.duration, latest, day) };
+    })
+    .sort((a, b) => b.share - a.share);
+  const [likeliest] = late;
+  if (likeliest === undefined) return null;
   const date = Math.min(...late.map(({ from }) => from));
   if (day > Math.max(...late.map(({ from }) => from)) + SHOWN) return null;
   return {
@@ -54,17 +64,15 @@ function overdueIn(brood: Brood, day: Day): Overdue | null {
     date,
     eggs: names(
       brood,
-      late.map(({ egg }) => egg),
+      brood.eggs.filter((egg) => late.some((one) => one.egg === egg)),
     ),
     one: late.length === 1,
     sat: {
       low: Math.min(...late.map(({ start }) => day - start.to)),
       high: Math.max(...late.map(({ start }) => day - start.from)),
     },
-    share: Math.max(
-      ...late.map(({ start }) => shareHatchingAfter(hatch.duration, { from: start.to, to: start.to }, day)),
-    ),
-    basis: basisOf(hatch.duration.range, hatch.duration.n),
+    share: likeliest.share,
+    basis: basisOf(likeliest.duration.range, likeliest.duration.n),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { incubation, independence } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, profileIn } from '../brood.ts';
 import { daysInStore, STORED_SHOWN } from './stored.ts';
 import type { Found, View, Warning } from './warning.ts';
 import { capital, count, listed } from './words.ts';
@@ -66,9 +66,11 @@ interface Open {
 }
 
 /** Eggs in a nest or an incubator long after the hatch, and eggs in store longer than anybody keeps one. */
-function openEggs({ eggs, stored, hatch, profile }: Brood, day: Day): Open[] {
+function openEggs(brood: Brood, day: Day): Open[] {
+  const { eggs, stored, hatch } = brood;
   const warm = eggs.map((egg): Open => {
-    const until = hatch?.to ?? (egg.clutch.eggs.at(-1)?.laid.to ?? egg.laid.to) + incubation(profile).high;
+    const last = egg.clutch.eggs.at(-1)?.laid.to ?? egg.laid.to;
+    const until = hatch?.to ?? last + incubation(profileIn(brood, egg)).high;
     return { what: 'egg', clutch: egg.clutch, since: until + EGGS_GIVEN_UP };
   });
   const cool = stored.map((egg): Open => {
@@ -78,11 +80,12 @@ function openEggs({ eggs, stored, hatch, profile }: Brood, day: Day): Open[] {
   return [...warm, ...cool];
 }
 
-function openYoung({ young, profile }: Brood): Open[] {
-  const age = independence(profile).high;
-  return young.flatMap(({ hatched, clutch }): Open[] =>
-    hatched === null || clutch === null
+function openYoung(brood: Brood): Open[] {
+  return brood.young.flatMap((bird): Open[] => {
+    const { hatched, clutch } = bird;
+    const age = independence(profileIn(brood, bird)).high;
+    return hatched === null || clutch === null
       ? []
-      : [{ what: 'young', clutch, since: hatched.to + age + YOUNG_GIVEN_UP }],
-  );
+      : [{ what: 'young', clutch, since: hatched.to + age + YOUNG_GIVEN_UP }];
+  });
 }

@@ -26,6 +26,13 @@ describe('an empty crop', () => {
     expect(spell(room, 'empty-crop', '2026-03-14', '2026-03-31')).toEqual(['03-18 act']);
   });
 
+  it('of a chick that is fed by hand is asked of the hand, not of the parents', () => {
+    const hand = files('date: 2026-03-16, fostered: {hand: all}\n date: 2026-03-18, crops: {empty: c3}');
+    const { level, check } = line(hand, 'empty-crop', '2026-03-18');
+    expect([level, check]).toEqual(['watch', expect.stringMatching(/^was it the time of the next meal\?/)]);
+    expect(check).not.toContain('parents');
+  });
+
   // A chick lives a day on its yolk: common practice.
   it('is watched on the day of hatching', () => {
     const room = files('date: 2026-03-14, crops: {empty: all}');

@@ -14,9 +14,21 @@ describe('overdue eggs', () => {
   it('are said four days past the longest usual sitting, with the odds, for a week', () => {
     const files = { 'LW-1': waxbills(sat) };
     expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
-    expect(line(files, 'overdue', '2026-03-21').text).toMatch(
-      /^e1, e2, e3 and e4 are overdue: day 17(–18)? of sitting \(11–13 d, book\); (\d|fewer than 1) in 1,000 such eggs hatch later than today\./,
+    expect(line(files, 'overdue', '2026-03-21').text).toBe(
+      'e1, e2, e3 and e4 are overdue: day 17–18 of sitting (11–13 d, book); fewer than 1 in 1,000 such eggs hatch later than today. Sitting that began late or was broken off delays the hatch.',
     );
+  });
+
+  it('under foster parents are those of their own species', () => {
+    // Bengalese finches sit 13–16 d (from memory), four days longer than the waxbills that they were given to.
+    const files = {
+      'BF-1': pair('BF-1', 'Bengalese finch', `${sat}\n date: 2026-03-05, fostered: {LW-1: all}`),
+      'LW-1': waxbills(
+        'date: 2026-03-01, laid: 1\n date: 2026-03-04, sitting: hen\n date: 2026-03-05, lost: {broken: e1}',
+      ),
+    };
+    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-24 … 03-31 watch']);
+    expect(line(files, 'overdue', '2026-03-24').text).toMatch(/of sitting \(13–16 d, book\);/);
   });
 
   it('end when the eggs have a fate', () => {
