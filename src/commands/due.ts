@@ -52,7 +52,7 @@ export const definition: CommandDefinition = {
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
 export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> {
   const { day, today, options, stdout } = context;
-  const open = openRoom(context);
+  const open = openRoom(context, { forOthers: options.page !== undefined });
   const { room } = open;
   if (options.explain !== undefined) {
     stdout.write(explainText(wordsOf(options.explain, room), stdout));

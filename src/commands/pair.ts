@@ -45,7 +45,9 @@ interface PairOptions extends PageOptions {
 /** Prints one pair's story, or writes it as a page or as an account for others. */
 export function run(context: Context<PairOptions>): ExitCode | Promise<ExitCode> {
   const { stdout, json, options } = context;
-  const open = openRoom(context);
+  // An account has a discretion of its own, which leaves out the sentence as well.
+  const forOthers = options.page !== undefined && options.account !== true;
+  const open = openRoom(context, { forOthers });
   const [id = ''] = context.arguments;
   const story = pairStory(open.room, pairNamed(id, open.room));
   if (options.account === true) return tellAccount(context, open, story);

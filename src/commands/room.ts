@@ -5,6 +5,7 @@ import { byPlace } from '../findings/finding.ts';
 import { openCache } from '../journal/cache.ts';
 import { loadRoom } from '../journal/load.ts';
 import { type RoomRecord, readRoom, readSource, type SourceFile } from '../journal/record.ts';
+import { untold } from '../journal/untold.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { unknownSkips } from '../rules/agenda/skips.ts';
 import { massFindings } from '../rules/growth/findings.ts';
@@ -29,18 +30,26 @@ function cacheOf(folder: string, journals: string): string {
   return join(folder, `${createHash('sha256').update(journals).digest('hex').slice(0, 16)}.cache`);
 }
 
-/** Reads the room's folder and understands it as known on the day stood on. */
-export function openRoom({ journals, day, today, cache, progress }: Asked): OpenRoom {
+/**
+ * Reads the room's folder and understands it as known on the day stood on.
+ *
+ * @param forOthers for a page, which gets about: what the keeper marked private is not told
+ */
+export function openRoom(
+  { journals, day, today, cache, progress }: Asked,
+  { forOthers = false } = {},
+): OpenRoom {
   const files = loadRoom(journals);
   const parts = files.length > MANY ? 16 : 1;
   const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build, readSource, parts);
   const read = readings?.read ?? readSource;
   let done = 0;
-  const record = readRoom(files, { day, today }, (file) => {
+  const written = readRoom(files, { day, today }, (file) => {
     progress?.(`reading journals: ${done++} of ${files.length}`);
     return read(file);
   });
   readings?.save();
+  const record = forOthers ? untold(written) : written;
   progress?.('understanding what they say');
   return { files, record, room: understandAll(record, { day, today }) };
 }

@@ -38,10 +38,10 @@ export function run(context: Context<SeasonOptions>): ExitCode | Promise<ExitCod
   const { options, stdout, json } = context;
   const [asked] = context.arguments;
   const seasons = asked === undefined ? null : seasonsAsked(asked);
-  const { room } = openRoom(context);
+  const { page } = options;
+  const { room } = openRoom(context, { forOthers: page !== undefined });
   const book = seasonBook(room, { seasons, by: options.by ?? null });
   const { width, color } = stdout;
-  const { page } = options;
   if (page !== undefined) return writeSeasonPage(context, page, room, book);
   if (json) stdout.write(seasonJson(book, clutchStories(room, book.totals.clutches)));
   else stdout.write(seasonText(book, { width, color }));

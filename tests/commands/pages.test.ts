@@ -6,6 +6,7 @@ import { run as bird } from '../../src/commands/bird.ts';
 import type { CommandModule } from '../../src/commands/context.ts';
 import { run as due } from '../../src/commands/due.ts';
 import { run as pair } from '../../src/commands/pair.ts';
+import { run as season } from '../../src/commands/season.ts';
 import { png } from '../report/pictures/samples.ts';
 import { day } from '../rooms.ts';
 import { roomFolder } from './run.ts';
@@ -73,6 +74,46 @@ describe('a page in a file', () => {
     expect(text).toContain('../../outside.png: not in the room’s folder');
     expect(text).toContain('in the broom of flight 2');
     expect(text).not.toContain('she will be sold');
+  });
+
+  it('tells nothing that is marked private, wherever it was written', async () => {
+    const text = (words: string) => `"private: SECRET ${words}"`;
+    const room = roomFolder({
+      'nestlog.yaml': `
+        room: the long shed
+        log:
+          - {date: 2026-03-01, food: [${text('mix')}]}
+      `,
+      'birds.yaml': `
+        birds:
+          - {id: A, species: zebra finch, sex: cock, log: [{date: 2026-03-02, unwell: ${text('cough')}}]}
+      `,
+      'ZF-1': `
+        pair: ZF-1
+        species: zebra finch
+        cock: A
+        hen: B
+        housing: cage 1
+        log:
+          - {date: 2026-03-01, paired, food: [${text('egg food')}], nest: {state: lined, site: ${text('place')}, material: ${text('gold')}}}
+          - {date: 2026-03-05, laid: 4, sitting, site: ${text('place')}, note: ${text('note')}}
+          - {date: 2026-03-18, hatched: [e1, e2, e3], lost: {${text('fault')}: e4}}
+          - {date: 2026-03-20, died: {${text('fall')}: c1}, unwell: {c2: ${text('limp')}}, treated: {hen: ${text('cure')}}}
+          - {date: 2026-03-21, chasing: {by: cock, at: hen, level: hard}, courting: ${text('dance')}}
+      `,
+    });
+    for (const [command, words, options] of [
+      [season, [], { by: 'site' }],
+      [season, [], { by: 'food' }],
+      [pair, ['ZF-1'], {}],
+      [bird, ['A'], {}],
+      [due, [], {}],
+    ] as const) {
+      const shown = await page({ run: command as CommandModule['run'] }, [...words], options, room);
+      expect(shown).not.toContain('SECRET');
+      expect(shown).toContain('ZF-1');
+    }
+    expect(await page({ run: pair }, ['ZF-1'], {}, room)).toContain('not told');
   });
 
   it('of an account shows them too, and tells neither where they lie nor where the pair does', async () => {

@@ -1,6 +1,4 @@
 import type { Note } from '../../journal/notes.ts';
-import { isPrivate } from '../../journal/private.ts';
-import type { Bird } from '../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { guestsWords } from '../season.ts';
@@ -109,25 +107,13 @@ function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly N
           <Table
             caption={null}
             head={['', 'fate']}
-            rows={fatesOf(told(story), day).map(([of, fate]) => [of, visible(fate)])}
+            rows={fatesOf(story, day).map(([of, fate]) => [of, visible(fate)])}
           />
         </div>
       </div>
       <Notes title={null} notes={notes} />
     </section>
   );
-}
-
-/** The clutch without causes of death that a keeper wrote for themselves alone. */
-function told(story: ClutchStory): ClutchStory {
-  const chicks = story.chicks.map((one) => ({ ...one, bird: withoutPrivateCause(one.bird) }));
-  return { ...story, chicks };
-}
-
-function withoutPrivateCause(bird: Bird): Bird {
-  const { fate } = bird;
-  if (fate?.kind !== 'died' || fate.cause === null || !isPrivate(fate.cause)) return bird;
-  return { ...bird, fate: { ...fate, cause: null } };
 }
 
 function Notes({ title, notes }: { title: string | null; notes: readonly Note[] }) {

@@ -17,7 +17,6 @@ import { RateNotes, Rates } from './season/rates.tsx';
 import { Stages } from './season/stages.tsx';
 import { SEASON_STYLE } from './season/style.ts';
 import { Survival } from './season/survival.tsx';
-import { tellable } from './season/tellable.ts';
 import { TIMELINE_STYLE } from './timeline/style.ts';
 
 /**
@@ -34,7 +33,7 @@ export function seasonPage(book: SeasonBook, stories: readonly ClutchStory[]): s
       <>
         <h1>{title}</h1>
         <p class="quiet">{empty ? standing : `${counted}, ${standing}`}</p>
-        {empty ? <p class="lead">{emptyWords(book)}</p> : <Told book={tellable(book)} stories={stories} />}
+        {empty ? <p class="lead">{emptyWords(book)}</p> : <Told book={book} stories={stories} />}
       </>
     ),
   });

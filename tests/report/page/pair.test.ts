@@ -6,7 +6,7 @@ import { pairStory } from '../../../src/rules/season/story.ts';
 import { cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
 import { exampleStory } from '../../example/stories.ts';
 import { day, room } from '../../rooms.ts';
-import { FOUR, story, waxbills } from '../seasons.ts';
+import { story } from '../seasons.ts';
 
 const nothing = { notes: [], pictures: [] };
 const uri = 'data:image/gif;base64,R0lGODlhAQABAIAAAAAAAP///yH5BAAAAAAALAAAAAABAAEAAAIBRAA7';
@@ -45,13 +45,6 @@ describe('a pair’s page', () => {
     expect(page).toContain(`src="${uri}"`);
     expect(page).toMatch(/alt="The pair LW-1, its nest or its young, 12 March 2026: the &lt;b>nest&lt;\/b>"/);
     expect(page).toContain('13 March 2026: a photo that cannot be shown (../x.png: not found)');
-  });
-
-  it('keeps a private cause of death to its keeper', () => {
-    const log = `${FOUR}\n date: 2026-03-16, hatched: 2\n date: 2026-03-18, died: {"private: the cat": c1, cold: c2}`;
-    const page = pairPage(story('LW-1', { 'LW-1': waxbills(log) }), nothing);
-    expect(page).toMatch(/died 17–18 Mar: cold/);
-    expect(page).not.toContain('the cat');
   });
 
   it('of a pair without a clutch is still a page', () => {

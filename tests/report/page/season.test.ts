@@ -61,14 +61,6 @@ describe('the page of a season', () => {
     expect(html).not.toMatch(/<table|<svg/);
   });
 
-  it('keeps a private cause of death to its keeper', () => {
-    const hatched = `${FOUR}\n date: 2026-03-16, hatched: 3`;
-    const died = 'date: 2026-03-18, died: {"private: the cat": 2}\n date: 2026-03-19, died: 1';
-    const html = pageOf({ 'LW-1': waxbills(`${hatched}\n ${died}`) }, '2026-07-01');
-    expect(html).not.toContain('the cat');
-    expect(html).toMatch(/cause not known<\/th><td class="right">3</);
-  });
-
   it('never prints a number that is none', () => {
     for (const log of ['date: 2026-03-01, laid: 1', 'date: 2026-03-01, heard', FOUR]) {
       expect(pageOf({ 'LW-1': waxbills(log) }, '2026-03-20')).not.toMatch(/NaN|Infinity|undefined|null/);
