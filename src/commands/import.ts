@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { loadRoom } from '../journal/load.ts';
+import { codeOf } from '../journal/system-error.ts';
 import { importJson } from '../report/json/import.ts';
 import { importText } from '../report/terminal/import.ts';
 import { guessMapping } from '../write/import/guess.ts';
@@ -86,7 +87,7 @@ function textOf(file: string): string {
   try {
     bytes = readFileSync(file);
   } catch (error) {
-    const why = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
+    const why = codeOf(error) || 'unknown';
     throw new UsageError(`${file} cannot be read: ${reasons[why] ?? why}`);
   }
   if (bytes.includes(0)) throw new UsageError(`${file} is no CSV: save the table as "CSV, UTF-8"`);

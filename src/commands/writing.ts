@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
+import { codeOf } from '../journal/system-error.ts';
 import type { Writer } from '../write/lock.ts';
 import type { Replaced } from '../write/replace.ts';
 
@@ -12,7 +13,7 @@ export const writer: Writer = {
       return process.kill(pid, 0);
     } catch (error) {
       // Another user's process is alive as well.
-      return error instanceof Error && 'code' in error && error.code === 'EPERM';
+      return codeOf(error) === 'EPERM';
     }
   },
 };

@@ -3,15 +3,14 @@ import { type Dirent, readdirSync, readFileSync, realpathSync, statSync } from '
 import { join } from 'node:path';
 import { hashOf } from './cache-file.ts';
 import type { SourceFile, SourceText } from './record.ts';
+import { codeOf } from './system-error.ts';
+import { LOST } from './text/prepare.ts';
 
 /** Bytes. The journal of a lifetime has a hundredth of it. */
 const LARGEST = 20 * 1024 * 1024;
 
 /** Of a text that is none, at least this part cannot be read as UTF-8. */
 const BINARY_SHARE = 0.05;
-
-/** What a byte that is no UTF-8 is turned into. */
-const LOST = '\ufffd';
 
 const YAML = /\.ya?ml$/i;
 
@@ -123,7 +122,7 @@ export function fingerprint(files: readonly SourceFile[]): string {
 function problemOf(path: string, error: unknown): SourceFile {
   const code = codeOf(error);
   if (code === 'ELOOP') return { path, problem: 'loop', detail: '' };
-  return { path, problem: 'unreadable', detail: reasons[code] ?? code };
+  return { path, problem: 'unreadable', detail: reasons[code] ?? (code || 'unknown') };
 }
 
 const reasons: Record<string, string> = {
@@ -131,7 +130,3 @@ const reasons: Record<string, string> = {
   EPERM: 'permission denied',
   ENOENT: 'it is a link to a file that does not exist',
 };
-
-function codeOf(error: unknown): string {
-  return error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-}

@@ -6,6 +6,9 @@ import type { Place } from '../findings/finding.ts';
  */
 export type Node = Text | Empty | List | Fields | Refused;
 
+/** Of what is made by the program and stands in no file. */
+export const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
+
 /** A scalar as it was typed, without its quotes. Ring `014` is `014`, `no` is `no`. */
 export class Text {
   readonly text: string;

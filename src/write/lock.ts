@@ -3,7 +3,9 @@ import { readFileSync, readlinkSync, rmSync, symlinkSync, writeFileSync } from '
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { codeOf, reasonOf } from './reason.ts';
+import { codeOf } from '../journal/system-error.ts';
+import { knowsNoLinks } from './links.ts';
+import { reasonOf } from './reason.ts';
 
 /** The process that writes, and how to tell whether another one is still there. */
 export interface Writer {
@@ -27,7 +29,6 @@ const PAUSE = 5;
 const NAME = '.nestlog.lock';
 /** How write-file-atomic names the file beside a journal: nothing else is ever taken away. */
 const HALF_WRITTEN = /\.ya?ml\.\d+$/i;
-const NO_LINKS = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EINVAL'];
 
 /**
  * Does something while no other nestlog writes to the room. The lock is a link that names its process: made in one step,
@@ -66,7 +67,7 @@ function claim(path: string, holder: string): void {
   try {
     symlinkSync(holder, path);
   } catch (error) {
-    if (!NO_LINKS.includes(codeOf(error))) throw error;
+    if (!knowsNoLinks(error)) throw error;
     writeFileSync(path, holder, { flag: 'wx' });
   }
 }

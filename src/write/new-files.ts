@@ -10,7 +10,9 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { codeOf, reasonOf } from './reason.ts';
+import { codeOf } from '../journal/system-error.ts';
+import { knowsNoLinks } from './links.ts';
+import { reasonOf } from './reason.ts';
 
 /** Why files could not be begun: nothing of them is left. */
 export interface CreateFailure {
@@ -87,13 +89,11 @@ function claim(hidden: string, target: string): void {
   try {
     linkSync(hidden, target);
   } catch (error) {
-    if (!NO_LINKS.includes(codeOf(error))) throw error;
+    if (!knowsNoLinks(error)) throw error;
     closeSync(openSync(target, 'wx'));
     renameSync(hidden, target);
   }
 }
-
-const NO_LINKS = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS'];
 
 /** Writes a text beside its place and waits until it is on the disk. */
 function writeHidden(target: string, text: string): string {

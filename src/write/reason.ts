@@ -1,3 +1,5 @@
+import { codeOf } from '../journal/system-error.ts';
+
 const reasons: Record<string, string> = {
   EEXIST: 'a file of this name is there by now',
   EACCES: 'permission denied',
@@ -15,9 +17,4 @@ const reasons: Record<string, string> = {
 /** Why a file could not be read or written, in words that say what to look at. */
 export function reasonOf(error: unknown): string {
   return reasons[codeOf(error)] ?? (error instanceof Error ? error.message : String(error));
-}
-
-/** The system's code of an error, `ENOSPC`; empty where it has none. */
-export function codeOf(error: unknown): string {
-  return error instanceof Error && 'code' in error ? String(error.code) : '';
 }

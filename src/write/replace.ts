@@ -11,7 +11,8 @@ import {
 } from 'node:fs';
 import { dirname } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
-import { codeOf, reasonOf } from './reason.ts';
+import { codeOf } from '../journal/system-error.ts';
+import { reasonOf } from './reason.ts';
 
 /**
  * What became of a file: the new text stands there, or somebody else had changed it first, or it could not be done.

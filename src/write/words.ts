@@ -1,6 +1,5 @@
 import { type Day, formatDay } from '../days.ts';
-import type { Place } from '../findings/finding.ts';
-import { Empty, Fields, List, type Node, Text } from '../journal/nodes.ts';
+import { Empty, Fields, List, NOWHERE, type Node, Text } from '../journal/nodes.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
 
 /** What an entry is made of besides its words. */
@@ -16,7 +15,6 @@ interface Frame {
 export type Spoken = { entry: Fields } | { wrong: string };
 
 /** Words of the command line stand in no file. */
-const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
 
 /** `candled.fertile=e1,e3`: a key, what of it, and what was seen. */
 const WORD = /^([^.=\s]+)(?:\.([^=]+))?(?:=([\s\S]*))?$/;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { codeOf, reasonOf } from '../../src/write/reason.ts';
+import { reasonOf } from '../../src/write/reason.ts';
 
 function failure(path: string): unknown {
   try {
@@ -18,9 +18,4 @@ test('the usual troubles are told in words', () => {
 test('others as the system tells them', () => {
   expect(reasonOf(new Error('odd'))).toBe('odd');
   expect(reasonOf('odd')).toBe('odd');
-});
-
-test('an error of the system has a code', () => {
-  expect(codeOf(failure('/'))).toBe('EISDIR');
-  expect(codeOf(new Error('odd'))).toBe('');
 });

@@ -98,8 +98,11 @@ function inWords(text: string, near: number | null): string | null {
   return valid(year === undefined ? (near as number) : Number(year), month + 1, Number(date));
 }
 
-function wholeYear(digits: string): number {
-  return digits.length === 2 ? 2000 + Number(digits) : Number(digits);
+/** Two figures are 1969 to 2068, as POSIX has it (IEEE Std 1003.1, strptime, %y). */
+export function wholeYear(digits: string): number {
+  const year = Number(digits);
+  if (digits.length > 2) return year;
+  return year >= 69 ? 1900 + year : 2000 + year;
 }
 
 function valid(year: number, month: number, date: number): string | null {

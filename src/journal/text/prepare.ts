@@ -10,7 +10,7 @@ export interface Prepared {
 
 const BYTE_ORDER_MARK = '\ufeff';
 /** What a byte that is no UTF-8 was turned into when the file was read. */
-const LOST = '\ufffd';
+export const LOST = '\ufffd';
 const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?=[ \r\n]|$).*$/gm;
 const DOCUMENT_MARK = /^(?:---|\.\.\.)(?=[ \t\r\n]|$)/gm;
 const CONTENT = /^[ \t]*[^\s#]/m;

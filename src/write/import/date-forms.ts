@@ -1,5 +1,5 @@
 import { type Day, dayOf, daysInMonth, parseDay } from '../../days.ts';
-import { MONTHS } from '../../journal/grammar/date-text.ts';
+import { MONTHS, wholeYear } from '../../journal/grammar/date-text.ts';
 import { parseTime } from '../../journal/grammar/time-text.ts';
 
 /** In which order a date of figures alone names its parts. */
@@ -95,11 +95,4 @@ function dayForm(year: number, month: number, date: number): DateForm {
 function dayIn(year: number, month: number, date: number): Day | null {
   if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
   return dayOf(year, month, date);
-}
-
-/** Two figures are 1969 to 2068, as POSIX has it (IEEE Std 1003.1, strptime, %y). */
-function wholeYear(digits: string): number {
-  const year = Number(digits);
-  if (digits.length > 2) return year;
-  return year >= 69 ? 1900 + year : 2000 + year;
 }

@@ -1,7 +1,6 @@
 import { type Day, formatDay } from '../../days.ts';
-import type { Place } from '../../findings/finding.ts';
 import { formatTime } from '../../journal/grammar/time-text.ts';
-import { Empty, Fields, List, type Node, Text } from '../../journal/nodes.ts';
+import { Empty, Fields, List, NOWHERE, type Node, Text } from '../../journal/nodes.ts';
 import { type ObservationKey, observations } from '../../journal/observations/index.ts';
 import type { DateOrder, SerialSystem } from './date-forms.ts';
 import { dateForm } from './date-forms.ts';
@@ -41,7 +40,6 @@ export interface EntryReading {
   zeros: string[];
 }
 
-const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
 export const textNode = (text: string) => new Text(text, NOWHERE);
 
 /** Observations that may say that there was nothing. */

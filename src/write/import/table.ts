@@ -1,5 +1,6 @@
 import { CsvError, type Info, parse } from 'csv-parse/sync';
 import { unmarked } from '../../journal/text/formula.ts';
+import { LOST } from '../../journal/text/prepare.ts';
 import type { ImportProblem } from './problem.ts';
 
 /** One row below the headings. */
@@ -25,9 +26,6 @@ export interface TableReading {
 export const separators = { comma: ',', semicolon: ';', tab: '\t' } as const;
 
 export type Separator = keyof typeof separators;
-
-/** What a byte that is no UTF-8 was turned into. */
-const LOST = '\ufffd';
 
 /**
  * Reads a table of RFC 4180: cells in quotes may hold separators, line breaks and doubled quotes; every row has as many
