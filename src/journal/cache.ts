@@ -1,4 +1,5 @@
 import { hashOf, keep, kept } from './cache-file.ts';
+import { PackedEntries } from './packed.ts';
 import type { FileReading, ReadOne, SourceText } from './record.ts';
 
 /** A file's reading, with the hash of the content that it was read from. */
@@ -39,7 +40,7 @@ export function openCache(file: string, build: string, read: ReadOne, parts = 1)
       const known = part.before[path];
       if (known?.hash === hash) {
         part.now[path] = known;
-        return withText(known.reading, source);
+        return withText(revived(path, known.reading), source);
       }
       part.changed = true;
       const reading = read(source);
@@ -60,6 +61,14 @@ interface Part {
   before: Record<string, Kept>;
   now: Record<string, Kept>;
   changed: boolean;
+}
+
+/** As it was read, with entries packed again where they were. */
+function revived(path: string, reading: FileReading): FileReading {
+  const { journal } = reading.says;
+  if (journal === undefined || Array.isArray(journal.entries)) return reading;
+  const entries = PackedEntries.from(path, journal.entries as unknown as ReturnType<PackedEntries['toJSON']>);
+  return { ...reading, says: { ...reading.says, journal: { ...journal, entries } } };
 }
 
 /** The text itself is at hand; it is kept only where reading had to mend it. */

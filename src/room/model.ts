@@ -123,9 +123,6 @@ export interface Event {
   key: ObservationKey;
   site: string | null;
   clutch: Clutch | null;
-  at: Place;
-  /** Whom each part of it turned out to be about, by the place of the words that say whom. */
-  about: About[];
 }
 
 /** Eggs or birds, and the place of the words that mean them. */
