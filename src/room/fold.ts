@@ -10,6 +10,7 @@ import { findSpecies, suggestSpecies } from '../species/find.ts';
 import { inWholeDays } from '../species/whole-days.ts';
 import { applyBirdObservation, listBirds } from './birds.ts';
 import { checkRoom } from './checks.ts';
+import { joined } from './lists.ts';
 import { becomeIndependent, isDependent, settle } from './lives.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
@@ -166,7 +167,7 @@ function meetParents({ fold, pair, day }: Scene): void {
       bird.sex ??= sex;
       bird.firstSeen ??= day;
       if (bird.stays.length === 0)
-        bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });
+        bird.stays = joined(bird.stays, { from: day, housing: pair.housing, nest: null, clutch: null });
       // Bred here and not seen independent: whoever is a parent feeds itself.
       else if (isDependent(bird) && names.length === 1) {
         becomeIndependent(bird, { from: bird.fledged?.day ?? day, to: day });

@@ -1,5 +1,6 @@
 import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile, Range } from '../species/profile.ts';
+import { joined, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
@@ -54,14 +55,14 @@ export function openClutch(scene: Scene, options: { counted: boolean; number?: n
     opened: scene.day,
     counted: options.counted,
     chicksCounted: options.counted,
-    eggs: [],
-    chicks: [],
-    cock: [...pair.cock],
-    hen: [...pair.hen],
+    eggs: none,
+    chicks: none,
+    cock: pair.cock,
+    hen: pair.hen,
     housing: pair.housing,
-    sittings: [],
-    skipped: [],
-    mismatches: [],
+    sittings: none,
+    skipped: none,
+    mismatches: none,
   };
   pair.clutches.push(clutch);
   pair.clutches.sort((a, b) => a.number - b.number);
@@ -92,14 +93,14 @@ export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
     laid,
     assumed,
     places: [{ from: laid.to, place: { kind: 'nest', pair: clutch.pair, clutch } }],
-    lamp: [],
+    lamp: none,
     aged: null,
     pipped: null,
     fate: null,
-    weights: [],
+    weights: none,
     size: null,
   };
-  clutch.eggs.push(egg);
+  clutch.eggs = joined(clutch.eggs, egg);
   clutch.pair.here.eggs.add(egg);
   return egg;
 }
@@ -123,7 +124,7 @@ function nestOf(egg: Egg): Pair | null {
 /** Takes an egg to another place from this day on. */
 export function placeEgg(egg: Egg, day: Day, place: EggPlace): void {
   nestOf(egg)?.here.eggs.delete(egg);
-  egg.places.push({ from: day, place });
+  egg.places = joined(egg.places, { from: day, place });
   if (place.kind !== 'nest') egg.clutch.pair.elsewhere.add(egg.clutch);
   else if (egg.fate === null) place.pair.here.eggs.add(egg);
 }
@@ -168,7 +169,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
     sire: clutch.cock,
     dam: clutch.hen,
   } satisfies Partial<Bird>);
-  bird.stays.push({
+  bird.stays = joined(bird.stays, {
     from: day,
     housing: nest === null ? (place?.kind ?? null) : nest.housing,
     nest,
@@ -176,7 +177,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   });
   fold.birds.set(bird.id, bird);
   fold.byRef.set(full, bird);
-  clutch.chicks.push(bird);
+  clutch.chicks = joined(clutch.chicks, bird);
   endEgg(egg, { kind: 'hatched', span, day, bird });
   if (nest === null) clutch.pair.elsewhere.add(clutch);
   nest?.here.young.add(bird);
@@ -198,7 +199,7 @@ export function settle(
   clutch: Clutch | null,
 ): void {
   feederOf(bird)?.here.young.delete(bird);
-  bird.stays.push({ from: day, housing, nest, clutch });
+  bird.stays = joined(bird.stays, { from: day, housing, nest, clutch });
   if (nest === null) {
     bird.clutch?.pair.elsewhere.add(bird.clutch);
     return;
@@ -211,7 +212,7 @@ export function settle(
 export function becomeIndependent(bird: Bird, span: Span): void {
   leaveNest(bird);
   bird.independent = { span, day: span.to };
-  bird.stays.push({ from: span.to, housing: housingOf(bird), nest: null, clutch: null });
+  bird.stays = joined(bird.stays, { from: span.to, housing: housingOf(bird), nest: null, clutch: null });
 }
 
 /** Whether it is alive, in the room and not yet feeding itself. */
