@@ -56,21 +56,35 @@ export class PackedEntries implements Iterable<Entry> {
     }
   }
 
-  /** @param file the journal in which all of them stand */
-  static of(file: string, entries: Entries): PackedEntries {
+  /**
+   * @param file the journal in which all of them stand
+   * @param text its text, by which lines that say the same are told at a glance
+   */
+  static of(file: string, entries: Entries, text = ''): PackedEntries {
     if (entries instanceof PackedEntries) return entries;
     const forms = new Map<string, number>();
+    const byLine = new Map<string, number>();
+    const lines = text.split('\n');
     const notes: Entry['note'][] = [];
     const numbers = new Int32Array(entries.length * EACH);
     let at = 0;
     for (const entry of entries) {
       const { date, note, at: place, dateAt, time, after, clutch, site, saw } = entry;
       const { line, column, length } = place;
-      const said = { column, dateAt, time, after, clutch, site, saw } satisfies Form;
-      const form = JSON.stringify(packed(said, file, line));
-      const known = forms.get(form) ?? forms.size;
-      forms.set(form, known);
-      numbers.set([date, line, length, known, note === null ? -1 : notes.length], at);
+      const alike = note === null ? whatAsideFromDay(lines[line - 1] ?? '', place) : null;
+      let known = alike === null ? undefined : byLine.get(alike);
+      if (known === undefined) {
+        const said = { column, dateAt, time, after, clutch, site, saw } satisfies Form;
+        const form = JSON.stringify(packed(said, file, line));
+        known = forms.get(form) ?? forms.size;
+        forms.set(form, known);
+        if (alike !== null) byLine.set(alike, known);
+      }
+      numbers[at + DAY] = date;
+      numbers[at + LINE] = line;
+      numbers[at + LENGTH] = length;
+      numbers[at + FORM] = known;
+      numbers[at + NOTE] = note === null ? -1 : notes.length;
       if (note !== null) notes.push(note);
       at += EACH;
     }
@@ -144,6 +158,17 @@ export class PackedEntries implements Iterable<Entry> {
     if ((this.#uses[index] as number) > 1) this.#ready.set(text, form);
     return form;
   }
+}
+
+const ONE_LINE = /^ *- +\{date: \d{4}-\d\d-\d\d([ -~]*\})$/;
+
+/**
+ * Of an entry that stands in braces on one line, all but the day: what it says follows from this. Null where it is
+ * written in another way. Columns are the same for the same margin, dates being of one length.
+ */
+function whatAsideFromDay(line: string, { column, length }: Place): string | null {
+  const said = ONE_LINE.exec(line)?.[1];
+  return said === undefined || column + length - 1 !== line.length ? null : `${column} ${said}`;
 }
 
 /** A place on a line of an entry. */

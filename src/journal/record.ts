@@ -5,6 +5,7 @@ import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
 import { allBy, datedIn } from './entries.ts';
 import type { PairJournal } from './entry.ts';
 import { type Clock, type Dated, futureFindings } from './future.ts';
+import { restored, withoutText } from './kept-reading.ts';
 import type { Fields } from './nodes.ts';
 import { readOwnSpecies } from './own-species.ts';
 import { PackedEntries, type Ready } from './packed.ts';
@@ -108,12 +109,13 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
   return record;
 }
 
-/** As {@link readFile}; a journal's entries are packed, as a room may have millions. */
-export const readSource: ReadOne = ({ path, text }) => {
+/** As {@link readFile}, as little of it in memory as can be: a room may have millions of entries. */
+export const readSource: ReadOne = (source) => {
+  const { path, text } = source;
   const reading = readFile(path, text);
   const { journal } = reading.says;
-  if (journal !== undefined) journal.entries = PackedEntries.of(path, journal.entries);
-  return reading;
+  if (journal !== undefined) journal.entries = PackedEntries.of(path, journal.entries, text);
+  return restored(JSON.stringify(withoutText(reading, { path, text })), source);
 };
 
 /** Reads one file; where it lies in the room says what it is. */

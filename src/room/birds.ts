@@ -7,7 +7,7 @@ import { joined } from './lists.ts';
 import { endKnown, endLife, feederOf, settle, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
 import { newBird } from './names.ts';
-import type { Fold } from './scene.ts';
+import { type Fold, wordsOf } from './scene.ts';
 
 /** Everyone on the bird list enters the room's names; what happened to them is told by their logs. */
 export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
@@ -60,7 +60,7 @@ export function applyBirdObservation(
   if (bird === undefined || bird.listed !== record) return;
   const away = observation.key === 'back' ? null : whyNotAlive(bird);
   if (away !== null && typeof away === 'object' && !toldAgain(bird, entry.date, observation)) {
-    const args = { who: bird.id, did: observation.key, why: away.why };
+    const args = { who: bird.id, did: observation.key, why: wordsOf(away.why) };
     fold.findings.push({ code: away.code, at: observation.at, args });
     return;
   }

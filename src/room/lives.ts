@@ -4,7 +4,7 @@ import { joined, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
-import type { Fold, Refusal, Scene } from './scene.ts';
+import type { Fold, Refusal, Scene, Why } from './scene.ts';
 
 /** Incubation to reckon with where the species has no profile: the widest of the small cage birds, in days. */
 const UNKNOWN_INCUBATION: Range = { low: 10, high: 25 };
@@ -251,17 +251,20 @@ export function whyNotAlive(bird: Bird): Refusal | null {
   const { kind, day } = bird.fate;
   return {
     code: 'dead-bird',
-    why: kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}`,
+    why: () => (kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}`),
   };
 }
 
 /** Why nothing new can happen to this egg, in words, or null while it is open. */
-export function whyNotOpen(egg: Egg): string | null {
-  if (egg.fate === null) return null;
-  const { kind, day } = egg.fate;
-  if (kind === 'hatched') return `it hatched on ${formatDay(day)} as ${fullRef(egg.fate.bird)}`;
-  if (kind === 'taken') return `it was ${egg.fate.cause} on ${formatDay(day)}`;
-  return `it was lost (${egg.fate.cause ?? 'no cause given'}) on ${formatDay(day)}`;
+export function whyNotOpen({ fate }: Egg): Why | null {
+  return fate === null ? null : () => ended(fate);
+}
+
+function ended(fate: EggFate): string {
+  const on = formatDay(fate.day);
+  if (fate.kind === 'hatched') return `it hatched on ${on} as ${fullRef(fate.bird)}`;
+  if (fate.kind === 'taken') return `it was ${fate.cause} on ${on}`;
+  return `it was lost (${fate.cause ?? 'no cause given'}) on ${on}`;
 }
 
 /** The eggs that the pair's journal speaks of: those in its nest, and its own in an incubator or by hand. */
