@@ -18,7 +18,7 @@ export function openAccount(
   const discreet = discretionOf(record, room, told);
   const own = record.pairs.filter(({ pair }) => pair.text === story.pair.id);
   const photos = photosOf(
-    own.flatMap(({ entries }) => entries),
+    own.flatMap(({ entries }) => [...entries]),
     story.day,
   );
   return {

@@ -88,7 +88,7 @@ async function writePairPage(
   const { pairPage } = await import('../report/page/pair.tsx');
   const entries = record.pairs
     .filter((journal) => journal.pair.text === pair.id)
-    .flatMap((journal) => journal.entries);
+    .flatMap((journal) => [...journal.entries]);
   const pictures = readPictures(context.journals, photosOf(entries, day));
   return writePage(context, name, pairPage(story, { notes: notesOf(entries, day), pictures }));
 }

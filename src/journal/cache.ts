@@ -1,5 +1,6 @@
 import { hashOf, keep, kept } from './cache-file.ts';
-import type { FileReading, ReadOne, SourceText } from './record.ts';
+import { restoredFrom, withoutText } from './kept-reading.ts';
+import type { FileReading, ReadOne } from './record.ts';
 
 /** A file's reading, with the hash of the content that it was read from. */
 interface Kept {
@@ -39,11 +40,11 @@ export function openCache(file: string, build: string, read: ReadOne, parts = 1)
       const known = part.before[path];
       if (known?.hash === hash) {
         part.now[path] = known;
-        return withText(known.reading, source);
+        return restoredFrom(known.reading, source);
       }
       part.changed = true;
       const reading = read(source);
-      part.now[path] = { hash, reading: reading.text === source.text ? { ...reading, text: '' } : reading };
+      part.now[path] = { hash, reading: withoutText(reading, source) };
       return reading;
     },
     save() {
@@ -60,17 +61,6 @@ interface Part {
   before: Record<string, Kept>;
   now: Record<string, Kept>;
   changed: boolean;
-}
-
-/** The text itself is at hand; it is kept only where reading had to mend it. */
-function withText(reading: FileReading, source: SourceText): FileReading {
-  if (reading.text !== '') return reading;
-  return {
-    ...reading,
-    get text() {
-      return source.text;
-    },
-  };
 }
 
 function load(file: string, build: string): Record<string, Kept> {

@@ -2,6 +2,7 @@ import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { Located } from './grammar/values.ts';
 import type { Observation } from './observations/index.ts';
+import type { PackedEntries } from './packed.ts';
 
 /** One visit: what one line of a journal's log says. */
 export interface Entry {
@@ -31,5 +32,8 @@ export interface PairJournal {
   hen: Located[];
   housing: Located | null;
   nestLooks: 'freely' | 'sparingly' | 'never' | null;
-  entries: Entry[];
+  entries: Entries;
 }
+
+/** The entries of a journal, in the order of its file: as a list, or packed. */
+export type Entries = readonly Entry[] | PackedEntries;

@@ -7,19 +7,25 @@ export interface Clock {
   today: Day;
 }
 
+/** What has a date, and where that stands. */
+export interface Dated {
+  date: Day;
+  readonly dateAt: Place;
+}
+
 /**
  * The findings for entries of days that nobody has lived yet: later than the day stood on and than today. They are a
  * pass of their own, so that what is read from a file does not depend on the clock.
  */
-export function futureFindings(
-  entries: Iterable<{ date: Day; dateAt: Place }>,
-  { day, today }: Clock,
-): Finding[] {
+export function futureFindings(entries: Iterable<Dated>, { day, today }: Clock): Finding[] {
   const latest = Math.max(day, today);
-  const all = [...entries];
-  const future = all.filter(({ date }) => date > latest);
-  if (all.length >= A_RECORD && future.length > all.length / 2)
-    return [clockBehind(future, all.length, today)];
+  const future: Dated[] = [];
+  let all = 0;
+  for (const entry of entries) {
+    all++;
+    if (entry.date > latest) future.push(entry);
+  }
+  if (all >= A_RECORD && future.length > all / 2) return [clockBehind(future, all, today)];
   const findings: Finding[] = [];
   for (const { date, dateAt } of future) {
     const args = { date: formatDay(date), today: formatDay(today), suggestion: lastSuchDay(date, latest) };
@@ -32,15 +38,8 @@ export function futureFindings(
 const A_RECORD = 10;
 
 /** One finding, at the latest entry: each of a thousand entries would be told that it has not come yet. */
-function clockBehind(
-  [first, ...future]: readonly { date: Day; dateAt: Place }[],
-  of: number,
-  today: Day,
-): Finding {
-  const last = future.reduce(
-    (latest, one) => (one.date > latest.date ? one : latest),
-    first as { date: Day; dateAt: Place },
-  );
+function clockBehind([first, ...future]: readonly Dated[], of: number, today: Day): Finding {
+  const last = future.reduce((latest, one) => (one.date > latest.date ? one : latest), first as Dated);
   const args = { today: formatDay(today), later: future.length + 1, of, last: formatDay(last.date) };
   return { code: 'clock-behind', at: last.dateAt, args };
 }

@@ -90,8 +90,7 @@ function decode(path: string, bytes: Buffer): SourceFile {
 class LoadedFile implements SourceText {
   readonly path: string;
   readonly #hash: string;
-  #bytes: Buffer | null;
-  #text = '';
+  readonly #bytes: Buffer;
 
   constructor(path: string, bytes: Buffer) {
     this.path = path;
@@ -104,10 +103,9 @@ class LoadedFile implements SourceText {
     return this.#hash;
   }
 
+  /** Made anew each time: few ask, and nobody twice. */
   get text(): string {
-    if (this.#bytes !== null) this.#text = this.#bytes.toString('utf8');
-    this.#bytes = null;
-    return this.#text;
+    return this.#bytes.toString('utf8');
   }
 }
 

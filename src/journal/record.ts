@@ -1,10 +1,14 @@
+import type { Day } from '../days.ts';
 import { byPlace, type Finding, type Place } from '../findings/finding.ts';
 import type { Profile } from '../species/profile.ts';
 import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
+import { allBy, datedIn } from './entries.ts';
 import type { PairJournal } from './entry.ts';
-import { type Clock, futureFindings } from './future.ts';
+import { type Clock, type Dated, futureFindings } from './future.ts';
+import { restored, withoutText } from './kept-reading.ts';
 import type { Fields } from './nodes.ts';
 import { readOwnSpecies } from './own-species.ts';
+import { PackedEntries, type Ready } from './packed.ts';
 import { pairShape, readPairJournal } from './pair-journal.ts';
 import { type RoomSettings, readSettings, settingsShape, usualSettings } from './settings.ts';
 import type { Shape } from './text/recover.ts';
@@ -57,6 +61,11 @@ export interface FileReading {
 
 type Says = Partial<{ settings: RoomSettings; birds: BirdRecord[]; profile: Profile; journal: PairJournal }>;
 
+/** Whether nothing in the record is dated later than this day. */
+export function endsBy({ pairs }: RoomRecord, day: Day): boolean {
+  return pairs.every(({ entries }) => allBy(entries, day));
+}
+
 /** How one file is read: a pure function of its path and text. */
 export type ReadOne = (source: SourceText) => FileReading;
 
@@ -75,6 +84,7 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
     findings: [],
   };
   let settingsFile: string | null = null;
+  const ready: Ready = new Map();
   for (const file of files) {
     if ('problem' in file) {
       record.findings.push({
@@ -87,9 +97,9 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
     const reading = read(file);
     record.sources.add(file.path, reading);
     for (const finding of reading.findings) record.findings.push(finding);
-    if (!isSettings(file.path)) add(record, reading.says);
+    if (!isSettings(file.path)) add(record, reading.says, ready);
     else if (settingsFile === null) {
-      add(record, reading.says);
+      add(record, reading.says, ready);
       settingsFile = file.path;
     } else
       record.findings.push({ code: 'second-settings', at: topOf(file.path), args: { file: settingsFile } });
@@ -99,8 +109,14 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
   return record;
 }
 
-/** As {@link readFile}. */
-export const readSource: ReadOne = ({ path, text }) => readFile(path, text);
+/** As {@link readFile}, as little of it in memory as can be: a room may have millions of entries. */
+export const readSource: ReadOne = (source) => {
+  const { path, text } = source;
+  const reading = readFile(path, text);
+  const { journal } = reading.says;
+  if (journal !== undefined) journal.entries = PackedEntries.of(path, journal.entries, text);
+  return restored(JSON.stringify(withoutText(reading, { path, text })), source);
+};
 
 /** Reads one file; where it lies in the room says what it is. */
 export function readFile(path: string, source: string): FileReading {
@@ -149,15 +165,19 @@ function neverEmpty(path: string, reading: FileReading): FileReading {
   return reading;
 }
 
-function add(record: RoomRecord, { settings, birds, profile, journal }: Says): void {
+function add(record: RoomRecord, { settings, birds, profile, journal }: Says, ready: Ready): void {
   if (settings !== undefined) record.settings = settings;
   for (const bird of birds ?? []) record.birds.push(bird);
   if (profile !== undefined) record.ownSpecies.push(profile);
-  if (journal !== undefined) record.pairs.push(journal);
+  if (journal === undefined) return;
+  const { entries } = journal;
+  record.pairs.push(
+    entries instanceof PackedEntries ? { ...journal, entries: entries.sharing(ready) } : journal,
+  );
 }
 
-function* datesOf({ pairs, birds, settings }: RoomRecord): Iterable<{ date: number; dateAt: Place }> {
-  for (const { entries } of pairs) yield* entries;
+function* datesOf({ pairs, birds, settings }: RoomRecord): Iterable<Dated> {
+  for (const { entries } of pairs) yield* datedIn(entries);
   for (const { log } of birds) yield* log;
   yield* settings.log;
 }

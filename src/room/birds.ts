@@ -3,10 +3,11 @@ import type { Place } from '../findings/finding.ts';
 import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
 import { findSpecies } from '../species/find.ts';
+import { joined } from './lists.ts';
 import { endKnown, endLife, feederOf, settle, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
 import { newBird } from './names.ts';
-import type { Fold } from './scene.ts';
+import { type Fold, wordsOf } from './scene.ts';
 
 /** Everyone on the bird list enters the room's names; what happened to them is told by their logs. */
 export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
@@ -59,7 +60,7 @@ export function applyBirdObservation(
   if (bird === undefined || bird.listed !== record) return;
   const away = observation.key === 'back' ? null : whyNotAlive(bird);
   if (away !== null && typeof away === 'object' && !toldAgain(bird, entry.date, observation)) {
-    const args = { who: bird.id, did: observation.key, why: away.why };
+    const args = { who: bird.id, did: observation.key, why: wordsOf(away.why) };
     fold.findings.push({ code: away.code, at: observation.at, args });
     return;
   }
@@ -99,10 +100,18 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
     if (housing !== null) house(bird, day, housing.text);
   },
   moved: ({ bird, day }, housing) => house(bird, day, housing.text),
-  weighed: ({ bird, day, at }, grams) => void bird.weights.push({ day, grams, at }),
-  treated: ({ bird, day }, what) => void bird.treated.push({ day, text: what.text }),
-  unwell: ({ bird, day }, what) => void bird.unwell.push({ day, text: what.text }),
-  moult: ({ bird, day }, state) => void bird.moult.push({ day, state }),
+  weighed: ({ bird, day, at }, grams) => {
+    bird.weights = joined(bird.weights, { day, grams, at });
+  },
+  treated: ({ bird, day }, what) => {
+    bird.treated = joined(bird.treated, { day, text: what.text });
+  },
+  unwell: ({ bird, day }, what) => {
+    bird.unwell = joined(bird.unwell, { day, text: what.text });
+  },
+  moult: ({ bird, day }, state) => {
+    bird.moult = joined(bird.moult, { day, state });
+  },
   sexed: ({ bird }, sex) => {
     bird.sex = sex;
   },

@@ -1,12 +1,14 @@
 import type { Day } from '../days.ts';
 import { formatDay } from '../days.ts';
-import type { Finding } from '../findings/finding.ts';
+import type { Finding, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
+import { mentioning } from '../journal/entries.ts';
 import type { Located } from '../journal/grammar/values.ts';
-import type { RoomRecord } from '../journal/record.ts';
+import { endsBy, type RoomRecord } from '../journal/record.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
 import type { Fold } from './scene.ts';
+import { inOrder } from './sightings.ts';
 
 /**
  * What only shows once all journals are read together: hens in two nests, parents of the wrong sex, pedigrees that
@@ -14,17 +16,17 @@ import type { Fold } from './scene.ts';
  */
 export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day }): void {
   fold.findings.push(
-    ...hensInTwoPairs([...fold.pairs.values()]),
+    ...hensInTwoPairs([...fold.pairs.values()], record),
     ...parentsOfWrongSex(fold, record),
     ...ownAncestors(fold),
     ...unknownRoutines(fold, record),
     ...unpinnedParents(fold, record),
-    ...(wholeRecordSeen(record, day) ? missingChicks(fold, record) : []),
+    ...(endsBy(record, day) ? missingChicks(fold, record) : []),
   );
 }
 
 /** One hen's clutches in two pairs, one begun while the other was being laid or sat on. */
-function hensInTwoPairs(pairs: readonly Pair[]): Finding[] {
+function hensInTwoPairs(pairs: readonly Pair[], record: RoomRecord): Finding[] {
   const byHen = new Map<string, Clutch[]>();
   for (const clutch of pairs.flatMap((pair) => pair.clutches)) {
     const [hen, ...others] = clutch.hen;
@@ -37,12 +39,21 @@ function hensInTwoPairs(pairs: readonly Pair[]): Finding[] {
     clutches.forEach((clutch, i) => {
       const next = clutches[i + 1];
       if (next === undefined || next.pair === clutch.pair || next.opened > lastLaying(clutch)) return;
-      const at = next.pair.events.find((event) => event.day >= next.opened)?.at ?? next.pair.at;
+      const at = firstSeen(record, next.pair, next.opened) ?? next.pair.at;
       const args = { hen, other: next.pair.id, pair: clutch.pair.id, day: formatDay(next.opened) };
       findings.push({ code: 'hen-in-two-pairs', at, args });
     });
   }
   return findings;
+}
+
+/** Where the first thing stands that a pair's journal tells of a day or of one behind it. */
+function firstSeen({ pairs }: RoomRecord, { at }: Pair, day: Day): Place | null {
+  const journals = pairs.filter(({ pair }) => pair.at === at);
+  for (const { entry, observation } of inOrder(journals, [], Number.POSITIVE_INFINITY)) {
+    if (entry.date >= day) return observation.at;
+  }
+  return null;
 }
 
 /** The last day on which the hen is known to have laid or sat here. */
@@ -131,7 +142,7 @@ function unknownRoutines(fold: Fold, record: RoomRecord): Finding[] {
   };
   for (const journal of record.pairs) {
     if (fold.pairs.get(journal.pair.text)?.at !== journal.pair.at) continue;
-    for (const { saw } of journal.entries) {
+    for (const { saw } of mentioning(journal.entries, 'done')) {
       for (const observation of saw) if (observation.key === 'done') said(observation.value);
     }
   }
@@ -145,20 +156,27 @@ function unpinnedParents(fold: Fold, record: RoomRecord): Finding[] {
     ...record.birds.flatMap(({ sire, dam, is }) => [...sire, ...dam, ...(is === null ? [] : [is])]),
     ...record.pairs.flatMap(({ cock, hen }) => [...cock, ...hen]),
   ];
+  const pinned = pinnedNumbers(record);
   return named.flatMap(({ text, at }) => {
     const clutch = fold.byRef.get(text)?.clutch ?? null;
     if (clutch === null || clutch.number === 1) return [];
-    const pinned = record.pairs
-      .find(({ pair }) => pair.text === clutch.pair.id)
-      ?.entries.some((entry) => entry.clutch?.number === clutch.number);
-    return pinned
+    return pinned(clutch.pair).has(clutch.number)
       ? []
       : [{ code: 'unpinned-parent' as const, at, args: { who: text, number: clutch.number } }];
   });
 }
 
-function wholeRecordSeen(record: RoomRecord, day: Day): boolean {
-  return record.pairs.every(({ entries }) => entries.every(({ date }) => date <= day));
+/** The numbers that a pair's journal gives its clutches; each journal is gone through once. */
+function pinnedNumbers({ pairs }: RoomRecord): (pair: Pair) => ReadonlySet<number> {
+  const journals = new Map([...pairs].reverse().map((journal) => [journal.pair.text, journal]));
+  const known = new Map<string, Set<number>>();
+  return ({ id }) => {
+    const found =
+      known.get(id) ??
+      new Set([...(journals.get(id)?.entries ?? [])].flatMap(({ clutch }) => clutch?.number ?? []));
+    known.set(id, found);
+    return found;
+  };
 }
 
 function missingChicks(fold: Fold, record: RoomRecord): Finding[] {

@@ -193,7 +193,11 @@ function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
   }
   const clutches = clutchesFor(scene, ref);
   if (clutches === null) return [];
-  const found = clutches.flatMap((clutch) => clutch.eggs.filter((egg) => egg.number === ref.number));
+  const found: Egg[] = [];
+  for (const { eggs } of clutches) {
+    const egg = eggs[ref.number - 1];
+    if (egg !== undefined) found.push(egg);
+  }
   if (found.length === 0) report(scene, ref.at, 'no-such-egg', known(scene, ref, clutches, 'eggs'));
   return pick(scene, ref, found, wanted);
 }
@@ -212,11 +216,12 @@ function birdsOf(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[] {
   }
   const clutches = clutchesFor(scene, ref);
   if (clutches === null) return [];
-  const found = clutches.flatMap((clutch) =>
-    ref.form === 'chick'
-      ? clutch.chicks.filter((chick) => chick.ref === `c${ref.number}`)
-      : clutch.chicks.filter((chick) => chick.egg?.number === ref.number),
-  );
+  const found: Bird[] = [];
+  for (const { chicks } of clutches) {
+    const chick =
+      ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number);
+    if (chick !== undefined) found.push(chick);
+  }
   if (found.length === 0) {
     const code = ref.form === 'chick' ? 'no-such-chick' : 'egg-not-hatched';
     report(scene, ref.at, code, known(scene, ref, clutches, 'chicks'));

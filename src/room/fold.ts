@@ -10,12 +10,13 @@ import { findSpecies, suggestSpecies } from '../species/find.ts';
 import { inWholeDays } from '../species/whole-days.ts';
 import { applyBirdObservation, listBirds } from './birds.ts';
 import { checkRoom } from './checks.ts';
+import { joined } from './lists.ts';
 import { becomeIndependent, isDependent, settle } from './lives.ts';
-import type { Bird, Pair } from './model.ts';
+import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
 import { type Fold, reportedDays, type Scene } from './scene.ts';
-import { inOrder } from './sightings.ts';
+import { inOrder, type Sighting } from './sightings.ts';
 
 /** The room as known on one day. */
 export interface Room {
@@ -30,11 +31,18 @@ export interface Room {
   findings: Finding[];
 }
 
+/** Is told of each observation as it is taken in, with the clutch that its entry names and whom its words are about. */
+export type Witness = (sighting: Sighting, meant: { clutch: Clutch | null; about: readonly About[] }) => void;
+
 /**
  * Understands a room: walks through everything recorded up to the day, in the order in which it happened, and
  * keeps what became of every egg and bird. Pure; never throws for what a keeper wrote.
  */
-export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day }): Room {
+export function understandRoom(
+  record: RoomRecord,
+  clock: { day: Day; today: Day },
+  witness: Witness = () => {},
+): Room {
   const fold: Fold = {
     pairs: new Map(),
     birds: new Map(),
@@ -48,8 +56,11 @@ export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day
   listBirds(fold, record.birds);
   const journals = record.pairs.filter((journal) => addPair(fold, journal));
   for (const sighting of inOrder(journals, record.birds, clock.day)) {
-    if (sighting.of === 'pair') applyPairObservation(fold, sighting);
-    else applyBirdObservation(fold, sighting);
+    if (sighting.of === 'pair') witness(sighting, applyPairObservation(fold, sighting));
+    else {
+      applyBirdObservation(fold, sighting);
+      witness(sighting, NOBODY);
+    }
   }
   checkRoom(fold, record, clock);
   const pairs = [...fold.pairs.values()].sort((a, b) => naturally(a.id, b.id));
@@ -101,11 +112,13 @@ function addPair(fold: Fold, journal: PairJournal): boolean {
   return true;
 }
 
+const NOBODY = { clutch: null, about: [] };
+
 /** Takes one observation into the pair's nest. */
 function applyPairObservation(
   fold: Fold,
   { journal, entry, observation }: { journal: PairJournal; entry: Entry; observation: Observation },
-): void {
+): { clutch: Clutch | null; about: readonly About[] } {
   const pair = fold.pairs.get(journal.pair.text) as Pair;
   const number = entry.clutch?.number ?? null;
   const scene: Scene = {
@@ -126,11 +139,12 @@ function applyPairObservation(
   apply(scene, observation.value, observation.at);
   const site = entry.site?.text ?? null;
   const pinned = number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null);
-  const { key, at } = observation;
-  pair.events.push({ day: entry.date, key, site, clutch: pinned, at, about: scene.about });
+  const event: Event = { day: entry.date, key: observation.key, site, clutch: pinned };
+  pair.events.push(event);
   if (pinned === null && number !== null) reportNoClutch(scene, number);
   const { look } = observations[observation.key] as ObservationDefinition;
-  if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push({ day: entry.date, site });
+  if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
+  return { clutch: pinned, about: scene.about };
 }
 
 /** An entry pinned to a clutch that the pair does not have; said once an entry. */
@@ -154,7 +168,7 @@ function meetParents({ fold, pair, day }: Scene): void {
       bird.species ??= pair.species;
       bird.firstSeen ??= day;
       if (bird.stays.length === 0)
-        bird.stays.push({ from: day, housing: pair.housing, nest: null, clutch: null });
+        bird.stays = joined(bird.stays, { from: day, housing: pair.housing, nest: null, clutch: null });
       // Bred here and not seen independent: whoever is a parent feeds itself.
       else if (isDependent(bird) && names.length === 1) {
         becomeIndependent(bird, { from: bird.fledged?.day ?? day, to: day });

@@ -1,9 +1,10 @@
 import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile, Range } from '../species/profile.ts';
+import { joined, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
-import type { Fold, Refusal, Scene } from './scene.ts';
+import type { Fold, Refusal, Scene, Why } from './scene.ts';
 
 /** Incubation to reckon with where the species has no profile: the widest of the small cage birds, in days. */
 const UNKNOWN_INCUBATION: Range = { low: 10, high: 25 };
@@ -54,14 +55,14 @@ export function openClutch(scene: Scene, options: { counted: boolean; number?: n
     opened: scene.day,
     counted: options.counted,
     chicksCounted: options.counted,
-    eggs: [],
-    chicks: [],
-    cock: [...pair.cock],
-    hen: [...pair.hen],
+    eggs: none,
+    chicks: none,
+    cock: pair.cock,
+    hen: pair.hen,
     housing: pair.housing,
-    sittings: [],
-    skipped: [],
-    mismatches: [],
+    sittings: none,
+    skipped: none,
+    mismatches: none,
   };
   pair.clutches.push(clutch);
   pair.clutches.sort((a, b) => a.number - b.number);
@@ -92,14 +93,14 @@ export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
     laid,
     assumed,
     places: [{ from: laid.to, place: { kind: 'nest', pair: clutch.pair, clutch } }],
-    lamp: [],
+    lamp: none,
     aged: null,
     pipped: null,
     fate: null,
-    weights: [],
+    weights: none,
     size: null,
   };
-  clutch.eggs.push(egg);
+  clutch.eggs = joined(clutch.eggs, egg);
   clutch.pair.here.eggs.add(egg);
   return egg;
 }
@@ -123,7 +124,7 @@ function nestOf(egg: Egg): Pair | null {
 /** Takes an egg to another place from this day on. */
 export function placeEgg(egg: Egg, day: Day, place: EggPlace): void {
   nestOf(egg)?.here.eggs.delete(egg);
-  egg.places.push({ from: day, place });
+  egg.places = joined(egg.places, { from: day, place });
   if (place.kind !== 'nest') egg.clutch.pair.elsewhere.add(egg.clutch);
   else if (egg.fate === null) place.pair.here.eggs.add(egg);
 }
@@ -168,7 +169,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
     sire: clutch.cock,
     dam: clutch.hen,
   } satisfies Partial<Bird>);
-  bird.stays.push({
+  bird.stays = joined(bird.stays, {
     from: day,
     housing: nest === null ? (place?.kind ?? null) : nest.housing,
     nest,
@@ -176,7 +177,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   });
   fold.birds.set(bird.id, bird);
   fold.byRef.set(full, bird);
-  clutch.chicks.push(bird);
+  clutch.chicks = joined(clutch.chicks, bird);
   endEgg(egg, { kind: 'hatched', span, day, bird });
   if (nest === null) clutch.pair.elsewhere.add(clutch);
   nest?.here.young.add(bird);
@@ -198,7 +199,7 @@ export function settle(
   clutch: Clutch | null,
 ): void {
   feederOf(bird)?.here.young.delete(bird);
-  bird.stays.push({ from: day, housing, nest, clutch });
+  bird.stays = joined(bird.stays, { from: day, housing, nest, clutch });
   if (nest === null) {
     bird.clutch?.pair.elsewhere.add(bird.clutch);
     return;
@@ -211,7 +212,7 @@ export function settle(
 export function becomeIndependent(bird: Bird, span: Span): void {
   leaveNest(bird);
   bird.independent = { span, day: span.to };
-  bird.stays.push({ from: span.to, housing: housingOf(bird), nest: null, clutch: null });
+  bird.stays = joined(bird.stays, { from: span.to, housing: housingOf(bird), nest: null, clutch: null });
 }
 
 /** Whether it is alive, in the room and not yet feeding itself. */
@@ -250,17 +251,20 @@ export function whyNotAlive(bird: Bird): Refusal | null {
   const { kind, day } = bird.fate;
   return {
     code: 'dead-bird',
-    why: kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}`,
+    why: () => (kind === 'died' ? `it died on ${formatDay(day)}` : `it left on ${formatDay(day)}`),
   };
 }
 
 /** Why nothing new can happen to this egg, in words, or null while it is open. */
-export function whyNotOpen(egg: Egg): string | null {
-  if (egg.fate === null) return null;
-  const { kind, day } = egg.fate;
-  if (kind === 'hatched') return `it hatched on ${formatDay(day)} as ${fullRef(egg.fate.bird)}`;
-  if (kind === 'taken') return `it was ${egg.fate.cause} on ${formatDay(day)}`;
-  return `it was lost (${egg.fate.cause ?? 'no cause given'}) on ${formatDay(day)}`;
+export function whyNotOpen({ fate }: Egg): Why | null {
+  return fate === null ? null : () => ended(fate);
+}
+
+function ended(fate: EggFate): string {
+  const on = formatDay(fate.day);
+  if (fate.kind === 'hatched') return `it hatched on ${on} as ${fullRef(fate.bird)}`;
+  if (fate.kind === 'taken') return `it was ${fate.cause} on ${on}`;
+  return `it was lost (${fate.cause ?? 'no cause given'}) on ${on}`;
 }
 
 /** The eggs that the pair's journal speaks of: those in its nest, and its own in an incubator or by hand. */

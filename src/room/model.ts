@@ -37,13 +37,13 @@ export interface Egg {
   laid: Span;
   /** Nobody wrote that it was laid: something later shows that it must have been. */
   assumed: boolean;
-  places: { from: Day; place: EggPlace }[];
-  lamp: { day: Day; saw: Lamp }[];
+  places: readonly { from: Day; place: EggPlace }[];
+  lamp: readonly { day: Day; saw: Lamp }[];
   /** The last time that the lamp told how many days along it was. */
   aged: { day: Day; days: number } | null;
   pipped: Day | null;
   fate: EggFate | null;
-  weights: Weight[];
+  weights: readonly Weight[];
   /** mm. */
   size: { length: number; breadth: number; at: Place } | null;
 }
@@ -69,10 +69,10 @@ export interface Bird {
   /** The first day on which somebody saw it. */
   firstSeen: Day | null;
   /** Parents' names as the record has them; several = one of these. */
-  sire: string[];
-  dam: string[];
+  sire: readonly string[];
+  dam: readonly string[];
   /** Where it lived from which day on; `nest` names the pair that sits on it or feeds it. */
-  stays: { from: Day; housing: string | null; nest: Pair | null; clutch: Clutch | null }[];
+  stays: readonly { from: Day; housing: string | null; nest: Pair | null; clutch: Clutch | null }[];
   fledged: { span: Span; day: Day } | null;
   independent: { span: Span; day: Day } | null;
   fate: BirdFate | null;
@@ -81,13 +81,13 @@ export interface Bird {
   arrived: Day | null;
   quarantine: { from: Day; until: Day } | null;
   released: Day | null;
-  weights: Weight[];
-  crops: { day: Day; crop: 'full' | 'thin' | 'empty' }[];
-  fedBy: { day: Day; by: 'cock' | 'hen' | 'hand' }[];
-  roosting: { night: Day; where: 'nest' | 'out' }[];
-  unwell: { day: Day; text: string }[];
-  treated: { day: Day; text: string }[];
-  moult: { day: Day; state: 'started' | 'done' }[];
+  weights: readonly Weight[];
+  crops: readonly { day: Day; crop: 'full' | 'thin' | 'empty' }[];
+  fedBy: readonly { day: Day; by: 'cock' | 'hen' | 'hand' }[];
+  roosting: readonly { night: Day; where: 'nest' | 'out' }[];
+  unwell: readonly { day: Day; text: string }[];
+  treated: readonly { day: Day; text: string }[];
+  moult: readonly { day: Day; state: 'started' | 'done' }[];
   ringed: Day | null;
   aged: { day: Day; days: number } | null;
   /** The item of the bird list, where it has one. */
@@ -105,16 +105,16 @@ export interface Clutch {
   counted: boolean;
   /** Whether it is known how many chicks hatched. */
   chicksCounted: boolean;
-  eggs: Egg[];
-  chicks: Bird[];
-  cock: string[];
-  hen: string[];
+  eggs: readonly Egg[];
+  chicks: readonly Bird[];
+  cock: readonly string[];
+  hen: readonly string[];
   housing: string | null;
   /** `time` in minutes since midnight, null where nobody wrote it. */
-  sittings: { day: Day; time: number | null; by: 'seen' | 'hen' | 'cock' | 'both' | 'off' }[];
-  skipped: { task: string; day: Day }[];
+  sittings: readonly { day: Day; time: number | null; by: 'seen' | 'hen' | 'cock' | 'both' | 'off' }[];
+  skipped: readonly { task: string; day: Day }[];
   /** Counts of a look that do not agree with what the journal knows. */
-  mismatches: { day: Day; what: 'eggs' | 'chicks'; known: number; seen: number }[];
+  mismatches: readonly { day: Day; what: 'eggs' | 'chicks'; known: number; seen: number }[];
 }
 
 /** Something a journal's entry said, kept for the conditions of tasks: which key, when, about which clutch. */
@@ -123,9 +123,6 @@ export interface Event {
   key: ObservationKey;
   site: string | null;
   clutch: Clutch | null;
-  at: Place;
-  /** Whom each part of it turned out to be about, by the place of the words that say whom. */
-  about: About[];
 }
 
 /** Eggs or birds, and the place of the words that mean them. */
@@ -141,11 +138,16 @@ export interface Pair {
   species: string | null;
   profile: Profile | null;
   nestLooks: 'freely' | 'sparingly' | 'never';
-  cock: string[];
-  hen: string[];
+  cock: readonly string[];
+  hen: readonly string[];
   housing: string | null;
   /** When they were put together or separated, in order. */
-  partings: { day: Day; what: 'paired' | 'reunited' | 'parted'; cock: string[]; hen: string[] }[];
+  partings: {
+    day: Day;
+    what: 'paired' | 'reunited' | 'parted';
+    cock: readonly string[];
+    hen: readonly string[];
+  }[];
   clutches: Clutch[];
   /** Everyone alive who is in this nest or is fed from it today, guests included. */
   here: { eggs: Set<Egg>; young: Set<Bird> };

@@ -1,3 +1,4 @@
+import { none } from './lists.ts';
 import type { Bird } from './model.ts';
 import type { Fold, Scene } from './scene.ts';
 
@@ -13,9 +14,9 @@ export function newBird(id: string, species: string | null): Bird {
     egg: null,
     hatched: null,
     firstSeen: null,
-    sire: [],
-    dam: [],
-    stays: [],
+    sire: none,
+    dam: none,
+    stays: none,
     fledged: null,
     independent: null,
     fate: null,
@@ -23,13 +24,13 @@ export function newBird(id: string, species: string | null): Bird {
     arrived: null,
     quarantine: null,
     released: null,
-    weights: [],
-    crops: [],
-    fedBy: [],
-    roosting: [],
-    unwell: [],
-    treated: [],
-    moult: [],
+    weights: none,
+    crops: none,
+    fedBy: none,
+    roosting: none,
+    unwell: none,
+    treated: none,
+    moult: none,
     ringed: null,
     aged: null,
     listed: null,

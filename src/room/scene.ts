@@ -65,12 +65,19 @@ export function lastLook(pair: Pair, site: string | null, day: Day): Day | null 
 }
 
 /** Why an observation cannot be about this egg or bird: words, with a code of their own where a fix differs. */
-export type Refusal = string | { code: FindingCode; why: string };
+export type Refusal = Why | { code: FindingCode; why: Why };
+
+/** Words, or how to find them: mostly nobody is told, as another egg or bird was meant. */
+export type Why = string | (() => string);
+
+export function wordsOf(why: Why): string {
+  return typeof why === 'string' ? why : why();
+}
 
 /** Reports that an observation cannot be about someone. */
 export function refuse(scene: Scene, at: Place, refusal: Refusal, about: { who: string; did: string }): void {
-  const { code, why } = typeof refusal === 'string' ? { code: 'impossible' as const, why: refusal } : refusal;
-  report(scene, at, code, { ...about, why });
+  const { code, why } = typeof refusal === 'object' ? refusal : { code: 'impossible' as const, why: refusal };
+  report(scene, at, code, { ...about, why: wordsOf(why) });
 }
 
 /** Reports that no journal has the pair that was named. */

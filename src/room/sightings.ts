@@ -1,6 +1,8 @@
+import type { Day } from '../days.ts';
 import { naturally } from '../findings/naturally.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
+import { dayAt, entryAt } from '../journal/entries.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
 
@@ -11,35 +13,119 @@ export type Sighting =
 
 /**
  * Everything seen up to a day, in the order in which it happened: by date, then time, then the order of the trade
- * within a day. Lines may stand in any order in their files; what is left open is settled by what they say.
+ * within a day. Lines may stand in any order in their files; what is left open is settled by what they say. The entries
+ * of a day are made when its turn comes, and can be forgotten behind it: a room may have millions.
  */
-export function inOrder(
+export function* inOrder(
   pairs: readonly PairJournal[],
   birds: readonly BirdRecord[],
-  until: number,
-): Sighting[] {
-  const sightings: Sighting[] = [];
-  for (const journal of pairs) {
-    for (const entry of journal.entries) {
-      if (entry.date > until) continue;
-      for (const observation of entry.saw) sightings.push({ of: 'pair', journal, entry, observation });
-    }
+  until: Day,
+): Generator<Sighting> {
+  const logs = ranked([...pairs.map(ofPair), ...birds.map(ofBird)]);
+  for (const visits of byDay(logs, until)) {
+    const seen = visits.flatMap(([log, index]) => {
+      const { rank, at } = log;
+      return at(index).map((sighting) => ({ rank, sighting }));
+    });
+    for (const { sighting } of seen.length > 1 ? seen.sort(byTime) : seen) yield sighting;
   }
-  for (const record of birds) {
-    for (const entry of record.log) {
-      if (entry.date > until) continue;
-      for (const observation of entry.saw) sightings.push({ of: 'bird', record, entry, observation });
-    }
-  }
-  return sightings.sort(byTime);
 }
 
-function byTime(a: Sighting, b: Sighting): number {
+/** The log of a pair or a bird. */
+interface Log {
+  name: string;
+  length: number;
+  day(index: number): Day;
+  /** What one of its entries says. */
+  at(index: number): Sighting[];
+}
+
+/** A log, and where its name stands among the names of all; the same number for names that are alike. */
+type Ranked = Log & { rank: number };
+
+function ofPair(journal: PairJournal): Log {
+  const { entries } = journal;
+  return {
+    name: journal.pair.text,
+    length: entries.length,
+    day: (index) => dayAt(entries, index),
+    at: (index) => {
+      const entry = entryAt(entries, index);
+      return entry.saw.map((observation) => ({ of: 'pair', journal, entry, observation }));
+    },
+  };
+}
+
+function ofBird(record: BirdRecord): Log {
+  const { log } = record;
+  return {
+    name: record.id.text,
+    length: log.length,
+    day: (index) => (log[index] as BirdEntry).date,
+    at: (index) => {
+      const entry = log[index] as BirdEntry;
+      return entry.saw.map((observation) => ({ of: 'bird', record, entry, observation }));
+    },
+  };
+}
+
+function ranked(logs: readonly Log[]): Ranked[] {
+  const sorted = logs.filter(({ length }) => length > 0).sort((a, b) => naturally(a.name, b.name));
+  let rank = 0;
+  return sorted.map((log, i) => {
+    const before = sorted[i - 1];
+    if (before !== undefined && naturally(before.name, log.name) !== 0) rank = i;
+    return { ...log, rank };
+  });
+}
+
+/** The entries of each day, as a log and the entry's number in it; days in order. */
+function* byDay(logs: readonly Ranked[], until: Day): Generator<[log: Ranked, index: number][]> {
+  const counts = new Map<Day, number>();
+  const each = (visit: (log: number, index: number, day: Day) => void) => {
+    logs.forEach((log, which) => {
+      for (let index = 0; index < log.length; index++) {
+        const day = log.day(index);
+        if (day <= until) visit(which, index, day);
+      }
+    });
+  };
+  each((_log, _index, day) => counts.set(day, (counts.get(day) ?? 0) + 1));
+  const days = [...counts.keys()].sort((a, b) => a - b);
+  const next = new Map<Day, number>();
+  let total = 0;
+  for (const day of days) {
+    next.set(day, total);
+    total += counts.get(day) as number;
+  }
+  const from = new Uint32Array(total);
+  const which = new Uint32Array(total);
+  each((log, index, day) => {
+    const at = next.get(day) as number;
+    from[at] = log;
+    which[at] = index;
+    next.set(day, at + 1);
+  });
+  let at = 0;
+  for (const day of days) {
+    const visits: [Ranked, number][] = [];
+    for (const end = next.get(day) as number; at < end; at++)
+      visits.push([logs[from[at] as number] as Ranked, which[at] as number]);
+    yield visits;
+  }
+}
+
+interface Standing {
+  rank: number;
+  sighting: Sighting;
+}
+
+/** Of one day. */
+function byTime({ rank, sighting: a }: Standing, { rank: other, sighting: b }: Standing): number {
   return (
-    a.entry.date - b.entry.date ||
     (a.entry.time ?? -1) - (b.entry.time ?? -1) ||
     orderOf(a) - orderOf(b) ||
-    naturally(nameOf(a), nameOf(b)) ||
+    rank - other ||
     said(a).localeCompare(said(b))
   );
 }
@@ -48,10 +134,6 @@ function orderOf(sighting: Sighting): number {
   return sighting.of === 'pair'
     ? observations[sighting.observation.key].order
     : birdObservations[sighting.observation.key].order;
-}
-
-function nameOf(sighting: Sighting): string {
-  return sighting.of === 'pair' ? sighting.journal.pair.text : sighting.record.id.text;
 }
 
 /** What was said, without where it stands: of two alike it does not matter which comes first. */

@@ -48,7 +48,7 @@ describe('the example room', () => {
 
   it('uses every observation that the grammar has', () => {
     const used = new Set(
-      record.pairs.flatMap(({ entries }) => entries.flatMap(({ saw }) => saw.map(({ key }) => key))),
+      record.pairs.flatMap(({ entries }) => [...entries].flatMap(({ saw }) => saw.map(({ key }) => key))),
     );
     expect(Object.keys(observations).filter((key) => !used.has(key as never))).toEqual([]);
   });
@@ -221,7 +221,7 @@ describe('its journals are the tutorial, so', () => {
   it('the first egg of every clutch pins its number', () => {
     const pinned = new Set(
       record.pairs.flatMap(({ pair, entries }) =>
-        entries.flatMap(({ clutch }) => (clutch === null ? [] : [`${pair.text}/${clutch.number}`])),
+        [...entries].flatMap(({ clutch }) => (clutch === null ? [] : [`${pair.text}/${clutch.number}`])),
       ),
     );
     expect(

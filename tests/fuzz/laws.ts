@@ -102,7 +102,7 @@ const ENTRY = /^ *- *\{ *date:/;
 function linesWithoutTrace({ pairs, sources, findings }: RoomRecord): string[] {
   return pairs.flatMap(({ file, entries }) => {
     const lines = linesOf(sources.get(file) ?? '');
-    const read = new Set(entries.map(({ at }) => at.line - 1));
+    const read = new Set([...entries].map(({ at }) => at.line - 1));
     const named = new Set(findings.filter(({ at }) => at.file === file).map(({ at }) => at.line - 1));
     const begins = (index: number) => /^[ \t]*-/.test(lines[index] ?? '-');
     return lines.flatMap((line, index) => {

@@ -14,7 +14,7 @@ const files = {
 
 it('pictures stand in order of time, each with its journal and its note, and none from later', () => {
   const [journal] = record(files, '2026-03-20').pairs;
-  expect(photosOf(journal?.entries ?? [], day('2026-03-20'))).toEqual([
+  expect(photosOf([...(journal?.entries ?? [])], day('2026-03-20'))).toEqual([
     { day: day('2026-03-01'), path: 'pictures/a.jpg', journal: 'pairs/LW-1.yaml', note: null },
     {
       day: day('2026-03-09'),
@@ -42,5 +42,7 @@ it('a note marked private is not told below the picture', () => {
     },
     '2026-03-20',
   );
-  expect(photosOf(pairs[0]?.entries ?? [], day('2026-03-20'))).toMatchObject([{ path: 'a.jpg', note: null }]);
+  expect(photosOf([...(pairs[0]?.entries ?? [])], day('2026-03-20'))).toMatchObject([
+    { path: 'a.jpg', note: null },
+  ]);
 });

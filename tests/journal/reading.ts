@@ -22,7 +22,7 @@ export function read(text: string, path = 'pairs/LW-1.yaml'): Read {
   const journal = says.journal ?? nothing;
   return {
     journal,
-    entries: journal.entries,
+    entries: [...journal.entries],
     findings: sorted,
     found: sorted.map(({ code, at }) => `${at.line}:${at.column} ${code}`),
     fixes: sorted.map((finding) => kindOf(finding).hint(finding.args)),

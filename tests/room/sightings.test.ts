@@ -6,7 +6,7 @@ import { waxbills } from './facts.ts';
 /** What was seen, in order, as keys. */
 function order(files: Files, until = '2026-12-31'): string[] {
   const { pairs, birds } = record(files, until);
-  return inOrder(pairs, birds, day(until)).map(({ observation }) => observation.key);
+  return [...inOrder(pairs, birds, day(until))].map(({ observation }) => observation.key);
 }
 
 const lines = [

@@ -34,7 +34,7 @@ function notes(folder: string): string[] {
   return JOURNALS.flatMap((journal) => {
     const { says, findings } = readFile(journal, readFileSync(join(folder, journal), 'utf8'));
     expect(findings).toEqual([]);
-    return says.journal?.entries.map(({ note }) => note?.text ?? '') ?? [];
+    return [...(says.journal?.entries ?? [])].map(({ note }) => note?.text ?? '');
   });
 }
 

@@ -52,8 +52,9 @@ function merged(base: string, ours: string, theirs: string): string {
 
 function read(text: string): { dates: string[]; codes: string[] } {
   const { says, findings } = readFile(PATH, text);
-  const dates =
-    says.journal?.entries.map(({ dateAt: { line } }) => text.split('\n')[line - 1]?.slice(4) ?? '') ?? [];
+  const dates = [...(says.journal?.entries ?? [])].map(
+    ({ dateAt: { line } }) => text.split('\n')[line - 1]?.slice(4) ?? '',
+  );
   return { dates, codes: findings.map(({ code }) => code) };
 }
 

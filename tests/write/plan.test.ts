@@ -8,7 +8,7 @@ import { planned } from './planned.ts';
 /** What a journal's entries say, without their places. */
 function entriesOf(text: string): string[] {
   const entries = readFile('pairs/LW-1.yaml', text).says.journal?.entries ?? [];
-  return entries.map((entry) =>
+  return [...entries].map((entry) =>
     JSON.stringify(entry, (key, value) => (/^(at|dateAt)$/.test(key) ? undefined : value)),
   );
 }

@@ -1,4 +1,5 @@
 import { chooseBirds, chooseEggs } from '../choose.ts';
+import { joined } from '../lists.ts';
 import { settle, startQuarantine } from '../lives.ts';
 import type { Bird, Clutch, Egg, Pair } from '../model.ts';
 import type { Fold } from '../scene.ts';
@@ -11,7 +12,7 @@ export const back: Apply<'back'> = (scene, who) => {
     const eggs = chooseEggs(scene, who, { did: 'back', among: [], impossible: notMissingEgg });
     for (const egg of eggs) {
       egg.fate = null;
-      egg.places.push({ from: day, place: { kind: 'nest', pair, clutch: egg.clutch } });
+      egg.places = joined(egg.places, { from: day, place: { kind: 'nest', pair, clutch: egg.clutch } });
       pair.here.eggs.add(egg);
     }
     return;

@@ -1,4 +1,5 @@
 import { chooseEggs } from '../choose.ts';
+import { joined } from '../lists.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Egg } from '../model.ts';
 import type { Apply } from './apply.ts';
@@ -15,7 +16,7 @@ export const candled: Apply<'candled'> = (scene, value) => {
     });
     for (const egg of eggs) {
       seen.add(egg);
-      egg.lamp.push({ day: scene.day, saw: what });
+      egg.lamp = joined(egg.lamp, { day: scene.day, saw: what });
     }
   }
 };

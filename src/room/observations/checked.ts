@@ -1,6 +1,7 @@
 import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
+import { joined } from '../lists.ts';
 import { addUnseenEgg, canHatchBy, hatch, takesEggs } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
@@ -69,5 +70,6 @@ function mismatch(
   seen: Count,
 ): void {
   report(scene, seen.at, 'counts-differ', { what, known, seen: seen.count, pair: scene.pair.id });
-  clutch?.mismatches.push({ day: scene.day, what, known, seen: seen.count });
+  if (clutch !== null)
+    clutch.mismatches = joined(clutch.mismatches, { day: scene.day, what, known, seen: seen.count });
 }

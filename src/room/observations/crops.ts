@@ -1,4 +1,5 @@
 import { chooseBirds } from '../choose.ts';
+import { joined } from '../lists.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -13,7 +14,7 @@ export const crops: Apply<'crops'> = (scene, value) => {
     });
     for (const bird of young) {
       seen.add(bird.id);
-      bird.crops.push({ day: scene.day, crop: what });
+      bird.crops = joined(bird.crops, { day: scene.day, crop: what });
     }
   }
 };

@@ -1,4 +1,5 @@
 import { chooseBirds } from '../choose.ts';
+import { joined } from '../lists.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -9,6 +10,6 @@ export const feeding: Apply<'feeding'> = (scene, value) => {
       among: youngInReach(scene.pair),
       impossible: (bird) => whyNotAlive(bird),
     });
-    for (const bird of young) bird.fedBy.push({ day: scene.day, by });
+    for (const bird of young) bird.fedBy = joined(bird.fedBy, { day: scene.day, by });
   }
 };

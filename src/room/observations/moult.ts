@@ -1,4 +1,5 @@
 import { chooseBirds } from '../choose.ts';
+import { joined } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -9,6 +10,6 @@ export const moult: Apply<'moult'> = (scene, value) => {
       among: scene.pair.clutches.flatMap((clutch) => clutch.chicks),
       impossible: (bird) => whyNotAlive(bird),
     });
-    for (const bird of birds) bird.moult.push({ day: scene.day, state: what });
+    for (const bird of birds) bird.moult = joined(bird.moult, { day: scene.day, state: what });
   }
 };

@@ -1,3 +1,4 @@
+import { joined } from '../lists.ts';
 import { addUnseenEgg, openClutch, whyNotAlive } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { parentsOf } from '../names.ts';
@@ -10,7 +11,8 @@ export const sitting: Apply<'sitting'> = (scene, by, at) => {
     if (away !== null) refuse(scene, at, away, { who: parent.id, did: 'sat' });
   }
   const clutch = sittingClutch(scene, by === 'off');
-  clutch?.sittings.push({ day: scene.day, time: scene.entry.time, by });
+  if (clutch !== null)
+    clutch.sittings = joined(clutch.sittings, { day: scene.day, time: scene.entry.time, by });
 };
 
 /** The clutch that is sat on: pinned, the youngest with eggs, or one nobody saw laid. */

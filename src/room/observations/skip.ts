@@ -1,6 +1,8 @@
+import { joined } from '../lists.ts';
 import type { Apply } from './apply.ts';
 
 export const skip: Apply<'skip'> = (scene, value) => {
   const clutch = scene.pinned ?? scene.pair.clutches.at(-1);
-  for (const task of value) clutch?.skipped.push({ task: task.text, day: scene.day });
+  if (clutch === undefined) return;
+  for (const task of value) clutch.skipped = joined(clutch.skipped, { task: task.text, day: scene.day });
 };

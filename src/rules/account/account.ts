@@ -61,7 +61,7 @@ export function accountOf(
   const { pair, day, own, reared, measures } = story;
   const entries = journals
     .filter((journal) => journal.pair.text === pair.id)
-    .flatMap((journal) => journal.entries)
+    .flatMap((journal) => [...journal.entries])
     .filter(({ date }) => date <= day)
     .sort((a, b) => a.date - b.date);
   const say = (texts: readonly string[]) => texts.flatMap((text) => discreet(text) ?? []);

@@ -1,5 +1,6 @@
 import type { Finding } from '../../findings/finding.ts';
 import { nearest } from '../../findings/nearest.ts';
+import { mentioning } from '../../journal/entries.ts';
 import type { RoomRecord } from '../../journal/record.ts';
 import { taskWords } from './tasks.ts';
 
@@ -12,7 +13,7 @@ export function unknownSkips(record: RoomRecord): Finding[] {
     ]),
   ];
   return record.pairs
-    .flatMap(({ entries }) => entries)
+    .flatMap(({ entries }) => [...mentioning(entries, 'skip')])
     .flatMap(({ saw }) => saw)
     .flatMap((observation) => (observation.key === 'skip' ? observation.value : []))
     .filter(({ text }) => !tasks.includes(text))

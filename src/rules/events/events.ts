@@ -2,9 +2,9 @@ import type { Day } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import type { RoomRecord } from '../../journal/record.ts';
-import type { Room } from '../../room/fold.ts';
-import type { About, Bird, Clutch, Egg, Event, Pair } from '../../room/model.ts';
-import { inOrder, type Sighting } from '../../room/sightings.ts';
+import { understandRoom } from '../../room/fold.ts';
+import type { About, Bird, Clutch, Egg, Pair } from '../../room/model.ts';
+import type { Sighting } from '../../room/sightings.ts';
 import { birdPartsOf, each, foods, type Part, partsOf } from './parts.ts';
 
 /** One statement of one observation, with what it turned out to mean. */
@@ -33,20 +33,21 @@ export interface EventEntry extends Part {
 type Circumstances = Omit<EventEntry, keyof Part | 'part' | 'found'>;
 
 /** Everything that was written down up to the day stood on, in the order in which it happened. */
-export function eventsOf(record: RoomRecord, room: Room): EventEntry[] {
+export function eventsOf(record: RoomRecord, clock: { day: Day; today: Day }): EventEntry[] {
+  const told: Told[] = [];
+  const room = understandRoom(record, clock, (sighting, meant) => told.push({ sighting, ...meant }));
   const pairs = new Map(room.pairs.map((pair) => [pair.at, pair]));
   const listed = new Map(room.birds.flatMap((bird) => (bird.listed === null ? [] : [[bird.listed, bird]])));
-  const known = new Map(room.pairs.flatMap(({ events }) => events).map((event) => [event.at, event]));
   const journals = record.pairs.filter(({ pair }) => pairs.has(pair.at));
   const birds = record.birds.filter((one) => listed.has(one));
-  const seen = inOrder(journals, birds, room.day).flatMap((sighting) => {
-    if (sighting.of === 'bird') {
-      const bird = listed.get(sighting.record) as Bird;
-      const parts = birdPartsOf(sighting.observation);
-      return rows({ ...circumstances(sighting), bird }, parts, []).map((row) => ({ ...row, found: [bird] }));
+  const seen = told.flatMap(({ sighting, clutch, about }) => {
+    if (sighting.of === 'pair') {
+      return pairRows(sighting, pairs.get(sighting.journal.pair.at) as Pair, clutch, about);
     }
-    const pair = pairs.get(sighting.journal.pair.at) as Pair;
-    return pairRows(sighting, pair, known.get(sighting.observation.at));
+    const bird = listed.get(sighting.record);
+    if (bird === undefined) return [];
+    const parts = birdPartsOf(sighting.observation);
+    return rows({ ...circumstances(sighting), bird }, parts, []).map((row) => ({ ...row, found: [bird] }));
   });
   const notes = [
     ...journals.flatMap(({ entries, pair }) =>
@@ -60,6 +61,13 @@ export function eventsOf(record: RoomRecord, room: Room): EventEntry[] {
   return [...seen, ...others.filter(({ day }) => day <= room.day)].sort(
     (a, b) => a.day - b.day || (a.time ?? -1) - (b.time ?? -1),
   );
+}
+
+/** One observation, and what it turned out to mean. */
+interface Told {
+  sighting: Sighting;
+  clutch: Clutch | null;
+  about: readonly About[];
 }
 
 const nobody: Part = { what: null, who: null, count: null, amount: null, unit: null, details: null };
@@ -91,14 +99,15 @@ function written({ at, date, time = null, note }: Written): Circumstances {
   };
 }
 
-function bareNotes(entries: readonly (Written & { saw: readonly unknown[] })[]): Circumstances[] {
-  return entries.filter(({ saw, note }) => saw.length === 0 && note !== null).map(written);
+function bareNotes(entries: Iterable<Written & { saw: readonly unknown[] }>): Circumstances[] {
+  return [...entries].filter(({ saw, note }) => saw.length === 0 && note !== null).map(written);
 }
 
 function pairRows(
   sighting: Extract<Sighting, { of: 'pair' }>,
   pair: Pair,
-  event: Event | undefined,
+  clutch: Clutch | null,
+  about: readonly About[],
 ): EventEntry[] {
   const { entry, observation } = sighting;
   const sat =
@@ -112,11 +121,11 @@ function pairRows(
   const said = {
     ...circumstances(sighting),
     pair,
-    clutch: event?.clutch ?? sat ?? null,
+    clutch: clutch ?? sat ?? null,
     after: entry.after?.day ?? null,
     site: entry.site?.text ?? null,
   };
-  return rows(said, partsOf(observation), event?.about ?? []);
+  return rows(said, partsOf(observation), about);
 }
 
 function roomRows({ settings }: RoomRecord): EventEntry[] {

@@ -15,7 +15,6 @@ export interface OwnDuration extends ObservedDuration {
   /** What the profile says of it. */
   range: Range;
   clutch: Clutch;
-  members: Member[];
   /** The day from which all of it was known. */
   known: Day;
 }
@@ -32,19 +31,15 @@ interface Member {
  */
 export function ownDurations(room: Room): OwnDuration[] {
   return room.pairs.flatMap(({ clutches }) =>
-    clutches.flatMap((clutch) => [
-      ...durationOf(
-        'incubation',
-        clutch,
-        clutch.eggs.flatMap((egg) => hatching(egg) ?? []),
-      ),
-      ...durationOf(
-        'fledging',
-        clutch,
-        clutch.chicks.flatMap((chick) => fledging(chick) ?? []),
-      ),
-    ]),
+    clutches.flatMap((clutch) => [...durationOf('incubation', clutch), ...durationOf('fledging', clutch)]),
   );
+}
+
+/** The eggs or chicks that a duration is the mean of. They are many, and mostly nobody asks for them. */
+export function membersOf({ kind, clutch }: Pick<OwnDuration, 'kind' | 'clutch'>): Member[] {
+  return kind === 'incubation'
+    ? clutch.eggs.flatMap((egg) => hatching(egg) ?? [])
+    : clutch.chicks.flatMap((chick) => fledging(chick) ?? []);
 }
 
 function hatching(egg: Egg): Member | null {
@@ -62,10 +57,12 @@ function fledging(bird: Bird): Member | null {
   return { start: hatched, end: fledged.span };
 }
 
-function durationOf(kind: DurationKind, clutch: Clutch, members: Member[]): OwnDuration[] {
+function durationOf(kind: DurationKind, clutch: Clutch): OwnDuration[] {
   const species = clutch.pair.profile?.species;
   const range = clutch.pair.profile?.[kind]?.value;
-  if (species === undefined || range === undefined || !clutch.counted || members.length === 0) return [];
+  if (species === undefined || range === undefined || !clutch.counted) return [];
+  const members = membersOf({ kind, clutch });
+  if (members.length === 0) return [];
   const mean = (numbers: number[]) => numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
   const days = mean(members.map(lengthOf));
   const width = mean(members.map(({ start, end }) => end.to - end.from + start.to - start.from));
@@ -79,7 +76,6 @@ function durationOf(kind: DurationKind, clutch: Clutch, members: Member[]): OwnD
       clutch,
       days,
       width,
-      members,
       known: Math.max(...members.map(({ end }) => end.to)),
     },
   ];

@@ -4,7 +4,7 @@ import type { Clutch } from '../../room/model.ts';
 import { probabilityBy } from '../../statistics/delay.ts';
 import { crpsDays } from '../../statistics/scores.ts';
 import { bookDuration, type Duration, learnedDuration } from './duration.ts';
-import { type DurationKind, type OwnDuration, ownDurations } from './own-durations.ts';
+import { type DurationKind, membersOf, type OwnDuration, ownDurations } from './own-durations.ts';
 import { type ForecastWindow, forecastDay, windowOf } from './window.ts';
 
 /** One forecast of the room's past beside what happened: the first chick to hatch, or the first to leave the nest. */
@@ -50,11 +50,12 @@ export function pastForecasts(room: Room, own: readonly OwnDuration[] = ownDurat
 }
 
 function scored(one: OwnDuration, duration: Duration, book: Duration): PastForecast[] {
-  const first = one.members.reduce((a, b) => (b.start.from < a.start.from ? b : a)).start;
+  const members = membersOf(one);
+  const first = members.reduce((a, b) => (b.start.from < a.start.from ? b : a)).start;
   const window = windowOf(duration, [first]);
   const bookWindow = windowOf(book, [first]);
   if (window === null || bookWindow === null) return [];
-  const happened = Math.min(...one.members.map(({ end }) => end.to));
+  const happened = Math.min(...members.map(({ end }) => end.to));
   return [
     {
       kind: one.kind,

@@ -1,8 +1,9 @@
 import { type Day, formatDay } from '../../days.ts';
 import type { Finding, Place } from '../../findings/finding.ts';
+import { mentioning } from '../../journal/entries.ts';
 import type { PairJournal } from '../../journal/entry.ts';
 import type { Located } from '../../journal/grammar/values.ts';
-import type { RoomRecord } from '../../journal/record.ts';
+import { endsBy, type RoomRecord } from '../../journal/record.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird } from '../../room/model.ts';
 import { birdsByName, type FindBird } from './names.ts';
@@ -17,7 +18,7 @@ export function stockFindings(record: RoomRecord, room: Room): Finding[] {
   return [
     ...alikeNames(record),
     ...impossibleParents(record, room, find),
-    ...(wholeRecordSeen(record, room.day) ? missingParents(record, find) : []),
+    ...(endsBy(record, room.day) ? missingParents(record, find) : []),
   ];
 }
 
@@ -53,7 +54,7 @@ function parentNames(journal: PairJournal): Located[] {
 
 function namesOf(journal: PairJournal, role: Role): Located[] {
   const parent = role === 'sire' ? 'cock' : 'hen';
-  const mates = journal.entries.flatMap(({ saw }) =>
+  const mates = [...mentioning(journal.entries, 'paired', 'reunited')].flatMap(({ saw }) =>
     saw.flatMap((observation) =>
       observation.key === 'paired' || observation.key === 'reunited' ? (observation.value[parent] ?? []) : [],
     ),
@@ -118,8 +119,4 @@ function missingParents(record: RoomRecord, find: FindBird): Finding[] {
     ...record.birds.flatMap(({ id, sire, dam }) => missing([...sire, ...dam], id.text)),
     ...record.pairs.flatMap((journal) => missing(parentNames(journal), journal.pair.text)),
   ];
-}
-
-function wholeRecordSeen({ pairs }: RoomRecord, day: Day): boolean {
-  return pairs.every(({ entries }) => entries.every(({ date }) => date <= day));
 }

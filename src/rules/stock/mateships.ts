@@ -5,8 +5,8 @@ import type { FindBird } from './names.ts';
 /** One cock and one hen that were together for a time; several names = one of these. */
 export interface Mateship {
   pair: Pair;
-  cock: string[];
-  hen: string[];
+  cock: readonly string[];
+  hen: readonly string[];
   from: Day;
   /** The day on which they were separated, or one of them died or left; null while they are together. */
   to: Day | null;

@@ -45,7 +45,12 @@ export function parentsOf(bird: Bird, lines: Lines): Parents {
   return { sire: doubt === null ? sire : { ...UNKNOWN, doubt }, dam };
 }
 
-function parentNamed(bird: Bird, listed: string[], journal: string[], find: FindBird): Parent {
+function parentNamed(
+  bird: Bird,
+  listed: readonly string[],
+  journal: readonly string[],
+  find: FindBird,
+): Parent {
   const names = listed.length === 1 || journal.length === 0 ? listed : journal;
   const found = [...new Map(names.map((name) => [find(name)?.id ?? name, find(name)])).entries()];
   const [only, ...others] = found;

@@ -38,7 +38,10 @@ export const clearEggs: Warning<ClearEggs> = {
   over: `a clutch with no such run; ${SHOWN} d after the last of them was known to be clear`,
   explain:
     'Some clear eggs are usual. A run of them that chance hardly makes has a cause, and most causes are plain: a bird too young or too old, two birds of one sex, a perch that rocks or is too thin, disturbance at the wrong hour, a diet without variety, close kin, feathers too thick around the vent. The odds are counted from the room’s own clutches of the species, allowing for eggs of one clutch sharing their fate; they say that something is likely the matter, not what. Birds that stay clear though all of that is right, or that look unwell, are a matter for an avian vet.',
-  find: (view) => view.room.pairs.flatMap((pair) => runOf(pair, view) ?? []),
+  find: (view) => {
+    const judgements = judgedOnce();
+    return view.room.pairs.flatMap((pair) => runOf(pair, view, judgements) ?? []);
+  },
   say: ({ clear, judged, clutches, chance, expected }) => ({
     text: `${clear === judged ? `All ${count(judged, 'egg')}` : `${clear} of ${count(judged, 'egg')}`} of ${clutches === 1 ? 'this clutch' : `the last ${clutches} clutches`} ${judged === 1 ? 'is' : 'are'} clear. Where ${Math.round(100 * expected)} in 100 were to be expected fertile, that happens once in ${Math.round(1 / chance)}.`,
     check:
@@ -55,12 +58,11 @@ interface Judged {
 }
 
 /** The last clutch that was judged, with those before it that were clear throughout. */
-function runOf(pair: Pair, { room, day }: View): ClearEggs | null {
+function runOf(pair: Pair, { room, day }: View, judgedOf: JudgedOf): ClearEggs | null {
   if (!pair.clutches.some(({ opened }) => day - opened <= LATELY)) return null;
-  const same = pair.clutches.filter(
-    ({ cock, hen }) => sameBirds(cock, pair.cock) && sameBirds(hen, pair.hen),
+  const all = judgedOf(pair).filter(
+    ({ clutch: { cock, hen } }) => sameBirds(cock, pair.cock) && sameBirds(hen, pair.hen),
   );
-  const all = same.flatMap((clutch) => judgedIn(clutch) ?? []);
   const last = all.at(-1);
   if (last === undefined || last.clear === 0 || all.length < 2 || day - last.known > SHOWN) return null;
   let first = all.length - 1;
@@ -75,7 +77,7 @@ function runOf(pair: Pair, { room, day }: View): ClearEggs | null {
   const clear = run.reduce((sum, one) => sum + one.clear, 0);
   const judged = run.reduce((sum, one) => sum + one.judged, 0);
   const others = room.pairs.filter((other) => other !== pair && other.species === pair.species);
-  const belief = betaUpdate(beliefFrom(others), fertileIn(all.slice(0, first)));
+  const belief = betaUpdate(beliefFrom(others.flatMap(judgedOf)), fertileIn(all.slice(0, first)));
   const chance = atLeast(clear, judged, { a: belief.b, b: belief.a });
   if (chance >= RARE) return null;
   return {
@@ -97,8 +99,7 @@ function sameBirds(one: readonly string[], other: readonly string[]): boolean {
 }
 
 /** What to believe of a clutch of such a pair: the room's mean, with the book's spread between clutches. */
-function beliefFrom(pairs: readonly Pair[]): Beta {
-  const judged = pairs.flatMap(({ clutches }) => clutches.flatMap((clutch) => judgedIn(clutch) ?? []));
+function beliefFrom(judged: readonly Judged[]): Beta {
   const mean = betaMean(betaUpdate(BOOK, fertileIn(judged)));
   const weight = BOOK.a + BOOK.b;
   return { a: mean * weight, b: (1 - mean) * weight };
@@ -107,6 +108,18 @@ function beliefFrom(pairs: readonly Pair[]): Beta {
 /** Fertile of judged eggs, as many as so many strangers would tell. */
 function fertileIn(judged: readonly Judged[]): { k: number; n: number } {
   return effective(clusteredProportion(judged.map((one) => ({ k: one.judged - one.clear, n: one.judged }))));
+}
+
+type JudgedOf = (pair: Pair) => readonly Judged[];
+
+/** Each pair's clutches are judged once, however many pairs are held against them. */
+function judgedOnce(): JudgedOf {
+  const known = new Map<Pair, Judged[]>();
+  return (pair) => {
+    const judged = known.get(pair) ?? pair.clutches.flatMap((clutch) => judgedIn(clutch) ?? []);
+    known.set(pair, judged);
+    return judged;
+  };
 }
 
 function judgedIn(clutch: Clutch): Judged | null {

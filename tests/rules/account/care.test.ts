@@ -6,7 +6,7 @@ import { record } from '../../rooms.ts';
 function care(...lines: string[]) {
   const log = lines.map((line) => `  - {date: 2026-02-01, ${line}}\n`).join('');
   const [journal] = record({ 'LW-1': `pair: LW-1\nlog:\n${log}` }, '2026-06-01').pairs;
-  return careOf(journal?.entries ?? [], [], (text) => (text.startsWith('private') ? null : text));
+  return careOf([...(journal?.entries ?? [])], [], (text) => (text.startsWith('private') ? null : text));
 }
 
 it.each([

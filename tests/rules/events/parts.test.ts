@@ -14,7 +14,9 @@ function said(line: string): unknown[][] {
   const files = { P: `pair: P\nspecies: star finch\nlog:\n  - {date: 2026-03-01, ${line}}\n` };
   const { pairs, findings } = record(files, '2026-03-02');
   expect(findings.map(({ code }) => code)).toEqual([]);
-  return (pairs[0]?.entries[0]?.saw ?? []).flatMap((observation) => partsOf(observation).map(short));
+  return [...(pairs[0]?.entries ?? [])]
+    .flatMap(({ saw }) => saw)
+    .flatMap((observation) => partsOf(observation).map(short));
 }
 
 /** The statements of one line of a bird's own log. */

@@ -1,0 +1,220 @@
+import type { Day } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
+import type { Entries, Entry } from './entry.ts';
+
+/** What an entry says apart from its day, its line and its note. Many entries of a room say the same. */
+type Form = Pick<Entry, 'dateAt' | 'time' | 'after' | 'clutch' | 'site' | 'saw'> & { column: number };
+
+/** Forms by their text, ready to be filled in. */
+export type Ready = Map<string, Form>;
+
+/** What is kept of packed entries in a file. */
+interface Plain {
+  forms: string[];
+  numbers: string;
+  notes: Entry['note'][];
+}
+
+/** Numbers of an entry, in this order. */
+const [DAY, LINE, LENGTH, FORM, NOTE] = [0, 1, 2, 3, 4];
+/** How many there are. */
+const EACH = 5;
+
+/** The only key of a place in a form: lines below the entry's first, column, length. */
+const PLACE = '@';
+
+/**
+ * The entries of one journal in a tenth of the memory: each is made when it is asked for, and lives no longer than it is
+ * held. What it says is kept once for all entries that say it at the same columns of their lines.
+ */
+export class PackedEntries implements Iterable<Entry> {
+  readonly #file: string;
+  readonly #forms: readonly string[];
+  readonly #numbers: Int32Array;
+  readonly #notes: readonly Entry['note'][];
+  /** Forms that stand in several entries; the journals of a room share them. */
+  readonly #ready: Ready;
+  /** How many entries have each form. */
+  readonly #uses: Int32Array;
+
+  private constructor(
+    file: string,
+    forms: readonly string[],
+    numbers: Int32Array,
+    notes: readonly Entry['note'][],
+    ready: Ready,
+  ) {
+    this.#file = file;
+    this.#forms = forms;
+    this.#numbers = numbers;
+    this.#notes = notes;
+    this.#ready = ready;
+    this.#uses = new Int32Array(forms.length);
+    for (let at = FORM; at < numbers.length; at += EACH) {
+      const form = numbers[at] as number;
+      this.#uses[form] = (this.#uses[form] as number) + 1;
+    }
+  }
+
+  /**
+   * @param file the journal in which all of them stand
+   * @param text its text, by which lines that say the same are told at a glance
+   */
+  static of(file: string, entries: Entries, text = ''): PackedEntries {
+    if (entries instanceof PackedEntries) return entries;
+    const forms = new Map<string, number>();
+    const byLine = new Map<string, number>();
+    const lines = text.split('\n');
+    const notes: Entry['note'][] = [];
+    const numbers = new Int32Array(entries.length * EACH);
+    let at = 0;
+    for (const entry of entries) {
+      const { date, note, at: place, dateAt, time, after, clutch, site, saw } = entry;
+      const { line, column, length } = place;
+      const alike = note === null ? whatAsideFromDay(lines[line - 1] ?? '', place) : null;
+      let known = alike === null ? undefined : byLine.get(alike);
+      if (known === undefined) {
+        const said = { column, dateAt, time, after, clutch, site, saw } satisfies Form;
+        const form = JSON.stringify(packed(said, file, line));
+        known = forms.get(form) ?? forms.size;
+        forms.set(form, known);
+        if (alike !== null) byLine.set(alike, known);
+      }
+      numbers[at + DAY] = date;
+      numbers[at + LINE] = line;
+      numbers[at + LENGTH] = length;
+      numbers[at + FORM] = known;
+      numbers[at + NOTE] = note === null ? -1 : notes.length;
+      if (note !== null) notes.push(note);
+      at += EACH;
+    }
+    return new PackedEntries(file, [...forms.keys()], numbers, notes, new Map());
+  }
+
+  /** As kept by {@link toJSON}. */
+  static from(file: string, { forms, numbers, notes }: Plain): PackedEntries {
+    const { buffer, byteOffset, byteLength } = Buffer.from(numbers, 'base64');
+    const own = buffer.slice(byteOffset, byteOffset + byteLength);
+    return new PackedEntries(file, forms, new Int32Array(own), notes, new Map());
+  }
+
+  /** The same entries, which make use of what others of the room have ready. */
+  sharing(ready: Ready): PackedEntries {
+    return new PackedEntries(this.#file, this.#forms, this.#numbers, this.#notes, ready);
+  }
+
+  toJSON(): Plain {
+    const { buffer, byteOffset, byteLength } = this.#numbers;
+    const numbers = Buffer.from(buffer, byteOffset, byteLength).toString('base64');
+    return { forms: [...this.#forms], numbers, notes: [...this.#notes] };
+  }
+
+  get length(): number {
+    return this.#numbers.length / EACH;
+  }
+
+  dayOf(index: number): Day {
+    return this.#number(index, DAY);
+  }
+
+  entry(index: number): Entry {
+    const line = this.#number(index, LINE);
+    const form = this.#form(this.#number(index, FORM));
+    const note = this.#number(index, NOTE);
+    const { column, ...said } = filled(form, this.#file, line) as Form;
+    return {
+      at: { file: this.#file, line, column, length: this.#number(index, LENGTH) },
+      date: this.#number(index, DAY),
+      ...said,
+      note: note < 0 ? null : (this.#notes[note] as Entry['note']),
+    };
+  }
+
+  *[Symbol.iterator](): Generator<Entry> {
+    for (let index = 0; index < this.length; index++) yield this.entry(index);
+  }
+
+  /** At least the entries in which something of one of these keys was observed. */
+  *mentioning(keys: readonly string[]): Generator<Entry> {
+    const texts = keys.map((key) => `"key":"${key}"`);
+    const says = (form: string) => texts.some((text) => form.includes(text));
+    const forms = new Set(this.#forms.flatMap((form, index) => (says(form) ? [index] : [])));
+    if (forms.size === 0) return;
+    for (let index = 0; index < this.length; index++) {
+      if (forms.has(this.#number(index, FORM))) yield this.entry(index);
+    }
+  }
+
+  #number(index: number, which: number): number {
+    return this.#numbers[index * EACH + which] as number;
+  }
+
+  /** One that stands in a single entry is not worth being held ready. */
+  #form(index: number): Form {
+    const text = this.#forms[index] as string;
+    const ready = this.#ready.get(text);
+    if (ready !== undefined) return ready;
+    const form = unpacked(JSON.parse(text)) as Form;
+    if ((this.#uses[index] as number) > 1) this.#ready.set(text, form);
+    return form;
+  }
+}
+
+const ONE_LINE = /^ *- +\{date: \d{4}-\d\d-\d\d([ -~]*\})$/;
+
+/**
+ * Of an entry that stands in braces on one line, all but the day: what it says follows from this. Null where it is
+ * written in another way. Columns are the same for the same margin, dates being of one length.
+ */
+function whatAsideFromDay(line: string, { column, length }: Place): string | null {
+  const said = ONE_LINE.exec(line)?.[1];
+  return said === undefined || column + length - 1 !== line.length ? null : `${column} ${said}`;
+}
+
+/** A place on a line of an entry. */
+class Spot {
+  readonly below: number;
+  readonly column: number;
+  readonly length: number;
+  constructor(below: number, column: number, length: number) {
+    this.below = below;
+    this.column = column;
+    this.length = length;
+  }
+}
+
+function isPlace(value: object): value is Place {
+  return 'file' in value && 'line' in value && 'column' in value;
+}
+
+/** Without what differs between entries that say the same on other lines. */
+function packed(value: unknown, file: string, line: number): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map((inner) => packed(inner, file, line));
+  if (isPlace(value) && value.file === file) {
+    return { [PLACE]: [value.line - line, value.column, value.length] };
+  }
+  const copy: Record<string, unknown> = {};
+  for (const [key, inner] of Object.entries(value)) copy[key] = packed(inner, file, line);
+  return copy;
+}
+
+/** A form as it is filled in: its places are {@link Spot}s. */
+function unpacked(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(unpacked);
+  if (PLACE in value) return new Spot(...(value[PLACE] as [number, number, number]));
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, unpacked(inner)]));
+}
+
+/** The form for the entry that begins on this line. */
+function filled(value: unknown, file: string, line: number): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (value instanceof Spot) {
+    return { file, line: line + value.below, column: value.column, length: value.length } satisfies Place;
+  }
+  if (Array.isArray(value)) return value.map((inner) => filled(inner, file, line));
+  const copy: Record<string, unknown> = {};
+  for (const key in value) copy[key] = filled((value as Record<string, unknown>)[key], file, line);
+  return copy;
+}
