@@ -21,7 +21,7 @@ export function untold(record: RoomRecord): RoomRecord {
   return {
     ...record,
     settings: told(settings),
-    pairs: told(pairs),
+    pairs: pairs.map((pair) => told({ ...pair, entries: [...pair.entries] })),
     birds: told(birds),
     findings: told(findings),
   };

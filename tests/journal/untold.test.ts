@@ -7,7 +7,8 @@ const log = (...entries: string[]) =>
     { 'LW-1': `pair: LW-1\nlog:\n${entries.map((entry) => `  - {${entry}}\n`).join('')}` },
     '2026-03-31',
   );
-const texts = (known: ReturnType<typeof log>) => JSON.stringify(untold(known).pairs);
+const told = (known: ReturnType<typeof log>) => [...(untold(known).pairs[0]?.entries ?? [])];
+const texts = (known: ReturnType<typeof log>) => JSON.stringify(told(known));
 
 it('what is private is not told, and a note is none', () => {
   const known = log(
@@ -16,7 +17,7 @@ it('what is private is not told, and a note is none', () => {
   );
   expect(texts(known)).not.toMatch(/behind the safe|hush/);
   expect(texts(known)).toContain('fed greens');
-  const [first] = untold(known).pairs[0]?.entries ?? [];
+  const [first] = told(known);
   expect([first?.site?.text, first?.note]).toEqual(['not told', null]);
 });
 
@@ -24,11 +25,7 @@ it('two nests in two private places are still two', () => {
   const sites = ['oak', 'safe', 'oak'].map(
     (place, i) => `date: 2026-03-0${i + 1}, site: "private: ${place}", laid: 1`,
   );
-  expect(untold(log(...sites)).pairs[0]?.entries.map(({ site }) => site?.text)).toEqual([
-    'not told',
-    'not told 2',
-    'not told',
-  ]);
+  expect(told(log(...sites)).map(({ site }) => site?.text)).toEqual(['not told', 'not told 2', 'not told']);
 });
 
 it('all else is as it was written, and the record itself is not changed', () => {
@@ -36,8 +33,9 @@ it('all else is as it was written, and the record itself is not changed', () => 
     'date: 2026-03-01, laid: 2',
     'date: 2026-03-09, candled: {fertile: e1}, note: "a private joke"',
   );
-  expect(untold(known)).toEqual(known);
+  expect(told(known)).toEqual([...(known.pairs[0]?.entries ?? [])]);
+  expect({ ...untold(known), pairs: [] }).toEqual({ ...known, pairs: [] });
   const secret = log('date: 2026-03-01, laid: 1, note: "private: hush"');
   untold(secret);
-  expect(secret.pairs[0]?.entries[0]?.note?.text).toBe('private: hush');
+  expect([...(secret.pairs[0]?.entries ?? [])][0]?.note?.text).toBe('private: hush');
 });
