@@ -6,6 +6,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { root } from '../../../bin/build/settings.mjs';
+import { runCompiled } from '../compiled.mjs';
 import { scoreLine, scoreOf } from './score.mjs';
 
 const [folder = '', ...options] = process.argv.slice(2);
@@ -27,5 +28,9 @@ if (status === 0) {
   const [each, from] = [process.env.NESTLOG_MUTANTS_EACH ?? 1, process.env.NESTLOG_MUTANTS_FROM ?? 0].map(
     Number,
   );
-  console.log(scoreLine(place, scoreOf(report, each, from)));
+  const score = scoreOf(report, each, from);
+  const share = { k: score.told, n: score.tried };
+  /** @type {any} */
+  const interval = each === 1 ? null : await runCompiled('src/statistics/proportions.ts', 'wilson', share);
+  console.log(scoreLine(place, score, interval));
 }

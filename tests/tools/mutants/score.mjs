@@ -8,12 +8,8 @@
  * @typedef {{ files: Record<string, { mutants: { id: string, status: Status | string }[] }> }} Report
  */
 
-/** z of 95 %. */
-const Z = 1.96;
-
 /**
- * How many mutants there are, how many of the sample were told, and the share with its 95 % interval (Wilson 1927), which
- * says how far a sample may be off; of a whole run there is none.
+ * How many mutants there are, and what became of those of the sample.
  *
  * @param {Report} report
  * @param {number} each every so many-th mutant was tried
@@ -24,54 +20,43 @@ export function scoreOf({ files }, each = 1, from = 0) {
   const tried = mutants.filter(({ id }) => Number(id) % each === from % each);
   /** @param {Status} status */
   const count = (status) => tried.filter((mutant) => mutant.status === status).length;
-  const killed = count('Killed');
-  const timeout = count('Timeout');
-  const survived = count('Survived');
-  const noCoverage = count('NoCoverage');
-  const told = killed + timeout;
-  const judged = told + survived + noCoverage;
+  const [killed, timeout, survived, noCoverage] = [
+    count('Killed'),
+    count('Timeout'),
+    count('Survived'),
+    count('NoCoverage'),
+  ];
   return {
     mutants: mutants.length,
-    tried: judged,
+    tried: killed + timeout + survived + noCoverage,
+    told: killed + timeout,
     killed,
     timeout,
     survived,
     noCoverage,
     atLoading: count('Ignored'),
     failed: count('RuntimeError'),
-    score: judged === 0 ? null : told / judged,
-    interval: each === 1 || judged === 0 ? null : wilson(told, judged),
   };
-}
-
-/**
- * @param {number} k
- * @param {number} n
- * @returns {[number, number]}
- */
-function wilson(k, n) {
-  const middle = (k + (Z * Z) / 2) / (n + Z * Z);
-  const half = (Z / (n + Z * Z)) * Math.sqrt((k * (n - k)) / n + (Z * Z) / 4);
-  return [middle - half, middle + half];
 }
 
 /**
  * @param {string} folder
  * @param {ReturnType<typeof scoreOf>} score
+ * @param {{ low: number, high: number } | null} interval how far a sample may be off
  */
-export function scoreLine(folder, { mutants, tried, killed, timeout, survived, noCoverage, ...rest }) {
+export function scoreLine(folder, score, interval = null) {
   const percent = (/** @type {number} */ share) => (share * 100).toFixed(1);
-  const interval = rest.interval === null ? '' : ` (95 %: ${rest.interval.map(percent).join(' to ')} %)`;
-  const score = rest.score === null ? 'nothing tried' : `score ${percent(rest.score)} %${interval}`;
+  const off = interval === null ? '' : ` (95 %: ${percent(interval.low)} to ${percent(interval.high)} %)`;
   const parts = [
-    `${mutants} mutants`,
-    `${tried} tried`,
-    `${killed} killed`,
-    `${timeout} timed out`,
-    `${survived} survived`,
-    `${noCoverage} reached by no test`,
-    `${rest.atLoading} left out, as they work at loading`,
+    `${score.mutants} mutants`,
+    `${score.tried} tried`,
+    `${score.killed} killed`,
+    `${score.timeout} timed out`,
+    `${score.survived} survived`,
+    `${score.noCoverage} reached by no test`,
+    `${score.atLoading} left out, as they work at loading`,
+    ...(score.failed > 0 ? [`${score.failed} failed to run`] : []),
   ];
-  if (rest.failed > 0) parts.push(`${rest.failed} failed to run`);
-  return `${folder}: ${parts.join(', ')}; ${score}`;
+  const share = score.tried === 0 ? 'nothing tried' : `score ${percent(score.told / score.tried)} %${off}`;
+  return `${folder}: ${parts.join(', ')}; ${share}`;
 }
