@@ -4,7 +4,7 @@ import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
 import { findSpecies } from '../species/find.ts';
 import { joined } from './lists.ts';
-import { endKnown, endLife, feederOf, settle, startQuarantine, whyNotAlive } from './lives.ts';
+import { endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
 import { newBird } from './names.ts';
 import { type Fold, wordsOf } from './scene.ts';
@@ -89,7 +89,7 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
   arrived: ({ fold, bird, day }, housing) => {
     bird.arrived = day;
     startQuarantine(fold, bird, day);
-    house(bird, day, housing?.text ?? null);
+    rehouse(bird, day, housing?.text ?? null);
   },
   quarantine: ({ fold, bird, day }, { days, until }) => {
     bird.quarantine = { from: day, until: until ?? day + (days ?? fold.quarantineDays) };
@@ -97,9 +97,9 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
   },
   released: ({ bird, day }, housing) => {
     bird.released = day;
-    if (housing !== null) house(bird, day, housing.text);
+    if (housing !== null) rehouse(bird, day, housing.text);
   },
-  moved: ({ bird, day }, housing) => house(bird, day, housing.text),
+  moved: ({ bird, day }, housing) => rehouse(bird, day, housing.text),
   weighed: ({ bird, day, at }, grams) => {
     bird.weights = joined(bird.weights, { day, grams, at });
   },
@@ -130,10 +130,3 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
   },
   photo: () => {},
 };
-
-/** A bird that is still fed goes on being fed by the same pair. */
-function house(bird: Bird, day: Day, housing: string | null): void {
-  const last = bird.stays.at(-1);
-  const nest = bird.independent === null ? feederOf(bird) : null;
-  settle(bird, day, housing, nest, nest === null ? null : (last?.clutch ?? null));
-}

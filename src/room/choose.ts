@@ -17,7 +17,7 @@ export interface Wanted<T extends Egg | Bird> {
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
-  kind?: (one: T) => string;
+  kind?: (one: T) => string | null | undefined;
   /** Makes one more where the nest was never counted. */
   another?: (clutch: Clutch) => T;
 }

@@ -208,6 +208,12 @@ export function settle(
   if (bird.clutch !== null && bird.clutch.pair !== nest) nest.guests.add(bird);
 }
 
+/** A bird lives in another housing from this day on; one that is still fed goes on being fed by the same pair. */
+export function rehouse(bird: Bird, day: Day, housing: string | null): void {
+  const last = isDependent(bird) ? bird.stays.at(-1) : undefined;
+  settle(bird, day, housing, last?.nest ?? null, last?.clutch ?? null);
+}
+
 /** A young bird feeds itself, seen on the span's last day; it lives on where it did. */
 export function becomeIndependent(bird: Bird, span: Span): void {
   leaveNest(bird);

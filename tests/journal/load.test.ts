@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { loadRoom } from '../../src/journal/load.ts';
+import { fingerprint, loadRoom } from '../../src/journal/load.ts';
 
 let room: string;
 beforeEach(() => {
@@ -118,19 +118,54 @@ describe('files that cannot be read', () => {
   it('may be no text', () => {
     write('pairs/picture.yaml', Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0]));
     write('pairs/wide.yaml', Uint8Array.from([0xff, 0xfe, 0x70, 0, 0x61, 0]));
+    write('pairs/wide2.yaml', Uint8Array.from([0xfe, 0xff, 0, 0x70, 0, 0x61]));
+    write('pairs/half.yaml', Uint8Array.from([0xff, 0x70, 0, 0x61, 0xfe]));
     write(
       'pairs/noise.yaml',
       Uint8Array.from({ length: 100 }, (_, index) => 128 + index),
     );
     expect(loaded()).toEqual([
+      'pairs/half.yaml: binary',
       'pairs/noise.yaml: binary',
       'pairs/picture.yaml: binary',
       'pairs/wide.yaml: binary it is UTF-16',
+      'pairs/wide2.yaml: binary it is UTF-16',
     ]);
   });
 
   it('are read with what was lost where a few letters are not in UTF-8', () => {
     write('pairs/a.yaml', Uint8Array.from([...new TextEncoder().encode('pair: '.repeat(10)), 0xfc]));
     expect(read()).toEqual([{ path: 'pairs/a.yaml', text: `${'pair: '.repeat(10)}\ufffd` }]);
+  });
+});
+
+describe('the fingerprint of a room', () => {
+  it('is that of the names and contents of its files, and of what is wrong with them', () => {
+    const now = () => fingerprint(loadRoom(room));
+    const seen = new Set([now()]);
+    const differs = () => {
+      const print = now();
+      expect(now()).toBe(print);
+      expect(seen.has(print)).toBe(false);
+      seen.add(print);
+    };
+    write('pairs/a.yaml');
+    differs();
+    const first = now();
+    write('pairs/b.yaml');
+    differs();
+    write('pairs/b.yaml', 'pair: y\n');
+    differs();
+    write('pairs/b.yaml', Uint8Array.from([0]));
+    differs();
+    write('pairs/b.yaml', Uint8Array.from([0xff, 0xfe, 0]));
+    differs();
+    rmSync(join(room, 'pairs/b.yaml'));
+    expect(now()).toBe(first);
+  });
+
+  it('does not depend on whether a file came with its hash', () => {
+    write('pairs/a.yaml');
+    expect(fingerprint([{ path: 'pairs/a.yaml', text: 'pair: x\n' }])).toBe(fingerprint(loadRoom(room)));
   });
 });

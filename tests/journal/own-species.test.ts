@@ -38,8 +38,16 @@ describe('a keeper’s own species file', () => {
     expect(profile(text).found).toEqual([finding]);
   });
 
-  it('suggests the key that was meant', () => {
+  it('is named after its file whatever the folder and the letters of its ending', () => {
+    expect(profile('incubation: 12-14', 'species/Blue-Finch.YML').profile?.id).toBe('Blue-Finch');
+    expect(profile('incubation: 12-14', 'species/a.yaml.yaml').profile?.id).toBe('a.yaml');
+  });
+
+  it('suggests the key that was meant, and none where none is near', () => {
     expect(profile('incubaton: 12-14').fixes).toEqual(['did you mean `incubation`?']);
+    expect(profile('specis: x').fixes).toEqual(['did you mean `species`?']);
+    expect(profile('colour: grey').fixes).not.toContain('did you mean `clutch`?');
+    expect(profile('colour: grey').fixes.join()).not.toMatch(/did you mean/);
   });
 
   it('counts but for what is wrong', () => {

@@ -58,6 +58,21 @@ describe('the settings of a room', () => {
     });
   });
 
+  it('may leave lists empty, and have a list twice', () => {
+    expect(settings('rings:\nroutines:\nlog:\n')).toMatchObject({ found: null, settings: { rings: [] } });
+    const twice = settings('rings: [{mm: 2.3, in-hand: 12}]\nring-lead: 0\nringing: yes\n');
+    expect(twice).toMatchObject({ found: null, settings: { ringLead: 0, ringing: true } });
+  });
+
+  it('keep the rings that can be read', () => {
+    const { settings: said, found } = settings('rings: [{mm: 2.3, in-hand: 12}, 5, {mm: 2.5, in-hand: 0}]\n');
+    expect(found).toBe('1:33 not-a-ring');
+    expect(said.rings).toEqual([
+      { mm: 2.3, inHand: 12 },
+      { mm: 2.5, inHand: 0 },
+    ]);
+  });
+
   it.each([
     ['rom: x', '1:1 unknown-key'],
     ['season-start: 2026-09-01', '1:15 not-month-and-date'],
@@ -70,6 +85,11 @@ describe('the settings of a room', () => {
     ['feeding: {from: 06:00, to: 20:00, every: 20 h}', '1:10 feeding-interval'],
     ['feeding: {sprout: 240 h}', '1:10 sprout-hours'],
     ['rings: [2.3]', '1:9 not-a-ring'],
+    ['rings: [&a {mm: 2.3, in-hand: 12}]', '1:9 yaml-feature'],
+    ['rings: [*a]', '1:9 yaml-feature'],
+    ['rings: *a', '1:8 yaml-feature'],
+    ['rings: [{mm: wide, in-hand: 12}]', '1:14 not-a-number'],
+    ['feeding: *a', '1:10 yaml-feature'],
     ['rings: [{mm: 2.3}]', '1:9 not-a-ring'],
     ['rings: 12', '1:8 no-list'],
     ['routines: {name: x}', '1:11 no-list'],

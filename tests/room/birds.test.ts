@@ -144,3 +144,95 @@ describe('a chick of this room in the bird list', () => {
     expect(codes(room(wrong, '2026-03-18'))).toEqual([]);
   });
 });
+
+describe('a bird of the list', () => {
+  const species = (named: string) =>
+    birdIn(room({ 'birds.yaml': `birds:\n  - {id: A${named}}\n` }, '2026-03-02'), 'A').species;
+
+  it('has its species by the name of the profile, whatever it was called, and by its own where there is none', () => {
+    expect(species(', species: Glaucestrilda caerulescens')).toBe('lavender waxbill');
+    expect(species(', species: Ridge Finch')).toBe('Ridge Finch');
+    expect(species('')).toBeNull();
+  });
+
+  it('has the hatching, parents and ring that its line gives', () => {
+    const list =
+      'birds:\n  - {id: A, ring: LW 20 001, hatched: 2020-05-04, sire: [B, C], dam: D}\n  - {id: E}\n';
+    const known = room({ 'birds.yaml': list }, '2026-03-02');
+    const hatched = { from: day('2020-05-04'), to: day('2020-05-04') };
+    expect(birdIn(known, 'A')).toMatchObject({ ring: 'LW 20 001', hatched, sire: ['B', 'C'], dam: ['D'] });
+    expect(birdIn(known, 'E')).toMatchObject({ ring: null, hatched: null, sire: [], dam: [], sex: null });
+  });
+
+  it('listed twice has the log of its first item; that of the second counts for nothing', () => {
+    const item = (grams: number) => `  - {id: A, log: [{date: 2026-03-02, weighed: ${grams}}]}\n`;
+    const known = room({ 'birds.yaml': `birds:\n${item(8.4)}${item(9.9)}` }, '2026-12-31');
+    expect(birdIn(known, 'A').weights.map(({ grams }) => grams)).toEqual([8.4]);
+    expect(codes(known)).toEqual(['bird-twice']);
+  });
+
+  it('that left is told of no more, with why in one sentence; that it left may be told twice on its day', () => {
+    const later = (line: string) => {
+      const known = room(list(`date: 2026-03-02, gone: sold\n${line}`), '2026-12-31');
+      return known.findings.map(({ code, args }) => [code, args.who, args.did, args.why]);
+    };
+    const left = 'it left on 2026-03-02';
+    expect(later('date: 2026-03-09, moult: started')).toEqual([['dead-bird', 'LW-20-11', 'moult', left]]);
+    expect(later('date: 2026-03-09, gone: sold')).toEqual([['dead-bird', 'LW-20-11', 'gone', left]]);
+    expect(later('date: 2026-03-02, time: 18:00, gone: sold')).toEqual([]);
+    expect(later('date: 2026-03-02, time: 18:00, gone: given')).toEqual([
+      ['dead-bird', 'LW-20-11', 'gone', left],
+    ]);
+    expect(later('date: 2026-03-02, time: 18:00, died')).toEqual([['dead-bird', 'LW-20-11', 'died', left]]);
+  });
+
+  it('found again, though taken for dead, is here, and does not stay apart as one from outside does', () => {
+    const bird = hen('date: 2026-03-02, died: missing\ndate: 2026-03-09, back', '2026-03-09');
+    expect([bird.fate, bird.quarantine, bird.arrived]).toEqual([null, null, null]);
+    const lent = hen('date: 2026-03-02, gone: lent\ndate: 2026-03-09, back', '2026-03-09');
+    expect([lent.fate, lent.arrived]).toEqual([null, day('2026-03-09')]);
+  });
+
+  it('is known of from the first line of its log on', () => {
+    const log =
+      'date: 2026-03-09, weighed: 8.4\ndate: 2026-03-02, moved: cage 9\ndate: 2026-03-05, unwell: fluffed';
+    expect(hen(log, '2026-12-31').firstSeen).toBe(day('2026-03-02'));
+    expect(hen(log, '2026-03-01').firstSeen).toBeNull();
+    expect(hen(log, '2026-12-31')).toMatchObject({
+      weights: [{ day: day('2026-03-09'), grams: 8.4 }],
+      unwell: [{ day: day('2026-03-05'), text: 'fluffed' }],
+      stays: [{ from: day('2026-03-02'), housing: 'cage 9', nest: null, clutch: null }],
+    });
+  });
+
+  it('released without a word of where lives on where it was; arrived so, where nobody knows', () => {
+    const log = 'date: 2026-03-01, arrived: cage 9\ndate: 2026-04-02, released';
+    expect(housingOf(hen(log, '2026-04-02'))).toBe('cage 9');
+    expect(housingOf(hen('date: 2026-03-01, arrived', '2026-04-02'))).toBeNull();
+  });
+});
+
+describe('a nestling in the bird list', () => {
+  it('moved to another cage goes on being fed by its parents, with its clutch; grown up, by nobody', () => {
+    const files = {
+      'birds.yaml': 'birds:\n  - {id: Pearl, is: LW-1/1/c1, log: [{date: 2026-04-10, moved: cage 7}]}\n',
+      P: waxbills(
+        'date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-18, hatched: 2\ndate: 2026-04-06, fledged: 2',
+        'housing: cage 3',
+      ),
+    };
+    const known = room(files, '2026-04-10');
+    expect(birdIn(known, 'Pearl').stays.at(-1)).toMatchObject({
+      from: day('2026-04-10'),
+      housing: 'cage 7',
+      nest: { id: 'LW-1' },
+      clutch: { number: 1 },
+    });
+    const P = `${files.P}\n  - {date: 2026-04-09, independent: 2}`;
+    expect(birdIn(room({ ...files, P }, '2026-04-10'), 'Pearl').stays.at(-1)).toMatchObject({
+      housing: 'cage 7',
+      nest: null,
+      clutch: null,
+    });
+  });
+});

@@ -19,6 +19,35 @@ describe('a hen', () => {
     ]);
   });
 
+  it('who sits in one nest lays in no other: the last day on which she was seen there counts', () => {
+    const begun = (sits: string) => ({
+      a: one(`date: 2026-03-01, laid: 1\ndate: 2026-03-02, laid: 1\ndate: 2026-03-09, sitting: ${sits}`),
+      b: other('date: 2026-02-01, paired\ndate: 2026-03-08, courting\ndate: 2026-03-09, laid: 1'),
+    });
+    for (const sits of ['hen', 'both'])
+      expect(found(begun(sits))).toEqual([
+        expect.objectContaining({
+          code: 'hen-in-two-pairs',
+          file: 'pairs/b.yaml',
+          line: 7,
+          day: '2026-03-09',
+        }),
+      ]);
+    // The cock on the eggs, or somebody whom nobody told apart, says nothing of her.
+    expect(found(begun('cock'))).toEqual([]);
+    expect(found({ ...begun('hen'), b: other('date: 2026-03-10, laid: 1') })).toEqual([]);
+  });
+
+  it('is looked at in the order in which her clutches were begun, in whichever journal they stand', () => {
+    const three = {
+      a: one('date: 2026-05-01, laid: 1\ndate: 2026-05-05, laid: 2'),
+      b: other('date: 2026-03-01, laid: 1\ndate: 2026-05-03, clutch: 2, laid: 1'),
+    };
+    expect(found(three)).toMatchObject([{ code: 'hen-in-two-pairs', pair: 'LW-1', other: 'LW-2', line: 6 }]);
+    const twice = one('date: 2026-03-01, clutch: 1, laid: 1\ndate: 2026-03-02, clutch: 2, laid: 1');
+    expect(found({ a: twice })).toEqual([]);
+  });
+
   it('may lay for another cock later', () => {
     const files = {
       a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
@@ -57,6 +86,25 @@ describe('a parent', () => {
     ]);
   });
 
+  it('named as such in the bird list or in a journal needs the clutch’s number there too', () => {
+    const later = waxbills(`
+      date: 2025-03-05, laid: 1
+      date: 2025-03-20, lost: {clear: 1}
+      date: 2025-04-05, laid: 1, sitting
+      date: 2025-04-18, hatched: 1`);
+    const named = (birds: string, head = '') =>
+      found({
+        'birds.yaml': `birds:\n  - ${birds}\n`,
+        a: later,
+        b: journal('LW-2', 'lavender waxbill', 'date: 2026-03-05, paired', head),
+      }).map(({ code, file, line }) => `${code} ${file}:${line}`);
+    expect(named('{id: A, dam: LW-1/2/c1}')).toEqual(['unpinned-parent birds.yaml:2']);
+    expect(named('{id: A, is: LW-1/2/c1}')).toEqual(['unpinned-parent birds.yaml:2']);
+    expect(named('{id: A}', 'cock: LW-1/2/c1')).toEqual(['unpinned-parent pairs/b.yaml:3']);
+    expect(named('{id: A}', 'hen: LW-1/2/c1')).toEqual(['unpinned-parent pairs/b.yaml:3']);
+    expect(named('{id: A, sire: B, is: LW-1/1/c1}')).toEqual(['no-such-chick-named birds.yaml:2']);
+  });
+
   it('of unknown sex may be either', () => {
     expect(found({ 'birds.yaml': 'birds:\n  - {id: A}\n  - {id: B, sire: A}\n' })).toEqual([]);
   });
@@ -76,6 +124,10 @@ describe('a parent', () => {
       { code: 'unpinned-parent', file: 'birds.yaml', line: 2, who: 'LW-1/2/c1', number: 2 },
     ]);
     expect(found(files('clutch: 2, '))).toEqual([]);
+    // Written down in another pair's journal it says nothing of this one's.
+    const elsewhere = journal('A-1', 'canary', 'date: 2025-04-05, clutch: 2, laid: 1');
+    expect(found({ ...files(''), Z: elsewhere })).toMatchObject([{ code: 'unpinned-parent' }]);
+    expect(found({ ...files(''), A: elsewhere })).toMatchObject([{ code: 'unpinned-parent' }]);
   });
 });
 
@@ -92,6 +144,36 @@ describe('a pedigree', () => {
     const birds =
       'birds:\n  - {id: A}\n  - {id: B}\n  - {id: C, sire: A, dam: B}\n  - {id: D, sire: A, dam: B}\n  - {id: E, sire: C, dam: D}\n';
     expect(found({ 'birds.yaml': birds })).toEqual([]);
+  });
+
+  it('in which one bird is both parents is told of once', () => {
+    const birds = 'birds:\n  - {id: A, sire: B, dam: B}\n  - {id: B, sire: A, dam: A}\n';
+    expect(found({ 'birds.yaml': birds }).filter(({ code }) => code === 'own-ancestor')).toMatchObject([
+      { line: 2, loop: 'A ← B ← A' },
+    ]);
+    expect(found({ 'birds.yaml': 'birds:\n  - {id: A, dam: A}\n' })).toMatchObject([
+      { code: 'own-ancestor', loop: 'A ← A' },
+    ]);
+  });
+
+  it('may bite its tail twice: each loop is told of', () => {
+    const birds =
+      'birds:\n  - {id: A, sire: B}\n  - {id: B, sire: A}\n  - {id: C, sire: D}\n  - {id: D, sire: C}\n';
+    expect(found({ 'birds.yaml': birds })).toMatchObject([{ loop: 'A ← B ← A' }, { loop: 'C ← D ← C' }]);
+  });
+
+  it('that bites its tail outside of the bird list is told of where the pair stands', () => {
+    const files = {
+      a: waxbills('date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: 1', 'cock: LW-1/1/c1'),
+    };
+    expect(found(files)).toContainEqual(
+      expect.objectContaining({
+        code: 'own-ancestor',
+        file: 'pairs/a.yaml',
+        line: 1,
+        loop: 'LW-1/1/c1 ← LW-1/1/c1',
+      }),
+    );
   });
 
   it('shows a chick that would be the parent of its own clutch', () => {
@@ -120,7 +202,9 @@ describe('a routine', () => {
     };
     expect(found(files)).toMatchObject([
       { code: 'unknown-routine', file: 'nestlog.yaml', name: 'calcum', suggestion: 'calcium' },
-      { code: 'unknown-routine', file: 'pairs/a.yaml', name: 'baths' },
+      { code: 'unknown-routine', file: 'pairs/a.yaml', name: 'baths', suggestion: '' },
     ]);
+    const left = { a: waxbills(''), b: waxbills('date: 2026-03-01, done: baths') };
+    expect(found(left).map(({ code }) => code)).toEqual(['pair-twice']);
   });
 });

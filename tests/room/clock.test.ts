@@ -142,3 +142,128 @@ describe('the day of hatching', () => {
     expect(days(hatchedOn(birdIn(known, 'LW-1/1/c2')) as never)).toBe('03-15…03-17');
   });
 });
+
+describe('sitting, where little is known', () => {
+  const begun = (species: string, log: string, on: string, file = '') => {
+    const known = room(
+      { ...(file === '' ? {} : { 'species/own.yaml': file }), P: journal('P-1', species, log) },
+      on,
+    );
+    const start = sittingStart(clutchIn(known, 'P-1/1'), day(on));
+    return start && `${days(start.span)} ${start.inferred ? `from ${start.eggs}` : 'seen'}`;
+  };
+  const four = daily(1, 4);
+
+  it('seen on fewer eggs than the species begins with, it can have begun with the last of them', () => {
+    expect(begun('lavender waxbill', `${daily(1, 2)}\ndate: 2026-03-04, sitting`, '2026-03-04')).toBe(
+      '03-02…03-04 seen',
+    );
+  });
+
+  it('of a species of which nobody knows when it begins, seen: from the first egg on', () => {
+    expect(begun('ridge finch', `${four}\ndate: 2026-03-06, sitting`, '2026-03-06')).toBe('03-01…03-06 seen');
+  });
+
+  it('of one that begins with the last egg, seen: from the last egg on', () => {
+    const file = 'species: late sitter\nsitting-from: last\n';
+    const log = `${four}\ndate: 2026-03-06, sitting`;
+    expect(begun('late sitter', log, '2026-03-06', file)).toBe('03-04…03-06 seen');
+  });
+
+  it('seen off a day before, it began that night; off later, it had begun before', () => {
+    const off = (on: string, sat: string) =>
+      begun(
+        'lavender waxbill',
+        `${four}\ndate: 2026-03-${on}, sitting: off\ndate: 2026-03-${sat}, sitting`,
+        '2026-03-09',
+      );
+    expect(off('05', '06')).toBe('03-06 seen');
+    expect(off('05', '08')).toBe('03-06…03-08 seen');
+    expect(off('08', '06')).toBe('03-03…03-06 seen');
+    // Found cold and warm on one day: it began on that day at the latest.
+    expect(off('06', '06')).toBe('03-03…03-06 seen');
+    expect(begun('lavender waxbill', `${four}\ndate: 2026-03-05, sitting: off`, '2026-03-05')).toBe(
+      '03-03…03-04 from e3–e4',
+    );
+  });
+
+  it('not seen, of eggs laid on days that nobody knows, is as wide as those', () => {
+    // Three eggs on the 20th, found at a first look: e3 laid from the 7th to the 20th; e4 on the 21st.
+    const log = 'date: 2026-03-20, laid: 3\ndate: 2026-03-21, laid: 1';
+    expect(begun('lavender waxbill', log, '2026-03-21')).toBe('03-07…03-21 from e3–e4');
+    expect(begun('lavender waxbill', 'date: 2026-03-20, laid: 3', '2026-03-20')).toBe('03-07…03-20 from e3');
+  });
+
+  it('not seen, on eggs that were not counted, is some day between the oldest and the newest', () => {
+    expect(
+      begun('lavender waxbill', 'date: 2026-03-02, laid: 1\ndate: 2026-03-05, laid: 2+', '2026-03-05'),
+    ).toBe('03-02…03-05 from null');
+  });
+
+  it('of two eggs of a budgerigar not begun before the first, laid every other day', () => {
+    expect(begun('budgerigar', 'date: 2026-03-01, laid: 1', '2026-03-01')).toBe('03-01 from e1');
+  });
+});
+
+describe('an egg’s clock, when the egg goes from place to place', () => {
+  const laid = `${daily(1, 5)}\ndate: 2026-03-04, sitting`;
+  const foster = 'date: 2026-03-05, laid: 5, sitting';
+  const moved = (moves: string, on: string, other = foster) =>
+    clock(
+      { P: waxbills(`${laid}\n${moves}`), Q: journal('BF-1', 'bengalese finch', other) },
+      'LW-1/1/e1',
+      on,
+    );
+
+  it('runs on under a foster that has no clutch, from the day it came', () => {
+    // Sat on from the 3rd or 4th, it was taken over on the 8th.
+    expect(moved('date: 2026-03-08, fostered: {BF-1: e1}', '2026-03-10', '')).toBe('03-03…03-04 running');
+  });
+
+  it('stands still with its keeper, and runs in the incubator', () => {
+    expect(moved('date: 2026-03-08, fostered: {hand: e1}', '2026-03-10')).toBe('03-03…03-04 stopped');
+    expect(moved('date: 2026-03-08, fostered: {incubator: e1}', '2026-03-10')).toBe('03-03…03-04 running');
+  });
+
+  it('has not begun in an egg taken away before anybody sat, and begins where it is set', () => {
+    const moves = 'date: 2026-03-02, pulled: e1';
+    expect(moved(moves, '2026-03-03')).toBeNull();
+    expect(moved(`${moves}\ndate: 2026-03-07, set: {BF-1: e1}`, '2026-03-08')).toBe('03-07 running');
+    expect(moved(`${moves}\ndate: 2026-03-07, set: {incubator: e1}`, '2026-03-08')).toBe('03-07 running');
+  });
+
+  it('adds up over several places', () => {
+    // Three or four days until the 7th, none in store, then from the 10th; three days more, and the store again.
+    const moves = `date: 2026-03-07, pulled: e1
+      date: 2026-03-10, set: e1
+      date: 2026-03-13, pulled: e1
+      date: 2026-03-15, set: {incubator: e1}`;
+    expect(moved(moves, '2026-03-14')).toBe('03-06…03-07 stopped');
+    // Six or seven days until the 13th: as if begun on the 8th or 9th.
+    expect(moved(moves, '2026-03-16')).toBe('03-08…03-09 running');
+  });
+
+  it('follows the age that the lamp read, not the places before', () => {
+    const moves = `date: 2026-03-07, pulled: e1
+      date: 2026-03-10, set: e1
+      date: 2026-03-12, aged: {4: e1}`;
+    expect(moved(moves, '2026-03-11')).toBe('03-06…03-07 running');
+    // Four days along on the 12th: the 8th.
+    expect(moved(moves, '2026-03-12')).toBe('03-08 running');
+    // Five days along on the 6th and six when it was pulled on the 7th; set on the 10th, as if begun on the 4th.
+    const early = 'date: 2026-03-06, aged: {5: e1}\ndate: 2026-03-07, pulled: e1\ndate: 2026-03-10, set: e1';
+    expect(moved(early, '2026-03-11')).toBe('03-04 running');
+    expect(moved('date: 2026-03-06, aged: {4.6: e1}', '2026-03-07')).toBe('03-01 running');
+  });
+
+  it('is as sure as the sitting was: seen, set or read it is known, not seen it is inferred', () => {
+    const sure = (log: string) =>
+      eggClock(eggIn(room({ P: waxbills(log) }, '2026-03-12'), 'LW-1/1/e1'), day('2026-03-12'))?.inferred;
+    expect(sure(laid)).toBe(false);
+    expect(sure(daily(1, 5))).toBe(true);
+    expect(sure(`${daily(1, 5)}\ndate: 2026-03-08, aged: {4: e1}`)).toBe(false);
+    expect(sure(`${daily(1, 5)}\ndate: 2026-03-02, pulled: e1\ndate: 2026-03-08, set: {incubator: e1}`)).toBe(
+      false,
+    );
+  });
+});

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../src/days.ts';
-import { candlingDay, clearRank, fertilityOf } from '../../src/room/fertility.ts';
+import { candlingDay, clearRank, fertilityOf, lampSays } from '../../src/room/fertility.ts';
 import { day, room } from '../rooms.ts';
 import { clutchIn, waxbills } from './facts.ts';
 
@@ -105,5 +105,43 @@ describe('whether an egg is fertile', () => {
     expect(eggs.map((egg) => [candlingDay(egg, day('2026-03-20')), fertilityOf(egg)])).toEqual([
       [null, null],
     ]);
+  });
+});
+
+describe('what the lamp said', () => {
+  const said = (more: string) =>
+    clutchIn(room({ P: waxbills(`${laid}\n${more}`) }, '2026-04-10'), 'LW-1/1').eggs.map(lampSays);
+
+  it('is the latest look’s word, and clear is only unsure before the egg’s own candling day', () => {
+    // Laid 1 and 2–5 March and sat on from the last: five days later it is the 10th.
+    expect(said('date: 2026-03-09, candled: {clear: e1, dead: e2, fertile: e3, unsure: e4}')).toEqual([
+      'unsure',
+      'dead',
+      'fertile',
+      'unsure',
+      null,
+    ]);
+    expect(said('date: 2026-03-10, candled: {clear: e1}')[0]).toBe('clear');
+    expect(said('date: 2026-03-10, candled: {clear: e1}\ndate: 2026-03-12, candled: {fertile: e1}')[0]).toBe(
+      'fertile',
+    );
+  });
+
+  it('is not taken back by what happens to the egg later', () => {
+    const clear = 'date: 2026-03-10, candled: {clear: e1}';
+    const stored = 'date: 2026-03-11, pulled: e1\ndate: 2026-03-25, set: e1';
+    expect(said(`${clear}\n${stored}`)[0]).toBe('clear');
+    expect(said(`date: 2026-03-08, pulled: e1\ndate: 2026-03-10, set: e1, candled: {clear: e1}`)[0]).toBe(
+      'unsure',
+    );
+  });
+
+  it('of an egg that nobody sits on is nothing: clear in store is unsure', () => {
+    expect(said('date: 2026-03-02, pulled: e1\ndate: 2026-03-12, candled: {clear: e2}')[1]).toBe('clear');
+    const cold = room(
+      { P: waxbills('date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-12, candled: {clear: e1}') },
+      '2026-04-10',
+    );
+    expect(clutchIn(cold, 'LW-1/1').eggs.map(lampSays)).not.toContain('clear');
   });
 });

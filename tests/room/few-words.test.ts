@@ -149,3 +149,132 @@ test('eggs of a species without a profile are counted like all others', () => {
   const known = room({ X: journal('X-1', 'ridge finch', log) }, '2026-05-01');
   expect(clutchIn(known, 'X-1/1').eggs).toHaveLength(3);
 });
+
+test('young go in the order in which they hatched: the eldest leave the nest, feed themselves and are sold first', () => {
+  // Found on the 18th, and then read as a day older than the two others: c3.
+  const eldest = '2026-03-25, aged: {8: c3}';
+  const out = told(chicks, eldest, '2026-04-06, fledged: 1');
+  expect(clutch(out).chicks.map(({ fledged }) => fledged !== null)).toEqual([false, false, true]);
+  expect(codes(out)).toEqual([]);
+  const alone = told(chicks, eldest, '2026-04-06, fledged: 3', '2026-04-24, independent: 2');
+  expect(clutch(alone).chicks.map(({ independent }) => independent !== null)).toEqual([true, false, true]);
+  const sold = told(`${fledglings}\ndate: 2026-04-25, independent: c2`, '2026-04-28, gone: {sold: 1}');
+  expect(clutch(sold).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['here', 'gone', 'here']);
+});
+
+test('sexes by count are of those not sexed yet, and may be corrected', () => {
+  const sexes = (...more: string[]) => clutch(told(young, ...more)).chicks.map(({ sex }) => sex);
+  expect(sexes('2026-04-26, sexed: {hen: c1}', '2026-04-27, sexed: {cock: 1}')).toEqual([
+    'hen',
+    'cock',
+    null,
+  ]);
+  expect(sexes('2026-04-26, sexed: {hen: c1}', '2026-04-27, sexed: {cock: c1}')).toEqual([
+    'cock',
+    null,
+    null,
+  ]);
+});
+
+test('ages by count are of those eggs whose age nobody has read yet', () => {
+  const known = told(eggs, '2026-03-10, aged: {5: e1}', '2026-03-11, aged: {4: 2}');
+  expect(clutch(known).eggs.map(({ aged }) => aged?.days ?? null)).toEqual([5, 4, 4, null]);
+});
+
+test('an age without refs is that of the eggs while there are eggs, and of the chicks where there are none', () => {
+  const all = told(`${eggs}\ndate: 2026-03-18, hatched: all`, '2026-03-23, aged: {5: all}');
+  expect(clutch(all).chicks.map(({ aged, hatched }) => [aged?.days, days(hatched as never)])).toEqual(
+    Array(4).fill([5, '03-18']),
+  );
+  const mixed = told(chicks, '2026-03-20, aged: {12: all}');
+  expect(clutch(mixed).eggs.map(({ aged }) => aged?.days ?? null)).toEqual([null, null, null, 12]);
+  expect(clutch(mixed).chicks.map(({ aged }) => aged)).toEqual([null, null, null]);
+  // Half a day more or less is the same day: five and a half days old on the 25th hatched on the 19th.
+  const half = told(`${eggs}\ndate: 2026-03-19, hatched: e1`, '2026-03-25, aged: {5.5: c1}');
+  expect(days(chick(half).hatched as never)).toBe('03-19');
+});
+
+test('eggs that pip were fertile; where the lamp says nothing, the lowest number', () => {
+  const pips = (lamp: string, who: string) =>
+    clutch(told(eggs, `2026-03-12, candled: ${lamp}`, `2026-03-17, pipped: ${who}`)).eggs.flatMap(
+      ({ ref, pipped }) => (pipped === null ? [] : [ref]),
+    );
+  expect(pips('{clear: e1, fertile: [e2, e3]}', '1')).toEqual(['e2']);
+  expect(pips('{clear: e1, unsure: e2, fertile: e3}', '2')).toEqual(['e2', 'e3']);
+  expect(pips('{clear: e1, dead: e2, unsure: [e3, e4]}', '3')).toEqual(['e2', 'e3', 'e4']);
+  expect(pips('{unsure: all}', '1')).toEqual(['e1']);
+});
+
+test('an egg was seen pipped on the first day on which it was', () => {
+  const known = told(eggs, '2026-03-16, pipped: e1', '2026-03-17, pipped: e1');
+  expect(egg(known).pipped).toBe(told(eggs, '2026-03-16, pipped: e1').day - 46);
+});
+
+test('an egg that pipped hatches before one that was only fertile', () => {
+  const known = told(
+    eggs,
+    '2026-03-12, candled: {fertile: [e1, e2]}',
+    '2026-03-16, pipped: e3',
+    '2026-03-17, hatched: 1',
+  );
+  expect(fates(clutch(known))).toEqual(['e1 open', 'e2 open', 'e3 hatched', 'e4 open']);
+});
+
+test('an addled egg was rather seen dead, then never seen; never rather fertile', () => {
+  const lost = (lamp: string) =>
+    fates(clutch(told(eggs, `2026-03-12, candled: ${lamp}`, '2026-03-20, lost: {addled: 1}'))).findIndex(
+      (fate) => !fate.endsWith('open'),
+    );
+  expect(lost('{fertile: e1, clear: e2, dead: e4}')).toBe(3);
+  expect(lost('{fertile: e1, clear: e2, unsure: e4}')).toBe(2);
+  expect(lost('{fertile: e1, clear: e2, unsure: [e3, e4]}')).toBe(2);
+  expect(lost('{clear: e1, fertile: [e2, e3, e4]}')).toBe(1);
+});
+
+test('an egg dead in shell was rather fertile than doubtful, and clear last of all', () => {
+  const lost = (cause: string, lamp: string, count = 1) =>
+    clutch(told(eggs, `2026-03-12, candled: ${lamp}`, `2026-03-20, lost: {${cause}: ${count}}`)).eggs.flatMap(
+      ({ ref, fate }) => (fate === null ? [] : [ref]),
+    );
+  expect(lost('dead-in-shell', '{clear: e1, unsure: e2, fertile: e4}')).toEqual(['e4']);
+  expect(lost('dead-in-shell', '{clear: e1, unsure: e2, fertile: e4}', 2)).toEqual(['e3', 'e4']);
+  expect(lost('dead-in-shell', '{clear: e1, unsure: e2, fertile: [e3, e4]}', 3)).toEqual(['e2', 'e3', 'e4']);
+  expect(lost('clear', '{fertile: e1, dead: e2, unsure: e4}')).toEqual(['e4']);
+  expect(lost('clear', '{fertile: e1, dead: e2, unsure: e4}', 2)).toEqual(['e3', 'e4']);
+  expect(lost('clear', '{fertile: e1, dead: e2, unsure: e4}', 3)).toEqual(['e2', 'e3', 'e4']);
+  expect(lost('undeveloped', '{fertile: e1, dead: e2, unsure: e4}', 3)).toEqual(['e2', 'e3', 'e4']);
+  expect(lost('broken', '{fertile: e1, clear: e2, unsure: [e3, e4]}')).toEqual(['e1']);
+});
+
+test('eggs in store and in an incubator are lost too, those given up by their own pair are not', () => {
+  const known = told(
+    eggs,
+    '2026-03-06, pulled: [e1, e2]',
+    '2026-03-08, set: {incubator: e2}',
+    '2026-03-09, fostered: {BF-1: e3}',
+    '2026-03-20, lost: {chilled: all}',
+  );
+  expect(fates(clutch(known))).toEqual([
+    'e1 lost (chilled)',
+    'e2 lost (chilled)',
+    'e3 open',
+    'e4 lost (chilled)',
+  ]);
+});
+
+test('eggs from the store are set by count; the lost and those already set are none of them', () => {
+  const stored = told(
+    eggs,
+    '2026-03-06, pulled: [e1, e2, e3]',
+    '2026-03-07, lost: {broken: e1}',
+    '2026-03-08, set: {incubator: e2}',
+    '2026-03-09, set: 1',
+  );
+  expect(clutch(stored).eggs.map(({ places }) => places.at(-1)?.place.kind)).toEqual([
+    'store',
+    'incubator',
+    'nest',
+    'nest',
+  ]);
+  expect([...pair(stored).here.eggs].map(({ ref }) => ref)).toEqual(['e4', 'e3']);
+});

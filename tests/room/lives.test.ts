@@ -4,13 +4,16 @@ import {
   fledging,
   housingOf,
   incubation,
+  independence,
   isDependent,
   layingEndsAfter,
   takesEggs,
+  usualClutch,
   whyNotAlive,
   whyNotOpen,
   youngInReach,
 } from '../../src/room/lives.ts';
+import { wordsOf } from '../../src/room/scene.ts';
 import { day, room } from '../rooms.ts';
 import { birdIn, clutchIn, eggIn, journal, pairIn, waxbills } from './facts.ts';
 
@@ -33,7 +36,8 @@ describe('an egg', () => {
     ['e4', 'it was given on 2026-03-07'],
     ['e5', 'it was lost (broken) on 2026-03-06'],
   ])('is open until it ends: %s', (ref, why) => {
-    expect(whyNotOpen(eggIn(room({ P: waxbills(log) }, '2026-05-01'), `LW-1/1/${ref}`))).toBe(why);
+    const not = whyNotOpen(eggIn(room({ P: waxbills(log) }, '2026-05-01'), `LW-1/1/${ref}`));
+    expect(not && wordsOf(not)).toBe(why);
   });
 
   it('in an incubator is still its own pair’s to tell of', () => {
@@ -42,6 +46,35 @@ describe('an egg', () => {
     const reach = (on: string) => eggsInReach(pairIn(room({ P: waxbills(set) }, on), 'LW-1'));
     expect(reach('2026-03-06').map(({ ref }) => ref)).toEqual(['e2', 'e3']);
     expect(reach('2026-03-07').map(({ ref }) => ref)).toEqual(['e2', 'e3', 'e1']);
+  });
+});
+
+describe('an egg hatches', () => {
+  const codes = (log: string, species = 'lavender waxbill') =>
+    room({ P: journal('P-1', species, log) }, '2026-05-01').findings.map(({ code }) => code);
+
+  // Half of the 14 days (species file of the room) is seven.
+  it('after half the shortest sitting at the earliest', () => {
+    const files = (on: string) => ({
+      'species/ridge-finch.yaml': 'species: ridge finch\nincubation: 14-16\n',
+      P: journal('P-1', 'ridge finch', `date: 2026-03-05, laid: 1, sitting\ndate: ${on}, hatched: e1`),
+    });
+    const found = (on: string) => room(files(on), '2026-05-01').findings.map(({ code }) => code);
+    expect(found('2026-03-11')).toEqual(['hatched-too-soon']);
+    expect(found('2026-03-12')).toEqual([]);
+  });
+
+  it('counted from the day on which it was set where it was taken away fresh, else from its laying', () => {
+    const stored = (pulled: string) => `date: 2026-03-05, laid: 1\ndate: ${pulled}, pulled: e1
+      date: 2026-03-10, set: e1\ndate: 2026-03-13, hatched: e1`;
+    expect(codes(stored('2026-03-05'))).toEqual(['hatched-too-soon']);
+    expect(codes(stored('2026-03-06'))).toEqual(['hatched-too-soon']);
+    expect(codes(stored('2026-03-07'))).toEqual([]);
+    // Never in store, but given to another pair the day after: it was sat on all the time.
+    const moved = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, fostered: {incubator: e1}';
+    expect(codes(`${moved}\ndate: 2026-03-10, fostered: {P-1: e1}\ndate: 2026-03-13, hatched: e1`)).toEqual(
+      [],
+    );
   });
 });
 
@@ -56,8 +89,11 @@ describe('a chick', () => {
 
   it('that died or left can do nothing any more', () => {
     const known = room({ P: waxbills(`${log}\ndate: 2026-06-01, gone: {sold: c1}`) }, '2026-06-01');
-    expect(whyNotAlive(birdIn(known, 'LW-1/1/c2'))).toMatchObject({ why: 'it died on 2026-03-25' });
-    expect(whyNotAlive(birdIn(known, 'LW-1/1/c1'))).toMatchObject({ why: 'it left on 2026-06-01' });
+    const why = (ref: string) => {
+      const not = whyNotAlive(birdIn(known, `LW-1/1/${ref}`));
+      return typeof not === 'object' && not !== null ? wordsOf(not.why) : not;
+    };
+    expect([why('c2'), why('c1')]).toEqual(['it died on 2026-03-25', 'it left on 2026-06-01']);
   });
 
   it('fed by hand is still its own pair’s to tell of', () => {
@@ -73,7 +109,41 @@ describe('a chick', () => {
   });
 });
 
+describe('who is gone', () => {
+  it('is told of by either journal or the bird list, and the later telling only adds what was missing', () => {
+    const fate = (one: string, other: string, day = '2026-03-09') => {
+      const known = room(
+        {
+          'birds.yaml': `birds:\n  - {id: LW-19-04, log: [{date: 2026-03-09, ${one}}]}\n`,
+          P: waxbills(`date: 2026-03-01, paired\ndate: ${day}, ${other}`, 'cock: LW-19-04'),
+        },
+        '2026-04-01',
+      );
+      const { kind, cause, how } = birdIn(known, 'LW-19-04').fate as Record<string, unknown>;
+      return [kind, cause ?? how ?? null, ...known.findings.map(({ code }) => code)];
+    };
+    expect(fate('died: old age', 'died: cock')).toEqual(['died', 'old age']);
+    expect(fate('died', 'died: {old age: cock}')).toEqual(['died', 'old age']);
+    expect(fate('died: old age', 'died: {old age: cock}')).toEqual(['died', 'old age']);
+    expect(fate('died: old age', 'died: {fight: cock}')).toContain('dead-bird');
+    expect(fate('died: old age', 'died: cock', '2026-03-10')).toEqual(['died', 'old age', 'dead-bird']);
+    expect(fate('gone: sold', 'gone: {sold: cock}')).toEqual(['gone', 'sold']);
+    expect(fate('gone: sold', 'gone: {given: cock}')).toContain('dead-bird');
+    expect(fate('gone: sold', 'gone: {sold: cock}', '2026-03-10')).toEqual(['gone', 'sold', 'dead-bird']);
+    expect(fate('gone: sold', 'died: cock')).toContain('dead-bird');
+  });
+});
+
 describe('a clutch', () => {
+  it('whose first egg was misnamed is begun all the same, and takes eggs for six days from then', () => {
+    const sizes = (on: string) => {
+      const log = `date: 2026-03-05, laid: c1\ndate: ${on}, laid: 1`;
+      return pairIn(room({ P: waxbills(log) }, on), 'LW-1').clutches.map(({ eggs }) => eggs.length);
+    };
+    expect(sizes('2026-03-11')).toEqual([1]);
+    expect(sizes('2026-03-12')).toEqual([0, 1]);
+  });
+
   it('takes eggs for six days after its last, and none once a chick is out', () => {
     const clutch = (on: string) => clutchIn(room({ P: waxbills(log) }, on), 'LW-1/1');
     expect(takesEggs(clutch('2026-03-11'), day('2026-03-11'))).toBe(true);
@@ -86,10 +156,12 @@ describe('a species that nobody knows', () => {
   it('is reckoned with as the widest of the small cage birds', () => {
     const { profile } = pairIn(room({ P: journal('X-1', 'xyzzy', '') }, '2026-03-05'), 'X-1');
     expect(profile).toBeNull();
-    expect([incubation(profile), fledging(profile), layingEndsAfter(profile)]).toEqual([
+    expect([incubation(profile), fledging(profile), independence(profile), usualClutch(profile)]).toEqual([
       { low: 10, high: 25 },
       { low: 14, high: 40 },
-      6,
+      { low: 30, high: 60 },
+      { low: 3, high: 6 },
     ]);
+    expect(layingEndsAfter(profile)).toBe(6);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Span } from '../../src/days.ts';
 import { room } from '../rooms.ts';
-import { birdIn, clutchIn, days, eggIn, waxbills } from './facts.ts';
+import { birdIn, clutchIn, days, eggIn, pairIn, waxbills } from './facts.ts';
 
 const at = (log: string, on = '2026-04-20') => room({ P: waxbills(log) }, on);
 const laid = 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting';
@@ -87,6 +87,38 @@ describe('the days on which an egg can have been laid', () => {
     ]);
   });
 
+  it('of fewer than the species lays are fresh: a hen leaves out three days at the most; of a full clutch nothing is known', () => {
+    // Looked at on the 10th; lavender waxbills lay four or five (species profile).
+    const found = (count: number) => spans(`date: 2026-03-10, checked\ndate: 2026-03-20, laid: ${count}`)[0];
+    // Three on the 20th: the first by the 18th, and no more than three days earlier.
+    expect(found(3)).toBe('03-15…03-18');
+    expect(found(4)).toBe('03-11…03-17');
+    // The nest was seen empty on the 17th.
+    expect(spans('date: 2026-03-17, checked: {eggs: 0}\ndate: 2026-03-20, laid: 3')).toEqual([
+      '03-18',
+      '03-19',
+      '03-20',
+    ]);
+  });
+
+  it('are not bounded by a look so long ago that every one of them can have come after it', () => {
+    // 13 d before the 20th is the 7th: a look of that day bounds, one of the day before does not.
+    expect(spans('date: 2026-03-07, checked\ndate: 2026-03-20, laid: 1')).toEqual(['03-17…03-20']);
+    expect(spans('date: 2026-03-06, checked\ndate: 2026-03-20, laid: 1')).toEqual(['03-20']);
+  });
+
+  it('are since the keeper says, and never later than their own day', () => {
+    expect(spans('date: 2026-03-20, after: 2026-03-16, laid: 2')).toEqual(['03-17…03-19', '03-18…03-20']);
+    expect(spans('date: 2026-03-20, after: 2026-03-18, laid: 3')).toEqual(['03-18', '03-19', '03-20']);
+  });
+
+  it('of one nest know nothing of a look into the other', () => {
+    const both = 'date: 2026-03-01, site: left, laid: 1\ndate: 2026-03-03, site: right, checked';
+    expect(spans(`${both}\ndate: 2026-03-05, site: left, laid: 1`)).toEqual(['03-01', '03-02…03-05']);
+    // Without a word of where it is the nest of its clutch.
+    expect(spans(`${both}\ndate: 2026-03-05, laid: 1`)).toEqual(['03-01', '03-02…03-05']);
+  });
+
   it('are every other day for a bird that lays so, however the eggs were found', () => {
     const text = waxbills('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2').replace(
       'lavender waxbill',
@@ -116,6 +148,18 @@ describe('two nests of one pair', () => {
       date: 2026-03-18, site: left, hatched: e1
     `;
     expect(days((eggIn(at(log), 'LW-1/1/e1').fate as { span: Span }).span)).toBe('03-18');
+  });
+
+  it('a clutch of which nobody said where is that of either nest', () => {
+    const log = (first: string, second: string) =>
+      `date: 2026-03-01, ${first}laid: 1\ndate: 2026-03-03, ${second}laid: 1`;
+    const sizes = (text: string) => pairIn(at(text), 'LW-1').clutches.map(({ eggs }) => eggs.length);
+    expect(sizes(log('', 'site: right, '))).toEqual([2]);
+    expect(sizes(log('site: left, ', ''))).toEqual([2]);
+    expect(sizes(log('site: left, ', 'site: left, '))).toEqual([2]);
+    expect(sizes(log('site: left, ', 'site: right, '))).toEqual([1, 1]);
+    expect(sizes(log('', 'clutch: 2, '))).toEqual([1, 1]);
+    expect(sizes(log('', 'clutch: 1, '))).toEqual([2]);
   });
 
   it('hold two clutches at a time', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inOrder } from '../../src/room/sightings.ts';
 import { day, type Files, record } from '../rooms.ts';
-import { waxbills } from './facts.ts';
+import { journal, waxbills } from './facts.ts';
 
 /** What was seen, in order, as keys. */
 function order(files: Files, until = '2026-12-31'): string[] {
@@ -62,4 +62,70 @@ describe('what was seen is told in the order in which it happened', () => {
   it('and what is dated later than the day is not told', () => {
     expect(order({ P: waxbills(lines.join('\n')) }, '2026-03-03')).toEqual(['paired', 'laid']);
   });
+
+  it.each([
+    ['laid: e1', 'laid: e2'],
+    ['candled: {clear: e1}', 'candled: {fertile: e1}'],
+    ['candled: {clear: e1}', 'candled: {clear: e2}'],
+    ['weighed: {c1: 4.5}', 'weighed: {c1: 4.6}'],
+    ['died: {chilled: c1}', 'died: {starved: c1}'],
+    ['chasing: {by: cock, at: c1}', 'chasing: {by: cock, at: hen}'],
+    ['clutch: 1, laid: 1', 'clutch: 2, laid: 1'],
+    ['laid: 1', 'clutch: 2, laid: 1'],
+    ['site: left, laid: 1', 'site: right, laid: 1'],
+    ['after: 2026-03-01, checked', 'after: 2026-03-02, checked'],
+    ['after: 2026-03-01 07:00, checked', 'after: 2026-03-01 08:00, checked'],
+  ])('of two visits of one day in the same order, whichever line stands first: %s; %s', (one, other) => {
+    const told = (...entries: string[]) => {
+      const log = entries.map((entry) => `date: 2026-03-03, ${entry}`).join('\n');
+      const { pairs } = record({ P: waxbills(log) }, '2026-03-03');
+      return [...inOrder(pairs, [], day('2026-03-03'))].map((sighting) => {
+        if (sighting.of === 'bird') return null;
+        const { clutch, site, after } = sighting.entry;
+        // Without the places, as those are what differs.
+        const said = [clutch?.number, site?.text, after?.day, after?.time, sighting.observation.value];
+        return JSON.stringify(said).replace(/"at":\{"file"[^}]*\}/g, '');
+      });
+    };
+    expect(told(one, other)).toEqual(told(other, one));
+    expect(new Set(told(one, other)).size).toBe(2);
+  });
+
+  it('of two pairs, and of two birds, in the order of their names', () => {
+    const files = (first: string, second: string, names: [string, string]): Files => ({
+      'birds.yaml': `birds:\n${names.map((id) => `  - {id: ${id}, log: [{date: 2026-03-03, weighed: 8.4}]}\n`).join('')}`,
+      [first]: journal(first, 'lavender waxbill', 'date: 2026-03-03, laid: 1'),
+      [second]: journal(second, 'lavender waxbill', 'date: 2026-03-03, laid: 1'),
+    });
+    const told = (rooms: Files) => {
+      const { pairs, birds } = record(rooms, '2026-03-03');
+      return [...inOrder(pairs, birds, day('2026-03-03'))].map((sighting) =>
+        sighting.of === 'pair' ? sighting.journal.pair.text : sighting.record.id.text,
+      );
+    };
+    const expected = ['P-2', 'P-10', 'B-2', 'B-10'];
+    expect(told(files('P-10', 'P-2', ['B-10', 'B-2'])).toSorted(byKind)).toEqual(expected);
+    expect(told(files('P-2', 'P-10', ['B-2', 'B-10'])).toSorted(byKind)).toEqual(expected);
+  });
+
+  it('of one bird in the order of what is said of it', () => {
+    const weights = (...grams: number[]) => {
+      const log = grams.map((one) => `{date: 2026-03-03, weighed: ${one}}`).join(', ');
+      const { birds } = record({ 'birds.yaml': `birds:\n  - {id: B, log: [${log}]}\n` }, '2026-03-03');
+      return [...inOrder([], birds, day('2026-03-03'))].map(({ observation }) => observation.value);
+    };
+    expect(weights(8.4, 8.5)).toEqual([8.4, 8.5]);
+    expect(weights(8.5, 8.4)).toEqual([8.4, 8.5]);
+  });
+
+  it('and a bird’s first day is that on which it came, before all else of that day', () => {
+    const birds = 'birds:\n  - {id: B, log: [{date: 2026-03-03, weighed: 8.4, arrived: cage 9}]}\n';
+    expect(order({ 'birds.yaml': birds }, '2026-03-03')).toEqual(['arrived', 'weighed']);
+    expect(order({ 'birds.yaml': birds }, '2026-03-02')).toEqual([]);
+  });
 });
+
+/** Pairs before birds, and otherwise as they come. */
+function byKind(a: string, b: string): number {
+  return Number(a.startsWith('B')) - Number(b.startsWith('B'));
+}

@@ -98,7 +98,7 @@ export const roomCodes = {
   },
   'dead-bird': {
     level: 'error',
-    text: ({ who, did, why }) => `${who} cannot have ${did}: ${why}`,
+    text: ({ who, did, why }) => `nothing new can be told of ${who} (${did}): ${why}`,
     hint: () => 'another bird, or a slip in one of the dates; a new mate is `paired: {hen: ID}`',
   },
   'hen-in-two-pairs': {

@@ -82,22 +82,15 @@ export class Recovery {
     const line = lines[head] as Line;
     const keyAt = line.from + line.indent;
     const key = new Text(name, this.#lines.place(section.base + keyAt, section.base + keyAt + name.length));
-    const first = lines.findIndex(({ body }, index) => index > head && DASH.test(body));
-    const indent = lines[first]?.indent ?? 0;
+    const first = lines.findIndex(({ body }) => DASH.test(body));
+    const { indent } = lines[first] as Line;
     const starts = lines.filter(
-      ({ body, indent: own }, index) =>
-        index >= first &&
-        first >= 0 &&
-        DASH.test(body) &&
-        (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
+      ({ body, indent: own }) =>
+        DASH.test(body) && (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
     );
-    const stray = lines.slice(head + 1, first < 0 ? lines.length : first).some(({ body }) => body !== '');
+    const stray = lines.slice(head + 1, first).some(({ body }) => body !== '');
     if (stray || !/^[ \t]*(?:#|$)/.test(line.body.replace(KEY, ''))) {
-      this.#unreadable(
-        'unreadable-lines',
-        part(section, line.from, starts[0]?.from ?? section.text.length),
-        null,
-      );
+      this.#unreadable('unreadable-lines', part(section, line.from, (starts[0] as Line).from), null);
     }
     const items = starts.flatMap(({ from }, index) =>
       this.#item(part(section, from, starts[index + 1]?.from ?? section.text.length), holds),
@@ -133,10 +126,10 @@ export class Recovery {
 
   /** A tab before the dash does no harm where the entry needs no indentation of its own; it is said once a file. */
   #withoutTab(item: Slice): readonly Node[] | null {
-    const [margin = ''] = /^[ \t]*/.exec(item.text) ?? [];
-    const tab = margin.indexOf('\t');
+    const margin = item.text.search(/[^ \t]/);
+    const tab = item.text.slice(0, margin).indexOf('\t');
     if (tab < 0 || !/^[ \t]*-[ \t]+\{/.test(item.text)) return null;
-    const items = this.#items({ ...item, text: ' '.repeat(margin.length) + item.text.slice(margin.length) });
+    const items = this.#items({ ...item, text: ' '.repeat(margin) + item.text.slice(margin) });
     if (items !== null && !this.#tabs) {
       this.#tabs = true;
       this.findings.push({
@@ -151,12 +144,12 @@ export class Recovery {
   /** Something that is no entry stands behind one: the entry counts, the rest is the finding. */
   #firstLine(item: Slice): readonly Node[] | null {
     const end = item.text.indexOf('\n') + 1;
-    if (end === 0 || !/^[ \t]*-[ \t]+\{/.test(item.text) || !/\S/.test(item.text.slice(end))) return null;
+    if (end === 0 || !/^[ \t]*-[ \t]+\{/.test(item.text)) return null;
     const first = part(item, 0, end);
     const items = this.#items(first) ?? this.#withRawNote(first);
     if (items === null) return null;
-    const rest = part(item, end, item.text.length);
-    if (/^[ \t]*[^\s#]/m.test(rest.text)) this.#unreadable('unreadable-lines', rest, null);
+    const rest = item.text.slice(end).search(/^[ \t]*[^\s#]/m);
+    if (rest >= 0) this.#unreadable('unreadable-lines', part(item, end + rest, item.text.length), null);
     return items;
   }
 

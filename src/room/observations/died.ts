@@ -9,7 +9,7 @@ export const died: Apply<'died'> = (scene, value) => {
       did: 'died',
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
-      kind: (bird) => bird.clutch?.pair.id ?? '',
+      kind: (bird) => bird.clutch?.pair.id,
     });
     for (const bird of birds) {
       endLife(bird, {

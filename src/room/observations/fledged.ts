@@ -25,7 +25,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     impossible: (bird) =>
       whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
     rank: (bird) => bird.hatched?.to ?? 0,
-    kind: (bird) => bird.clutch?.pair.id ?? '',
+    kind: (bird) => bird.clutch?.pair.id,
     another: (clutch) => unseenNestling(scene, clutch),
   });
   for (const bird of birds) {

@@ -34,7 +34,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     among: eggsInReach(pair).filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: clearRank,
-    kind: (egg) => lampSays(egg) ?? '',
+    kind: lampSays,
     another: (clutch) => addUnseenEgg(clutch, scene.day),
   });
   for (const egg of eggs) hatchOne(scene, egg, at);

@@ -12,7 +12,7 @@ export const independent: Apply<'independent'> = (scene, who) => {
       (bird.independent !== null ? 'it is independent already' : null) ??
       (bird.ref !== null && bird.fledged === null ? 'it has not left the nest' : null),
     rank: (bird) => bird.hatched?.to ?? 0,
-    kind: (bird) => bird.clutch?.pair.id ?? '',
+    kind: (bird) => bird.clutch?.pair.id,
   });
   for (const bird of birds) {
     becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged?.day ?? day), to: day });

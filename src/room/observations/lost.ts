@@ -18,7 +18,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
       among: new Set(inReach),
       impossible: (egg) => whyNotOpen(egg),
       rank: (egg) => rankFor(cause, egg),
-      kind: (egg) => egg.lamp.at(-1)?.saw ?? '',
+      kind: (egg) => egg.lamp.at(-1)?.saw,
       another: (clutch) => addUnseenEgg(clutch, day),
     });
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });

@@ -1,6 +1,6 @@
 import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
-import { housingOf, isDependent, settle, whyNotAlive } from '../lives.ts';
+import { housingOf, rehouse, whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import type { Apply } from './apply.ts';
@@ -12,7 +12,7 @@ export const moved: Apply<'moved'> = (scene, value) => {
       const parents = parentsOf(scene, 'both').filter((bird) => livesHere(bird, pair.housing));
       pair.housing = housing.text;
       const family: Bird[] = [...parents, ...pair.here.young];
-      for (const bird of family) move(bird, day, housing.text);
+      for (const bird of family) rehouse(bird, day, housing.text);
       continue;
     }
     const who = only(ref);
@@ -21,18 +21,11 @@ export const moved: Apply<'moved'> = (scene, value) => {
       among: [],
       impossible: (bird) => whyNotAlive(bird),
     });
-    for (const bird of birds) move(bird, day, housing.text);
+    for (const bird of birds) rehouse(bird, day, housing.text);
   }
 };
 
 /** A parent that is dead, or was parted and lives elsewhere, does not come along. */
 function livesHere(bird: Bird, housing: string | null): boolean {
   return bird.fate === null && (housingOf(bird) ?? housing) === housing;
-}
-
-/** Young go on being fed by whoever feeds them, wherever they live. */
-function move(bird: Bird, day: number, housing: string): void {
-  const last = bird.stays.at(-1);
-  const fed = isDependent(bird);
-  settle(bird, day, housing, fed ? (last?.nest ?? null) : null, fed ? (last?.clutch ?? null) : null);
 }

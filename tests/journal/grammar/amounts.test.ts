@@ -6,7 +6,13 @@ it.each([
   ['01-01', { month: 1, date: 1 }],
   ['09-15', { month: 9, date: 15 }],
   ['02-30', 'not-month-and-date'],
+  ['12-31', { month: 12, date: 31 }],
+  ['02-29', { month: 2, date: 29 }],
   ['13-01', 'not-month-and-date'],
+  ['00-01', 'not-month-and-date'],
+  ['01-00', 'not-month-and-date'],
+  ['09-155', 'not-month-and-date'],
+  ['109-15', 'not-month-and-date'],
   ['9-15', 'not-month-and-date'],
 ])('month and date: %s', (typed, expected) => {
   expect(typedValue(monthAndDate, typed)).toEqual(expected);
@@ -15,6 +21,11 @@ it.each([
 it.each([
   ['0.125', 0.125],
   ['12.5 %', 0.125],
+  ['100%', 1],
+  [' 12 % ', 0.12],
+  ['101 %', 'not-a-share'],
+  ['x 12 %', 'not-a-share'],
+  ['12 % x', 'not-a-share'],
   ['0', 0],
   ['1', 1],
   ['12.5', 'not-a-share'],
@@ -30,6 +41,11 @@ it.each([
   ['3 h', 180],
   ['1.5 h', 90],
   ['1:30', 90],
+  ['1.26 h', 76],
+  ['5h', 300],
+  ['12345', 'not-minutes'],
+  ['ca 90', 'not-minutes'],
+  ['90 minutes', 'not-minutes'],
   ['0', 'not-minutes'],
   ['soon', 'not-minutes'],
 ])('minutes: %s', (typed, expected) => {

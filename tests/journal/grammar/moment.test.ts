@@ -14,6 +14,7 @@ it.each([
 it.each([
   ['07:30', 450],
   ['1:30', 90],
+  [' 07:30 ', 450],
   ['7.30', 'not-a-time'],
 ])('time: %s', (typed, expected) => {
   expect(typedValue(time, typed)).toBe(expected);
@@ -23,6 +24,12 @@ it.each([
   ['1970-01-02', { day: 1, time: null }],
   ['1970-01-02 18:00', { day: 1, time: 1080 }],
   ['1970-01-02T18:00', { day: 1, time: 1080 }],
+  ['1970-01-02   18:00', { day: 1, time: 1080 }],
+  [' 1970-01-02 ', { day: 1, time: null }],
+  ['1970-01-02T6pm', 'not-a-time'],
+  ['1970-01-02T18:00:30', 'not-a-time'],
+  ['1970-01-02 18:00 or so', 'date-shape'],
+  ['1.3.2026 18:00', 'date-shape'],
   ['18:00', { day: null, time: 1080 }],
   ['1970-01-02 25:00', 'not-a-time'],
   ['2026-02-30 18:00', 'impossible-date'],

@@ -26,6 +26,14 @@ it.each([
   expect(typedValue(ownName, name)).toBe('bad-name');
 });
 
+it.each(['""', '" "'])('%s is no id at all', (name) => {
+  expect(typedValue(ownName, name)).toBe('empty-text');
+});
+
+it('blanks around an id are not part of it', () => {
+  expect(typedValue(ownName, '" LW-1 "')).toEqual({ text: 'LW-1' });
+});
+
 it.each([
   ['LW-19-04', ['LW-19-04']],
   ['LW-3/2/c1', ['LW-3/2/c1']],

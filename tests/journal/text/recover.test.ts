@@ -114,6 +114,97 @@ describe('a journal that is no YAML as a whole', () => {
   });
 });
 
+describe('where it breaks', () => {
+  const broken = '  - {date: 2026-02-01, laid: [}\n';
+  const sound = '  - {date: 2026-02-02, paired}\n';
+  const told = (text: string) => {
+    const { findings, entries } = read(text);
+    return {
+      found: findings.map(({ code, at, args }) => `${at.line}:${at.column}+${at.length} ${args.why ?? code}`),
+      days: entries.map(({ dateAt }) => dateAt.line),
+    };
+  };
+
+  it('may be a file that begins with a comment and its log', () => {
+    expect(told(`# mine\n\nlog:\n${broken}${sound}pair: LW-1\n`)).toEqual({
+      found: ['4:31+1 bracket-open'],
+      days: [5],
+    });
+  });
+
+  it('may be entries before the first key: each is named, and why it counts for nothing', () => {
+    const text = `- {date: 2026-02-01, paired}\n- {date: 2026-02-02, laid: [}\n${HEAD}${sound}`;
+    expect(told(text)).toEqual({ found: ['1:1+1 outside-log', '2:29+1 bracket-open'], days: [5] });
+  });
+
+  it('may be a file that is indented as a whole: keys are still pointed at', () => {
+    const text =
+      '  pair: LW-1\n  log:\n    - {date: 2026-02-01, laid: [}\n  log:\n    - {date: 2026-02-02, paired}\n';
+    expect(told(text)).toEqual({ found: ['3:33+1 bracket-open', '4:3+3 second-log'], days: [5] });
+  });
+
+  it('may be words before the first entry; a comment or a blank line there is none', () => {
+    expect(told(`${HEAD}  what is this\n${broken}${sound}`)).toEqual({
+      found: ['2:1+4 other', '4:31+1 bracket-open'],
+      days: [5],
+    });
+    expect(told(`${HEAD}\n  # spring\n${broken}${sound}`)).toEqual({
+      found: ['5:31+1 bracket-open'],
+      days: [6],
+    });
+    expect(told(`pair: LW-1\nlog: spring\n${broken}${sound}`).found).toEqual([
+      '2:1+11 other',
+      '3:31+1 bracket-open',
+    ]);
+    expect(told(`pair: LW-1\nlog: # spring\n${broken}${sound}`).found).toEqual(['3:31+1 bracket-open']);
+  });
+
+  it('may be behind an entry: what is pointed at is no comment', () => {
+    expect(told(`${HEAD}  - {date: 2026-02-03, sitting}\n\n  # fine\nwhat is this\n${sound}`)).toEqual({
+      found: ['6:1+12 other'],
+      days: [3, 7],
+    });
+    expect(told(`${HEAD}${broken}${sound}  # why\n    # not\n\n  - {date: 2026-02-03, sitting}\n`)).toEqual({
+      found: ['3:31+1 bracket-open'],
+      days: [4, 8],
+    });
+    expect(told(`${HEAD}  - {date: 2026-02-01, note: off: cold}\nwhat\n${sound}`)).toEqual({
+      found: ['3:30+9 unquoted-note', '4:1+4 other'],
+      days: [3, 5],
+    });
+  });
+
+  it('may be a tab: before the dash of a one-line entry it does no harm', () => {
+    const tabs = '  \t- {date: 2026-02-01, paired}\n\t- {date: 2026-02-03, laid: [}\n';
+    expect(told(`${HEAD}${tabs}${sound}`)).toEqual({
+      found: ['3:3+1 tab-indent', '4:2+1 tab'],
+      days: [3, 5],
+    });
+    expect(told(`${HEAD}\t- date: 2026-02-01\n\t  paired:\n${sound}`)).toEqual({
+      found: ['3:2+1 tab'],
+      days: [5],
+    });
+  });
+
+  it('may be a note over two lines, which takes no key and no entry along', () => {
+    const text = `${HEAD}  - date: 2026-02-01\n    note: this\nhousing is no key\n${sound}species: canary\n`;
+    expect(told(text)).toEqual({ found: ['5:1+1 text-behind'], days: [6] });
+    expect(read(text).journal.species?.text).toBe('canary');
+  });
+
+  it('may be behind the log: keys there are keys, other words are not', () => {
+    const text = `${HEAD}${broken}housing: flight 2\nspecies: canary\nwhat is this\n`;
+    expect(told(text).found).toEqual(['3:31+1 bracket-open', '6:1+12 other']);
+    expect(read(text).journal).toMatchObject({ housing: { text: 'flight 2' }, species: { text: 'canary' } });
+  });
+
+  it('may be in a file with quoted keys', () => {
+    const text = `'pair': LW-1\n"log" :\n${broken}${sound}`;
+    expect(told(text)).toEqual({ found: ['3:31+1 bracket-open'], days: [4] });
+    expect(read(text).journal.pair.text).toBe('LW-1');
+  });
+});
+
 describe('a bird list that is no YAML as a whole', () => {
   it('loses one line of one bird', () => {
     const text =

@@ -26,3 +26,27 @@ it('keeps the keys that can be read', () => {
   expect(root?.pairs.map(([key]) => key.text)).toEqual(['a', 'c']);
   expect(findings).toHaveLength(1);
 });
+
+it('says one thing, not many, of a file without one key that could be read', () => {
+  for (const text of ['"x\n'.repeat(100), '\n"x\n"y\n"z\n"u\n']) {
+    const { root, findings } = readTree('pairs/a.yaml', text, {});
+    expect(root).toBeNull();
+    expect(findings).toEqual([
+      {
+        code: 'not-a-mapping',
+        at: expect.objectContaining({ line: text.startsWith('\n') ? 2 : 1, length: 2 }),
+        args: { file: 'pairs/a.yaml' },
+      },
+    ]);
+  }
+  // A few lines that cannot be read are named, each at its place.
+  expect(
+    readTree('pairs/a.yaml', '"x\n"y\n"z\n', {}).findings.map(({ code, at }) => `${at.line} ${code}`),
+  ).toEqual(['1 unreadable-lines', '2 unreadable-lines', '3 unreadable-lines']);
+});
+
+it('names the file that holds something else than keys', () => {
+  expect(readTree('pairs/a.yaml', '- a\n- b\n', {}).findings).toMatchObject([
+    { code: 'not-a-mapping', at: { line: 1 }, args: { file: 'pairs/a.yaml' } },
+  ]);
+});

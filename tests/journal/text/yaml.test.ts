@@ -129,6 +129,50 @@ describe('what journals do not use', () => {
   });
 });
 
+describe('an entry that stands under a value', () => {
+  const found = (value: string, entry: string) =>
+    read(`pair: LW-1\nhousing: ${value}\n  - {${entry}}\nlog:\n  - {date: 2026-02-02, paired}\n`).found;
+
+  it('is named: YAML takes it for words of that value', () => {
+    expect(found('flight 2', 'date 2026-02-01')).toEqual(['3:5 unreadable-lines']);
+  });
+
+  it('in a text of several lines that was meant as one is a part of it', () => {
+    expect(found('|', 'date: 2026-02-01')).toEqual([]);
+  });
+});
+
+describe('a key without a name', () => {
+  it.each(['- {date: 2026-02-01, : x}', '- {date: 2026-02-01, "": x}'])(
+    '%s is unknown at its place',
+    (line) => {
+      const [finding] = readLog(line).findings;
+      expect(finding).toMatchObject({ code: 'unknown-key', args: { key: '' } });
+      expect(readLog(line).entries).toHaveLength(1);
+    },
+  );
+});
+
+describe('a line longer than any keeper writes', () => {
+  const why = (text: string) => read(text).findings.flatMap(({ args }) => args.why ?? []);
+  const entry = '  - {date: 2026-02-02, paired}\n';
+
+  it('is not read, and the lines about it are', () => {
+    const long = `pair: LW-1\nlog:\n  - {date: 2026-02-01, courting: ${'x'.repeat(100_000)}}\n${entry}`;
+    expect(why(long)).toEqual(['too-long']);
+    expect(read(long).found).toEqual(['3:3 unreadable-entry']);
+    expect(read(long).entries).toHaveLength(1);
+  });
+
+  it('is one line, not many short ones', () => {
+    const many = `pair: LW-1\nlog:\n${'  # as ever\n'.repeat(10_000)}`;
+    expect(read(`${many}${entry}`).entries).toHaveLength(1);
+    expect(read(`${many}${entry.trimEnd()}`)).toMatchObject({ found: [], entries: [{}] });
+    expect(why(`${many}  # ${'x'.repeat(100_001)}\n`)).toEqual(['too-long']);
+    expect(why(`${many}  # ${'x'.repeat(100_001)}`)).toEqual(['too-long']);
+  });
+});
+
 describe('no text', () => {
   it('makes the reader throw', () => {
     const pieces = fc.constantFrom(

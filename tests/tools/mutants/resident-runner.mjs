@@ -6,7 +6,8 @@
  * the same tests. They are called directly; of the hooks, those of a suite run once.
  *
  * What stays loaded may remember: a test that told a mutant is tried again without it, and if it still fails, this
- * process is given up, so that Stryker tries the mutant in a new one.
+ * process is given up, so that Stryker tries the mutant in a new one. There nothing can be remembered of others, and the
+ * mutant is told; the next one gets a new process again.
  */
 import { Script } from 'node:vm';
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
@@ -32,15 +33,23 @@ import { createVitest } from 'vitest/node';
 /** Tests that take longer than this, in ms of the processor, are left out: each mutant that they touch would wait. */
 const SLOW = 1000;
 
-/** Each so many-th mutant is tried, for an estimate of a large folder; the others count as errors, not in the score. */
+/**
+ * Each so many-th mutant is tried, for an estimate of a large folder, beginning with this one; the others count as
+ * errors, not in the score.
+ */
 const EACH = Number(process.env.NESTLOG_MUTANTS_EACH ?? 1);
+const FROM = Number(process.env.NESTLOG_MUTANTS_FROM ?? 0);
 
 /** How long a mutant is hunted, in ms of the processor: its own tests first, then the quick ones. */
 const HUNT = 2500;
 
-/** How long a test may take on a mutant, in ms, and how many times as long as without it. */
+/**
+ * How long a test may take on a mutant, in ms, and how many times as long as without it. On a busy machine it is tried
+ * once more with more patience, until the processor has worked at it for as long.
+ */
 const PATIENCE = 2000;
 const LONGER = 4;
+const BUSY = 8;
 
 /** Calls what stands in `calling`, so that node can end a loop without an end, and this process lives on. */
 const ENDLESS = 'ERR_SCRIPT_EXECUTION_TIMEOUT';
@@ -55,6 +64,10 @@ class ResidentRunner {
   /** @type {(() => unknown)[]} what the suites do at their end */
   leaving = [];
 
+  /** Whether a mutant was tried in this process, and the test that remembers it. */
+  used = false;
+  remembering = '';
+
   /** @param {import('@stryker-mutator/api/core').StrykerOptions} options */
   constructor(options) {
     this.configFile = /** @type {{ configFile: string }} */ (options.vitest).configFile;
@@ -68,8 +81,12 @@ class ResidentRunner {
     );
   }
 
+  /**
+   * Mutants are switched on while tests run, never at loading (`ignoreStatic`), so that there is nothing to load anew:
+   * without this, Stryker starts a process for each mutant that loading touches too.
+   */
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: true };
   }
 
   async init() {
@@ -146,8 +163,11 @@ class ResidentRunner {
    * @returns {Promise<import('@stryker-mutator/api/test-runner').MutantRunResult>}
    */
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
-    if ((Number(activeMutant.id) + 1) % EACH !== 0)
+    if (Number(activeMutant.id) % EACH !== FROM % EACH)
       return { status: MutantRunStatus.Error, errorMessage: 'not in the sample' };
+    if (this.remembering) throw new Error(`${this.remembering} remembers`);
+    const first = !this.used;
+    this.used = true;
     const tests = (testFilter ?? [...this.tests.keys()])
       .map((id) => this.tests.get(id))
       .filter((test) => !!test);
@@ -176,7 +196,10 @@ class ResidentRunner {
       ? { status: DryRunStatus.Timeout }
       : determineHitLimitReached(this.switches.hitCount, hitLimit);
     Object.assign(this.switches, { activeMutant: undefined, hitCount: undefined, hitLimit: undefined });
-    if (told && (await this.try(told)).status === TestStatus.Failed) throw new Error(`${told.id} remembers`);
+    if (told && (await this.try(told)).status === TestStatus.Failed) {
+      this.remembering = told.id;
+      if (!first) throw new Error(`${told.id} remembers`);
+    }
     return toMutantRunResult(reached ?? { status: DryRunStatus.Complete, tests: results });
   }
 
@@ -185,17 +208,14 @@ class ResidentRunner {
    * @returns {Promise<TestResult>}
    */
   async try(test) {
+    const patience =
+      this.switches.activeMutant === undefined ? undefined : Math.ceil(PATIENCE + LONGER * test.ms);
     const start = performance.now();
     const before = process.cpuUsage();
-    let failureMessage;
-    try {
-      const timeout =
-        this.switches.activeMutant === undefined ? undefined : Math.ceil(PATIENCE + LONGER * test.ms);
-      Object.assign(globalThis, { calling: test.run });
-      await call.runInThisContext({ timeout });
-    } catch (error) {
-      failureMessage =
-        error instanceof Error ? `${error.message} ${'code' in error ? error.code : ''}` : String(error);
+    let failureMessage = await this.call(test, patience);
+    if (patience !== undefined && failureMessage?.includes(ENDLESS)) {
+      const { user, system } = process.cpuUsage(before);
+      if (user + system < patience * 800) failureMessage = await this.call(test, patience * BUSY);
     }
     const timeSpentMs = performance.now() - start;
     const { user, system } = process.cpuUsage(before);
@@ -204,6 +224,21 @@ class ResidentRunner {
     return failureMessage === undefined
       ? { ...ran, status: TestStatus.Success }
       : { ...ran, status: TestStatus.Failed, failureMessage };
+  }
+
+  /**
+   * @param {LoadedTest} test
+   * @param {number | undefined} timeout in ms
+   * @returns {Promise<string | undefined>} why it failed
+   */
+  async call({ run }, timeout) {
+    try {
+      Object.assign(globalThis, { calling: run });
+      await call.runInThisContext({ timeout });
+      return undefined;
+    } catch (error) {
+      return error instanceof Error ? `${error.message} ${'code' in error ? error.code : ''}` : String(error);
+    }
   }
 
   async dispose() {

@@ -6,7 +6,7 @@ export default {
   testRunner: process.env.NESTLOG_MUTANTS_RUNNER ?? 'resident',
   plugins: ['@stryker-mutator/vitest-runner', './tests/tools/mutants/resident-runner.mjs'],
   vitest: { configFile: 'tests/tools/mutants/vitest.config.ts', related: false },
-  mutate: [`${folder}/**/*.ts`],
+  mutate: [folder.endsWith('.ts') ? folder : `${folder}/**/*.ts`],
   coverageAnalysis: 'perTest',
   concurrency: 1,
   ignoreStatic: true,

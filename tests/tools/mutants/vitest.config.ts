@@ -6,13 +6,14 @@
 import { defineConfig } from 'vitest/config';
 import { profilesForVite } from '../../../bin/build/profiles.mjs';
 
-const folder = process.env.NESTLOG_MUTANTS ?? 'src';
+const folder = (process.env.NESTLOG_MUTANTS ?? 'src').replace(/\/[^/]*\.ts$/, '');
+const mirror = folder.replace(/^src/, 'tests');
 const wider = folder.startsWith('src/statistics') ? ['published/*'] : ['situations/*', 'findings/gallery'];
 
 export default defineConfig({
   plugins: [profilesForVite()],
   test: {
-    include: [`${folder.replace(/^src/, 'tests')}/**/*`, ...wider.map((path) => `tests/${path}`)].map(
+    include: [`${mirror}/**/*`, mirror, ...wider.map((path) => `tests/${path}`)].map(
       (path) => `${path}.test.ts`,
     ),
     // The sample that is left out of the copy, and the count of all samples.

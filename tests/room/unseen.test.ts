@@ -1,0 +1,359 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
+
+// What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
+
+const at = (log: string, on = '2026-07-01', head = '') => room({ P: waxbills(log, head) }, on);
+const clutches = (log: string, on?: string) =>
+  pairIn(at(log, on), 'LW-1').clutches.map(
+    ({ number, eggs, chicks, counted, chicksCounted }) =>
+      `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
+  );
+const hatched = (log: string, name = 'LW-1/1/c1') => days(birdIn(at(log), name).hatched as never);
+const laid = (log: string, name = 'LW-1/1/e1') => days(eggIn(at(log), name).laid as never);
+
+describe('chicks that hatched from eggs nobody saw', () => {
+  it('belong to a new clutch where the last was begun too long ago to be theirs', () => {
+    // 13 d at the longest (species profile) and a fortnight: 27 days.
+    const lost = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, lost: {broken: e1}';
+    expect(clutches(`${lost}\ndate: 2026-04-01, hatched: 2`)).toEqual(['1: 1 eggs, 0 chicks']);
+    expect(codes(at(`${lost}\ndate: 2026-04-01, hatched: 2`))).toEqual(['too-many']);
+    expect(clutches(`${lost}\ndate: 2026-04-02, hatched: 2`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '2: 2+ eggs, 2+ chicks',
+    ]);
+  });
+
+  it('are no new clutch where an egg could still be theirs, where refs name them, or the clutch is named', () => {
+    const open = 'date: 2026-03-05, laid: 1';
+    expect(clutches(`${open}\ndate: 2026-03-18, hatched: 2`)).toEqual(['1: 1 eggs, 1 chicks']);
+    expect(clutches('date: 2026-03-18, hatched: e1')).toEqual([]);
+    expect(codes(at('date: 2026-03-18, hatched: all'))).toEqual(['nobody-possible']);
+    const over = `${open}\ndate: 2026-03-06, lost: {broken: e1}\ndate: 2026-05-01, clutch: 1, hatched: 1`;
+    expect(clutches(over)).toEqual(['1: 1 eggs, 0 chicks']);
+  });
+
+  it('by count come from no egg that has lain for months, by its ref from any', () => {
+    // Twice 13 d and a fortnight: 40 days.
+    const old = (day: string, who: string) =>
+      fates(clutchIn(at(`date: 2026-03-05, laid: 1\ndate: 2026-${day}, hatched: ${who}`), 'LW-1/1'));
+    expect(old('04-14', '1')).toEqual(['e1 hatched']);
+    expect(old('04-15', '1')).toEqual(['e1 open']);
+    expect(old('04-15', 'e1')).toEqual(['e1 hatched']);
+  });
+
+  it('that were counted leave no doubt, that were counted at least do', () => {
+    const five = 'date: 2026-03-05, laid: 5, sitting';
+    expect(clutches(`${five}\ndate: 2026-03-18, hatched: 2`)).toEqual(['1: 5 eggs, 2 chicks']);
+    for (const who of ['2+', '~2', 'some'])
+      expect(clutches(`${five}\ndate: 2026-03-18, hatched: ${who}`)[0]).toMatch(/5 eggs, [12]\+ chicks/);
+    expect(clutches(`${five}\ndate: 2026-03-18, hatched: [e1, e2]`)).toEqual(['1: 5 eggs, 2 chicks']);
+    expect(clutches(`${five}\ndate: 2026-03-18, hatched: all`)).toEqual(['1: 5 eggs, 5 chicks']);
+  });
+
+  it('hatched after the last look, and not before their egg was laid', () => {
+    const five = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1';
+    expect(hatched(`${five}\ndate: 2026-03-18, hatched: e1`)).toBe('03-07…03-18');
+    expect(hatched(`${five}\ndate: 2026-03-18, after: 2026-03-02, hatched: e2`)).toBe('03-06…03-18');
+  });
+
+  it('out of an egg that the lamp showed clear are asked about', () => {
+    const candled = (day: string) =>
+      codes(
+        at(`date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-${day}, candled: {clear: e1}
+        date: 2026-03-18, hatched: e1`),
+      );
+    expect(candled('12')).toEqual(['hatched-though-clear']);
+    // On the third day of sitting no lamp can tell (book: from the fifth).
+    expect(candled('08')).toEqual([]);
+  });
+});
+
+describe('young that are heard', () => {
+  it('are one chick of unknown number, and the next count takes it in', () => {
+    const heard = 'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, heard';
+    expect(clutches(heard)).toEqual(['1: 3 eggs, 1+ chicks']);
+    expect(birdIn(at(heard), 'LW-1/1/c1').placeholder).toBe(true);
+    expect(clutches(`${heard}\ndate: 2026-03-19, hatched: 1`)).toEqual(['1: 3 eggs, 1+ chicks']);
+    expect(clutches(`${heard}\ndate: 2026-03-19, hatched: 3`)).toEqual(['1: 3 eggs, 3+ chicks']);
+    expect(birdIn(at(`${heard}\ndate: 2026-03-19, hatched: 1`), 'LW-1/1/c1').placeholder).toBe(false);
+    expect(birdIn(at(`${heard}\ndate: 2026-03-19, checked: {chicks: 1}`), 'LW-1/1/c1').placeholder).toBe(
+      false,
+    );
+    expect(birdIn(at(`${heard}\ndate: 2026-04-06, fledged: 1`), 'LW-1/1/c1').placeholder).toBe(false);
+  });
+
+  it('came from the egg that most likely hatched', () => {
+    const heard = (lamp: string) =>
+      fates(
+        clutchIn(
+          at(
+            `date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-12, candled: ${lamp}\ndate: 2026-03-18, heard`,
+          ),
+          'LW-1/1',
+        ),
+      ).findIndex((fate) => fate.endsWith('hatched'));
+    expect(heard('{clear: e1, fertile: e3}')).toBe(2);
+    expect(heard('{clear: e1, dead: e2}')).toBe(2);
+    expect(heard('{clear: [e1, e2, e3]}')).toBe(0);
+    expect(heard('{unsure: [e1, e2, e3]}')).toBe(0);
+  });
+
+  it('are those that are known while one is in the nest, or while none of the eggs is due', () => {
+    const fed = `date: 2026-03-05, laid: 2, sitting
+      date: 2026-03-18, hatched: 2
+      date: 2026-04-06, fledged: 2
+      date: 2026-04-10, laid: 1, sitting`;
+    // 11 d at the shortest, less a day: due from the 20th.
+    expect(clutches(`${fed}\ndate: 2026-04-19, heard`)).toEqual([
+      '1: 2 eggs, 2 chicks',
+      '2: 1 eggs, 0 chicks',
+    ]);
+    expect(clutches(`${fed}\ndate: 2026-04-20, heard`)).toEqual([
+      '1: 2 eggs, 2 chicks',
+      '2: 1 eggs, 1+ chicks',
+    ]);
+    const nestlings =
+      'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, hatched: 1\ndate: 2026-03-20, heard';
+    expect(clutches(nestlings)).toEqual(['1: 3 eggs, 1 chicks']);
+  });
+
+  it('in the clutch that the entry names', () => {
+    const eggs = `date: 2026-03-05, site: left, laid: 1
+      date: 2026-03-06, site: right, laid: 1`;
+    expect(clutches(`${eggs}\ndate: 2026-03-18, clutch: 2, heard`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '2: 1 eggs, 1+ chicks',
+    ]);
+    expect(clutches(`${eggs}\ndate: 2026-03-18, heard`)).toEqual([
+      '1: 1 eggs, 1+ chicks',
+      '2: 1 eggs, 0 chicks',
+    ]);
+  });
+
+  it('where no egg was known hatched since the last look, or else as long ago as a nestling stays', () => {
+    // Lavender waxbills leave the nest at 21 days at the latest (species profile).
+    expect(hatched('date: 2026-04-22, heard')).toBe('04-01…04-22');
+    expect(hatched('date: 2026-04-15, checked\ndate: 2026-04-22, heard')).toBe('04-16…04-22');
+    expect(hatched('date: 2026-04-22, after: 2026-04-19, heard')).toBe('04-20…04-22');
+    const right = 'date: 2026-04-15, site: right, checked\ndate: 2026-04-22, site: left, heard';
+    expect(hatched(right)).toBe('04-01…04-22');
+  });
+
+  it('hatched no sooner than after half the shortest sitting', () => {
+    // Laid on the 5th; half of 11 d, in whole days: six.
+    expect(hatched('date: 2026-03-05, laid: 1\ndate: 2026-03-18, heard')).toBe('03-11…03-18');
+    expect(hatched('date: 2026-03-05, laid: 1\ndate: 2026-03-15, checked\ndate: 2026-03-18, heard')).toBe(
+      '03-16…03-18',
+    );
+  });
+});
+
+describe('young that come out of a nest nobody looked into', () => {
+  it('are of a new clutch where all earlier ones were counted, else of the one that was not', () => {
+    const counted = 'date: 2026-01-05, laid: 1\ndate: 2026-01-20, lost: {clear: e1}';
+    expect(clutches(`${counted}\ndate: 2026-04-22, fledged: 2`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '2: 2+ eggs, 2+ chicks',
+    ]);
+    expect(clutches('date: 2026-03-25, sitting\ndate: 2026-04-22, fledged: 2')).toEqual([
+      '1: 2+ eggs, 2+ chicks',
+    ]);
+    expect(clutches('date: 2026-04-22, fledged: c1')).toEqual([]);
+    expect(clutches(`${counted}\ndate: 2026-04-22, clutch: 1, fledged: 2`)).toEqual(['1: 1 eggs, 0 chicks']);
+    const some = 'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, hatched: some';
+    expect(clutches(`${some}\ndate: 2026-04-06, fledged: 2`)).toEqual(['1: 3 eggs, 2+ chicks']);
+  });
+
+  it('came from eggs that can have hatched by then, fertile ones first', () => {
+    const log = (more: string) =>
+      `date: 2026-03-20, laid: 4+, sitting\n${more}\ndate: 2026-04-22, fledged: 2`;
+    expect(fates(clutchIn(at(log('')), 'LW-1/1'))).toEqual([
+      'e1 hatched',
+      'e2 hatched',
+      'e3 open',
+      'e4 open',
+    ]);
+    expect(
+      fates(clutchIn(at(log('date: 2026-03-27, candled: {clear: e1, fertile: [e3, e4]}')), 'LW-1/1')),
+    ).toEqual(['e1 open', 'e2 open', 'e3 hatched', 'e4 hatched']);
+    const ended = fates(clutchIn(at(log('date: 2026-03-27, lost: {broken: [e1, e2, e3]}')), 'LW-1/1'));
+    expect(ended).toEqual([
+      'e1 lost (broken)',
+      'e2 lost (broken)',
+      'e3 lost (broken)',
+      'e4 hatched',
+      'e5 hatched',
+    ]);
+    // Laid on the 10th of April, none of them can have young that leave the nest on the 22nd.
+    const fresh = 'date: 2026-04-10, laid: 1\ndate: 2026-04-11, laid: 2+\ndate: 2026-04-22, fledged: 1';
+    expect(fates(clutchIn(at(fresh), 'LW-1/1'))).toEqual(['e1 open', 'e2 open', 'e3 open', 'e4 hatched']);
+  });
+
+  it('hatched seventeen to twenty-one days before, from an egg no older than a sitting can last', () => {
+    const log = 'date: 2026-04-22, fledged: 1';
+    expect(hatched(log)).toBe('04-01…04-05');
+    // 13 days before the 5th of April at the most.
+    expect(laid(log)).toBe('03-23…04-05');
+    expect(laid('date: 2026-04-22, sitting')).toBe('04-09…04-22');
+    expect(laid('date: 2026-04-22, hatched: 1')).toBe('04-09…04-22');
+    // Heard, it may be as old as 21 days, and its egg as old as 13 more.
+    expect(laid('date: 2026-04-22, heard')).toBe('03-19…04-22');
+  });
+
+  it('left it on the day, or since the keeper says', () => {
+    const fledged = (entry: string) => {
+      const log = `date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: e1\n${entry}, fledged: c1`;
+      return days(birdIn(at(log), 'LW-1/1/c1').fledged?.span as never);
+    };
+    expect(fledged('date: 2026-04-06')).toBe('04-06');
+    expect(fledged('date: 2026-04-06, after: 2026-04-03')).toBe('04-04…04-06');
+    // Not before it hatched.
+    expect(fledged('date: 2026-04-06, after: 2026-03-01')).toBe('03-06…04-06');
+  });
+});
+
+describe('a look that counts', () => {
+  const five = 'date: 2026-03-05, laid: 5, sitting';
+  const brood = `${five}\ndate: 2026-03-18, hatched: [e1, e2, e3]`;
+  const differs = (log: string) =>
+    pairIn(at(log), 'LW-1').clutches.flatMap(({ mismatches }) =>
+      mismatches.map(({ what, known, seen }) => `${what}: ${known} known, ${seen} seen`),
+    );
+
+  it('and finds more eggs while the hen lays: they are laid', () => {
+    const log = 'date: 2026-03-05, laid: 2\ndate: 2026-03-07, checked: {eggs: 4}';
+    expect(clutches(log)).toEqual(['1: 4 eggs, 0 chicks']);
+    expect(at(log).findings).toMatchObject([{ code: 'counted-as-laid', args: { count: 2, clutch: 1 } }]);
+    expect(clutchIn(at(log), 'LW-1/1').eggs.map(({ assumed }) => assumed)).toEqual([
+      false,
+      false,
+      true,
+      true,
+    ]);
+  });
+
+  it('and finds more eggs when she lays no more: it does not agree, unless the eggs were never counted', () => {
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 6}`)).toEqual(['eggs: 5 known, 6 seen']);
+    expect(clutches('date: 2026-03-05, laid: 3+\ndate: 2026-03-14, checked: {eggs: 5}')).toEqual([
+      '1: 5+ eggs, 0 chicks',
+    ]);
+    expect(codes(at('date: 2026-03-14, checked: {eggs: 1}'))).toEqual(['counts-differ']);
+  });
+
+  it('and finds fewer: it does not agree; at least so many, or about, may', () => {
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 4}`)).toEqual(['eggs: 5 known, 4 seen']);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 4+}`)).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 6+}`)).toEqual(['eggs: 5 known, 6 seen']);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: ~4}`)).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: ~6}`)).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: ~3}`)).toEqual(['eggs: 5 known, 3 seen']);
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 2}`)).toEqual(['chicks: 3 known, 2 seen']);
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 2+}`)).toEqual([]);
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: ~1}`)).toEqual(['chicks: 3 known, 1 seen']);
+  });
+
+  it('and agrees: nothing is said', () => {
+    expect(codes(at(`${five}\ndate: 2026-03-14, checked: {eggs: 5}`))).toEqual([]);
+    expect(codes(at(`${brood}\ndate: 2026-03-22, checked: {eggs: 2, chicks: 3}`))).toEqual([]);
+    expect(codes(at(`${five}\ndate: 2026-03-14, checked`))).toEqual([]);
+  });
+
+  it('and finds more chicks: they hatched since the last look, the fertile eggs first', () => {
+    const log = `${five}\ndate: 2026-03-12, candled: {clear: e1, fertile: [e3, e4]}\ndate: 2026-03-18, checked: {chicks: 3}`;
+    expect(fates(clutchIn(at(log), 'LW-1/1'))).toEqual([
+      'e1 open',
+      'e2 hatched',
+      'e3 hatched',
+      'e4 hatched',
+      'e5 open',
+    ]);
+    expect(hatched(log)).toBe('03-13…03-18');
+    expect(at(log).findings.map(({ code, args }) => `${code} ${args.who}`)).toEqual([
+      'counted-as-hatched e3',
+      'counted-as-hatched e4',
+      'counted-as-hatched e2',
+    ]);
+  });
+
+  it('and finds more chicks than eggs that can have hatched: it does not agree', () => {
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 6}`)).toEqual(['chicks: 3 known, 6 seen']);
+    expect(clutches(`${brood}\ndate: 2026-03-22, checked: {chicks: 6}`)).toEqual(['1: 5 eggs, 5 chicks']);
+    expect(differs('date: 2026-03-05, laid: 1\ndate: 2026-03-08, checked: {chicks: 1}')).toEqual([]);
+    expect(codes(at('date: 2026-03-05, laid: 1\ndate: 2026-03-08, checked: {chicks: 1}'))).toEqual([
+      'counts-differ',
+    ]);
+  });
+
+  it('counts those in the nest: who has left it is none of them', () => {
+    const out = `${brood}\ndate: 2026-04-06, fledged: c1`;
+    expect(codes(at(`${out}\ndate: 2026-04-07, checked: {chicks: 2}`))).toEqual([]);
+    expect(differs(`${out}\ndate: 2026-04-07, checked: {chicks: 1}`)).toEqual(['chicks: 2 known, 1 seen']);
+  });
+
+  it('of a clutch never counted finds as many chicks as it finds', () => {
+    const log = 'date: 2026-04-01, heard\ndate: 2026-04-04, checked: {chicks: 3}';
+    expect(clutches(log)).toEqual(['1: 3+ eggs, 3+ chicks']);
+    expect(codes(at(log))).toEqual([]);
+  });
+
+  it('is kept with its day in the clutch that it was about', () => {
+    const log = `${five}\ndate: 2026-03-14, clutch: 1, checked: {eggs: 4}`;
+    expect(clutchIn(at(log), 'LW-1/1').mismatches.map(({ day }) => days({ from: day, to: day }))).toEqual([
+      '03-14',
+    ]);
+    expect(at(log).findings[0]?.args).toEqual({ what: 'eggs', known: 5, seen: 4, pair: 'LW-1' });
+  });
+});
+
+describe('a pair seen sitting', () => {
+  it('sits on the youngest clutch that has an egg', () => {
+    const sat = (log: string) =>
+      pairIn(at(log), 'LW-1').clutches.map(({ sittings }) => sittings.map(({ by }) => by).join());
+    const next = `date: 2026-03-05, laid: 2\ndate: 2026-03-06, lost: {broken: e1}
+      date: 2026-04-10, laid: 1\ndate: 2026-04-12, sitting: hen`;
+    expect(sat(next)).toEqual(['', 'hen']);
+    expect(sat(`${next}\ndate: 2026-04-13, lost: {clear: 2/e1}\ndate: 2026-04-14, sitting: cock`)).toEqual([
+      'cock',
+      'hen',
+    ]);
+    expect(sat(`${next}\ndate: 2026-04-14, clutch: 1, sitting: both`)).toEqual(['both', 'hen']);
+  });
+
+  it('with nothing known in the nest has eggs nobody saw; found off it has none', () => {
+    expect(clutches('date: 2026-03-05, sitting')).toEqual(['1: 1+ eggs, 0+ chicks']);
+    expect(clutches('date: 2026-03-05, sitting: off')).toEqual([]);
+    const over = 'date: 2026-03-05, laid: 1\ndate: 2026-03-20, lost: {clear: e1}';
+    expect(clutches(`${over}\ndate: 2026-03-25, sitting`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '2: 1+ eggs, 0+ chicks',
+    ]);
+    expect(clutches(`${over}\ndate: 2026-03-25, sitting: off`)).toEqual(['1: 1 eggs, 0 chicks']);
+  });
+
+  it('broods while there are nestlings; when all are out it sits again', () => {
+    const brood = 'date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: e1';
+    expect(clutches(`${brood}\ndate: 2026-03-20, sitting`)).toEqual(['1: 1 eggs, 1 chicks']);
+    expect(clutches(`${brood}\ndate: 2026-04-06, fledged: c1\ndate: 2026-04-10, sitting`)).toEqual([
+      '1: 1 eggs, 1 chicks',
+      '2: 1+ eggs, 0+ chicks',
+    ]);
+  });
+
+  it('on guests’ eggs alone opens no clutch of its own', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 2\ndate: 2026-03-06, fostered: {BF-1: all}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-07, sitting'),
+    };
+    expect(pairIn(room(files, '2026-03-10'), 'BF-1').clutches).toEqual([]);
+  });
+
+  it('in a clutch by its number, though all before it is over', () => {
+    const over = 'date: 2026-03-05, laid: 1\ndate: 2026-03-20, lost: {clear: e1}';
+    expect(clutches(`${over}\ndate: 2026-03-25, clutch: 4, sitting`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '4: 1+ eggs, 0+ chicks',
+    ]);
+  });
+});

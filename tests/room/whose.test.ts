@@ -1,0 +1,219 @@
+import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../src/findings/codes.ts';
+import { fullRef } from '../../src/room/model.ts';
+import { type Files, room } from '../rooms.ts';
+import { birdIn, clutchIn, eggIn, journal, pairIn, waxbills } from './facts.ts';
+
+// Whose eggs and young words mean where several clutches, pairs and guests are in one nest.
+
+/** What is doubtful in a room, in sentences with their fix. */
+function doubts(files: Files, on = '2026-07-01'): string[] {
+  return room(files, on).findings.map(
+    (finding) => `${kindOf(finding).text(finding.args)}. ${kindOf(finding).hint(finding.args)}`,
+  );
+}
+
+const five = 'date: 2026-03-05, laid: 5, sitting';
+const two = `${five}
+  date: 2026-03-18, hatched: [e1, e2, e3, e4, e5]
+  date: 2026-04-06, fledged: all
+  date: 2026-04-10, laid: 4, sitting
+  date: 2026-04-23, hatched: 3`;
+const finches = `date: 2026-03-02, laid: 3, sitting
+  date: 2026-03-18, hatched: 2`;
+const guests = (entry: string, own = finches) => ({
+  P: waxbills(`${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-03-20, fostered: {BF-1: [c4, c5]}`),
+  Q: journal('BF-1', 'bengalese finch', `${own}\n${entry}`),
+});
+const dead = (files: Files) =>
+  room(files, '2026-07-01')
+    .birds.filter(({ fate }) => fate !== null)
+    .map(fullRef);
+
+describe('two broods of one pair', () => {
+  it('a count takes the older, and says which, which not, and what to write', () => {
+    expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, died: 1`) })).toEqual([
+      'died: possible in more than one clutch; taken as clutch 1, not clutch 2. say which: `clutch: 1`',
+    ]);
+  });
+
+  it('a ref takes the younger, and says which, which not, and what to write', () => {
+    expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, died: c1`) })).toEqual([
+      'died: possible in more than one clutch; taken as LW-1/2, not LW-1/1. say which: `clutch: 2`',
+    ]);
+  });
+
+  it('a ref that only one of them has leaves no doubt', () => {
+    const files = { P: waxbills(`${two}\ndate: 2026-04-24, died: c5`) };
+    expect(doubts(files)).toEqual([]);
+    expect(dead(files)).toEqual(['LW-1/1/c5']);
+  });
+
+  it('the clutch’s number in the entry leaves none either, for counts, `all` and refs', () => {
+    const died = (who: string, clutch: number) =>
+      dead({ P: waxbills(`${two}\ndate: 2026-04-24, clutch: ${clutch}, died: ${who}`) });
+    expect(died('2', 1)).toEqual(['LW-1/1/c1', 'LW-1/1/c2']);
+    expect(died('2', 2)).toEqual(['LW-1/2/c1', 'LW-1/2/c2']);
+    expect(died('all', 2)).toEqual(['LW-1/2/c1', 'LW-1/2/c2', 'LW-1/2/c3']);
+    expect(died('c3', 1)).toEqual(['LW-1/1/c3']);
+    expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, clutch: 2, died: c5`) })).toEqual([
+      'there is no chick `c5` (clutch 2). the chicks there are c1, c2, c3',
+    ]);
+    expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, clutch: 3, died: c1`) })).toEqual([
+      'LW-1 has no clutch 3 on that day. it has 1, 2',
+      'there is no chick `c1` (LW-1 has no such clutch). record it with `hatched: 1` first',
+    ]);
+  });
+
+  it('who feeds itself is meant no more by a ref, where another is still fed', () => {
+    const files = {
+      P: waxbills(`${two}\ndate: 2026-04-26, independent: all\ndate: 2026-05-01, weighed: {c1: 4}`),
+    };
+    expect(doubts(files)).toEqual([]);
+    expect(birdIn(room(files, '2026-07-01'), 'LW-1/2/c1').weights).toHaveLength(1);
+  });
+
+  it('by an egg’s number the chick is meant that came of it', () => {
+    const files = { P: waxbills(`${two}\ndate: 2026-04-24, weighed: {2/c3: 4}, died: 2/e3`) };
+    expect(doubts(files)).toEqual([]);
+    expect(dead(files)).toEqual(['LW-1/2/c3']);
+  });
+
+  it('a count over both is no longer a guess where every one of the older is dead', () => {
+    const files = {
+      P: waxbills(`${two}\ndate: 2026-04-24, clutch: 1, died: all\ndate: 2026-04-25, died: 1`),
+    };
+    expect(doubts(files)).toEqual([]);
+    expect(dead(files).at(-1)).toBe('LW-1/2/c1');
+  });
+});
+
+describe('guests in a nest', () => {
+  it('by count rank behind the young of the nest, and the hint names both in full where needed', () => {
+    const files = guests('date: 2026-03-26, died: 1');
+    expect(dead(files)).toEqual(['BF-1/1/c1']);
+    expect(doubts(files)).toEqual([
+      'died: taken as c1, but c2, LW-1/1/c4, LW-1/1/c5 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    expect(dead(guests('date: 2026-03-26, died: 3'))).toEqual(['BF-1/1/c1', 'BF-1/1/c2', 'LW-1/1/c4']);
+    expect(doubts(guests('date: 2026-03-26, died: 4'))).toEqual([]);
+  });
+
+  it('in a nest without a clutch are guests and nothing else', () => {
+    const files = guests('date: 2026-03-26, died: 1', '');
+    expect(dead(files)).toEqual(['LW-1/1/c4']);
+    expect(doubts(files)).toEqual([]);
+  });
+
+  it('there before the nest has a clutch of its own: the hint says guests or clutch', () => {
+    const late = guests(
+      'date: 2026-03-26, laid: 1\ndate: 2026-04-10, hatched: e1\ndate: 2026-04-11, died: 1',
+      '',
+    );
+    expect(doubts(late)).toEqual([
+      'died: possible in more than one clutch; taken as the guests, not clutch 1. say which: `clutch: 1`',
+    ]);
+    expect(dead(late)).toEqual(['LW-1/1/c4']);
+  });
+
+  it('are counted by name and number: the tenth after the second', () => {
+    const many = {
+      P: waxbills(`date: 2026-03-05, laid: 11, sitting\ndate: 2026-03-18, hatched: 11
+        date: 2026-03-20, fostered: {BF-1: [c10, c2, c11]}`),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-26, died: 2'),
+    };
+    expect(dead(many)).toEqual(['LW-1/1/c2', 'LW-1/1/c10']);
+  });
+
+  it('are no eggs of the house: what is pinned to its clutch is asked of that clutch and its guests', () => {
+    const files = guests('date: 2026-03-26, clutch: 1, died: 3');
+    expect(dead(files)).toEqual(['BF-1/1/c1', 'BF-1/1/c2', 'LW-1/1/c4']);
+  });
+
+  it('may be eggs; by count they hatch after the eggs of the house', () => {
+    const eggs = (entry: string) => ({
+      P: waxbills(`${five}\ndate: 2026-03-06, fostered: {BF-1: [e1, e2]}`),
+      Q: journal('BF-1', 'bengalese finch', `date: 2026-03-04, laid: 2, sitting\n${entry}`),
+    });
+    const hatched = (count: number) => {
+      const known = room(eggs(`date: 2026-03-20, hatched: ${count}`), '2026-07-01');
+      return known.birds.filter(({ clutch }) => clutch !== null).map(fullRef);
+    };
+    expect(hatched(2)).toEqual(['BF-1/1/c1', 'BF-1/1/c2']);
+    expect(hatched(3)).toEqual(['BF-1/1/c1', 'BF-1/1/c2', 'LW-1/1/c1']);
+    const known = room(eggs('date: 2026-03-20, hatched: LW-1/1/e2'), '2026-07-01');
+    expect(eggIn(known, 'LW-1/1/e2').fate?.kind).toBe('hatched');
+    expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({
+      nest: { id: 'BF-1' },
+      clutch: { number: 1 },
+    });
+    expect([...pairIn(known, 'BF-1').guests].map(fullRef)).toEqual(['LW-1/1/c1']);
+  });
+
+  it('named by the number of a clutch that is theirs at home', () => {
+    const files = guests('date: 2026-03-26, died: LW-1/1/c5');
+    expect(dead(files)).toEqual(['LW-1/1/c5']);
+    expect(doubts(guests('date: 2026-03-26, died: LW-1/4/c5'))).toEqual([
+      'there is no chick `LW-1/4/c5` (BF-1 has no such clutch). record it with `hatched: 1` first',
+    ]);
+    expect(doubts(guests('date: 2026-03-26, died: LW-2/1/c5'))).toEqual([
+      'no journal has the pair `LW-2`. did you mean `LW-1`?',
+    ]);
+  });
+});
+
+describe('a count for a nest that was never counted', () => {
+  const heard = 'date: 2026-04-01, heard: begging';
+
+  it('makes as many as were seen, in that clutch', () => {
+    const known = room({ P: waxbills(`${heard}\ndate: 2026-04-17, fledged: 4`) }, '2026-07-01');
+    expect(clutchIn(known, 'LW-1/1').chicks).toHaveLength(4);
+    expect(known.findings).toEqual([]);
+  });
+
+  it('makes none where the clutch it is pinned to was counted', () => {
+    const log = `${five}\ndate: 2026-03-18, hatched: [e1, e2, e3, e4, e5]\ndate: 2026-04-06, clutch: 1, fledged: 6`;
+    expect(doubts({ P: waxbills(log) })).toEqual([
+      '6 fledged, but in the nest of LW-1 it is possible for 5. a smaller count, or the missing ones first',
+    ]);
+  });
+
+  it('with counted eggs but chicks that nobody counted takes further chicks out of those eggs', () => {
+    const log = `${five}\ndate: 2026-03-18, heard: begging\ndate: 2026-04-06, fledged: 3`;
+    const known = room({ P: waxbills(log) }, '2026-07-01');
+    const { eggs, chicks } = clutchIn(known, 'LW-1/1');
+    expect([eggs.length, chicks.length]).toEqual([5, 3]);
+    expect(eggs.map(({ fate }) => fate?.kind ?? 'open')).toEqual([
+      'hatched',
+      'hatched',
+      'hatched',
+      'open',
+      'open',
+    ]);
+    expect(known.findings).toEqual([]);
+  });
+
+  it('of at least so many is content with fewer; of none at all it is an error', () => {
+    const log = (who: string) =>
+      `${five}\ndate: 2026-03-18, hatched: [e1, e2]\ndate: 2026-03-26, died: ${who}`;
+    expect(doubts({ P: waxbills(log('3+')) })).toEqual([]);
+    expect(dead({ P: waxbills(log('~3')) })).toEqual(['LW-1/1/c1', 'LW-1/1/c2']);
+    expect(doubts({ P: waxbills(`${log('all')}\ndate: 2026-03-27, died: 2+`) })).toEqual([
+      '`died` fits nobody in the nest of LW-1 on that day. another clutch, another date, or a missing entry before it',
+    ]);
+  });
+
+  it('of none is nobody, and no doubt', () => {
+    expect(doubts({ P: waxbills(`${five}\ndate: 2026-03-10, candled: {clear: 0, fertile: all}`) })).toEqual(
+      [],
+    );
+  });
+});
+
+it('the same bird named twice in one breath is meant once', () => {
+  const log = `${five}\ndate: 2026-03-18, hatched: [e1, e2]\ndate: 2026-03-20, weighed: {c1: 1.2}
+    date: 2026-03-24, ringed: {c1: LW 26 014}\ndate: 2026-03-25, feeding: {cock: [c1, 1/c1, LW 26 014]}`;
+  const known = room({ P: waxbills(log) }, '2026-07-01');
+  expect(birdIn(known, 'LW-1/1/c1').fedBy).toHaveLength(1);
+  expect(known.findings).toEqual([]);
+});
