@@ -71,9 +71,14 @@ function futureShows(logs: Logs, on: number): string[] {
 export function tryRooms(trials: fc.Arbitrary<Trial>, { runs, seed, clock }: Asked): Outcome {
   let slowest = 0;
   const property = fc.property(trials, ({ files, day, law }) => {
-    const begun = clock();
-    const broken = brokenByReading(files, day);
-    const took = clock() - begun;
+    const timed = () => {
+      const begun = clock();
+      const broken = brokenByReading(files, day);
+      return { broken, took: clock() - begun };
+    };
+    const { broken, took: first } = timed();
+    // A room that hangs does so again; what else the machine was doing, or a clearing of the memory, does not.
+    const took = first > TOO_LONG ? Math.min(first, timed().took) : first;
     slowest = Math.max(slowest, took);
     if (took > TOO_LONG) broken.push(`one room took ${Math.round(took)} ms`);
     broken.push(...(law?.() ?? []));
