@@ -8,7 +8,6 @@ import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
 import { openRoom } from './room.ts';
 import { tellUnread } from './unread.ts';
-import { UsageError } from './usage-error.ts';
 
 export const definition: CommandDefinition = {
   examples: [
@@ -20,14 +19,12 @@ export const definition: CommandDefinition = {
     },
   ],
   options: [daysOption(60), ...onlyOptions],
+  noJson: 'it writes iCalendar; `nestlog due --days 60 --json` has the same',
 };
 
 /** Writes the agenda as iCalendar to stdout. A room where nothing is due gives a calendar without entries. */
 export function run(context: Context<Narrowed>): ExitCode {
-  const { day, options, json, stdout } = context;
-  if (json) {
-    throw new UsageError('calendar writes iCalendar; `nestlog due --days 60 --json` has the same as JSON');
-  }
+  const { day, options, stdout } = context;
   const open = openRoom(context);
   const { room } = open;
   const wanted = wantedOf(options, open);

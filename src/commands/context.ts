@@ -46,6 +46,8 @@ export interface CommandDefinition {
   options?: CommandOption[];
   /** `needed`: a folder that is a room, else exit 2 (the default). `optional`: any folder will do. */
   room?: 'needed' | 'optional';
+  /** Of one that answers with no data: what it does instead. With `--json` it is called wrongly. */
+  noJson?: string;
 }
 
 interface Example {

@@ -113,6 +113,8 @@ function describe(command: Command, { summary }: CommandEntry, definition: Comma
 
 async function run(module: CommandModule, command: Command, world: World): Promise<ExitCode> {
   const { journals, date, json, color, cache, ...rest } = command.optsWithGlobals<CommonOptions>();
+  const { noJson } = module.definition;
+  if (json && noJson !== undefined) throw new UsageError(`${command.name()} has no JSON: ${noJson}`);
   const today = world.today();
   const folderOf = module.definition.room === 'optional' ? anyFolder : roomFolder;
   const { NESTLOG_JOURNALS: environment } = world.environment;

@@ -52,15 +52,14 @@ export const definition: CommandDefinition = {
     { flags: '--housing <name>', description: 'pair: cage, flight or aviary' },
   ],
   room: 'optional',
+  noJson: 'it writes files, and says which',
 };
 
 /** Begins a room or a journal. What is there already is never touched: exit code 1. */
 export async function run(context: Context<StartOptions>, ends = terminal()): Promise<ExitCode> {
   const [what] = context.arguments;
   if (what !== 'room' && what !== 'pair') throw new UsageError(`start room, or start pair; not \`${what}\``);
-  return withAsking(context.json ? null : ends, (ask) =>
-    what === 'room' ? startRoom(context, ask) : startPair(context, ask),
-  );
+  return withAsking(ends, (ask) => (what === 'room' ? startRoom(context, ask) : startPair(context, ask)));
 }
 
 async function startRoom(context: Context<StartOptions>, ask: Ask): Promise<ExitCode> {

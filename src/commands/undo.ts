@@ -17,6 +17,7 @@ export const definition: CommandDefinition = {
     { line: 'nestlog undo --dry-run', says: 'shows which one that is' },
   ],
   options: [{ flags: '--dry-run', description: 'show what would be taken back, and write nothing' }],
+  noJson: 'it takes one entry back, and says which',
 };
 
 /** Takes back the last entry. A file that was changed since is left alone, and the exit code is 1. */

@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { settings } from '../../bin/build/settings.mjs';
 import { run } from '../../src/commands/calendar.ts';
 import { commands } from '../../src/commands/index.ts';
-import { UsageError } from '../../src/commands/usage-error.ts';
 import type { Files } from '../rooms.ts';
 import { runCommand } from './run.ts';
 
@@ -121,10 +120,6 @@ describe('nestlog calendar', () => {
     const { text } = await runCommand({ run }, broken, { on: '2026-03-09', options: { days: 60 }, stderr });
     expect(text).toContain('LW-1: candle the eggs');
     expect(said.join('')).toMatch(/^nestlog: 1 error in the journals: /);
-  });
-
-  it('is no JSON', async () => {
-    await expect(async () => runCommand({ run }, room, { json: true })).rejects.toThrow(UsageError);
   });
 
   it('whatever is in names and notes, is read by a calendar program', async () => {

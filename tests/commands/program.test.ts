@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { CommandModule, Context, ExitCode } from '../../src/commands/context.ts';
+import type { CommandDefinition, CommandModule, Context, ExitCode } from '../../src/commands/context.ts';
 import type { CommandEntry } from '../../src/commands/index.ts';
 import { runProgram } from '../../src/commands/program.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
@@ -42,7 +42,10 @@ const perches: CommandModule = {
 /** Runs a small program of our own: what its command was given, and what came out. */
 async function run(
   line: string,
-  { answer = () => 0, room: need }: { answer?: (context: Context) => ExitCode; room?: 'optional' } = {},
+  {
+    answer = () => 0,
+    ...asked
+  }: { answer?: (context: Context) => ExitCode } & Pick<CommandDefinition, 'room' | 'noJson'> = {},
 ) {
   const seen = { out: '', err: '', loaded: [] as string[], context: undefined as Context | undefined };
   const into = (stream: 'out' | 'err') => (text: string) => {
@@ -53,7 +56,7 @@ async function run(
     summary,
     load: async () => {
       seen.loaded.push(name);
-      const definition = need === undefined ? perches.definition : { ...perches.definition, room: need };
+      const definition = { ...perches.definition, ...asked };
       return {
         definition,
         run: (context) => {
@@ -172,6 +175,12 @@ describe('wrong usage exits 2, with stdout left empty', () => {
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });
+});
+
+it('a command that answers with no data refuses --json before it does anything', async () => {
+  const { code, err, context } = await run('perches --json', { noJson: 'it only sings' });
+  expect([code, err, context]).toEqual([2, 'nestlog: perches has no JSON: it only sings\n', undefined]);
+  expect((await run('perches', { noJson: 'it only sings' })).code).toBe(0);
 });
 
 describe('help', () => {
