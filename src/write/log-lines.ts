@@ -1,3 +1,5 @@
+import { CONFLICT_MARK, DASH, DOCUMENT_MARK, KEY } from '../journal/text/line-shapes.ts';
+
 /** One line of a file, by offsets into its text. */
 export interface Line {
   from: number;
@@ -11,11 +13,6 @@ export interface Line {
 }
 
 const LINE_END = /\r\n|\n|\r/g;
-const DASH = /^[ \t]*-(?=[ \t\r\n]|$)/;
-const KEY = /^[ \t]*(["']?)\w+(?:[ -]+\w+)*\1[ \t]*:(?=[ \t\r\n]|$)/;
-const DOCUMENT_MARK = /^(?:---|\.\.\.)(?=[ \t]|$)/;
-/** What git leaves where two people changed one line: nothing may be put between such marks. */
-const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?= |$)/;
 
 /** The lines of a text. What stands behind a last line end is no line. */
 export function linesOf(text: string): Line[] {
@@ -73,7 +70,7 @@ export function endsOfList(
 function endsSection(text: string, { from, to, indent }: Line, margin: number): boolean {
   const line = text.slice(from, to);
   if (DOCUMENT_MARK.test(line)) return true;
-  if (CONFLICT.test(line) || indent > margin) return false;
+  if (CONFLICT_MARK.test(line) || indent > margin) return false;
   if (DASH.test(line)) return indent < margin;
   return indent < margin || KEY.test(line);
 }

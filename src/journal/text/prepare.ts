@@ -1,4 +1,5 @@
 import type { Finding } from '../../findings/finding.ts';
+import { CONFLICT_MARK, DOCUMENT_MARK } from './line-shapes.ts';
 import { Lines } from './lines.ts';
 
 /** A file's text made ready for YAML, character for character as long as the text whose lines are counted. */
@@ -11,8 +12,8 @@ export interface Prepared {
 const BYTE_ORDER_MARK = '\ufeff';
 /** What a byte that is no UTF-8 was turned into when the file was read. */
 export const LOST = '\ufffd';
-const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?=[ \r\n]|$).*$/gm;
-const DOCUMENT_MARK = /^(?:---|\.\.\.)(?=[ \t\r\n]|$)/gm;
+const CONFLICTS = new RegExp(`${CONFLICT_MARK.source}.*$`, 'gm');
+const DOCUMENT_MARKS = new RegExp(DOCUMENT_MARK.source, 'gm');
 const CONTENT = /^[ \t]*[^\s#]/m;
 
 /**
@@ -39,7 +40,7 @@ export function prepare(file: string, raw: string, findings: Finding[]): Prepare
 function withoutConflicts(text: string, lines: Lines, findings: Finding[]): string {
   const first = ['<<<<<<<', '>>>>>>>'].find((mark) => text.includes(mark));
   if (first === undefined) return text;
-  return text.replace(CONFLICT, (mark, at: number) => {
+  return text.replace(CONFLICTS, (mark, at: number) => {
     if (mark.startsWith(first))
       findings.push({ code: 'conflict-mark', at: lines.place(at, at + 7), args: {} });
     return `#${mark.slice(1)}`;
@@ -63,12 +64,12 @@ function withoutDirectives(text: string, lines: Lines, findings: Finding[]): str
 
 /** A `---` before everything else is blanked; what follows a later one is another document, and is not read. */
 function oneDocument(text: string, lines: Lines, findings: Finding[]): string {
-  DOCUMENT_MARK.lastIndex = 0;
-  const first = DOCUMENT_MARK.exec(text);
+  DOCUMENT_MARKS.lastIndex = 0;
+  const first = DOCUMENT_MARKS.exec(text);
   if (first === null) return text;
   const opens = !CONTENT.test(text.slice(0, first.index));
   const begun = opens ? `${text.slice(0, first.index)}   ${text.slice(first.index + 3)}` : text;
-  const end = opens ? DOCUMENT_MARK.exec(text) : first;
+  const end = opens ? DOCUMENT_MARKS.exec(text) : first;
   if (end === null) return begun;
   if (CONTENT.test(text.slice(end.index + 3))) {
     findings.push({ code: 'several-documents', at: lines.place(end.index, end.index + 3), args: {} });

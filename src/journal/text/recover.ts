@@ -1,6 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { Fields, List, type Node, Text } from '../nodes.ts';
 import { append } from './append.ts';
+import { DASH, KEY } from './line-shapes.ts';
 import type { Lines } from './lines.ts';
 import { maskNote, rawNote } from './note.ts';
 import { notAnEntry } from './trouble.ts';
@@ -22,8 +23,6 @@ interface Line {
   body: string;
 }
 
-const KEY = /^(["']?)(\w+(?:[ -]+\w+)*)\1[ \t]*:(?=[ \t\r\n]|$)/;
-const DASH = /^-(?=[ \t\r\n]|$)/;
 /** An entry or record, however it is indented. */
 const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
 
