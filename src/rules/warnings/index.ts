@@ -2,6 +2,7 @@ import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import type { WarningLevel, WarningLine } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
+import { boundBefore } from './bound-before.ts';
 import { chasing } from './chasing.ts';
 import { clearEggs } from './clear-eggs.ts';
 import { closeKin } from './close-kin.ts';
@@ -51,6 +52,7 @@ export const warnings = [
   stored,
   countsDiffer,
   youngAtHatch,
+  boundBefore,
   overLimit,
   tooYoung,
   quarantine,
