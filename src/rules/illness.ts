@@ -74,6 +74,12 @@ export function illnessOf(bird: Bird): Illness | null {
 /** An unwell bird is reckoned well again when nothing was written of it for so many days. */
 const UNWELL_FOR = 14;
 
+/** The day on which a bird was, or is reckoned, well again after the last illness that was written of it; or null. */
+export function wellSince(bird: Bird): Day | null {
+  const illness = illnessOf(bird);
+  return illness === null ? (bird.unwell.at(-1)?.day ?? null) : illness.last + UNWELL_FOR + 1;
+}
+
 /** The illness that still keeps a bird from company and from breeding on a day, or null. */
 export function illOn(bird: Bird, day: Day): Illness | null {
   const illness = illnessOf(bird);

@@ -5,7 +5,7 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
-import { illOn } from '../illness.ts';
+import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
 import { DAYS_A_MONTH, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
@@ -32,7 +32,7 @@ export const birdTaskWords = {
     say: 'let out of quarantine',
     when: 'arrival or return + the days of quarantine … + 2 d',
     doneBy: '`released`',
-    over: 'the bird left; 60 d later. It waits while the bird is unwell',
+    over: 'the bird left; 60 d later. It waits while the bird is unwell, until `well again` or 14 d without a word of it',
     explain:
       'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird is unwell.',
   },
@@ -96,13 +96,10 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
   if (quarantine === null || bird.released !== null || bird.fate !== null) return [];
   if (illOn(bird, room.day) !== null) return [];
   const { from: arrived, until } = quarantine;
-  const why = `arrived ${shortDay(arrived)} + ${until - arrived} d`;
-  return item(
-    room,
-    'quarantine-end',
-    { from: until, to: until + 2, lapses: until + GIVEN_UP, why },
-    aboutBird(bird),
-  );
+  const well = wellSince(bird);
+  const from = Math.max(until, well ?? until);
+  const why = `arrived ${shortDay(arrived)} + ${until - arrived} d${from > until ? `, unwell until ${shortDay(from)}` : ''}`;
+  return item(room, 'quarantine-end', { from, to: from + 2, lapses: from + GIVEN_UP, why }, aboutBird(bird));
 }
 
 /** One note on the day on which a young bird comes into an age. */

@@ -40,6 +40,14 @@ describe('the end of quarantine', () => {
     ]);
   });
 
+  it('is not late for the days in which the bird was unwell, or nobody said that it is well', () => {
+    const ill = bird('      - {date: 2026-03-26, unwell: fluffed}\n');
+    expect(quarantine(ill, '2026-04-13')).toEqual(['04-10 … 04-12 now', '04-13 late']);
+    expect(lines(ill, 'quarantine-end', '2026-04-10')).toMatchObject([
+      { why: 'arrived 1 Mar + 30 d, unwell until 10 Apr' },
+    ]);
+  });
+
   it.each(['released: flight 2', 'died', 'gone: sold'])('is over with: %s', (what) => {
     expect(quarantine(bird(`      - {date: 2026-04-01, ${what}}\n`))).toEqual(['03-31 now']);
   });
