@@ -36,7 +36,7 @@ export function describeInChromium(name: string, tests: (open: Open) => void): v
     beforeAll(async () => {
       folder = mkdtempSync(join(tmpdir(), 'nestlog-page-'));
       browser = await chromium.launch({ executablePath, args: LAUNCH });
-    }, 60_000);
+    });
     afterAll(async () => {
       await browser?.close();
       rmSync(folder, { recursive: true, force: true });

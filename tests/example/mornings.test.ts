@@ -37,4 +37,4 @@ test('the mornings of the example room, day by day through a season', () => {
     [`== ${formatDay(first + i)}`, ...morning(first + i)].join('\n'),
   );
   expectGolden(new URL('mornings.txt', import.meta.url), `${pages.join('\n')}\n`);
-}, 60_000);
+});

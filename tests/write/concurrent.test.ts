@@ -74,9 +74,7 @@ test('all entries of two processes at once are there, and none is torn', { timeo
   expectTidy(folder);
 });
 
-test('killed at any moment, all is whole, and the next one writes and tidies up', {
-  timeout: 60_000,
-}, async () => {
+test('killed at any moment, all is whole, and the next one writes and tidies up', async () => {
   const folder = room();
   let done: string[] = [];
   for (let i = 0; i < KILLS; i++) {

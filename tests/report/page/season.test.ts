@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { seasonJson } from '../../../src/report/json/season.ts';
 import { courseOf, foldsOf } from '../../../src/report/page/season/lanes.ts';
 import { seasonPage } from '../../../src/report/page/season.tsx';
@@ -14,7 +14,6 @@ import { type Files, room } from '../../rooms.ts';
 import { FOUR, known, ON, pair, waxbills } from '../seasons.ts';
 
 // A browser that shares its processor takes its time over a long page.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** The page of a season, and what programs get of it. */
 function season(of: Room, seasons = 'all', by: GroupingName | null = null) {

@@ -134,7 +134,7 @@ it('an account holds no name, ring, place, other keeper or private word that was
     }),
     { numRuns: 40 },
   );
-}, 60_000);
+});
 
 it('a bird’s page holds no place, other keeper or private word', () => {
   fc.assert(
@@ -151,4 +151,4 @@ it('a bird’s page holds no place, other keeper or private word', () => {
     }),
     { numRuns: 40 },
   );
-}, 60_000);
+});
