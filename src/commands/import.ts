@@ -9,6 +9,7 @@ import { emptyPlan, planImport } from '../write/import/plan.ts';
 import { readTable } from '../write/import/table.ts';
 import { createFiles } from '../write/new-files.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { intoOption } from './into.ts';
 import { isRoom } from './room-folder.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -38,7 +39,7 @@ export const definition: CommandDefinition = {
     { flags: '--map <file>', description: 'how its columns become entries (YAML)' },
     { flags: '--guess', description: 'print a mapping from the headings and a look at the dates' },
     { flags: '--dry-run', description: 'show what would be written, and write nothing' },
-    { flags: '--into <folder>', description: 'folder below pairs/ of the room', parse: inside },
+    intoOption(),
     { flags: '--all', description: `every problem, not only the first ${MOST}` },
   ],
   room: 'optional',
@@ -99,11 +100,3 @@ const reasons: Record<string, string> = {
   EACCES: 'permission denied',
   EISDIR: 'it is a folder',
 };
-
-function inside(text: string): string {
-  const parts = text.split(/[\\/]+/).filter((part) => part !== '' && part !== '.');
-  if (parts.length > 0 && parts.every((part) => !part.startsWith('.')) && !/^([\\/]|[a-z]:)/i.test(text)) {
-    return parts.join('/');
-  }
-  throw new UsageError(`--into takes a folder below pairs/ such as old, not \`${text}\``);
-}

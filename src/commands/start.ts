@@ -13,6 +13,7 @@ import { type NewPair, pairFile } from '../write/start/pair.ts';
 import { GIT_ATTRIBUTES, PRE_COMMIT, roomFiles } from '../write/start/room.ts';
 import { type Ask, terminal, withAsking } from './ask.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { intoOption } from './into.ts';
 import { understandAll } from './room.ts';
 import { isRoom } from './room-folder.ts';
 import { UsageError } from './usage-error.ts';
@@ -24,6 +25,7 @@ interface StartOptions {
   cock?: string;
   hen?: string;
   housing?: string;
+  into?: string;
 }
 
 export const definition: CommandDefinition = {
@@ -50,6 +52,7 @@ export const definition: CommandDefinition = {
     { flags: '--cock <bird>', description: 'pair: id or ring; with commas where it is one of these' },
     { flags: '--hen <bird>', description: 'pair: id or ring; with commas where it is one of these' },
     { flags: '--housing <name>', description: 'pair: cage, flight or aviary' },
+    intoOption('pair'),
   ],
   room: 'optional',
   noJson: 'it writes files, and says which',
@@ -99,7 +102,7 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
     hen: several(options.hen ?? (await ask('Which bird is the hen? (empty: unknown)'))),
     housing: options.housing ?? (await ask('Where do they live? (empty: not said)')),
   };
-  const file = pairFile(said, day);
+  const file = pairFile(said, day, options.into);
   const existing = loadRoom(folder);
   const record = readRoom([...existing, file], { day, today });
   const found = judgeFile(file.path, understandAll(record, { day, today }).findings);

@@ -3,6 +3,11 @@ export function fileName(pair: string): string {
   return pair.replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^\.+/, '-');
 }
 
+/** Where the journal of a pair is written; `into` is a folder below `pairs/`, or empty. */
+export function journalPath(pair: string, into: string): string {
+  return ['pairs', into, `${fileName(pair)}.yaml`].filter((part) => part !== '').join('/');
+}
+
 /** A name inside of a comment. */
 export function printable(name: string): string {
   return name.replace(/\p{C}/gu, ' ');

@@ -7,7 +7,7 @@ import type { Terminal } from '../../src/commands/ask.ts';
 import * as check from '../../src/commands/check.ts';
 import type { Context } from '../../src/commands/context.ts';
 import * as record from '../../src/commands/record.ts';
-import { run } from '../../src/commands/start.ts';
+import { definition, run } from '../../src/commands/start.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
 import { keeper } from './keeper.ts';
 
@@ -122,6 +122,24 @@ describe('start pair', () => {
     expect(exit).toBe(1);
     expect(err).toContain('the pair `LW-4` already has a journal');
     expect(existsSync(join(folder, 'pairs/LW-4.yaml'))).toBe(false);
+  });
+
+  test('in a folder below pairs/, and in none that leads out of it', async () => {
+    const { type, read } = keeper({});
+    const { out, exit } = await type(start, {
+      words: ['pair', 'LW-4'],
+      options: { ...options, into: 'waxbills' },
+    });
+    expect([exit, out]).toEqual([0, expect.stringContaining('pairs/waxbills/LW-4.yaml')]);
+    expect(read('pairs/waxbills/LW-4.yaml')).toMatch(
+      /^# yaml-language-server: \$schema=\.\.\/\.\.\/\.nestlog/,
+    );
+    expect((await type(check)).exit).toBe(0);
+    const into = definition.options?.find(({ flags }) => flags.startsWith('--into'));
+    expect(into?.parse?.('waxbills/small')).toBe('waxbills/small');
+    for (const folder of ['../elsewhere', '/tmp', '.git', 'C:\\birds']) {
+      expect(() => into?.parse?.(folder)).toThrow('--into takes a folder below pairs/');
+    }
   });
 
   test('nor a file that has its name', async () => {

@@ -3,7 +3,7 @@ import { Fields } from '../../journal/nodes.ts';
 import { type ObservationKey, observations } from '../../journal/observations/index.ts';
 import { lineOf, scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
-import { fileName, printable } from '../names.ts';
+import { journalPath, printable } from '../names.ts';
 import { type DraftEntry, textNode } from './entry.ts';
 import { type HeaderKey, headerKeys } from './mapping.ts';
 import type { ImportProblem } from './problem.ts';
@@ -56,7 +56,7 @@ export function journalsOf(
   const journals: NewJournal[] = [];
   const files = new Map<string, string>();
   for (const [pair, ofPair] of pairs) {
-    const path = ['pairs', layout.into, `${fileName(pair)}.yaml`].filter((part) => part !== '').join('/');
+    const path = journalPath(pair, layout.into);
     const other = files.get(path.toLowerCase());
     if (other !== undefined) {
       const text = `the pairs \`${other}\` and \`${pair}\` would share the file ${path}`;

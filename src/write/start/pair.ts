@@ -1,7 +1,7 @@
 import { type Day, formatDay } from '../../days.ts';
 import { scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
-import { fileName, printable } from '../names.ts';
+import { journalPath, printable } from '../names.ts';
 import type { NewFile } from '../new-files.ts';
 
 /** What is known of a pair when its journal begins; null where nothing was said. */
@@ -25,10 +25,10 @@ const LESSON: [after: number, says: string, means: string][] = [
   [33, 'hatched: 2, note: "both at noon"', ''],
 ];
 
-/** The journal of a new pair, with a comment that teaches the first entries. */
-export function pairFile(said: NewPair, day: Day): NewFile {
+/** The journal of a new pair, with a comment that teaches the first entries. `into` is a folder below `pairs/`, or empty. */
+export function pairFile(said: NewPair, day: Day, into = ''): NewFile {
   const { pair, species, housing } = said;
-  const path = `pairs/${fileName(pair)}.yaml`;
+  const path = journalPath(pair, into);
   const entries = LESSON.map(([after, says, means]) => {
     const entry = `- {date: ${formatDay(day + after)}, ${says}}`;
     return `#   ${means === '' ? entry : `${entry.padEnd(66)} ${means}`}`.trimEnd();

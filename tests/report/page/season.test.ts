@@ -13,8 +13,6 @@ import { exampleRoom } from '../../example/room.ts';
 import { type Files, room } from '../../rooms.ts';
 import { FOUR, known, ON, pair, waxbills } from '../seasons.ts';
 
-// A browser that shares its processor takes its time over a long page.
-
 /** The page of a season, and what programs get of it. */
 function season(of: Room, seasons = 'all', by: GroupingName | null = null) {
   const book = seasonBook(of, { seasons: parseSeasons(seasons), by });
