@@ -65,6 +65,18 @@ describe('deaths between two looks', () => {
     );
   });
 
+  // At 2 three are followed and one dies: 2/3. The one who enters at 3 is at risk at 5: of three one dies: 4/9.
+  it('are not asked of who was not yet followed', () => {
+    const curve = turnbullCurve([
+      { entry: 0, left: 1, right: 2 },
+      { entry: 0, left: 4, right: 5 },
+      { entry: 0, left: 8, right: FOREVER },
+      { entry: 3, left: 8, right: FOREVER },
+    ]);
+    expect(curve.map(({ atRisk }) => atRisk)).toEqual([3, 3]);
+    expect(curve[1]?.surviving).toBeCloseTo(4 / 9, 10);
+  });
+
   it('name the stretch in which they fell', () => {
     const curve = turnbullCurve([
       { entry: -1, left: 2, right: 6 },

@@ -40,6 +40,11 @@ describe('two groups compared', () => {
     expect(logRank(dead(2), [late])).toBeNull();
     expect(logRank(dead(2, 6), [late, ...alive(9)])?.expected).toBeCloseTo(2 / 3 + 1 / 3, 12);
   });
+
+  it('leaves out a death on the day of the first look', () => {
+    const foundDead: Life = { entry: 20, time: 20, died: true };
+    expect(logRank([...dead(1, 1), foundDead], alive(9, 9))?.expected).toBe(1);
+  });
 });
 
 it('a χ² of one degree of freedom has the chance that tables print', () => {

@@ -37,6 +37,16 @@ describe('the spread of groups', () => {
     expect(spreadOf(found)).toBeNull();
   });
 
+  // p = ½; scatter 2 · 10 · 0.4² = 3.2, of it by chance ½ · ½ · (2 − 1) = 0.25; so 10 · 0.25 / (3.2 − 0.25) = 2.5 / 2.95.
+  it('of two groups by hand: far apart, they say little of a third', () => {
+    const spread = spreadOf([
+      { k: 9, n: 10 },
+      { k: 1, n: 10 },
+    ]);
+    expect(spread?.a).toBeCloseTo(2.5 / 2.95 / 2, 14);
+    expect(spread?.b).toBeCloseTo(2.5 / 2.95 / 2, 14);
+  });
+
   it('weighs no more than all figures together, and some at least', () => {
     fc.assert(
       fc.property(groups, (found) => {

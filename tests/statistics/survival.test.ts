@@ -57,6 +57,12 @@ describe('a survival curve', () => {
     );
   });
 
+  it('where nobody died is sure, as far as these lives go', () => {
+    expect(curveOf([{ time: 3, atRisk: 4, died: 0 }])).toMatchObject([
+      { surviving: 1, se: 0, low: 1, high: 1 },
+    ]);
+  });
+
   it('takes expected numbers as well as whole ones', () => {
     const [step] = curveOf([{ time: 3, atRisk: 7.5, died: 1.5 }]);
     expect(step?.surviving).toBeCloseTo(0.8, 14);

@@ -29,6 +29,14 @@ it('an inbred ancestor counts for more: (1 + F) of Wright', () => {
   expect(causes(text, 'x', 'y')).toEqual({ S: (1 / 2) ** 3 * (1 + 1 / 4) });
 });
 
+it('who counts for most is named first, of however early a generation', () => {
+  const text = 'G = K × L; d = G × P; e = G × Q; x = S × d; y = S × e';
+  expect(Object.entries(causes(text, 'x', 'y'))).toEqual([
+    ['S', 1 / 8],
+    ['G', 1 / 32],
+  ]);
+});
+
 it('strangers have none', () => {
   expect(causes('x = A × B; y = C × D', 'x', 'y')).toEqual({});
 });
