@@ -173,6 +173,23 @@ describe('an item', () => {
     ]);
   });
 
+  it('says how many days were counted: one, several, or without an end', () => {
+    const why = (log: string, task: string, on: string) => lines(hillFinches(log), task, on)[0]?.why;
+    expect(why('date: 2026-03-01, laid: 1', 'next-egg', '2026-03-02')).toMatch(/^e1 laid 1 Mar \+ 1 d/);
+    expect(why(FOUR_EGGS, 'candle', '2026-03-08')).toBe('sitting since 3 Mar + 5–6 d');
+    expect(why(ALL_OUT, 'watch-restart', '2026-04-10')).toBe('first fledged 5 Apr + 5 d');
+  });
+
+  it('is told from the same task for the same clutch: by the day of hatching, by the place', () => {
+    const apart = (log: string, task: string, on: string) =>
+      lines(hillFinches(log), task, on).map((item) => item.apart);
+    expect(apart(FOUR_EGGS, 'candle', '2026-03-08')).toEqual([null]);
+    const twoDays = `${FOUR_EGGS}date: 2026-03-15, hatched: [e1, e2]\ndate: 2026-03-16, hatched: e3`;
+    expect(apart(twoDays, 'ring', '2026-03-22')).toEqual(['2026-03-15', '2026-03-16']);
+    const split = `${FOUR_EGGS}date: 2026-03-05, fostered: {incubator: [e3, e4]}`;
+    expect(apart(split, 'candle', '2026-03-09')).toEqual([null, 'incubator']);
+  });
+
   it('gives the reason alone where no days are counted from it', () => {
     const nights = ['05', '06', '07'].map((night) => `date: 2026-04-${night}, roosting: out`).join('\n');
     const [item] = lines(hillFinches(`${ALL_OUT}${nights}`), 'unhatched', '2026-04-08');

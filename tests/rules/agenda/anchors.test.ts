@@ -240,6 +240,18 @@ describe('from an empty nest', () => {
     ]);
   });
 
+  it('three nights are in a row in whatever order the young were seen', () => {
+    const seen = [
+      ['2026-04-06', 'c1'],
+      ['2026-04-08', 'c1'],
+      ['2026-04-07', 'c2'],
+    ];
+    const dusk = seen.map(([night, who]) => `date: ${night}, roosting: {out: ${who}}\n`).join('');
+    expect(found('nestEmpty', ALL_OUT + dusk, '2026-04-09')).toEqual([
+      '04-09; 3 nights with nobody in the nest, to 8 Apr',
+    ]);
+  });
+
   it('a night in the nest after three nights out takes it back', () => {
     expect(found('nestEmpty', nights('out', 'out', 'out', 'nest'), '2026-04-10')).toEqual([]);
   });

@@ -174,6 +174,10 @@ describe('rest for a hen that has had her year’s clutches', () => {
     expect(lines(two, 'rest', '2026-05-10')).toEqual([]);
     const together = { ...year(), 'HF-2': pair('HF-2', 'hill finch', again, 'cock: HF-20\nhen: HF-11') };
     expect(lines(together, 'rest', '2026-05-10')).toEqual([]);
+    const reared = 'date: 2026-05-01, laid: 1\ndate: 2026-05-15, hatched: 1\ndate: 2026-06-04, fledged: 1';
+    const later = { ...year(), 'HF-2': pair('HF-2', 'hill finch', reared, 'cock: HF-20\nhen: HF-11') };
+    expect(lines(later, 'rest', '2026-06-04').map((item) => item.pair)).toEqual(['HF-2']);
+    expect(lines(later, 'rest', '2026-06-04')[0]?.why).toMatch(/^2 clutches in a year, the limit is 1; /);
     const hens = (head: string) => ({ ...year(), 'HF-1': pair('HF-1', 'hill finch', ALL_OUT, head) });
     expect(lines(hens('cock: HF-10'), 'rest', '2026-04-05')).toEqual([]);
     expect(lines(hens('cock: HF-10\nhen: [HF-11, HF-12]'), 'rest', '2026-04-05')).toEqual([]);

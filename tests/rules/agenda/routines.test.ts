@@ -107,7 +107,7 @@ describe('after something', () => {
 
   it('counts from the last time it was done, by its own name and in its own pair', () => {
     const log = 'date: 2026-02-10, paired\ndate: 2026-02-13, done: calcium\ndate: 2026-02-16, done: calcium';
-    const other = pair('HF-2', 'hill finch', 'date: 2026-02-10, paired\ndate: 2026-02-20, done: calcium');
+    const other = pair('HF-2', 'hill finch', 'date: 2026-02-10, paired\ndate: 2026-02-17, done: calcium');
     const room = { ...calcium, 'HF-2': other };
     const found = lines(hillFinches(log, {}, room), 'calcium', '2026-02-18').filter(
       (item) => item.pair === 'HF-1',
@@ -128,6 +128,32 @@ describe('after something', () => {
     // Last year's eggs do not end this year's routine.
     const again = `date: 2026-02-01, laid: 1\ndate: 2026-02-05, lost: {broken: e1}, parted\ndate: 2026-02-10, reunited`;
     expect(mornings(again, until, 'calcium', '2026-02-10').at(-1)).toBe('02-10 now');
+  });
+
+  it('stays over long after the clutch that ended it, until they are put together anew', () => {
+    const log = 'date: 2026-01-02, paired\ndate: 2026-01-10, laid: 1\ndate: 2026-01-12, lost: {broken: e1}';
+    const on = (more: string, routine = calcium) =>
+      lines(hillFinches(`${log}\n${more}`, {}, routine), 'calcium', '2026-09-30').map(({ why }) => why);
+    const done = 'date: 2026-09-28, done: calcium';
+    expect(on(done)).toEqual([]);
+    const always = with_('name: calcium, after: paired, days: 3, every: 2, say: calcium');
+    expect(on(done, always)).toEqual(['done 28 Sep + 2 d; paired 2 Jan']);
+    expect(on('date: 2026-09-20, parted\ndate: 2026-09-27, reunited')).toEqual(['reunited 27 Sep + 3 d']);
+  });
+
+  it('does not end with an arrival: that is of a bird, not of a pair', () => {
+    const room = with_('name: calcium, after: paired, days: 3, until: arrived, say: calcium');
+    expect(mornings('date: 2026-02-10, paired', room, 'calcium', '2026-02-14')).toEqual([
+      '02-13 now',
+      '02-14 late',
+    ]);
+  });
+
+  it('of a pair that was parted before it ever laid', () => {
+    const room = with_('name: look, after: parted, days: 1, say: look');
+    expect(
+      mornings('date: 2026-02-10, paired\ndate: 2026-02-20, parted', room, 'look', '2026-02-21'),
+    ).toEqual(['02-21 now']);
   });
 
   it('keeps each pair apart, and has a line for one that has not laid', () => {
@@ -244,7 +270,10 @@ describe('of a bird that arrived', () => {
   });
 
   it('ends when it is put to a mate, where it lasts until then', () => {
-    const mated = { 'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-02, paired', 'cock: HF-9') };
+    const mated = {
+      'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-02, paired', 'cock: HF-9'),
+      'HF-2': pair('HF-2', 'hill finch', 'date: 2026-02-02, paired', 'cock: HF-7'),
+    };
     expect(lines({ ...room('', ', until: paired'), ...mated }, 'weigh', '2026-03-03')).toEqual([]);
     expect(lines({ ...room(''), ...mated }, 'weigh', '2026-03-03')).toHaveLength(1);
   });
@@ -266,6 +295,20 @@ describe('of a bird that arrived', () => {
     const log = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-05-01, gone: {lent: c1}\ndate: 2026-06-01, back: c1`;
     const files = hillFinches(log, {}, with_('name: weigh, after: arrived, days: 2, say: weigh it'));
     expect(lines(files, 'weigh', '2026-06-03').map(({ bird }) => bird)).toEqual(['HF-1/1/c1']);
+  });
+
+  it('ends when a young bird that came back to be fed feeds itself, where it lasts until then', () => {
+    const until = with_(
+      'name: hand-feed, after: arrived, days: 1, every: 1, until: independent, say: feed it by hand',
+    );
+    const log = `${ALL_OUT}date: 2026-04-10, gone: {lent: c1}\ndate: 2026-04-20, back: c1\ndate: 2026-04-24, done: hand-feed`;
+    const on = (more: string) =>
+      lines(hillFinches(log + more, {}, until), 'hand-feed', '2026-04-25').map(({ bird }) => bird);
+    expect(on('')).toEqual(['HF-1/1/c1']);
+    expect(on('\ndate: 2026-04-25, independent: c1')).toEqual([]);
+    // What it learned before it left is no end of what began when it came back.
+    const grown = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-05-01, gone: {lent: c1}\ndate: 2026-06-01, back: c1`;
+    expect(lines(hillFinches(grown, {}, until), 'hand-feed', '2026-06-02')).toHaveLength(1);
   });
 });
 

@@ -27,6 +27,11 @@ check(weighEggs.task, [
   ],
   ['is not for eggs under a hen', hillFinches('date: 2026-03-01, laid: 1, sitting, weighed: {e1: 1.2}'), []],
   ['is over with the eggs', hillFinches(`${SET}\ndate: 2026-03-02, lost: {broken: e1}`), []],
+  [
+    'is over for an egg that has pipped',
+    hillFinches(`${SET}, weighed: {e1: 1.20}\ndate: 2026-03-08, pipped: e1`),
+    ['03-05 … 03-06 now', '03-07 late'],
+  ],
   ['can be skipped', hillFinches(SET.replace('pulled: e1', 'pulled: e1, skip: weigh-eggs')), []],
 ]);
 
