@@ -70,7 +70,7 @@ function leftWords({ parent }: Absence, { alone, goesOn }: { alone: boolean; goe
 }
 
 /** The other parent was seen sitting, or feeding them all, on a later day. */
-function seenSince({ clutch, young, eggs }: Brood, { day, parent }: Absence): boolean {
+function seenSince({ clutch, young }: Brood, { day, parent }: Absence): boolean {
   const sat =
     clutch?.sittings.some((seen) => seen.day > day && seen.by !== 'off' && seen.by !== parent) ?? false;
   const fed = young.every(
@@ -78,5 +78,5 @@ function seenSince({ clutch, young, eggs }: Brood, { day, parent }: Absence): bo
       bird.fedBy.some((seen) => seen.day > day && seen.by !== parent) ||
       bird.crops.some((seen) => seen.day > day && seen.crop === 'full'),
   );
-  return young.length > 0 ? fed : eggs.length > 0 && sat;
+  return young.length > 0 ? fed : sat;
 }

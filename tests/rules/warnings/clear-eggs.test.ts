@@ -63,6 +63,13 @@ describe('a run of clear eggs', () => {
     expect(warned(room, 'clear-eggs', '2026-04-10')).toEqual([]);
   });
 
+  it('leaves out eggs that were taken away: nobody knows what they would have been', () => {
+    const log = two('clear: all', 'clear: all', 'date: 2026-04-10, lost: {removed: [e1, e2]}');
+    expect(line({ 'LW-1': waxbills(log) }, 'clear-eggs', '2026-04-10').text).toMatch(
+      /^All 6 eggs of the last 2 clutches are clear\./,
+    );
+  });
+
   it('begins anew with a new mate', () => {
     const log = two('clear: all', 'clear: all').replace(
       'date: 2026-04-01, clutch: 2',

@@ -35,6 +35,16 @@ describe('a count that does not agree', () => {
     const room = files('date: 2026-03-14, hatched: 3\n date: 2026-03-20, checked: {chicks: 2}');
     expect(line(room, 'counts-differ', '2026-03-20')).toMatchObject({ level: 'watch' });
     expect(line(room, 'counts-differ', '2026-03-20').check).toMatch(/^the floor below the nest, now/);
+    expect(line(room, 'counts-differ', '2026-03-20').text).toBe(
+      '2 chicks seen on 20 Mar where the journal knows of 3. A chick may lie on the floor, or have died and been carried off.',
+    );
+  });
+
+  it('of chicks is settled when somebody writes which one died', () => {
+    const room = files(
+      'date: 2026-03-14, hatched: 3\n date: 2026-03-20, checked: {chicks: 2}\n date: 2026-03-22, died: c1',
+    );
+    expect(spell(room, 'counts-differ', '2026-03-01', '2026-04-10')).toEqual(['03-20 … 03-21 watch']);
   });
 
   it('says what to look for and which words to write', () => {

@@ -32,6 +32,23 @@ describe('a hen that cannot pass her egg', () => {
     expect(warned(files(winter), 'unwell', '2026-11-20')).toHaveLength(1);
   });
 
+  // An egg takes about a day; four more for one that is held back.
+  it('is feared for five days after the last egg of a small bird, also while she is only courted', () => {
+    const fluffed = (on: string) => `date: ${on}, unwell: {hen: fluffed}`;
+    expect(warned(files(fluffed('2026-03-11')), 'egg-binding', '2026-03-11')).toHaveLength(1);
+    expect(warned(files(fluffed('2026-03-12')), 'egg-binding', '2026-03-12')).toEqual([]);
+    const courted = files('date: 2026-03-04, courting, unwell: {hen: fluffed}', '');
+    expect(warned(courted, 'egg-binding', '2026-03-04')).toHaveLength(1);
+  });
+
+  it('is not feared for the nest that was built for eggs already laid', () => {
+    const built = `date: 2026-02-25, nest: lined\n${laying}\n date: 2026-03-08, lost: {eaten: all}`;
+    const room = files('date: 2026-03-14, unwell: {hen: fluffed}', built);
+    expect(warned(room, 'egg-binding', '2026-03-14')).toEqual([]);
+    const anew = files('date: 2026-03-14, nest: building, unwell: {hen: fluffed}', built);
+    expect(warned(anew, 'egg-binding', '2026-03-14')).toHaveLength(1);
+  });
+
   it('says of a straining hen what it is, and of a fluffed one what it can be', () => {
     const strains = files('date: 2026-03-07, unwell: {hen: straining}');
     expect(line(strains, 'egg-binding', '2026-03-07').text).toContain('She may not be able to pass an egg:');

@@ -37,6 +37,11 @@ describe('an egg that did not come', () => {
     expect(warned(files, 'egg-gap', '2026-03-07')).toHaveLength(1);
   });
 
+  it('is one line of the hen, also where some of her eggs lie in the incubator', () => {
+    const log = `${two}\n date: 2026-03-06, fostered: {incubator: e1}\n date: 2026-03-07, checked: {eggs: 1}`;
+    expect(warned({ 'LW-1': waxbills(log) }, 'egg-gap', '2026-03-07')).toHaveLength(1);
+  });
+
   it('is nothing of a hen that died', () => {
     const log = `${two}\n date: 2026-03-07, checked: {eggs: 2}, died: hen`;
     const files = { 'LW-1': waxbills(log, 'hen: LW-20-11') };

@@ -78,3 +78,12 @@ it('a parting without young is nobody’s hunger', () => {
   };
   expect(warned(room, 'feeder-away', '2026-04-08')).toEqual([]);
 });
+
+it('naked chicks of a cock that died need warmth first, and are said there; one taken away is missed for his food', () => {
+  const naked = fledged.split('\n').slice(0, 4).join('\n');
+  const on = (then: string) => ({ 'LW-1': waxbills(`${naked}\n date: 2026-03-18, ${then}`, heads) });
+  expect(warned(on('died: cock'), 'feeder-away', '2026-03-18')).toEqual([]);
+  expect(warned(on('died: cock'), 'parent-lost', '2026-03-18')).toHaveLength(1);
+  expect(warned(on('parted: {cock: cage 6}'), 'feeder-away', '2026-03-18')).toHaveLength(1);
+  expect(warned(on('parted: {cock: cage 6}'), 'parent-lost', '2026-03-18')).toEqual([]);
+});

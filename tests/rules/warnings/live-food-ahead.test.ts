@@ -34,6 +34,12 @@ it('it is over with a clutch that came to nothing, not with one of the year befo
   ]);
 });
 
+it('a pair that is put together again over young in the nest is told so no more: it rears already', () => {
+  const log = 'date: 2026-03-01, laid: 2, sitting: hen\n date: 2026-03-14, hatched: all';
+  const again = waxbills(`${log}\n date: 2026-03-16, parted: {cock: cage 3}\n date: 2026-03-17, reunited`);
+  expect(warned({ 'LW-1': again }, 'live-food-ahead', '2026-03-17')).toEqual([]);
+});
+
 it('a species that does better with it is told that', () => {
   const files = {
     'species/ridge-finch.yaml': 'species: ridge finch\nlive-food: advised\n',

@@ -63,3 +63,14 @@ it('guests that rear on live food are not forgotten among chicks that need none'
     text: expect.stringMatching(/^2 chicks in the nest, .* The lavender waxbill rears on live food/),
   });
 });
+
+it('of two species in one nest, the one that cannot do without is named', () => {
+  const log = 'date: 2026-03-01, laid: 2, sitting: hen\n date: 2026-03-14, hatched: all';
+  const files = {
+    'CW-1': pair('CW-1', 'common waxbill', log),
+    'LW-1': waxbills(`${log}\n date: 2026-03-15, fostered: {CW-1: all}`),
+  };
+  const { level, text } = line(files, 'live-food-missing', '2026-03-16');
+  expect(level).toBe('act');
+  expect(text).toMatch(/^4 chicks in the nest, .* The lavender waxbill rears on live food/);
+});

@@ -31,6 +31,16 @@ describe('overdue eggs', () => {
     expect(line(files, 'overdue', '2026-03-24').text).toMatch(/of sitting \(13–16 d, book\);/);
   });
 
+  it('of two species in one nest are each said in their time', () => {
+    const files = {
+      'BF-1': pair('BF-1', 'Bengalese finch', `${sat}\n date: 2026-03-05, fostered: {LW-1: all}`),
+      'LW-1': waxbills(sat),
+    };
+    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 03-31 watch']);
+    expect(line(files, 'overdue', '2026-03-21').text).toMatch(/^e1, e2, e3 and e4 are overdue/);
+    expect(line(files, 'overdue', '2026-03-24').text).toMatch(/^e1, e2, e3, e4, BF-1\/1\/e1, /);
+  });
+
   it('end when the eggs have a fate', () => {
     const files = {
       'LW-1': waxbills(`${sat}\n date: 2026-03-23, lost: {addled: [e1, e2], clear: [e3, e4]}`),

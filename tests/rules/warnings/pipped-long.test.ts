@@ -26,4 +26,7 @@ it('a parrot’s may take two days', () => {
   expect(
     spell({ 'CO-1': pair('CO-1', 'cockatiel', log) }, 'pipped-long', '2026-03-15', '2026-03-31'),
   ).toEqual(['03-23 … 03-25 watch']);
+  expect(line({ 'CO-1': pair('CO-1', 'cockatiel', log) }, 'pipped-long', '2026-03-23').text).toMatch(
+    /^e1 pipped on 20 Mar and has not hatched; 2 days is usual\./i,
+  );
 });

@@ -34,6 +34,11 @@ describe('a bird still in quarantine', () => {
     expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-12 … 03-19 watch']);
   });
 
+  it('is over with the last day of quarantine', () => {
+    const files: Files = { 'birds.yaml': newcomer('- {date: 2026-03-28, moved: flight 2}') };
+    expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-28 … 03-30 watch']);
+  });
+
   it('that was paired, wherever the two live', () => {
     const files: Files = {
       'birds.yaml': newcomer().replace('arrived: cage 9', 'arrived'),

@@ -38,6 +38,12 @@ it('chicks go to chicks of their age', () => {
   expect(takers({ A: hatched('A', 22, 10), B: hatched('B', 26, 13) }, '2026-03-27')).toMatch(/^No pair/);
 });
 
+it('a clear egg among them takes nobody out of the count', () => {
+  const lamp = (journal: string) => `${journal}\n  - {date: 2026-03-17, candled: {clear: e1}}`;
+  const files = { A: lamp(a), B: lamp(sat('B', 'lavender waxbill', 11)) };
+  expect(takers(files)).toMatch(/^Could be taken by B \(hatch \d+ Mar, room for 2\)$/);
+});
+
 it('no more than three are named', () => {
   const files = Object.fromEntries(
     ['A', 'B', 'C', 'D', 'E'].map((id) => [id, sat(id, 'lavender waxbill', 10)]),

@@ -21,6 +21,13 @@ describe('a bird put to a mate too young', () => {
     );
   });
 
+  it('that laid is told with her first egg', () => {
+    const room = files('date: 2026-02-01, paired\n date: 2026-03-10, laid: 1');
+    expect(line(room, 'too-young', '2026-03-10').text).toMatch(
+      /^The hen LW-25-11 is 6 months old with a first egg on 10 Mar; 9 months is the least for the species\./,
+    );
+  });
+
   it('is over when it is old enough, or parted', () => {
     const old = files('date: 2026-05-28, paired');
     expect(spell(old, 'too-young', '2026-05-20', '2026-06-30')).toEqual(['05-28 … 06-01 watch']);

@@ -49,6 +49,13 @@ describe('two eggs in a day', () => {
         '2026-03-05',
       ),
     ).toHaveLength(1);
+    expect(
+      line(
+        dove('date: 2026-03-04, laid: 1\n date: 2026-03-04, time: 18:00, laid: 1'),
+        'two-hens',
+        '2026-03-05',
+      ).text,
+    ).toContain('where one hen lays one every 2 d');
   });
 });
 
@@ -101,6 +108,25 @@ describe('a clutch that is all clear', () => {
       date: 2025-03-01, laid: 1
       date: 2025-03-03, laid: 1, sitting: hen
       date: 2025-03-10, candled: {fertile: e1, clear: e2}
+      date: 2025-03-20, lost: {addled: all}
+      ${eggs}
+      date: 2026-03-10, candled: {clear: all}`,
+    ],
+    [
+      'of a pair of which a chick died in the shell before',
+      `
+      date: 2025-03-01, laid: 2
+      date: 2025-03-03, sitting: hen
+      date: 2025-03-20, lost: {dead-in-shell: e1, clear: e2}
+      ${eggs}
+      date: 2026-03-10, candled: {clear: all}`,
+    ],
+    [
+      'of a pair with a dead germ under the lamp before',
+      `
+      date: 2025-03-01, laid: 2
+      date: 2025-03-03, sitting: hen
+      date: 2025-03-12, candled: {dead: e1, clear: e2}
       date: 2025-03-20, lost: {addled: all}
       ${eggs}
       date: 2026-03-10, candled: {clear: all}`,

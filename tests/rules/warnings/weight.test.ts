@@ -44,7 +44,14 @@ describe('a chick that loses weight', () => {
       'date: 2026-03-18, weighed: {c1: 3.0, c2: 3.1}\n date: 2026-03-19, weighed: {c1: 2.6, c2: 3.0}',
     );
     expect(line(room, 'weight', '2026-03-19')).toMatchObject({ level: 'act' });
-    expect(line(room, 'weight', '2026-03-19').text).toMatch(/^c1 weighed .*; c2 weighed/);
+    expect(line(room, 'weight', '2026-03-19').text).toMatch(
+      /^c1 weighed .*; c2 weighed .*\. A chick that grows gains every day: /,
+    );
+  });
+
+  it('is none that gains, however little', () => {
+    const room = files('date: 2026-03-18, weighed: {c1: 3.0}\n date: 2026-03-19, weighed: {c1: 3.1}');
+    expect(warned(room, 'weight', '2026-03-19')).toEqual([]);
   });
 
   it('is not told by a day of which two helpers wrote weights that cannot both be', () => {

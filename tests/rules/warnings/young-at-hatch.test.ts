@@ -56,6 +56,8 @@ describe('young of the last brood at the next hatch', () => {
       .replace('fledged: 3', 'fledged: 8');
     const room = { 'LW-1': waxbills(`${eight}\n${independent}`, heads) };
     expect(line(room, 'young-at-hatch', '2026-04-30').text).toContain('LW-1/1/c5, LW-1/1/c6 and 2 more.');
+    const six = { 'LW-1': waxbills(`${eight.replaceAll(': 8', ': 6')}\n${independent}`, heads) };
+    expect(line(six, 'young-at-hatch', '2026-04-30').text).toContain('LW-1/1/c5 and LW-1/1/c6.');
   });
 
   it('that died or left are not there', () => {
