@@ -120,3 +120,12 @@ describe('an account', () => {
     expect(early.care.food).toHaveLength(2);
   });
 });
+
+it('a species that nobody has a profile of is named as the journal names it, one that nobody named not at all', () => {
+  const log = 'log:\n  - {date: 2026-02-01, paired}';
+  expect(account({ 'LW-1': `pair: LW-1\nspecies: ridge finch\n${log}` }, '2026-03-01').species).toEqual({
+    common: 'ridge finch',
+    scientific: null,
+  });
+  expect(account({ 'LW-1': `pair: LW-1\n${log}` }, '2026-03-01').species).toBeNull();
+});

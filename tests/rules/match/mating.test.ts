@@ -36,6 +36,8 @@ it('a bird of unknown age that has been here for long enough is old enough', () 
   - {id: a, sex: cock, species: zebra finch, ${log}}
   - {id: b, sex: hen, species: zebra finch, hatched: 2023-01-01}`;
   expect(judged(birds, 'a', 'b').cautions).toEqual([]);
+  const lately = birds.replace('{date: 2023-01-01, arrived', '{date: 2025-11-01, arrived');
+  expect(judged(lately, 'a', 'b').cautions).toEqual(['nobody wrote when a hatched: old enough?']);
 });
 
 describe('what the numbers cannot know is said', () => {

@@ -49,6 +49,15 @@ describe('pairs in order', () => {
     if (ranking !== null) expect(ranking.measure).not.toBe('overall');
   });
 
+  it('leaves out a pair of which nothing is known yet', () => {
+    const ranking = order({
+      A: reared('A', [4, 3]),
+      B: reared('B', [1, 2]),
+      C: pair('C', 'lavender waxbill', 'date: 2026-06-25, laid: 2'),
+    });
+    expect(ranking?.rows.map(({ name }) => name)).toEqual(['A', 'B']);
+  });
+
   it('falls back on hatching while nobody is independent yet', () => {
     const young = (hatched: string, lost: string) =>
       `${FOUR}\n date: 2026-03-16, hatched: ${hatched}\n date: 2026-03-24, lost: {clear: ${lost}}`;

@@ -46,6 +46,11 @@ describe('days of exposure', () => {
     expect(stages(`${FOUR}\n date: 2026-03-10, lost: {sold: all}`)).toEqual(['laying 3 0', 'sitting 6 0']);
   });
 
+  it('of a brood that died or left end with the last of them, and are no loss of all', () => {
+    const left = `${hatched}\n date: 2026-03-20, died: c1\n date: 2026-03-25, gone: {given: [c2, c3, c4]}`;
+    expect(stages(left).at(-1)).toBe('nest 9 0');
+  });
+
   it('of fledged young that all died', () => {
     const lost = `${hatched}\n date: 2026-04-03, fledged: all\n date: 2026-04-07, after: 2026-04-06, died: {rain: all}`;
     expect(stages(lost).at(-1)).toBe('fledged 3.5 1');

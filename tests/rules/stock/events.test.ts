@@ -45,6 +45,32 @@ describe('a life', () => {
     ]);
   });
 
+  it('of one that was put to several, and left', () => {
+    const files = {
+      'birds.yaml': `
+        birds:
+          - id: y
+            log:
+              - {date: 2025-12-01, arrived: cage 3}
+              - {date: 2025-12-05, moult: done}
+              - {date: 2026-05-02, gone: sold}
+      `,
+      'LW-1':
+        'pair: LW-1\ncock: y\nlog:\n  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, parted}\n  - {date: 2026-04-01, reunited}',
+    };
+    expect(life(files, 'y')).toEqual([
+      '2025-12-01 arrived',
+      '2025-12-01 in cage 3',
+      '2025-12-05 moult done',
+      '2026-02-01 put together in LW-1: y and unknown',
+      '2026-03-01 no longer together in LW-1',
+      '2026-04-01 put together in LW-1: y and unknown',
+      '2026-05-02 sold',
+    ]);
+    const died = { 'birds.yaml': 'birds:\n  - {id: z, log: [{date: 2026-03-03, died}]}\n' };
+    expect(life(died, 'z')).toEqual(['2026-03-03 died']);
+  });
+
   it('tells of foster parents', () => {
     const files = {
       'LW-1': `

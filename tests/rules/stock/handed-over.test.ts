@@ -39,3 +39,17 @@ it('what goes with a bird is its life and health, no place, no other keeper, not
     'in an aviary',
   ]);
 });
+
+it('of how it ended, no more is told than may be', () => {
+  const end = (how: string) => {
+    const bird = `birds:\n  - {id: a, log: [{date: 2025-01-01, arrived}, {date: 2025-06-01, ${how}}]}\n`;
+    const stock = stockOf(room({ 'birds.yaml': bird }, '2026-01-01'), []);
+    const [one] = stock.birds;
+    if (one === undefined) throw new Error('no bird');
+    const portrait = handedOver(portraitOf(one, stock), (text) => text.replace('Bela', '[keeper]'));
+    return portrait.life.at(-1)?.what;
+  };
+  expect(end('died: let out by Bela')).toBe('died: let out by [keeper]');
+  expect(end('died')).toBe('died');
+  expect(end('gone: sold')).toBe('sold');
+});
