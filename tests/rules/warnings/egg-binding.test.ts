@@ -101,6 +101,11 @@ describe('a hen that cannot pass her egg', () => {
     ).toEqual([]);
   });
 
+  it('is not over with the egg of that very day: nobody knows which came first', () => {
+    const room = files('date: 2026-03-07, laid: 1, unwell: {hen: straining}');
+    expect(warned(room, 'egg-binding', '2026-03-07')).toHaveLength(1);
+  });
+
   it('is no cock', () => {
     const room = files('date: 2026-03-07, unwell: {cock: straining}');
     expect(warned(room, 'egg-binding', '2026-03-07')).toEqual([]);

@@ -89,6 +89,9 @@ describe('a clutch that is all clear', () => {
     expect(line(room, 'two-hens', '2026-03-10').text).toBe(
       'All 4 eggs are clear. Cock and hen look alike in this species: two hens?',
     );
+    expect(line(room, 'two-hens', '2026-03-10').check).toMatch(
+      /who sings and who sits, and a feather for sexing$/,
+    );
   });
 
   it('is louder with two eggs in a day', () => {

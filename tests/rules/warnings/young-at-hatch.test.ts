@@ -60,6 +60,16 @@ describe('young of the last brood at the next hatch', () => {
     expect(line(six, 'young-at-hatch', '2026-04-30').text).toContain('LW-1/1/c5 and LW-1/1/c6.');
   });
 
+  it('are this pair’s own, not those of neighbours in the flight', () => {
+    const moved = 'date: 2026-05-01, moved: {1/c1: young flight, 1/c2: young flight, 1/c3: young flight}';
+    const neighbours = waxbills(
+      log.split('date: 2026-04-20')[0] as string,
+      'cock: LW-20-02\nhen: LW-20-12\nhousing: flight 2',
+    ).replace('pair: LW-1', 'pair: LW-2');
+    const room = { ...files(`${independent}\n ${moved}`), 'LW-2': neighbours };
+    expect(warned(room, 'young-at-hatch', '2026-05-02')).toEqual([]);
+  });
+
   it('that died or left are not there', () => {
     const room = files(`${independent}\n date: 2026-04-26, gone: {sold: [1/c1, 1/c2]}, died: 1/c3`);
     expect(warned(room, 'young-at-hatch', '2026-05-01')).toEqual([]);
