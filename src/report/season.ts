@@ -26,9 +26,12 @@ export function emptyWords({ seasons, season }: SeasonBook): string {
 
 /** What a pair reared of others; empty where it was given none. */
 export function guestsWords({ taken, fledged, independent }: Reared): string {
-  return taken === 0
-    ? ''
-    : `It was given ${count(taken, 'egg or chick', 'eggs and chicks')} of other pairs; with its own it fledged ${fledged} and brought ${independent} to independence.`;
+  if (taken === 0) return '';
+  const came =
+    fledged === 0
+      ? 'none that it reared has left the nest'
+      : `with its own it fledged ${fledged}${independent === 0 ? ', of which none feeds itself' : ` and brought ${independent} to independence`}`;
+  return `It was given ${count(taken, 'egg or chick', 'eggs and chicks')} of other pairs; ${came}.`;
 }
 
 /** How its rates are to be read. */

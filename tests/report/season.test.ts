@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyWords, headOf } from '../../src/report/season.ts';
+import { emptyWords, guestsWords, headOf } from '../../src/report/season.ts';
 import { book, FOUR, pair, waxbills } from './seasons.ts';
 
 describe('the head of a season', () => {
@@ -35,4 +35,15 @@ describe('a season without a clutch', () => {
     );
     expect(emptyWords(book({}, '2026-07-01'))).toBe('No journal of this room has a clutch yet.');
   });
+});
+
+it('what a pair reared of others is said as far as it has come', () => {
+  const words = (fledged: number, independent: number) =>
+    guestsWords({ taken: 3, hatched: 4, fledged, independent, died: 0 });
+  expect(words(0, 0)).toBe(
+    'It was given 3 eggs and chicks of other pairs; none that it reared has left the nest.',
+  );
+  expect(words(4, 0)).toMatch(/; with its own it fledged 4, of which none feeds itself\.$/);
+  expect(words(4, 2)).toMatch(/; with its own it fledged 4 and brought 2 to independence\.$/);
+  expect(guestsWords({ taken: 0, hatched: 4, fledged: 4, independent: 2, died: 0 })).toBe('');
 });

@@ -44,7 +44,7 @@ export interface Danger {
 }
 
 /** Fewer deaths than this make no pattern. */
-const PATTERN = 3;
+const PATTERN = 5;
 /** A longer stretch than this is no warning. */
 const LONGEST = 7;
 

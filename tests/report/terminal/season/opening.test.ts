@@ -7,7 +7,7 @@ const told = (files: Parameters<typeof book>[0], on: string) => openingLines(boo
 describe('the season in a few sentences', () => {
   it('tells eggs, young, causes and days', () => {
     expect(told(known, ON)).toBe(
-      'Of 19 eggs 8 hatched. 6 left the nest and 4 feed themselves. The commonest loss of eggs was “clear” (3 of 6). The commonest loss of young was “cold” (2 of 3). Most dangerous: day 3 of age, with 2 of 3 deaths. No pair stands out beyond what luck can do.',
+      'Of 19 eggs 8 hatched. 6 left the nest and 4 feed themselves. The commonest loss of eggs was “clear” (3 of 6). The commonest loss of young was “cold” (2 of 3). No pair stands out beyond what luck can do.',
     );
   });
 

@@ -17,10 +17,18 @@ describe('chicks by age', () => {
   });
 
   it('name the days to watch', () => {
-    const dead =
-      'date: 2026-03-18, checked\n date: 2026-03-19, checked, died: [c1, c2]\n date: 2026-03-20, died: c3';
-    expect(lines(`${hatched}\n ${dead}`).join(' ')).toContain(
-      'Watch day 3: 2 of 3 deaths fell there, among 4 chicks alive when it began.',
+    const log = [
+      'date: 2026-03-01, laid: 6, sitting',
+      'date: 2026-03-15, checked',
+      'date: 2026-03-16, hatched: all',
+      'date: 2026-03-18, checked',
+      'date: 2026-03-19, checked, died: [c1, c2, c3]',
+      'date: 2026-03-20, checked, died: c4',
+      'date: 2026-03-29, checked',
+      'date: 2026-03-30, died: c5',
+    ];
+    expect(lines(log.join('\n ')).join(' ')).toContain(
+      'Watch day 3: 3 of 5 deaths fell there, among 6 chicks alive when it began.',
     );
   });
 
