@@ -7,7 +7,7 @@ import { agendaOf } from '../agenda/agenda.ts';
 import type { AgendaItem } from '../agenda/item.ts';
 import { broodsOf } from '../brood.ts';
 import { learnedDurations } from '../durations.ts';
-import { beliefsOf, type Step, steps } from './beliefs.ts';
+import { beliefsOf, GUESS_WEIGHT, type Step, steps } from './beliefs.ts';
 import { coursesOf } from './courses.ts';
 import { type Housing, housingAhead } from './housing.ts';
 import { type Expected, prospectsOf } from './prospects.ts';
@@ -52,6 +52,8 @@ export interface Ahead {
   events: AgendaItem[];
   basis: Basis[];
   draws: number;
+  /** How many eggs or chicks the guess is worth that stands behind all of them. */
+  guess: number;
 }
 
 /** So many futures that the mean of twenty young (deviation 3) is known to less than a tenth of a bird. */
@@ -93,6 +95,7 @@ export function aheadOf(
     events: agendaOf(room, broods, until - day).filter(({ task }) => EVENTS.includes(task)),
     basis: species.map((one) => basisOf(one.species, beliefs(one.species))),
     draws,
+    guess: GUESS_WEIGHT,
   };
 }
 

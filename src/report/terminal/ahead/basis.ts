@@ -1,11 +1,13 @@
-import type { Ahead, StepShare } from '../../../rules/ahead/ahead.ts';
-import { GUESS_WEIGHT, steps } from '../../../rules/ahead/beliefs.ts';
+import type { Ahead, Basis, StepShare } from '../../../rules/ahead/ahead.ts';
 import { columns } from '../columns.ts';
 import { count } from '../words.ts';
 import { indented, type Page } from './page.ts';
 
 /** The shares that were reckoned with, and of how many of the room's own clutches they know. */
-export function basisLines({ basis, draws }: Pick<Ahead, 'basis' | 'draws'>, page: Page): string[] {
+export function basisLines(
+  { basis, draws, guess }: Pick<Ahead, 'basis' | 'draws' | 'guess'>,
+  page: Page,
+): string[] {
   const rows = basis.map((one) => [
     one.species ?? 'species not recorded',
     ...steps.map((step) => shareText(one[step])),
@@ -20,13 +22,15 @@ export function basisLines({ basis, draws }: Pick<Ahead, 'basis' | 'draws'>, pag
     page.look.muted(head),
     ...lines,
     ...indented(
-      `Own: clutches of the species in this room; where they are few the other species of the room lend some weight, and behind them a guess that is worth ${count(GUESS_WEIGHT, 'egg')}. Clutch mates share their luck. ${draws} futures, the same ones for the same record.`,
+      `Own: clutches of the species in this room; where they are few the other species of the room lend some weight, and behind them a guess that is worth ${count(guess, 'egg')}. Clutch mates share their luck. ${draws} futures, the same ones for the same record.`,
       page,
       2,
       0,
     ).map(page.look.muted),
   ];
 }
+
+const steps = ['fertility', 'hatchOfFertile', 'fledge', 'independence'] as const satisfies (keyof Basis)[];
 
 function shareText({ mean, low, high }: StepShare): string {
   const hundred = (share: number) => Math.round(share * 100);
