@@ -87,12 +87,12 @@ export function takesEggs(clutch: Clutch, day: Day): boolean {
 export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
   const number = (clutch.eggs.at(-1)?.number ?? 0) + 1;
   const egg: Egg = {
-    ref: `e${number}`,
+    ref: shortRef('e', number),
     number,
     clutch,
     laid,
     assumed,
-    places: [{ from: laid.to, place: { kind: 'nest', pair: clutch.pair, clutch } }],
+    places: [{ from: laid.to, place: clutch.eggs[0]?.places[0]?.place ?? ownNest(clutch) }],
     lamp: none,
     aged: null,
     pipped: null,
@@ -103,6 +103,19 @@ export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
   clutch.eggs = joined(clutch.eggs, egg);
   clutch.pair.here.eggs.add(egg);
   return egg;
+}
+
+/** Shared by the eggs of a clutch: each begins here. */
+function ownNest(clutch: Clutch): EggPlace {
+  return { kind: 'nest', pair: clutch.pair, clutch };
+}
+
+const refs = { e: [] as string[], c: [] as string[] };
+
+/** `e1`, `c2`: one text for all clutches of a room. */
+function shortRef(letter: 'e' | 'c', number: number): string {
+  refs[letter][number] ??= `${letter}${number}`;
+  return refs[letter][number];
 }
 
 /**
@@ -152,7 +165,7 @@ export function canHatchBy(egg: Egg, day: Day): boolean {
 /** A chick comes out of an egg, in the nest where the egg is. */
 export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const { clutch } = egg;
-  const ref = `c${clutch.chicks.length + 1}`;
+  const ref = shortRef('c', clutch.chicks.length + 1);
   const full = `${clutch.pair.id}/${clutch.number}/${ref}`;
   const alias = fold.aliases.get(full);
   const bird =
@@ -285,8 +298,11 @@ export function youngInReach(pair: Pair): Bird[] {
   return [...pair.here.young, ...byHand].filter(isDependent);
 }
 
-/** Most pairs have none, so that a long life of clutches is not gone through at every entry. */
-function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
+/**
+ * The clutches of which an egg or chick was ever taken out of the nest. Most pairs have none, so that a long life of
+ * clutches is not gone through at every entry.
+ */
+export function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
   return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
 }
 
