@@ -5,8 +5,15 @@ import type { Entries, Entry } from './entry.ts';
 /** What an entry says apart from its day, its line and its note. Many entries of a room say the same. */
 type Form = Pick<Entry, 'dateAt' | 'time' | 'after' | 'clutch' | 'site' | 'saw'> & { column: number };
 
-/** Forms by their text, ready to be filled in. */
-export type Ready = Map<string, Form>;
+/** A form as JSON, and ready to be filled in once several entries have it. */
+interface Shared {
+  json: string;
+  uses: number;
+  form: Form | null;
+}
+
+/** Forms by their JSON. */
+export type Ready = Map<string, Shared>;
 
 /** What is kept of packed entries in a file. */
 interface Plain {
@@ -32,15 +39,11 @@ const SAID = '@text';
  */
 export class PackedEntries implements Iterable<Entry> {
   readonly #file: string;
-  readonly #forms: readonly string[];
+  readonly #forms: readonly Shared[];
   readonly #numbers: Int32Array;
   /** Texts of entries one after the other, each in the order of its form. */
   readonly #texts: readonly string[];
   readonly #notes: readonly Entry['note'][];
-  /** Forms that stand in several entries; the journals of a room share them. */
-  readonly #ready: Ready;
-  /** How many entries have each form. */
-  readonly #uses: Int32Array;
 
   private constructor(
     file: string,
@@ -50,17 +53,13 @@ export class PackedEntries implements Iterable<Entry> {
     notes: readonly Entry['note'][],
     ready: Ready,
   ) {
+    this.#forms = forms.map((json) => sharedIn(ready, json));
     this.#file = file;
-    this.#forms = forms;
     this.#numbers = numbers;
     this.#texts = texts;
     this.#notes = notes;
-    this.#ready = ready;
-    this.#uses = new Int32Array(forms.length);
-    for (let at = FORM; at < numbers.length; at += EACH) {
-      const form = numbers[at] as number;
-      this.#uses[form] = (this.#uses[form] as number) + 1;
-    }
+    for (let at = FORM; at < numbers.length; at += EACH)
+      (this.#forms[numbers[at] as number] as Shared).uses++;
   }
 
   /**
@@ -111,13 +110,19 @@ export class PackedEntries implements Iterable<Entry> {
 
   /** The same entries, which make use of what others of the room have ready. */
   sharing(ready: Ready): PackedEntries {
-    return new PackedEntries(this.#file, this.#forms, this.#numbers, this.#texts, this.#notes, ready);
+    const forms = this.#forms.map(({ json }) => json);
+    return new PackedEntries(this.#file, forms, this.#numbers, this.#texts, this.#notes, ready);
   }
 
   toJSON(): Plain {
     const { buffer, byteOffset, byteLength } = this.#numbers;
     const numbers = Buffer.from(buffer, byteOffset, byteLength).toString('base64');
-    return { forms: [...this.#forms], numbers, texts: [...this.#texts], notes: [...this.#notes] };
+    return {
+      forms: this.#forms.map(({ json }) => json),
+      numbers,
+      texts: [...this.#texts],
+      notes: [...this.#notes],
+    };
   }
 
   get length(): number {
@@ -154,7 +159,7 @@ export class PackedEntries implements Iterable<Entry> {
   *mentioning(keys: readonly string[]): Generator<Entry> {
     const texts = keys.map((key) => `"key":"${key}"`);
     const says = (form: string) => texts.some((text) => form.includes(text));
-    const forms = new Set(this.#forms.flatMap((form, index) => (says(form) ? [index] : [])));
+    const forms = new Set(this.#forms.flatMap((form, index) => (says(form.json) ? [index] : [])));
     if (forms.size === 0) return;
     for (let index = 0; index < this.length; index++) {
       if (forms.has(this.#number(index, FORM))) yield this.entry(index);
@@ -167,13 +172,18 @@ export class PackedEntries implements Iterable<Entry> {
 
   /** One that stands in a single entry is not worth being held ready. */
   #form(index: number): Form {
-    const text = this.#forms[index] as string;
-    const ready = this.#ready.get(text);
-    if (ready !== undefined) return ready;
-    const form = unpacked(JSON.parse(text)) as Form;
-    if ((this.#uses[index] as number) > 1) this.#ready.set(text, form);
+    const shared = this.#forms[index] as Shared;
+    if (shared.form !== null) return shared.form;
+    const form = unpacked(JSON.parse(shared.json)) as Form;
+    if (shared.uses > 1) shared.form = form;
     return form;
   }
+}
+
+function sharedIn(ready: Ready, json: string): Shared {
+  const known = ready.get(json) ?? { json, uses: 0, form: null };
+  ready.set(json, known);
+  return known;
 }
 
 const ONE_LINE = /^ *- +\{date: \d{4}-\d\d-\d\d([ -~]*\})$/;

@@ -119,10 +119,10 @@ export interface Clutch {
 
 /** Something a journal's entry said, kept for the conditions of tasks: which key, when, about which clutch. */
 export interface Event {
-  day: Day;
-  key: ObservationKey;
-  site: string | null;
-  clutch: Clutch | null;
+  readonly day: Day;
+  readonly key: ObservationKey;
+  readonly site: string | null;
+  readonly clutch: Clutch | null;
 }
 
 /** Eggs or birds, and the place of the words that mean them. */
