@@ -8,8 +8,8 @@ export type Day = number;
 
 /** A stretch of days, both ends included: something happened on one day from `from` to `to`. */
 export interface Span {
-  from: Day;
-  to: Day;
+  readonly from: Day;
+  readonly to: Day;
 }
 
 const DAY_TEXT = /^(\d{4})-(\d{2})-(\d{2})$/;

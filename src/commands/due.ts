@@ -52,13 +52,11 @@ export const definition: CommandDefinition = {
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
 export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> {
   const { day, today, options, stdout } = context;
-  const open = openRoom(context, { forOthers: options.page !== undefined });
-  const { room } = open;
+  const { room, files, wanted } = opened(context);
   if (options.explain !== undefined) {
     stdout.write(explainText(wordsOf(options.explain, room), stdout));
     return 0;
   }
-  const wanted = wantedOf(options, open);
   const broods = broodsOf(room, learnedDurations(room));
   const ahead = agendaOf(room, broods, Math.max(options.days, HORIZON)).filter(wanted);
   const items = ahead.filter((item) => item.state !== 'coming' || item.from <= day + options.days);
@@ -77,8 +75,16 @@ export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> 
   const { width, color } = stdout;
   const text = context.json ? dueJson(morning) : dueText(morning, { width, color, by: by ?? 'urgency' });
   stdout.write(text);
-  context.keep?.({ fingerprint: fingerprint(open.files), text });
+  context.keep?.({ fingerprint: fingerprint(files), text });
   return 0;
+}
+
+/** The room, and what of it is asked for. What its journals say is let go: it may be millions of entries. */
+function opened(context: Context<DueOptions>) {
+  const { options } = context;
+  const open = openRoom(context, { forOthers: options.page !== undefined });
+  const { room, files } = open;
+  return { room, files, wanted: options.explain === undefined ? wantedOf(options, open) : () => true };
 }
 
 /** Whoever opens a page in the bird room or takes it along walks from housing to housing. */

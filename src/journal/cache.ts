@@ -1,5 +1,5 @@
 import { hashOf, keep, kept } from './cache-file.ts';
-import { restoredFrom, withoutText } from './kept-reading.ts';
+import { restored } from './kept-reading.ts';
 import type { FileReading, ReadOne } from './record.ts';
 
 /** A file's reading, with the hash of the content that it was read from. */
@@ -40,11 +40,11 @@ export function openCache(file: string, build: string, read: ReadOne, parts = 1)
       const known = part.before[path];
       if (known?.hash === hash) {
         part.now[path] = known;
-        return restoredFrom(known.reading, source);
+        return restored(path, known.reading);
       }
       part.changed = true;
       const reading = read(source);
-      part.now[path] = { hash, reading: withoutText(reading, source) };
+      part.now[path] = { hash, reading };
       return reading;
     },
     save() {

@@ -68,32 +68,35 @@ function load(room: string, path: string): SourceFile {
       };
     if (status.size > LARGEST)
       return { path, problem: 'too-large', detail: `${Math.round(status.size / 1024 / 1024)} MB` };
-    return decode(path, readFileSync(file));
+    return decode(path, file, readFileSync(file));
   } catch (error) {
     return problemOf(path, error);
   }
 }
 
 /** Bytes that are no UTF-8 become U+FFFD, which the reader points at; too many of them are no text at all. */
-function decode(path: string, bytes: Buffer): SourceFile {
+function decode(path: string, file: string, bytes: Buffer): SourceFile {
   if (bytes.includes(0)) {
     const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
     return { path, problem: 'binary', detail: wide ? 'it is UTF-16' : '' };
   }
-  const file = new LoadedFile(path, bytes);
-  if (isUtf8(bytes) && !bytes.includes(LOST)) return file;
-  const lost = file.text.split(LOST).length - 1;
-  return lost > file.text.length * BINARY_SHARE ? { path, problem: 'binary', detail: '' } : file;
+  const loaded = new LoadedFile(path, file, bytes);
+  if (isUtf8(bytes) && !bytes.includes(LOST)) return loaded;
+  const text = bytes.toString('utf8');
+  const lost = text.split(LOST).length - 1;
+  return lost > text.length * BINARY_SHARE ? { path, problem: 'binary', detail: '' } : loaded;
 }
 
 /** A file whose content is known by its hash: most mornings nobody asks for its text. */
 class LoadedFile implements SourceText {
   readonly path: string;
   readonly #hash: string;
-  readonly #bytes: Buffer;
+  readonly #file: string;
+  #bytes: Buffer | null;
 
-  constructor(path: string, bytes: Buffer) {
+  constructor(path: string, file: string, bytes: Buffer) {
     this.path = path;
+    this.#file = file;
     this.#hash = hashOf(bytes);
     this.#bytes = bytes;
   }
@@ -103,9 +106,22 @@ class LoadedFile implements SourceText {
     return this.#hash;
   }
 
-  /** Made anew each time: few ask, and nobody twice. */
+  /** Let go once it was given: a room is many files, of which few are asked for again, to show a line of them. */
   get text(): string {
-    return this.#bytes.toString('utf8');
+    const bytes = this.#bytes ?? this.#again();
+    this.#bytes = null;
+    return bytes.toString('utf8');
+  }
+
+  /** Nothing where the file is no longer what it was. */
+  #again(): Buffer {
+    try {
+      const bytes = readFileSync(this.#file);
+      if (hashOf(bytes) === this.#hash) return bytes;
+    } catch {
+      // It is gone.
+    }
+    return Buffer.alloc(0);
   }
 }
 

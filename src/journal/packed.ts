@@ -5,23 +5,33 @@ import type { Entries, Entry } from './entry.ts';
 /** What an entry says apart from its day, its line and its note. Many entries of a room say the same. */
 type Form = Pick<Entry, 'dateAt' | 'time' | 'after' | 'clutch' | 'site' | 'saw'> & { column: number };
 
-/** Forms by their text, ready to be filled in. */
-export type Ready = Map<string, Form>;
+/** A form as JSON, and ready to be filled in once several entries have it. */
+interface Shared {
+  json: string;
+  uses: number;
+  form: Form | null;
+}
+
+/** Forms by their JSON. */
+export type Ready = Map<string, Shared>;
 
 /** What is kept of packed entries in a file. */
 interface Plain {
   forms: string[];
   numbers: string;
+  texts: string[];
   notes: Entry['note'][];
 }
 
 /** Numbers of an entry, in this order. */
-const [DAY, LINE, LENGTH, FORM, NOTE] = [0, 1, 2, 3, 4];
+const [DAY, LINE, LENGTH, FORM, TEXT, NOTE] = [0, 1, 2, 3, 4, 5];
 /** How many there are. */
-const EACH = 5;
+const EACH = 6;
 
 /** The only key of a place in a form: lines below the entry's first, column, length. */
 const PLACE = '@';
+/** The same of a text with its place. The text itself differs from entry to entry, as the codes of rings do. */
+const SAID = '@text';
 
 /**
  * The entries of one journal in a tenth of the memory: each is made when it is asked for, and lives no longer than it is
@@ -29,31 +39,27 @@ const PLACE = '@';
  */
 export class PackedEntries implements Iterable<Entry> {
   readonly #file: string;
-  readonly #forms: readonly string[];
+  readonly #forms: readonly Shared[];
   readonly #numbers: Int32Array;
+  /** Texts of entries one after the other, each in the order of its form. */
+  readonly #texts: readonly string[];
   readonly #notes: readonly Entry['note'][];
-  /** Forms that stand in several entries; the journals of a room share them. */
-  readonly #ready: Ready;
-  /** How many entries have each form. */
-  readonly #uses: Int32Array;
 
   private constructor(
     file: string,
     forms: readonly string[],
     numbers: Int32Array,
+    texts: readonly string[],
     notes: readonly Entry['note'][],
     ready: Ready,
   ) {
+    this.#forms = forms.map((json) => sharedIn(ready, json));
     this.#file = file;
-    this.#forms = forms;
     this.#numbers = numbers;
+    this.#texts = texts;
     this.#notes = notes;
-    this.#ready = ready;
-    this.#uses = new Int32Array(forms.length);
-    for (let at = FORM; at < numbers.length; at += EACH) {
-      const form = numbers[at] as number;
-      this.#uses[form] = (this.#uses[form] as number) + 1;
-    }
+    for (let at = FORM; at < numbers.length; at += EACH)
+      (this.#forms[numbers[at] as number] as Shared).uses++;
   }
 
   /**
@@ -63,7 +69,8 @@ export class PackedEntries implements Iterable<Entry> {
   static of(file: string, entries: Entries, text = ''): PackedEntries {
     if (entries instanceof PackedEntries) return entries;
     const forms = new Map<string, number>();
-    const byLine = new Map<string, number>();
+    const byLine = new Map<string, { form: number; text: number }>();
+    const texts: string[] = [];
     const lines = text.split('\n');
     const notes: Entry['note'][] = [];
     const numbers = new Int32Array(entries.length * EACH);
@@ -74,39 +81,48 @@ export class PackedEntries implements Iterable<Entry> {
       const alike = note === null ? whatAsideFromDay(lines[line - 1] ?? '', place) : null;
       let known = alike === null ? undefined : byLine.get(alike);
       if (known === undefined) {
+        const before = texts.length;
         const said = { column, dateAt, time, after, clutch, site, saw } satisfies Form;
-        const form = JSON.stringify(packed(said, file, line));
-        known = forms.get(form) ?? forms.size;
-        forms.set(form, known);
+        const json = JSON.stringify(packed(said, { file, line, texts }));
+        const form = forms.get(json) ?? forms.size;
+        forms.set(json, form);
+        known = { form, text: before };
         if (alike !== null) byLine.set(alike, known);
       }
       numbers[at + DAY] = date;
       numbers[at + LINE] = line;
       numbers[at + LENGTH] = length;
-      numbers[at + FORM] = known;
+      numbers[at + FORM] = known.form;
+      numbers[at + TEXT] = known.text;
       numbers[at + NOTE] = note === null ? -1 : notes.length;
       if (note !== null) notes.push(note);
       at += EACH;
     }
-    return new PackedEntries(file, [...forms.keys()], numbers, notes, new Map());
+    return new PackedEntries(file, [...forms.keys()], numbers, texts, notes, new Map());
   }
 
   /** As kept by {@link toJSON}. */
-  static from(file: string, { forms, numbers, notes }: Plain): PackedEntries {
+  static from(file: string, { forms, numbers, texts, notes }: Plain): PackedEntries {
     const { buffer, byteOffset, byteLength } = Buffer.from(numbers, 'base64');
     const own = buffer.slice(byteOffset, byteOffset + byteLength);
-    return new PackedEntries(file, forms, new Int32Array(own), notes, new Map());
+    return new PackedEntries(file, forms, new Int32Array(own), texts, notes, new Map());
   }
 
   /** The same entries, which make use of what others of the room have ready. */
   sharing(ready: Ready): PackedEntries {
-    return new PackedEntries(this.#file, this.#forms, this.#numbers, this.#notes, ready);
+    const forms = this.#forms.map(({ json }) => json);
+    return new PackedEntries(this.#file, forms, this.#numbers, this.#texts, this.#notes, ready);
   }
 
   toJSON(): Plain {
     const { buffer, byteOffset, byteLength } = this.#numbers;
     const numbers = Buffer.from(buffer, byteOffset, byteLength).toString('base64');
-    return { forms: [...this.#forms], numbers, notes: [...this.#notes] };
+    return {
+      forms: this.#forms.map(({ json }) => json),
+      numbers,
+      texts: [...this.#texts],
+      notes: [...this.#notes],
+    };
   }
 
   get length(): number {
@@ -121,7 +137,12 @@ export class PackedEntries implements Iterable<Entry> {
     const line = this.#number(index, LINE);
     const form = this.#form(this.#number(index, FORM));
     const note = this.#number(index, NOTE);
-    const { column, ...said } = filled(form, this.#file, line) as Form;
+    const { column, ...said } = filled(form, {
+      file: this.#file,
+      line,
+      texts: this.#texts,
+      next: this.#number(index, TEXT),
+    }) as Form;
     return {
       at: { file: this.#file, line, column, length: this.#number(index, LENGTH) },
       date: this.#number(index, DAY),
@@ -138,7 +159,7 @@ export class PackedEntries implements Iterable<Entry> {
   *mentioning(keys: readonly string[]): Generator<Entry> {
     const texts = keys.map((key) => `"key":"${key}"`);
     const says = (form: string) => texts.some((text) => form.includes(text));
-    const forms = new Set(this.#forms.flatMap((form, index) => (says(form) ? [index] : [])));
+    const forms = new Set(this.#forms.flatMap((form, index) => (says(form.json) ? [index] : [])));
     if (forms.size === 0) return;
     for (let index = 0; index < this.length; index++) {
       if (forms.has(this.#number(index, FORM))) yield this.entry(index);
@@ -151,13 +172,18 @@ export class PackedEntries implements Iterable<Entry> {
 
   /** One that stands in a single entry is not worth being held ready. */
   #form(index: number): Form {
-    const text = this.#forms[index] as string;
-    const ready = this.#ready.get(text);
-    if (ready !== undefined) return ready;
-    const form = unpacked(JSON.parse(text)) as Form;
-    if ((this.#uses[index] as number) > 1) this.#ready.set(text, form);
+    const shared = this.#forms[index] as Shared;
+    if (shared.form !== null) return shared.form;
+    const form = unpacked(JSON.parse(shared.json)) as Form;
+    if (shared.uses > 1) shared.form = form;
     return form;
   }
+}
+
+function sharedIn(ready: Ready, json: string): Shared {
+  const known = ready.get(json) ?? { json, uses: 0, form: null };
+  ready.set(json, known);
+  return known;
 }
 
 const ONE_LINE = /^ *- +\{date: \d{4}-\d\d-\d\d([ -~]*\})$/;
@@ -171,31 +197,40 @@ function whatAsideFromDay(line: string, { column, length }: Place): string | nul
   return said === undefined || column + length - 1 !== line.length ? null : `${column} ${said}`;
 }
 
-/** A place on a line of an entry. */
+/** A place on a line of an entry, and whether a text stands there that is not the same in all. */
 class Spot {
   readonly below: number;
   readonly column: number;
   readonly length: number;
-  constructor(below: number, column: number, length: number) {
+  readonly says: boolean;
+  constructor([below, column, length]: [number, number, number], says: boolean) {
     this.below = below;
     this.column = column;
     this.length = length;
+    this.says = says;
   }
 }
 
-function isPlace(value: object): value is Place {
-  return 'file' in value && 'line' in value && 'column' in value;
+function isPlace(value: unknown): value is Place {
+  return typeof value === 'object' && value !== null && 'file' in value && 'line' in value;
 }
 
-/** Without what differs between entries that say the same on other lines. */
-function packed(value: unknown, file: string, line: number): unknown {
+function isSaid(value: object): value is { text: string; at: Place } {
+  return Object.keys(value).length === 2 && 'text' in value && 'at' in value && isPlace(value.at);
+}
+
+/** Without what differs between entries that say the same on other lines; texts are put aside. */
+function packed(value: unknown, entry: { file: string; line: number; texts: string[] }): unknown {
   if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map((inner) => packed(inner, file, line));
-  if (isPlace(value) && value.file === file) {
-    return { [PLACE]: [value.line - line, value.column, value.length] };
+  if (Array.isArray(value)) return value.map((inner) => packed(inner, entry));
+  const spot = ({ line, column, length }: Place) => [line - entry.line, column, length];
+  if (isPlace(value)) return { [PLACE]: spot(value) };
+  if (isSaid(value)) {
+    entry.texts.push(value.text);
+    return { [SAID]: spot(value.at) };
   }
   const copy: Record<string, unknown> = {};
-  for (const [key, inner] of Object.entries(value)) copy[key] = packed(inner, file, line);
+  for (const [key, inner] of Object.entries(value)) copy[key] = packed(inner, entry);
   return copy;
 }
 
@@ -203,18 +238,24 @@ function packed(value: unknown, file: string, line: number): unknown {
 function unpacked(value: unknown): unknown {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(unpacked);
-  if (PLACE in value) return new Spot(...(value[PLACE] as [number, number, number]));
+  if (PLACE in value) return new Spot(value[PLACE] as [number, number, number], false);
+  if (SAID in value) return new Spot(value[SAID] as [number, number, number], true);
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, unpacked(inner)]));
 }
 
-/** The form for the entry that begins on this line. */
-function filled(value: unknown, file: string, line: number): unknown {
+/** The form for one entry: on its line, with its texts from `next` on. */
+function filled(
+  value: unknown,
+  entry: { file: string; line: number; texts: readonly string[]; next: number },
+): unknown {
   if (typeof value !== 'object' || value === null) return value;
   if (value instanceof Spot) {
-    return { file, line: line + value.below, column: value.column, length: value.length } satisfies Place;
+    const { below, column, length } = value;
+    const at: Place = { file: entry.file, line: entry.line + below, column, length };
+    return value.says ? { text: entry.texts[entry.next++], at } : at;
   }
-  if (Array.isArray(value)) return value.map((inner) => filled(inner, file, line));
+  if (Array.isArray(value)) return value.map((inner) => filled(inner, entry));
   const copy: Record<string, unknown> = {};
-  for (const key in value) copy[key] = filled((value as Record<string, unknown>)[key], file, line);
+  for (const key in value) copy[key] = filled((value as Record<string, unknown>)[key], entry);
   return copy;
 }

@@ -5,7 +5,7 @@ import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
 import { allBy, datedIn } from './entries.ts';
 import type { PairJournal } from './entry.ts';
 import { type Clock, type Dated, futureFindings } from './future.ts';
-import { restored, withoutText } from './kept-reading.ts';
+import { restored } from './kept-reading.ts';
 import type { Fields } from './nodes.ts';
 import { readOwnSpecies } from './own-species.ts';
 import { PackedEntries, type Ready } from './packed.ts';
@@ -54,8 +54,8 @@ export class Sources {
 /** What one file adds to the record. It depends on the file's path and text alone, not on the clock. */
 export interface FileReading {
   says: Says;
-  /** As the places of the findings count in it. */
-  text: string;
+  /** As the places of the findings count in it, where it had to be mended; else null: it is the file's own. */
+  text: string | null;
   findings: Finding[];
 }
 
@@ -95,7 +95,7 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
       continue;
     }
     const reading = read(file);
-    record.sources.add(file.path, reading);
+    record.sources.add(file.path, reading.text === null ? file : { text: reading.text });
     for (const finding of reading.findings) record.findings.push(finding);
     if (!isSettings(file.path)) add(record, reading.says, ready);
     else if (settingsFile === null) {
@@ -109,13 +109,15 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
   return record;
 }
 
-/** As {@link readFile}, as little of it in memory as can be: a room may have millions of entries. */
-export const readSource: ReadOne = (source) => {
-  const { path, text } = source;
+/**
+ * As {@link readFile}, as little of it in memory as can be: a room may have millions of entries. Made anew from JSON,
+ * nothing in it is cut from the text of its file, which would hold the whole of that.
+ */
+export const readSource: ReadOne = ({ path, text }) => {
   const reading = readFile(path, text);
   const { journal } = reading.says;
   if (journal !== undefined) journal.entries = PackedEntries.of(path, journal.entries, text);
-  return restored(JSON.stringify(withoutText(reading, { path, text })), source);
+  return restored(path, JSON.parse(JSON.stringify(reading)));
 };
 
 /** Reads one file; where it lies in the room says what it is. */
@@ -143,7 +145,7 @@ export function readFile(path: string, source: string): FileReading {
   const findings: Finding[] = /^(?:pair|log):/m.test(source)
     ? [{ code: 'stray-journal', at: topOf(path), args: { path } }]
     : [];
-  return { says: {}, text: source, findings };
+  return { says: {}, text: null, findings };
 }
 
 function read(
@@ -153,7 +155,7 @@ function read(
   says: (root: Fields, findings: Finding[]) => Says,
 ): FileReading {
   const { root, text, findings } = readTree(path, source, shape);
-  return { says: root === null ? {} : says(root, findings), text, findings };
+  return { says: root === null ? {} : says(root, findings), text: text === source ? null : text, findings };
 }
 
 /** A room need not have settings or birds, but a file of them or a journal without a word is one that was lost. */

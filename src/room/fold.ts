@@ -52,6 +52,7 @@ export function understandRoom(
     own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],
+    today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
   };
   listBirds(fold, record.birds);
   const journals = record.pairs.filter((journal) => addPair(fold, journal));
@@ -139,12 +140,22 @@ function applyPairObservation(
   apply(scene, observation.value, observation.at);
   const site = entry.site?.text ?? null;
   const pinned = number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null);
-  const event: Event = { day: entry.date, key: observation.key, site, clutch: pinned };
+  const event = eventOf(fold, { day: entry.date, key: observation.key, site, clutch: pinned });
   pair.events.push(event);
   if (pinned === null && number !== null) reportNoClutch(scene, number);
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
   return { clutch: pinned, about: scene.about };
+}
+
+/** Most events say no more than a key and a day: those of one day are one object for all pairs. */
+function eventOf(fold: Fold, event: Event): Event {
+  const { day, key, site, clutch } = event;
+  if (site !== null || clutch !== null) return event;
+  if (fold.today.day !== day) fold.today = { day, events: new Map() };
+  const same = fold.today.events.get(key) ?? event;
+  fold.today.events.set(key, same);
+  return same;
 }
 
 /** An entry pinned to a clutch that the pair does not have; said once an entry. */

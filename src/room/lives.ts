@@ -1,7 +1,7 @@
 import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile, Range } from '../species/profile.ts';
-import { joined, none } from './lists.ts';
-import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair } from './model.ts';
+import { joined, likeLast, none } from './lists.ts';
+import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
 import type { Fold, Refusal, Scene, Why } from './scene.ts';
@@ -87,12 +87,12 @@ export function takesEggs(clutch: Clutch, day: Day): boolean {
 export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
   const number = (clutch.eggs.at(-1)?.number ?? 0) + 1;
   const egg: Egg = {
-    ref: `e${number}`,
+    ref: shortRef('e', number),
     number,
     clutch,
     laid,
     assumed,
-    places: [{ from: laid.to, place: { kind: 'nest', pair: clutch.pair, clutch } }],
+    places: [{ from: laid.to, place: clutch.eggs[0]?.places[0]?.place ?? ownNest(clutch) }],
     lamp: none,
     aged: null,
     pipped: null,
@@ -103,6 +103,19 @@ export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
   clutch.eggs = joined(clutch.eggs, egg);
   clutch.pair.here.eggs.add(egg);
   return egg;
+}
+
+/** Shared by the eggs of a clutch: each begins here. */
+function ownNest(clutch: Clutch): EggPlace {
+  return { kind: 'nest', pair: clutch.pair, clutch };
+}
+
+const refs = { e: [] as string[], c: [] as string[] };
+
+/** `e1`, `c2`: one text for all clutches of a room. */
+function shortRef(letter: 'e' | 'c', number: number): string {
+  refs[letter][number] ??= `${letter}${number}`;
+  return refs[letter][number];
 }
 
 /**
@@ -149,10 +162,15 @@ export function canHatchBy(egg: Egg, day: Day): boolean {
   return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low / 2;
 }
 
+/** Brood mates mostly share where they live and when they left. */
+const alikeStay = likeLast<Stay>();
+const alikeSpan = likeLast<Span>();
+const alikeFact = likeLast<Seen>();
+
 /** A chick comes out of an egg, in the nest where the egg is. */
 export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const { clutch } = egg;
-  const ref = `c${clutch.chicks.length + 1}`;
+  const ref = shortRef('c', clutch.chicks.length + 1);
   const full = `${clutch.pair.id}/${clutch.number}/${ref}`;
   const alias = fold.aliases.get(full);
   const bird =
@@ -169,12 +187,13 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
     sire: clutch.cock,
     dam: clutch.hen,
   } satisfies Partial<Bird>);
-  bird.stays = joined(bird.stays, {
+  const stay = alikeStay({
     from: day,
     housing: nest === null ? (place?.kind ?? null) : nest.housing,
     nest,
     clutch: place?.kind === 'nest' ? place.clutch : clutch,
   });
+  bird.stays = joined(bird.stays, stay);
   fold.birds.set(bird.id, bird);
   fold.byRef.set(full, bird);
   clutch.chicks = joined(clutch.chicks, bird);
@@ -199,7 +218,7 @@ export function settle(
   clutch: Clutch | null,
 ): void {
   feederOf(bird)?.here.young.delete(bird);
-  bird.stays = joined(bird.stays, { from: day, housing, nest, clutch });
+  bird.stays = joined(bird.stays, alikeStay({ from: day, housing, nest, clutch }));
   if (nest === null) {
     bird.clutch?.pair.elsewhere.add(bird.clutch);
     return;
@@ -217,8 +236,9 @@ export function rehouse(bird: Bird, day: Day, housing: string | null): void {
 /** A young bird feeds itself, seen on the span's last day; it lives on where it did. */
 export function becomeIndependent(bird: Bird, span: Span): void {
   leaveNest(bird);
-  bird.independent = { span, day: span.to };
-  bird.stays = joined(bird.stays, { from: span.to, housing: housingOf(bird), nest: null, clutch: null });
+  bird.independent = alikeFact({ span: alikeSpan(span), day: span.to });
+  const stay = alikeStay({ from: span.to, housing: housingOf(bird), nest: null, clutch: null });
+  bird.stays = joined(bird.stays, stay);
 }
 
 /** Whether it is alive, in the room and not yet feeding itself. */
@@ -285,8 +305,11 @@ export function youngInReach(pair: Pair): Bird[] {
   return [...pair.here.young, ...byHand].filter(isDependent);
 }
 
-/** Most pairs have none, so that a long life of clutches is not gone through at every entry. */
-function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
+/**
+ * The clutches of which an egg or chick was ever taken out of the nest. Most pairs have none, so that a long life of
+ * clutches is not gone through at every entry.
+ */
+export function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
   return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
 }
 

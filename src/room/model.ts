@@ -53,6 +53,20 @@ export type BirdFate =
   | { kind: 'died'; day: Day; span: Span; cause: string | null }
   | { kind: 'gone'; day: Day; how: string | null };
 
+/** Where a bird lived from a day on; `nest` names the pair that sits on it or feeds it. */
+export interface Stay {
+  readonly from: Day;
+  readonly housing: string | null;
+  readonly nest: Pair | null;
+  readonly clutch: Clutch | null;
+}
+
+/** Something that was seen on a day, and happened on one of these. */
+export interface Seen {
+  readonly span: Span;
+  readonly day: Day;
+}
+
 /** One bird, whether a chick of this room, a young bird or an adult that came from outside. */
 export interface Bird {
   /** The keeper's own id, else `PAIR/CLUTCH/cN`. */
@@ -71,10 +85,9 @@ export interface Bird {
   /** Parents' names as the record has them; several = one of these. */
   sire: readonly string[];
   dam: readonly string[];
-  /** Where it lived from which day on; `nest` names the pair that sits on it or feeds it. */
-  stays: readonly { from: Day; housing: string | null; nest: Pair | null; clutch: Clutch | null }[];
-  fledged: { span: Span; day: Day } | null;
-  independent: { span: Span; day: Day } | null;
+  stays: readonly Stay[];
+  fledged: Seen | null;
+  independent: Seen | null;
   fate: BirdFate | null;
   /** It stands for young that were heard or seen but not counted. */
   placeholder: boolean;
@@ -119,10 +132,10 @@ export interface Clutch {
 
 /** Something a journal's entry said, kept for the conditions of tasks: which key, when, about which clutch. */
 export interface Event {
-  day: Day;
-  key: ObservationKey;
-  site: string | null;
-  clutch: Clutch | null;
+  readonly day: Day;
+  readonly key: ObservationKey;
+  readonly site: string | null;
+  readonly clutch: Clutch | null;
 }
 
 /** Eggs or birds, and the place of the words that mean them. */

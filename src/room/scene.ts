@@ -4,7 +4,7 @@ import type { Finding, FindingArgs, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
-import type { About, Bird, Clutch, Pair } from './model.ts';
+import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 
 /** All that the fold builds up while it walks through the record. */
 export interface Fold {
@@ -20,6 +20,8 @@ export interface Fold {
   /** Days that a new bird stays apart. */
   quarantineDays: number;
   findings: Finding[];
+  /** The day that the fold has come to, and what was observed on it without a word of a clutch or a nest. */
+  today: { day: Day; events: Map<string, Event> };
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */

@@ -27,10 +27,7 @@ export function* measureGrowth() {
       const cells = COMMANDS.map((words) => {
         const options = ['--journals', folder, '--date', DATE, '--no-cache'];
         const start = performance.now();
-        const { memory, failed } = runNode(
-          [...withPeak, '--max-old-space-size=6144', 'bin/nestlog.js', ...words, ...options],
-          folder,
-        );
+        const { memory, failed } = runNode([...withPeak, 'bin/nestlog.js', ...words, ...options], folder);
         const seconds = ((performance.now() - start) / 1000).toFixed(2);
         return failed ?? `${seconds} s ${memory.toFixed(0)} MB${memory > LIMIT ? ' NOT MET' : ''}`;
       });

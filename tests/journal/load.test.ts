@@ -169,3 +169,23 @@ describe('the fingerprint of a room', () => {
     expect(fingerprint([{ path: 'pairs/a.yaml', text: 'pair: x\n' }])).toBe(fingerprint(loadRoom(room)));
   });
 });
+
+describe('the text of a file', () => {
+  const texts = (file: ReturnType<typeof loadRoom>[number] | undefined) =>
+    file !== undefined && 'text' in file ? [file.text, file.text] : [];
+
+  it('is given as often as it is asked for', () => {
+    write('birds.yaml', 'birds: []\n');
+    expect(texts(loadRoom(room)[0])).toEqual(['birds: []\n', 'birds: []\n']);
+  });
+
+  it('is not shown for what was read before, once the file is another or gone', () => {
+    write('birds.yaml', 'birds: []\n');
+    const [file] = loadRoom(room);
+    texts(file);
+    write('birds.yaml', 'birds: [{id: A}]\n');
+    expect(texts(file)).toEqual(['', '']);
+    rmSync(join(room, 'birds.yaml'));
+    expect(texts(file)).toEqual(['', '']);
+  });
+});

@@ -1,5 +1,5 @@
 import { chooseEggs } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Egg } from '../model.ts';
 import type { Apply } from './apply.ts';
@@ -14,9 +14,7 @@ export const candled: Apply<'candled'> = (scene, value) => {
         whyNotOpen(egg) ?? (seen.has(egg) ? 'the same look already says something else of it' : null),
       rank: (egg) => (egg.lamp.at(-1)?.saw === what ? 0 : egg.lamp.length === 0 ? 1 : 2),
     });
-    for (const egg of eggs) {
-      seen.add(egg);
-      egg.lamp = joined(egg.lamp, { day: scene.day, saw: what });
-    }
+    for (const egg of eggs) seen.add(egg);
+    tellAll(eggs, 'lamp', { day: scene.day, saw: what });
   }
 };

@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -12,9 +12,7 @@ export const crops: Apply<'crops'> = (scene, value) => {
       impossible: (bird) =>
         whyNotAlive(bird) ?? (seen.has(bird.id) ? 'the same look already says something else of it' : null),
     });
-    for (const bird of young) {
-      seen.add(bird.id);
-      bird.crops = joined(bird.crops, { day: scene.day, crop: what });
-    }
+    for (const bird of young) seen.add(bird.id);
+    tellAll(young, 'crops', { day: scene.day, crop: what });
   }
 };

@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -10,6 +10,6 @@ export const feeding: Apply<'feeding'> = (scene, value) => {
       among: youngInReach(scene.pair),
       impossible: (bird) => whyNotAlive(bird),
     });
-    for (const bird of young) bird.fedBy = joined(bird.fedBy, { day: scene.day, by });
+    tellAll(young, 'fedBy', { day: scene.day, by });
   }
 };

@@ -1,5 +1,7 @@
+import type { Span } from '../../days.ts';
 import { chooseBirds } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
+import { likeLast } from '../lists.ts';
 import {
   addUnseenEgg,
   canHatchBy,
@@ -9,9 +11,13 @@ import {
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Clutch } from '../model.ts';
+import type { Bird, Clutch, Seen } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
+
+/** Brood mates that left the nest together. */
+const alikeSpan = likeLast<Span>();
+const alike = likeLast<Seen>();
 
 export const fledged: Apply<'fledged'> = (scene, who) => {
   const { pair, day } = scene;
@@ -31,7 +37,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   for (const bird of birds) {
     // Out of the nest is seen without a look into it: on the day, unless the keeper says since when.
     const from = scene.entry.after === null ? day : Math.max(scene.since.from, bird.hatched?.from ?? day);
-    bird.fledged = { span: { from, to: day }, day };
+    bird.fledged = alike({ span: alikeSpan({ from, to: day }), day });
     bird.placeholder = false;
   }
 };

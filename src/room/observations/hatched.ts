@@ -1,8 +1,9 @@
-import { formatDay } from '../../days.ts';
+import { formatDay, type Span } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, hostClutch } from '../choose.ts';
 import { clearRank, lampSays } from '../fertility.ts';
+import { likeLast } from '../lists.ts';
 import {
   addUnseenEgg,
   begun,
@@ -43,9 +44,13 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   }
 };
 
+/** Chicks that hatched between the same two looks. */
+const alike = likeLast<Span>();
+
 function hatchOne(scene: Scene, egg: Egg, at: Place): void {
   if (lampSays(egg) === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
-  hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
+  const span = alike({ from: Math.max(scene.since.from, egg.laid.from), to: scene.day });
+  hatch(scene.fold, egg, span, scene.day);
 }
 
 /** Whether the last clutch may still hatch more than was counted. */

@@ -1,6 +1,6 @@
 import { takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs } from '../choose.ts';
-import { addUnseenEgg, endEgg, whyNotOpen } from '../lives.ts';
+import { addUnseenEgg, clutchesElsewhere, endEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, LossCause, TakenHow } from '../model.ts';
 import type { Apply } from './apply.ts';
 
@@ -10,7 +10,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
   const inReach = [
     ...pair.here.eggs,
-    ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen)),
+    ...clutchesElsewhere(pair).flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen)),
   ];
   for (const { cause, who } of value) {
     const eggs = chooseEggs(scene, who, {

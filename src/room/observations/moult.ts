@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -10,6 +10,6 @@ export const moult: Apply<'moult'> = (scene, value) => {
       among: scene.pair.clutches.flatMap((clutch) => clutch.chicks),
       impossible: (bird) => whyNotAlive(bird),
     });
-    for (const bird of birds) bird.moult = joined(bird.moult, { day: scene.day, state: what });
+    tellAll(birds, 'moult', { day: scene.day, state: what });
   }
 };

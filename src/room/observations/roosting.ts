@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { isDependent, whyNotAlive } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -16,6 +16,6 @@ export const roosting: Apply<'roosting'> = (scene, value) => {
             among: fledglings,
             impossible: (bird) => whyNotAlive(bird),
           });
-    for (const bird of birds) bird.roosting = joined(bird.roosting, { night: scene.day, where });
+    tellAll(birds, 'roosting', { night: scene.day, where });
   }
 };

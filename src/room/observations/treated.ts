@@ -1,6 +1,6 @@
 import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
 import { parentsOf } from '../names.ts';
 import type { Apply } from './apply.ts';
@@ -15,6 +15,6 @@ export const treated: Apply<'treated'> = (scene, value) => {
             among: [],
             impossible: (bird) => whyNotAlive(bird),
           });
-    for (const bird of birds) bird.treated = joined(bird.treated, { day: scene.day, text: what.text });
+    tellAll(birds, 'treated', { day: scene.day, text: what.text });
   }
 };

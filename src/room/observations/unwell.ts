@@ -1,6 +1,6 @@
 import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -12,6 +12,6 @@ export const unwell: Apply<'unwell'> = (scene, value) => {
       among: [],
       impossible: (bird) => whyNotAlive(bird),
     });
-    for (const bird of birds) bird.unwell = joined(bird.unwell, { day: scene.day, text: what.text });
+    tellAll(birds, 'unwell', { day: scene.day, text: what.text });
   }
 };

@@ -1,6 +1,6 @@
 import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
-import { joined } from '../lists.ts';
+import { tellAll } from '../lists.ts';
 import { whyNotAlive, whyNotOpen } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -14,14 +14,14 @@ export const weighed: Apply<'weighed'> = (scene, value) => {
         among: pair.here.eggs,
         impossible: (egg) => whyNotOpen(egg),
       });
-      for (const egg of eggs) egg.weights = joined(egg.weights, { day, grams, at: ref.at });
+      tellAll(eggs, 'weights', { day, grams, at: ref.at });
     } else {
       const birds = chooseBirds(scene, who, {
         did: 'weighed',
         among: [],
         impossible: (bird) => whyNotAlive(bird),
       });
-      for (const bird of birds) bird.weights = joined(bird.weights, { day, grams, at: ref.at });
+      tellAll(birds, 'weights', { day, grams, at: ref.at });
     }
   }
 };

@@ -8,6 +8,15 @@ export type FindBird = (name: string) => Bird | null;
  * without `ring:` before it. An id goes before a ring of the same letters; a ring that is on two birds names the first.
  */
 export function birdsByName(birds: readonly Bird[]): FindBird {
+  const find = known.get(birds) ?? named(birds);
+  known.set(birds, find);
+  return find;
+}
+
+/** A room's birds are named once, whoever asks. */
+const known = new WeakMap<readonly Bird[], FindBird>();
+
+function named(birds: readonly Bird[]): FindBird {
   const byName = new Map<string, Bird>();
   const byRing = new Map<string, Bird>();
   const add = (names: Map<string, Bird>, name: string | null | undefined, bird: Bird) => {

@@ -27,7 +27,10 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
   over: 'they live elsewhere; 4 d after the first chick is out. A note where all of them still depend on being fed',
   explain:
     'Young of the last brood crowd the nest, sleep in it, pull at the lining and beg the food away from chicks just hatched; in some species they are driven hard. Those that feed themselves move out before the hatch (common practice). Those that are still fed stay: do not part young from who feeds them for the sake of eggs.',
-  find: (view) => view.broods.flatMap((brood) => crowdAt(brood, view) ?? []),
+  find: (view) => {
+    const inOrder = orderOf(view.room.birds);
+    return view.broods.flatMap((brood) => crowdAt(brood, view, inOrder) ?? []);
+  },
   say: ({ independent, dependent, when }) => {
     const more =
       independent.length > NAMED
@@ -44,7 +47,21 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
   },
 };
 
-function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
+/** Birds of the room in its order; the order is gone through once, and only where somebody asks. */
+function orderOf(all: readonly Bird[]): (some: readonly Bird[]) => Bird[] {
+  let places: Map<Bird, number> | null = null;
+  const place = (bird: Bird): number => {
+    places ??= new Map(all.map((one, index) => [one, index]));
+    return places.get(bird) as number;
+  };
+  return (some) => [...some].sort((a, b) => place(a) - place(b));
+}
+
+function crowdAt(
+  brood: Brood,
+  { day }: View,
+  inOrder: (some: readonly Bird[]) => Bird[],
+): YoungAtHatch | null {
   const { clutch, hatch, hatched, where } = brood;
   if (clutch === null || where !== 'nest') return null;
   const hatchings = hatched.flatMap((bird) =>
@@ -54,7 +71,8 @@ function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
   const span = first === null ? hatch : { from: first, to: first };
   if (span === null || day < span.from - BEFORE || day > (first === null ? span.to : first + AFTER))
     return null;
-  const young = room.birds.filter((bird) => livesWith(bird, brood, day));
+  const bredHere = brood.pair.clutches.flatMap(({ chicks }) => chicks);
+  const young = inOrder(bredHere.filter((bird) => livesWith(bird, brood, day)));
   if (young.length === 0) return null;
   const dependent = young.filter(isDependent).length;
   return {
@@ -67,10 +85,9 @@ function crowdAt(brood: Brood, { day, room }: View): YoungAtHatch | null {
   };
 }
 
-/** A young bird of an earlier clutch of this pair, out of the nest, in the pair's housing. */
+/** A young bird of the pair and of an earlier clutch, out of the nest, in the pair's housing. */
 function livesWith(bird: Bird, { pair, clutch }: Brood, day: Day): boolean {
-  if (bird.clutch === null || bird.clutch.pair !== pair || bird.clutch === clutch || bird.fate !== null)
-    return false;
+  if (bird.clutch === null || bird.clutch === clutch || bird.fate !== null) return false;
   if (bird.fledged === null || bird.hatched === null || day - bird.hatched.to > LATELY) return false;
   if (clutch !== null && bird.clutch.opened >= clutch.opened) return false;
   return bird.stays.at(-1)?.housing === pair.housing;
