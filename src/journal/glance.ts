@@ -27,7 +27,7 @@ export function glance(files: readonly SourceFile[]): Glance {
       add(housings, /^housing:[ \t]+(.+)$/gm);
       add(species, /^species:[ \t]+(.+)$/gm);
     } else if (/^birds\.ya?ml$/i.test(path)) {
-      add(names.birds, /^[ \t]*(?:- *)?(?:\{ *)?id:[ \t]+([^,}\n]+)/gm);
+      add(names.birds, /^[ \t]*(?:- *)?(?:\{ *)?id:[ \t]+("[^"\n]*"|'[^'\n]*'|[^,}\n]+)/gm);
     }
   }
   return { pairs: [...names.pairs], birds: [...names.birds], housings: [...housings], species: [...species] };

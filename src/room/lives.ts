@@ -45,13 +45,16 @@ export function layingEndsAfter(profile: Profile | null): number {
   return Math.max(6, 4 * layingInterval(profile));
 }
 
-/** Begins a clutch of the pair; it lives in the housing and with the parents of that day. */
-export function openClutch(scene: Scene, options: { counted: boolean; number?: number }): Clutch {
-  const { pair } = scene;
+/**
+ * Begins a clutch of the pair, with the number that the entry is pinned to where the pair has no such clutch yet; it
+ * lives in the housing and with the parents of that day.
+ */
+export function openClutch(scene: Scene, options: { counted: boolean }): Clutch {
+  const { pair, entry } = scene;
   const clutch: Clutch = {
     pair,
-    number: options.number ?? pinnedNumber(scene) ?? (pair.clutches.at(-1)?.number ?? 0) + 1,
-    site: scene.entry.site?.text ?? null,
+    number: entry.clutch?.number ?? (pair.clutches.at(-1)?.number ?? 0) + 1,
+    site: entry.site?.text ?? null,
     opened: scene.day,
     counted: options.counted,
     chicksCounted: options.counted,
@@ -67,12 +70,6 @@ export function openClutch(scene: Scene, options: { counted: boolean; number?: n
   pair.clutches.push(clutch);
   pair.clutches.sort((a, b) => a.number - b.number);
   return clutch;
-}
-
-function pinnedNumber(scene: Scene): number | null {
-  if (scene.entry.clutch === null) return null;
-  const { number } = scene.entry.clutch;
-  return scene.pair.clutches.some((clutch) => clutch.number === number) ? null : number;
 }
 
 /** Whether one more egg on this day would still belong to the clutch. */
@@ -198,7 +195,6 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   fold.byRef.set(full, bird);
   clutch.chicks = joined(clutch.chicks, bird);
   endEgg(egg, { kind: 'hatched', span, day, bird });
-  if (nest === null) clutch.pair.elsewhere.add(clutch);
   nest?.here.young.add(bird);
   if (nest !== null && nest !== clutch.pair) nest.guests.add(bird);
   return bird;
@@ -209,7 +205,7 @@ export function feederOf(bird: Bird): Pair | null {
   return bird.stays.at(-1)?.nest ?? null;
 }
 
-/** A bird lives elsewhere from this day on; `nest` is who feeds it, null where nobody does. */
+/** A bird lives elsewhere from this day on; `nest` is who feeds it where it depends on somebody, null where nobody does. */
 export function settle(
   bird: Bird,
   day: Day,
@@ -223,8 +219,8 @@ export function settle(
     bird.clutch?.pair.elsewhere.add(bird.clutch);
     return;
   }
-  if (isDependent(bird)) nest.here.young.add(bird);
-  if (bird.clutch !== null && bird.clutch.pair !== nest) nest.guests.add(bird);
+  nest.here.young.add(bird);
+  if (bird.clutch?.pair !== nest) nest.guests.add(bird);
 }
 
 /** A bird lives in another housing from this day on; one that is still fed goes on being fed by the same pair. */

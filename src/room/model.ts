@@ -188,6 +188,6 @@ export function clutchId(clutch: Clutch): string {
 
 /** `LW-1/2/e3`: an egg or chick by its full name. */
 export function fullRef(young: Egg | Bird): string {
-  if ('laid' in young) return `${clutchId(young.clutch)}/${young.ref}`;
-  return young.clutch === null || young.ref === null ? young.id : `${clutchId(young.clutch)}/${young.ref}`;
+  const { clutch, ref } = young;
+  return clutch === null || ref === null ? (young as Bird).id : `${clutchId(clutch)}/${ref}`;
 }

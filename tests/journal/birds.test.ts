@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseDay } from '../../src/days.ts';
+import { kindOf } from '../../src/findings/codes.ts';
 import { readFile } from '../../src/journal/record.ts';
 
 function birds(text: string) {
@@ -34,6 +35,25 @@ describe('the bird list', () => {
       is: { text: 'LW-3/2/c1' },
       log: [{ time: 450, note: { text: 'fit' }, saw: [{ key: 'weighed', value: 8.4 }] }],
     });
+  });
+
+  it('takes a sex that is unknown for none said', () => {
+    const { birds: list, found } = birds('birds: [{id: A, sex: unknown}, {id: B}, {id: C, sex: hen}]');
+    expect(found).toEqual([]);
+    expect(list.map(({ sex }) => sex)).toEqual([null, null, 'hen']);
+  });
+
+  it('names what is no bird once, and keeps the others', () => {
+    const { birds: list, found } = birds(
+      'birds:\n  - *a\n  - {sex: hen}\n  - {id: [x], sex: hen}\n  - {id: B}\n',
+    );
+    expect(found).toEqual(['2:5 yaml-feature', '3:5 no-id', '4:10 wrong-value']);
+    expect(list.map(({ id }) => id.text)).toEqual(['B']);
+  });
+
+  it('asks whether the list was meant by another word', () => {
+    const { findings } = readFile('birds.yaml', 'bird: [{id: A}]\n');
+    expect(findings.map((finding) => kindOf(finding).hint(finding.args))).toContain('did you mean `birds`?');
   });
 
   it('knows a bird without an id by the chick that it is, or by its ring', () => {

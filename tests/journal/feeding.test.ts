@@ -30,6 +30,32 @@ describe('feeding hours', () => {
     });
   });
 
+  it('with one end only are told which end was said', () => {
+    const said = (hours: Partial<FeedingSettings>) =>
+      sensibleFeeding({ ...unsaid, ...hours }).problems[0]?.args;
+    expect(said({ from: 360 })).toEqual({ has: 'from' });
+    expect(said({ to: 1200 })).toEqual({ has: 'to' });
+    expect(said({ from: 1200, to: 390 })).toEqual({ from: '20:00', to: '06:30' });
+    expect(said({ from: 360, to: 1200, every: 850 })).toEqual({
+      every: '14.17 h',
+      from: '06:00',
+      to: '20:00',
+      between: '14 h',
+    });
+    expect(said({ soak: 50 * 60 })).toEqual({ key: 'soak', hours: '50 h', most: '48 h', usual: '12 h' });
+    expect(said({ sprout: 121 * 60 })).toEqual({
+      key: 'sprout',
+      hours: '121 h',
+      most: '120 h',
+      usual: '24 h',
+    });
+  });
+
+  it('may have one meal, at their end', () => {
+    expect(read({ from: 360, to: 1200, every: 840 }).codes).toEqual([]);
+    expect(read({ from: 360, to: 1200, every: 841 }).codes).toEqual(['feeding-interval']);
+  });
+
   it('with an interval longer than they are hold, and are a hint', () => {
     const said = { from: 360, to: 1200, every: 1000 };
     expect(read(said)).toEqual({ feeding: { ...unsaid, ...said }, codes: ['feeding-interval'] });

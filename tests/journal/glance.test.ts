@@ -26,6 +26,26 @@ test('names are read with quotes and comments taken off, each once', () => {
   });
 });
 
+test('only lines that begin with their word are such names, in the files where they count', () => {
+  expect(
+    seen({
+      'pairs/a.yaml':
+        'pair:   LW-1\nhousing:\t flight 2\nspecies:   canary # singer\nnote: housing: no\n  species: no\n  pair: no\nold-pair: no\n',
+      'pairs/birds.yaml': 'id: no\npair: LW-2\n',
+      'birds.yml':
+        'birds:\n  - id:   LW-19-04\n  -   {id: "LW, 3" , ring: 7}\n  - ring-id: no\n    said: id: no\n',
+      'old-birds.yaml': 'birds:\n  - id: no\n',
+      'birds.yaml.old': 'birds:\n  - id: no\n',
+      'species/x.yaml': 'species: no\npair: no\n',
+    }),
+  ).toEqual({
+    pairs: ['LW-1', 'LW-2'],
+    birds: ['LW-19-04', 'LW, 3'],
+    housings: ['flight 2'],
+    species: ['canary'],
+  });
+});
+
 test('of a file that cannot be read nothing is known', () => {
   expect(glance([{ path: 'pairs/a.yaml', problem: 'binary', detail: '' }]).pairs).toEqual([]);
 });

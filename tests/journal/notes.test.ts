@@ -16,6 +16,13 @@ const files = {
 
 it('notes stand in order of time, without those marked private, with or without quotes', () => {
   const [journal] = record(files, '2026-03-20').pairs;
+  expect(notesOf([...(journal?.entries ?? [])], day('2026-03-09')).map(({ text }) => text)).toEqual([
+    'by noon',
+    'soft shell?',
+  ]);
+  expect(notesOf([...(journal?.entries ?? [])], day('2026-03-08')).map(({ text }) => text)).toEqual([
+    'by noon',
+  ]);
   expect(notesOf([...(journal?.entries ?? [])], day('2026-03-20'))).toEqual([
     { day: day('2026-03-01'), text: 'by noon' },
     { day: day('2026-03-09'), text: 'soft shell?' },

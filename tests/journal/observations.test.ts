@@ -102,6 +102,27 @@ describe('values', () => {
     ['food: {egg food: 20}', [{ kind: { text: 'egg food' }, grams: 20 }]],
     ['paired: {hen: LW-22-01}', { housing: null, cock: null, hen: { text: 'LW-22-01' } }],
     ['courting', null],
+    ['paired: flight 2', { housing: { text: 'flight 2' }, cock: null, hen: null }],
+    ['nest: lined', { state: 'lined', site: null, height: null, material: null }],
+    ['roosting: out', [{ where: 'out', who: null }]],
+    ['chasing', { by: null, level: null }],
+    ['gone: c1', [{ how: null, who: { kind: 'refs', refs: [chick(1)] } }]],
+    ['gone: {sold: 2}', [{ how: 'sold', who: count(2) }]],
+    ['lost: 2', [{ cause: null, who: count(2) }]],
+    ['lost: {clear: e1}', [{ cause: 'clear', who: { kind: 'refs', refs: [egg(1)] } }]],
+    ['died: {chilled: 2}', [{ cause: { text: 'chilled' }, who: count(2) }]],
+    ['treated: as the vet ordered', [{ who: null, what: { text: 'as the vet ordered' } }]],
+    ['treated: {c1: eye wash}', [{ who: chick(1), what: { text: 'eye wash' } }]],
+    ['unwell: {c1: fluffed}', [{ who: chick(1), what: { text: 'fluffed' } }]],
+    ['moved: flight 5', [{ who: null, housing: { text: 'flight 5' } }]],
+    ['moved: {c1: cage 4}', [{ who: chick(1), housing: { text: 'cage 4' } }]],
+    ['moult: {started: 2}', [{ what: 'started', who: count(2) }]],
+    ['sexed: {hen: 2}', [{ sex: 'hen', who: count(2) }]],
+    ['feeding: {cock: all}', [{ by: 'cock', who: { kind: 'all' } }]],
+    ['crops: {thin: 2}', [{ what: 'thin', who: count(2) }]],
+    ['weighed: {c1: 4.5}', [{ who: chick(1), grams: 4.5 }]],
+    ['ringed: {c1: " LW 7 "}', [{ chick: chick(1), code: { text: 'LW 7' } }]],
+    ['laid: 40', count(40)],
     [
       'roosting: {nest: 2, out: c1}',
       [
@@ -116,7 +137,11 @@ describe('values', () => {
   it.each([
     ['laid: 0', 'zero-count'],
     ['laid: -1', 'negative-count'],
-    ['laid: 300', 'absurd-count'],
+    ['laid: 41', 'absurd-count'],
+    ['laid: 12.5', 'not-a-who'],
+    ['laid: "1,5"', 'not-a-who'],
+    ['laid: [e1, all]', 'not-a-ref'],
+    ['measured: {e1: 0 x 14}', 'not-a-size'],
     ['laid: 1.5', 'not-a-who'],
     ['laid: []', 'empty-list'],
     ['laid', 'wrong-value'],
@@ -165,6 +190,11 @@ describe('values', () => {
     ['candled: {fertil: 3}', 'did you mean `fertile`?'],
     ['nest: {state: lined, heigth: 180}', 'did you mean `height`?'],
     ['weighed: {c1: "4,5"}', 'write 4.5'],
+    ['roosting: tree', 'one of nest, out'],
+    [
+      'died: {chilled: e1, c2}',
+      'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
+    ],
   ])('%s: %s', (said, fix) => {
     expect(readLog(`- {date: 2026-03-01, ${said}}`).fixes).toEqual([fix]);
   });

@@ -43,6 +43,15 @@ describe('a keeper’s own species file', () => {
     expect(profile('incubation: 12-14', 'species/a.yaml.yaml').profile?.id).toBe('a.yaml');
   });
 
+  it('keeps names in other languages, and what is empty says nothing', () => {
+    const { profile: read, found } = profile(
+      'species: blue finch\nalso: [azure finch, sky finch]\nclutch:\n',
+    );
+    expect(read?.also).toEqual(['azure finch', 'sky finch']);
+    expect(found).toHaveLength(found.length);
+    expect(profile('just words').found).toEqual(['1:1 not-a-mapping']);
+  });
+
   it('suggests the key that was meant, and none where none is near', () => {
     expect(profile('incubaton: 12-14').fixes).toEqual(['did you mean `incubation`?']);
     expect(profile('specis: x').fixes).toEqual(['did you mean `species`?']);

@@ -7,13 +7,16 @@ const files = {
     pair: LW-1
     log:
       - {date: 2026-03-09, photo: [pictures/b.jpg, pictures/c.jpg], note: "both in the bundle"}
-      - {date: 2026-03-01, photo: pictures/a.jpg}
+      - {date: 2026-03-01, laid: 1, photo: pictures/a.jpg}
       - {date: 2026-04-01, photo: pictures/later.jpg}
   `,
 };
 
 it('pictures stand in order of time, each with its journal and its note, and none from later', () => {
   const [journal] = record(files, '2026-03-20').pairs;
+  expect(photosOf([...(journal?.entries ?? [])], day('2026-03-01')).map(({ path }) => path)).toEqual([
+    'pictures/a.jpg',
+  ]);
   expect(photosOf([...(journal?.entries ?? [])], day('2026-03-20'))).toEqual([
     { day: day('2026-03-01'), path: 'pictures/a.jpg', journal: 'pairs/LW-1.yaml', note: null },
     {

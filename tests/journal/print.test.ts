@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Fields, List, type Node, Text } from '../../src/journal/nodes.ts';
 import { observations } from '../../src/journal/observations/index.ts';
-import { lineOf, sameText } from '../../src/journal/print.ts';
+import { blockOf, lineOf, sameText } from '../../src/journal/print.ts';
 import { Lines } from '../../src/journal/text/lines.ts';
 import { parseYaml } from '../../src/journal/text/yaml.ts';
 import { readLog, seen } from './reading.ts';
@@ -13,6 +13,14 @@ function entry(line: string): Fields {
   if (!(root instanceof List && root.items[0] instanceof Fields)) throw new Error(`no entry: ${line}`);
   return root.items[0];
 }
+
+describe('an entry as a key a line', () => {
+  it('has its note last, a colon behind what is empty, and quotes only where they are needed', () => {
+    expect(
+      blockOf(entry('- {note: "x", date: 2026-03-01, paired, lost: {clear: [e1, e2]}, "odd, key": }')),
+    ).toEqual(['date: 2026-03-01', 'paired:', 'lost: {clear: [e1, e2]}', '"odd, key":', 'note: "x"']);
+  });
+});
 
 describe('an entry as one line', () => {
   it('has its note last and quoted, and quotes only what needs them', () => {

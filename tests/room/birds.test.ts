@@ -79,7 +79,12 @@ describe('a life in the bird list', () => {
   it('ends with death; what is told of later days is an error', () => {
     const known = room(list('date: 2026-03-02, died: old age\ndate: 2026-03-09, weighed: 8.4'), '2026-12-31');
     expect(birdIn(known, 'LW-20-11')).toMatchObject({
-      fate: { kind: 'died', cause: 'old age' },
+      fate: {
+        kind: 'died',
+        cause: 'old age',
+        day: day('2026-03-02'),
+        span: { from: day('2026-03-02'), to: day('2026-03-02') },
+      },
       weights: [],
     });
     expect(codes(known)).toEqual(['dead-bird']);

@@ -105,6 +105,22 @@ describe('a parent', () => {
     expect(named('{id: A, sire: B, is: LW-1/1/c1}')).toEqual(['no-such-chick-named birds.yaml:2']);
   });
 
+  it('has the sex of the bird list; what its log says of it later accuses no pedigree', () => {
+    const birds = (sex: string) =>
+      `birds:\n  - {id: A, ${sex}log: [{date: 2026-03-01, sexed: hen}]}\n  - {id: B, sire: A}\n`;
+    expect(found({ 'birds.yaml': birds('sex: cock, ') })).toEqual([]);
+    expect(found({ 'birds.yaml': birds('') })).toMatchObject([{ code: 'parent-sex', bird: 'A', sex: 'hen' }]);
+    const pair = (head: string) => ({
+      'birds.yaml': 'birds:\n  - {id: A, sex: hen}\n  - {id: B, sex: hen, dam: A}\n',
+      a: waxbills('', head),
+    });
+    expect(found(pair('hen: A'))).toEqual([]);
+    expect(found(pair('cock: A'))).toMatchObject([
+      { code: 'parent-sex', parent: 'cock of LW-1', sex: 'hen' },
+    ]);
+    expect(found(pair('cock: nobody'))).toEqual([]);
+  });
+
   it('of unknown sex may be either', () => {
     expect(found({ 'birds.yaml': 'birds:\n  - {id: A}\n  - {id: B, sire: A}\n' })).toEqual([]);
   });
@@ -144,6 +160,14 @@ describe('a pedigree', () => {
     const birds =
       'birds:\n  - {id: A}\n  - {id: B}\n  - {id: C, sire: A, dam: B}\n  - {id: D, sire: A, dam: B}\n  - {id: E, sire: C, dam: D}\n';
     expect(found({ 'birds.yaml': birds })).toEqual([]);
+  });
+
+  it('that leads into a loop is no part of it', () => {
+    const birds =
+      'birds:\n  - {id: D, sire: A}\n  - {id: A, sire: B, dam: C}\n  - {id: B, sire: A}\n  - {id: C}\n';
+    expect(found({ 'birds.yaml': birds })).toMatchObject([
+      { code: 'own-ancestor', line: 3, loop: 'A ← B ← A' },
+    ]);
   });
 
   it('in which one bird is both parents is told of once', () => {

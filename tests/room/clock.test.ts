@@ -129,6 +129,21 @@ describe('an egg’s clock', () => {
 });
 
 describe('the day of hatching', () => {
+  it('is that of the bird list or of the look where nobody knows the egg or how long the species sits', () => {
+    const known = room(
+      {
+        'birds.yaml': 'birds:\n  - {id: A, hatched: 2025-05-04}\n  - {id: B}\n',
+        P: journal('X-1', 'ridge finch', 'date: 2026-03-01, laid: 1\ndate: 2026-03-10, hatched: e1'),
+      },
+      '2026-03-17',
+    );
+    const on = (name: string) => {
+      const span = hatchedOn(birdIn(known, name));
+      return span && days(span);
+    };
+    expect([on('A'), on('B'), on('X-1/1/c1')]).toEqual(['05-04', null, '03-02…03-10']);
+  });
+
   it('is after the last look, but never a week before a chick can be out', () => {
     // Sat on from 3–4 March, 11 d at least: a day's grace gives the 13th, though the last look was on the 10th.
     const log = `${daily(1, 5)}

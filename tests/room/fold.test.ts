@@ -64,6 +64,45 @@ describe('a clutch', () => {
   });
 });
 
+describe('clutches by number', () => {
+  it('stand in the order of their numbers, whichever was begun first', () => {
+    const log =
+      'date: 2026-03-01, site: left, clutch: 5, laid: 2\ndate: 2026-03-02, site: right, clutch: 2, laid: 1';
+    const { clutches } = pairIn(room({ P: waxbills(log) }, '2026-04-01'), 'LW-1');
+    expect(clutches.map(({ number, site }) => `${number} ${site}`)).toEqual(['2 right', '5 left']);
+  });
+
+  it('that nothing opened are named once an entry, each entry by itself', () => {
+    const log = `date: 2026-03-01, laid: 2
+      date: 2026-03-02, clutch: 4, skip: candle, food: [egg food]
+      date: 2026-03-03, clutch: 5, skip: candle, food: [egg food]`;
+    const { findings } = room({ P: waxbills(log) }, '2026-03-03');
+    expect(findings.map(({ code, at, args }) => `${at.line}:${at.column} ${code} ${args.number}`)).toEqual([
+      '5:32 no-such-clutch 4',
+      '6:32 no-such-clutch 5',
+    ]);
+  });
+});
+
+describe('a pair of a species without a profile', () => {
+  it('is looked at as freely as any, unless its journal says otherwise', () => {
+    const pair = (head: string) => {
+      const known = room({ P: journal('X-1', 'ridge finch', '', head) }, '2026-03-02');
+      const { nestLooks, species } = pairIn(known, 'X-1');
+      return [nestLooks, species, ...known.findings.map(({ args }) => args.suggestion)];
+    };
+    expect(pair('')).toEqual(['freely', 'ridge finch', '']);
+    expect(pair('nest-looks: never')).toEqual(['never', 'ridge finch', '']);
+    const looks = pairIn(room({ P: waxbills('') }, '2026-03-02'), 'LW-1').nestLooks;
+    expect(looks).toBe('sparingly');
+  });
+
+  it('has the profile’s own name where it was called by another', () => {
+    const known = room({ P: journal('X-1', 'Estrilda caerulescens', '') }, '2026-03-02');
+    expect(pairIn(known, 'X-1').species).toBe('lavender waxbill');
+  });
+});
+
 describe('a clutch that nobody saw laid', () => {
   it.each([
     ['they sit', 'sitting: hen', ['e1 open']],

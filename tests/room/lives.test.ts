@@ -131,6 +131,8 @@ describe('who is gone', () => {
     expect(fate('gone: sold', 'gone: {given: cock}')).toContain('dead-bird');
     expect(fate('gone: sold', 'gone: {sold: cock}', '2026-03-10')).toEqual(['gone', 'sold', 'dead-bird']);
     expect(fate('gone: sold', 'died: cock')).toContain('dead-bird');
+    expect(fate('gone: sold', 'gone: cock')).toEqual(['gone', 'sold']);
+    expect(fate('died: fight', 'died: cock')).toEqual(['died', 'fight']);
   });
 });
 

@@ -141,6 +141,17 @@ describe('young that are heard', () => {
     expect(hatched(right)).toBe('04-01…04-22');
   });
 
+  it('from an egg that is known in a nest nobody looked into hatched on no day that anybody knows', () => {
+    // Seen sitting from outside on the 5th, their eggs laid since 20 February; as long ago as a nestling stays: 4 March.
+    expect(hatched('date: 2026-03-05, sitting\ndate: 2026-03-25, heard')).toBe('03-04…03-25');
+    const foster = {
+      P: waxbills('date: 2026-03-05, laid: 1\ndate: 2026-03-06, fostered: {BF-1: e1}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-18, heard'),
+    };
+    // Laid on the 5th under a foster of a longer sitting: half of 13 days, in whole days seven.
+    expect(days(birdIn(room(foster, '2026-07-01'), 'LW-1/1/c1').hatched as never)).toBe('03-12…03-18');
+  });
+
   it('hatched no sooner than after half the shortest sitting', () => {
     // Laid on the 5th; half of 11 d, in whole days: six.
     expect(hatched('date: 2026-03-05, laid: 1\ndate: 2026-03-18, heard')).toBe('03-11…03-18');
@@ -211,6 +222,18 @@ describe('young that come out of a nest nobody looked into', () => {
     expect(fledged('date: 2026-04-06, after: 2026-04-03')).toBe('04-04…04-06');
     // Not before it hatched.
     expect(fledged('date: 2026-04-06, after: 2026-03-01')).toBe('03-06…04-06');
+  });
+});
+
+describe('young that feed themselves', () => {
+  it('do so since the last look, but not before they left the nest', () => {
+    const since = (look: string) => {
+      const log = `date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: e1
+        date: 2026-04-06, fledged: c1\n${look}\ndate: 2026-04-25, independent: c1`;
+      return days(birdIn(at(log), 'LW-1/1/c1').independent?.span as never);
+    };
+    expect(since('')).toBe('04-06…04-25');
+    expect(since('date: 2026-04-15, checked')).toBe('04-16…04-25');
   });
 });
 

@@ -12,6 +12,9 @@ const place = (entry: string, foster = '') => {
 };
 const lastPlace = (known: ReturnType<typeof room>) => eggIn(known, 'LW-1/1/e1').places.at(-1)?.place;
 
+/** The same with e1 under another pair since 8 March. */
+const underFoster = (foster: string) => place('date: 2026-03-08, fostered: {BF-1: e1}', foster);
+
 describe('where an egg lies', () => {
   it('is its own nest from the day it was laid', () => {
     expect(lastPlace(place(''))).toMatchObject({ kind: 'nest', pair: { id: 'LW-1' }, clutch: { number: 1 } });
@@ -34,6 +37,21 @@ describe('where an egg lies', () => {
       'date: 2026-01-05, laid: 1\ndate: 2026-01-20, lost: {clear: 1}\ndate: 2026-03-06, laid: 2',
     );
     expect(lastPlace(known)).toMatchObject({ kind: 'nest', pair: { id: 'BF-1' }, clutch: { number: 2 } });
+  });
+
+  it('is with the youngest clutch of the foster’s that has an egg or a chick left, whatever became of the others', () => {
+    const clutch = (foster: string) => {
+      const place = lastPlace(underFoster(foster));
+      return place?.kind === 'nest' ? (place.clutch?.number ?? null) : undefined;
+    };
+    const sat = 'date: 2026-02-20, laid: 2, sitting';
+    expect(clutch(sat)).toBe(1);
+    expect(clutch(`${sat}\ndate: 2026-03-01, lost: {broken: e1}`)).toBe(1);
+    expect(clutch(`${sat}\ndate: 2026-03-01, lost: {broken: all}`)).toBeNull();
+    const fed = 'date: 2026-02-10, laid: 2, sitting\ndate: 2026-02-25, hatched: 2';
+    expect(clutch(`${fed}\ndate: 2026-03-01, died: c1`)).toBe(1);
+    expect(clutch(`${fed}\ndate: 2026-03-01, died: all`)).toBeNull();
+    expect(clutch(`${fed}\ndate: 2026-03-06, laid: 1`)).toBe(2);
   });
 
   it('is with no clutch of a foster that has none', () => {

@@ -99,6 +99,15 @@ describe('guests in a nest', () => {
     expect(doubts(guests('date: 2026-03-26, died: 4'))).toEqual([]);
   });
 
+  it('that leave the nest or feed themselves by count with the young of the nest are a guess too', () => {
+    const codes = (files: Files) => room(files, '2026-07-01').findings.map(({ code }) => code);
+    const files = (more: string) => guests(`date: 2026-04-12, fledged: ${more}`);
+    expect(codes(files('1'))).toEqual(['guessed']);
+    expect(codes(files('all'))).toEqual([]);
+    expect(codes(files('all\ndate: 2026-05-04, independent: 1'))).toEqual(['guessed']);
+    expect(codes(files('all\ndate: 2026-05-04, independent: 4'))).toEqual([]);
+  });
+
   it('in a nest without a clutch are guests and nothing else', () => {
     const files = guests('date: 2026-03-26, died: 1', '');
     expect(dead(files)).toEqual(['LW-1/1/c4']);
@@ -123,6 +132,9 @@ describe('guests in a nest', () => {
       Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-26, died: 2'),
     };
     expect(dead(many)).toEqual(['LW-1/1/c2', 'LW-1/1/c10']);
+    expect(dead({ ...many, Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-26, died: 1') })).toEqual([
+      'LW-1/1/c2',
+    ]);
   });
 
   it('are no eggs of the house: what is pinned to its clutch is asked of that clutch and its guests', () => {

@@ -22,6 +22,11 @@ it('of a sample counts that sample alone, and says how far it may be off', () =>
   );
 });
 
+it('of those that work at loading counts nothing else', () => {
+  const report = statuses('Killed', 'Survived', 'NoCoverage', 'NoCoverage', 'RuntimeError');
+  expect(scoreOf(report, 1, 0, true)).toMatchObject({ tried: 2, told: 1, noCoverage: 0 });
+});
+
 it('says so where nothing was tried, and where mutants failed to run', () => {
   expect(scoreLine('src/a', scoreOf(statuses('Ignored')))).toMatch(/; nothing tried$/);
   expect(scoreLine('src/a', scoreOf(statuses('Killed', 'RuntimeError')))).toMatch(

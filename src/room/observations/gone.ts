@@ -1,5 +1,6 @@
 import { chooseBirds } from '../choose.ts';
 import { endKnown, endLife, whyNotAlive } from '../lives.ts';
+import type { Clutch } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 export const gone: Apply<'gone'> = (scene, value) => {
@@ -8,7 +9,6 @@ export const gone: Apply<'gone'> = (scene, value) => {
       did: 'gone',
       among: ownYoung(scene.pair.clutches),
       impossible: (bird) => (endKnown(bird, 'gone', scene.day, how) ? null : whyNotAlive(bird)),
-      rank: (bird) => (bird.independent === null ? 1 : 0),
     });
     for (const bird of birds) {
       endLife(bird, { kind: 'gone', day: scene.day, how });
@@ -16,7 +16,7 @@ export const gone: Apply<'gone'> = (scene, value) => {
   }
 };
 
-/** All young of this pair that are still here, whoever feeds them. */
-function ownYoung(clutches: readonly import('../model.ts').Clutch[]) {
+/** All young of this pair that are still here, whoever feeds them; by count those that feed themselves go first, as they live with no clutch. */
+function ownYoung(clutches: readonly Clutch[]) {
   return clutches.flatMap((clutch) => clutch.chicks).filter((bird) => bird.fate === null);
 }

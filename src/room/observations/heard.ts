@@ -7,8 +7,8 @@ import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
 
 /**
- * Somebody begs: at least one chick is there, hatched on a day nobody saw; where no egg was known and nobody ever looked
- * into the nest, it may be as old as one that is about to leave it. Where fledglings are fed and no egg is due, it is they who beg.
+ * Somebody begs: at least one chick is there, hatched on a day nobody saw; where nobody ever looked into the nest, it may
+ * be as old as one that is about to leave it. Where fledglings are fed and no egg is due, it is they who beg.
  */
 export const heard: Apply<'heard'> = (scene, _text, at) => {
   const { pair, day, entry, pinned } = scene;
@@ -23,8 +23,7 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
     if (why !== null) refuse(scene, at, why, { who: young.ref, did: 'hatched' });
     return;
   }
-  const unseen =
-    ripe.length === 0 && entry.after === null && lastLook(pair, entry.site?.text ?? null, day) === null;
+  const unseen = entry.after === null && lastLook(pair, entry.site?.text ?? null, day) === null;
   const age = unseen ? Math.round(fledging(pair.profile).high) : 0;
   const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day, age);
   const since = unseen ? day - age : scene.since.from;

@@ -54,5 +54,25 @@ describe('a log', () => {
       '- {date: 03-02, laid: 1}',
     );
     expect(fixes).toEqual(['write `date: 2025-03-01`', 'write `date: 2025-03-02`']);
+    const years = (...dates: string[]) =>
+      readLog(...dates.map((date) => `- {date: ${date}, laid: 1}`)).fixes.filter((fix) =>
+        fix?.startsWith('write `'),
+      );
+    expect(years('2025-12-31', '2026-01-02', '03-02')).toEqual(['write `date: 2026-03-02`']);
+    expect(years('[2025]', 'soon', '03-02', '2025-12-31')).toEqual(['write `date: 2025-03-02`']);
+    // A slip of the finger: nobody keeps birds for eighty years.
+    expect(years('2025-12-31', '2105-12-31', '03-02')).toEqual(['write `date: 2025-03-02`']);
+    expect(years('2025-12-31', '2104-12-31', '03-02')).toEqual(['write `date: 2104-03-02`']);
+  });
+
+  it('names an entry that is refused once, and keeps the others', () => {
+    const { entries, found } = readLog(
+      '- *a',
+      '- {laid: 1}',
+      '- {date: 03-02, laid: 1}',
+      '- {date: 2026-03-01, laid: 1}',
+    );
+    expect(found).toEqual(['3:5 yaml-feature', '4:5 no-date', '5:12 date-shape']);
+    expect(entries).toHaveLength(1);
   });
 });

@@ -49,6 +49,32 @@ describe('an entry', () => {
     expect(readLog('- {date: 2026-03-02, time: 07:30, after: 2026-03-01 08:00, laid: 1}').found).toEqual([]);
   });
 
+  it('may have happened after a time of its own day where nobody wrote the time of either', () => {
+    for (const said of [
+      'after: 2026-03-02',
+      'time: 07:30, after: 07:30',
+      'after: 08:00',
+      'time: 07:30, after: 2026-03-02',
+    ]) {
+      const { entries, found } = readLog(`- {date: 2026-03-02, ${said}, laid: 1}`);
+      expect(found, said).toEqual([]);
+      expect(entries[0]?.after?.day, said).toBe(parseDay('2026-03-02'));
+    }
+    expect(readLog('- {date: 2026-03-02, time: 07:30, after: 07:31, laid: 1}').entries[0]?.after).toBeNull();
+  });
+
+  it('may leave the word of a circumstance empty', () => {
+    const { entries, found } = readLog('- {date: 2026-03-02, time: , site: , laid: 1}');
+    expect(found).toEqual([]);
+    expect(entries[0]).toMatchObject({ time: null, site: null, saw: [{ key: 'laid' }] });
+  });
+
+  it('with a list for its date is told what a date is', () => {
+    const { findings, fixes } = readLog('- {date: [2026], laid: 1}');
+    expect(findings[0]?.args).toEqual({ key: 'date', takes: 'a date', example: 'date: 2026-03-01' });
+    expect(fixes).toEqual(['such as `date: 2026-03-01`']);
+  });
+
   it.each([
     ['- {laid: 1}', '3:5 no-date'],
     ['- {date: , laid: 1}', '3:6 no-date'],

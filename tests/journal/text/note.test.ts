@@ -54,6 +54,40 @@ describe('an unquoted note', () => {
     expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['laid']);
   });
 
+  it('over two lines, with commas on the first, takes in those and not the entry’s next keys', () => {
+    const { entries, fixes } = read(
+      'pair: LW-1\nlog:\n  - {date: 2026-03-01, note: sat well, pulled, both off ,  \n     laid: 2, nest: lined}\n',
+    );
+    expect(entries[0]?.note?.text).toBe('sat well, pulled, both off');
+    expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['laid', 'nest']);
+    expect(fixes).toContain('- {date: 2026-03-01, note: "sat well, pulled, both off" ,');
+  });
+
+  it('has no blanks at its end, nor a key of its own where it is empty', () => {
+    expect(readLog('- {date: 2026-03-01, note: sat well, pulled   }').entries[0]?.note?.text).toBe(
+      'sat well, pulled',
+    );
+    const empty = readLog('- {date: 2026-03-01, note: , laid: 2}');
+    expect(empty.entries[0]?.saw).toHaveLength(1);
+    expect(empty.found).toEqual([]);
+  });
+
+  it('before the last key of its line ends before that of the next line', () => {
+    const { entries, found } = read(
+      'pair: LW-1\nlog:\n  - {date: 2026-03-01, note: sat well,\n     laid: 2}\n',
+    );
+    expect(found).toEqual([]);
+    expect(entries[0]?.note?.text).toBe('sat well');
+    expect(entries[0]?.saw).toHaveLength(1);
+  });
+
+  it('in an entry whose dash and brace stand apart, or close, is read too', () => {
+    for (const dash of ['-   {', '- {'])
+      expect(readLog(`${dash}date: 2026-03-01, note: hen off: cold}`).entries[0]?.note?.text).toBe(
+        'hen off: cold',
+      );
+  });
+
   it('does not take in the comment behind the entry', () => {
     expect(readLog('- {date: 2026-03-01, note: sat well, pulled} # {really}').entries[0]?.note?.text).toBe(
       'sat well, pulled',

@@ -47,6 +47,30 @@ describe('a file before it is parsed', () => {
     expect(reading(conflict)).toEqual(['4:1 conflict-mark', 3]);
   });
 
+  it('in which one side of a conflict was taken out already still has its other mark', () => {
+    const half = `${journal}  - {date: 2026-02-02, nest: building}\n>>>>>>> shed\n`;
+    expect(reading(half)).toEqual(['5:1 conflict-mark', 2]);
+    expect(read(half).findings[0]?.at.length).toBe(7);
+    const base = `${journal}<<<<<<< HEAD\n  - {date: 2026-02-02, nest: building}\n||||||| before\n=======\n>>>>>>> shed\n`;
+    expect(reading(base)).toEqual(['4:1 conflict-mark', 2]);
+    const two = `${journal}<<<<<<< HEAD\n=======\n>>>>>>> shed\n  - {date: 2026-02-02, nest: building}\n<<<<<<< HEAD\n=======\n>>>>>>> shed\n`;
+    expect(reading(two)).toEqual(['4:1 conflict-mark', '8:1 conflict-mark', 2]);
+  });
+
+  it('has its directives pointed at whole, also where comments stand before them', () => {
+    const [directive] = read(`# ours\n\n%YAML 1.1\n---\n${journal}`).findings;
+    expect(directive).toMatchObject({
+      at: { line: 3, column: 1, length: 9 },
+      args: { feature: 'directive' },
+    });
+    expect(reading(`%A\n%B\n---\n${journal}`)).toEqual(['1:1 yaml-feature', '2:1 yaml-feature', 1]);
+  });
+
+  it('that begins with a lost letter is told so at its first column', () => {
+    const { findings } = read(`\ufffd: x\n${journal}`);
+    expect(findings[0]).toMatchObject({ code: 'not-utf8', at: { line: 1, column: 1, length: 1 } });
+  });
+
   it('that lost letters is read, and said once', () => {
     expect(reading(journal.replace('paired', 'courting: fr\ufffdhlich und m\ufffdde'))).toEqual([
       '3:36 not-utf8',

@@ -101,6 +101,16 @@ describe('what journals do not use', () => {
     expect(readLog(line).found).toEqual([found]);
   });
 
+  it.each([
+    ['- {date: 2026-02-01, laid: &egg e1}', 'anchor', 30, 7],
+    ['- {date: 2026-02-01, laid: !!str e1}', 'tag', 30, 8],
+    ['- {date: 2026-02-01, laid: !egg e1}', 'tag', 30, 7],
+    ['- {date: 2026-02-01, laid: *egg}', 'alias', 30, 4],
+    ['- {date: 2026-02-01, <<: {laid: e1}}', 'merge key', 24, 2],
+  ])('%s is named and pointed at as a whole', (line, feature, column, length) => {
+    expect(readLog(line).findings).toMatchObject([{ at: { column, length }, args: { feature } }]);
+  });
+
   it('does not lose what was typed beside it', () => {
     expect(seen(readLog('- {date: 2026-02-01, laid: &egg e1, hatched: *egg, sitting}').entries)).toHaveLength(
       2,
@@ -135,6 +145,12 @@ describe('an entry that stands under a value', () => {
 
   it('is named: YAML takes it for words of that value', () => {
     expect(found('flight 2', 'date 2026-02-01')).toEqual(['3:5 unreadable-lines']);
+  });
+
+  it('is told why it counts for nothing', () => {
+    const text =
+      'pair: LW-1\nhousing: flight 2\n  - {date 2026-02-01}\nlog:\n  - {date: 2026-02-02, paired}\n';
+    expect(read(text).findings).toMatchObject([{ at: { line: 3, length: 1 }, args: { why: 'outside-log' } }]);
   });
 
   it('in a text of several lines that was meant as one is a part of it', () => {

@@ -28,7 +28,7 @@ if (status === 0) {
   const [each, from] = [process.env.NESTLOG_MUTANTS_EACH ?? 1, process.env.NESTLOG_MUTANTS_FROM ?? 0].map(
     Number,
   );
-  const score = scoreOf(report, each, from);
+  const score = scoreOf(report, each, from, Boolean(process.env.NESTLOG_MUTANTS_LOADING));
   const share = { k: score.told, n: score.tried };
   /** @type {any} */
   const interval = each === 1 ? null : await runCompiled('src/statistics/proportions.ts', 'wilson', share);

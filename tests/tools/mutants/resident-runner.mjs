@@ -40,6 +40,9 @@ const SLOW = 1000;
 const EACH = Number(process.env.NESTLOG_MUTANTS_EACH ?? 1);
 const FROM = Number(process.env.NESTLOG_MUTANTS_FROM ?? 0);
 
+/** Whether those are tried that work at loading alone; then no others are. Each takes as long as loading all tests. */
+const AT_LOADING = Boolean(process.env.NESTLOG_MUTANTS_LOADING);
+
 /** How long a mutant is hunted, in ms of the processor: its own tests first, then the quick ones. */
 const HUNT = 2500;
 
@@ -81,10 +84,7 @@ class ResidentRunner {
     );
   }
 
-  /**
-   * Mutants are switched on while tests run, never at loading (`ignoreStatic`), so that there is nothing to load anew:
-   * without this, Stryker starts a process for each mutant that loading touches too.
-   */
+  /** What is to be loaded anew is loaded in this process: see `loadWith`. */
   capabilities() {
     return { reloadEnvironment: true };
   }
@@ -155,6 +155,9 @@ class ResidentRunner {
     }
     const mutantCoverage = this.switches.mutantCoverage ?? { static: {}, perTest: {} };
     for (const { id, ms } of this.tests.values()) if (ms > SLOW) delete mutantCoverage.perTest[id];
+    // What tests reach is tried with them, though loading touches it too: nothing need be loaded anew.
+    for (const reached of Object.values(mutantCoverage.perTest))
+      for (const mutant of Object.keys(reached)) delete mutantCoverage.static[mutant];
     return { status: DryRunStatus.Complete, tests: results, mutantCoverage };
   }
 
@@ -162,12 +165,15 @@ class ResidentRunner {
    * @param {import('@stryker-mutator/api/test-runner').MutantRunOptions} options
    * @returns {Promise<import('@stryker-mutator/api/test-runner').MutantRunResult>}
    */
-  async mutantRun({ activeMutant, testFilter, hitLimit }) {
-    if (Number(activeMutant.id) % EACH !== FROM % EACH)
+  async mutantRun({ activeMutant, testFilter, hitLimit, mutantActivation }) {
+    if (Number(activeMutant.id) % EACH !== FROM % EACH || AT_LOADING !== (mutantActivation === 'static'))
       return { status: MutantRunStatus.Error, errorMessage: 'not in the sample' };
-    if (this.remembering) throw new Error(`${this.remembering} remembers`);
-    const first = !this.used;
+    if (this.remembering && !AT_LOADING) throw new Error(`${this.remembering} remembers`);
+    const first = !this.used || AT_LOADING;
     this.used = true;
+    const broken = AT_LOADING ? await this.loadWith(activeMutant.id) : null;
+    if (broken !== null)
+      return { status: MutantRunStatus.Killed, failureMessage: broken, killedBy: ['loading'], nrOfTests: 1 };
     const tests = (testFilter ?? [...this.tests.keys()])
       .map((id) => this.tests.get(id))
       .filter((test) => !!test);
@@ -184,7 +190,7 @@ class ResidentRunner {
       const result = await this.try(test);
       results.push(result);
       if (result.status !== TestStatus.Failed) {
-        if (process.cpuUsage().user - start > HUNT * 1000) break;
+        if (!AT_LOADING && process.cpuUsage().user - start > HUNT * 1000) break;
         continue;
       }
       told = test;
@@ -201,6 +207,24 @@ class ResidentRunner {
       if (!first) throw new Error(`${told.id} remembers`);
     }
     return toMutantRunResult(reached ?? { status: DryRunStatus.Complete, tests: results });
+  }
+
+  /**
+   * Loads all tests anew with a mutant in force.
+   * @param {string} id
+   * @returns {Promise<string | null>} why they cannot be loaded
+   */
+  async loadWith(id) {
+    await this.dispose();
+    this.tests.clear();
+    this.leaving = [];
+    this.switches.activeMutant = id;
+    try {
+      await this.init();
+      return null;
+    } catch (error) {
+      return String(error);
+    }
   }
 
   /**

@@ -14,8 +14,9 @@
  * @param {Report} report
  * @param {number} each every so many-th mutant was tried
  * @param {number} from beginning with this one
+ * @param {boolean} atLoading whether those were tried that work at loading; all others, reached or not, were left out
  */
-export function scoreOf({ files }, each = 1, from = 0) {
+export function scoreOf({ files }, each = 1, from = 0, atLoading = false) {
   const mutants = Object.values(files).flatMap((file) => file.mutants);
   const tried = mutants.filter(({ id }) => Number(id) % each === from % each);
   /** @param {Status} status */
@@ -24,7 +25,7 @@ export function scoreOf({ files }, each = 1, from = 0) {
     count('Killed'),
     count('Timeout'),
     count('Survived'),
-    count('NoCoverage'),
+    atLoading ? 0 : count('NoCoverage'),
   ];
   return {
     mutants: mutants.length,

@@ -9,12 +9,12 @@ export default {
   mutate: [folder.endsWith('.ts') ? folder : `${folder}/**/*.ts`],
   coverageAnalysis: 'perTest',
   concurrency: 1,
-  ignoreStatic: true,
+  ignoreStatic: !process.env.NESTLOG_MUTANTS_LOADING,
   // The links of this room lead in circles, which the copy into the sandbox does not survive.
   ignorePatterns: ['.mutants', 'dist', 'tests/findings/file-loop', 'biome.json'],
   tempDirName: `.mutants/${name}-sandbox`,
   // A sample says nothing of what was left out.
-  incremental: !process.env.NESTLOG_MUTANTS_EACH,
+  incremental: !(process.env.NESTLOG_MUTANTS_EACH || process.env.NESTLOG_MUTANTS_LOADING),
   incrementalFile: `.mutants/${name}.json`,
   reporters: ['clear-text', 'progress-append-only', 'json'],
   jsonReporter: { fileName: `.mutants/${name}-report.json` },
