@@ -149,6 +149,11 @@ export function canHatchBy(egg: Egg, day: Day): boolean {
   return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low / 2;
 }
 
+/** By count nobody means an egg that has lain for months; by its ref it may still be named. */
+export function longPast(egg: Egg, day: Day): boolean {
+  return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
+}
+
 /** A chick comes out of an egg, in the nest where the egg is. */
 export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const { clutch } = egg;
