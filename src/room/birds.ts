@@ -4,7 +4,7 @@ import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
 import { findSpecies } from '../species/find.ts';
 import { joined } from './lists.ts';
-import { endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
+import { comeBack, endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
 import { newBird } from './names.ts';
 import { type Fold, wordsOf } from './scene.ts';
@@ -87,7 +87,7 @@ type ValueOf<K extends BirdObservation['key']> = Extract<BirdObservation, { key:
 /** What each line of a bird's log does to its life. */
 const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>) => void } = {
   arrived: ({ fold, bird, day }, housing) => {
-    bird.arrived = day;
+    bird.arrived ??= day;
     startQuarantine(fold, bird, day);
     rehouse(bird, day, housing?.text ?? null);
   },
@@ -122,11 +122,7 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
     endLife(bird, { kind: 'gone', day, how });
   },
   back: ({ fold, bird, day }) => {
-    if (bird.fate?.kind === 'gone') {
-      bird.arrived = day;
-      startQuarantine(fold, bird, day);
-    }
-    bird.fate = null;
+    comeBack(fold, bird, day);
   },
   photo: () => {},
 };

@@ -305,6 +305,20 @@ export function housingOf(bird: Bird): string | null {
   return bird.stays.at(-1)?.housing ?? null;
 }
 
+/** A bird is here again: its absence is kept, and who was out of the room stays apart as one that is new. */
+export function comeBack(fold: Fold, bird: Bird, day: Day): void {
+  const { fate } = bird;
+  if (fate === null) return;
+  bird.absences = joined(bird.absences, { fate, until: day });
+  bird.fate = null;
+  if (fate.kind === 'gone') startQuarantine(fold, bird, day);
+}
+
+/** The last day on which it came into the room from outside, for the first time or home again; null where it never did. */
+export function enteredOn({ absences, arrived }: Bird): Day | null {
+  return absences.findLast(({ fate }) => fate.kind === 'gone')?.until ?? arrived;
+}
+
 /** A bird that came, or came home, stays apart for the room's usual days from this day on. */
 export function startQuarantine(fold: Fold, bird: Bird, day: Day): void {
   bird.quarantine = { from: day, until: day + fold.quarantineDays };

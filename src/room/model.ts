@@ -53,6 +53,12 @@ export type BirdFate =
   | { kind: 'died'; day: Day; span: Span; cause: string | null }
   | { kind: 'gone'; day: Day; how: string | null };
 
+/** A time in which a bird was thought dead or was out of the room, from the day of that end until it was here again. */
+export interface Absence {
+  fate: BirdFate;
+  until: Day;
+}
+
 /** One bird, whether a chick of this room, a young bird or an adult that came from outside. */
 export interface Bird {
   /** The keeper's own id, else `PAIR/CLUTCH/cN`. */
@@ -76,8 +82,11 @@ export interface Bird {
   fledged: { span: Span; day: Day } | null;
   independent: { span: Span; day: Day } | null;
   fate: BirdFate | null;
+  /** Ends that were none, in order. */
+  absences: readonly Absence[];
   /** It stands for young that were heard or seen but not counted. */
   placeholder: boolean;
+  /** The first day on which it came from outside; a return is an absence. */
   arrived: Day | null;
   quarantine: { from: Day; until: Day } | null;
   released: Day | null;

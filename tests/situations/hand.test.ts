@@ -45,7 +45,7 @@ describe('“back: 1” without saying who', () => {
     ${out}
   `;
 
-  it('is the one that left the nest, not the one found dead; it counts differently, so the keeper is asked', () => {
+  it('is the one that left the nest, not the one found dead, and nobody needs to be asked', () => {
     const known = room(
       { a: waxbills(log('date: 2026-04-01, fledged: c2\ndate: 2026-04-01, time: 19:00, back: 1')) },
       '2026-04-01',
