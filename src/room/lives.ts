@@ -278,9 +278,16 @@ function ended(fate: EggFate): string {
   return `it was lost (${fate.cause ?? 'no cause given'}) on ${on}`;
 }
 
-/** The eggs that the pair's journal speaks of: those in its nest, and its own in an incubator or by hand. */
-export function eggsInReach(pair: Pair): Egg[] {
-  return [...pair.here.eggs, ...clutchesElsewhere(pair).flatMap((clutch) => clutch.eggs.filter(isInCare))];
+/** Where eggs are kept warm without a pair. */
+const IN_CARE: readonly EggPlace['kind'][] = ['incubator', 'hand'];
+/** Where else than in its nest a pair's eggs can be, the cool store included. */
+export const ELSEWHERE: readonly EggPlace['kind'][] = ['store', ...IN_CARE];
+
+/** The eggs that the pair's journal speaks of: those in its nest, and its own in these other places. */
+export function eggsInReach(pair: Pair, kinds = IN_CARE): Egg[] {
+  const isIn = ({ fate, places }: Egg) =>
+    fate === null && kinds.includes(places.at(-1)?.place.kind ?? 'nest');
+  return [...pair.here.eggs, ...clutchesElsewhere(pair).flatMap(({ eggs }) => eggs.filter(isIn))];
 }
 
 /** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
@@ -293,11 +300,6 @@ export function youngInReach(pair: Pair): Bird[] {
 /** Most pairs have none, so that a long life of clutches is not gone through at every entry. */
 function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
   return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
-}
-
-function isInCare(egg: Egg): boolean {
-  const kind = egg.places.at(-1)?.place.kind;
-  return egg.fate === null && (kind === 'incubator' || kind === 'hand');
 }
 
 /** Where a bird lives now, or null where nobody wrote it. */

@@ -1,6 +1,6 @@
 import { takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs } from '../choose.ts';
-import { addUnseenEgg, endEgg, longPast, whyNotOpen } from '../lives.ts';
+import { addUnseenEgg, ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
 import type { Egg, Lamp, LossCause, TakenHow } from '../model.ts';
 import type { Apply } from './apply.ts';
 
@@ -8,14 +8,10 @@ type Cause = LossCause | TakenHow | null;
 
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
-  const inReach = [
-    ...pair.here.eggs,
-    ...pair.clutches.flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen)),
-  ];
   for (const { cause, who } of value) {
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
-      among: new Set(inReach),
+      among: eggsInReach(pair, ELSEWHERE),
       impossible: (egg) => whyNotOpen(egg),
       past: (egg) => longPast(egg, day) && !isLeftOver(cause, egg),
       rank: (egg) => rankFor(cause, egg),
@@ -25,11 +21,6 @@ export const lost: Apply<'lost'> = (scene, value) => {
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
   }
 };
-
-function isElsewhereOpen(egg: Egg): boolean {
-  const kind = egg.places.at(-1)?.place.kind;
-  return egg.fate === null && (kind === 'store' || kind === 'incubator');
-}
 
 function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
   if (cause !== null && isTaken(cause)) endEgg(egg, { kind: 'taken', cause, span, day: span.to });
