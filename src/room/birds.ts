@@ -2,6 +2,7 @@ import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
+import type { Located } from '../journal/grammar/values.ts';
 import { findSpecies } from '../species/find.ts';
 import { joined } from './lists.ts';
 import { comeBack, endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
@@ -22,9 +23,16 @@ export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
       continue;
     }
     fold.birds.set(record.id.text, listed(record, fold));
-    if (record.is !== null) fold.aliases.set(record.is.text, record.id.text);
+    if (record.is !== null) nameChick(fold, record.is, record.id.text);
     if (record.ring !== null) wearRing(fold, record);
   }
+}
+
+/** One item a chick: a second one is a bird of its own. */
+function nameChick(fold: Fold, { text, at }: Located, id: string): void {
+  const bird = fold.aliases.get(text);
+  if (bird === undefined) fold.aliases.set(text, id);
+  else fold.findings.push({ code: 'chick-named-twice', at, args: { ref: text, bird } });
 }
 
 function listed(record: BirdRecord, fold: Fold): Bird {

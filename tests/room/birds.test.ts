@@ -111,6 +111,17 @@ describe('a life in the bird list', () => {
     expect(known.findings.map(({ code, args }) => [code, args.line])).toEqual([['bird-twice', 2]]);
   });
 
+  it('is a chick that no other is: the first of two stays it, the second is asked about', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, clutch: 1, laid: 1\ndate: 2026-03-18, hatched: 1'),
+      'birds.yaml': 'birds:\n  - {id: A, is: LW-1/1/c1}\n  - {id: B, is: LW-1/1/c1}\n',
+    };
+    const known = room(files, '2026-03-20');
+    expect(birdIn(known, 'A').egg?.ref).toBe('e1');
+    expect(birdIn(known, 'B').egg).toBeNull();
+    expect(known.findings.map(({ code, args }) => [code, args.bird])).toEqual([['chick-named-twice', 'A']]);
+  });
+
   it('wears a ring of its own', () => {
     const files = { 'birds.yaml': 'birds:\n  - {id: A, ring: LW 20 001}\n  - {id: B, ring: LW 20 001}\n' };
     const known = room(files, '2026-03-02');
