@@ -2,9 +2,10 @@ import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
+import type { Located } from '../journal/grammar/values.ts';
 import { findSpecies } from '../species/find.ts';
 import { joined } from './lists.ts';
-import { endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
+import { comeBack, endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
 import { newBird } from './names.ts';
 import { type Fold, wordsOf } from './scene.ts';
@@ -22,9 +23,16 @@ export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
       continue;
     }
     fold.birds.set(record.id.text, listed(record, fold));
-    if (record.is !== null) fold.aliases.set(record.is.text, record.id.text);
+    if (record.is !== null) nameChick(fold, record.is, record.id.text);
     if (record.ring !== null) wearRing(fold, record);
   }
+}
+
+/** One item a chick: a second one is a bird of its own. */
+function nameChick(fold: Fold, { text, at }: Located, id: string): void {
+  const bird = fold.aliases.get(text);
+  if (bird === undefined) fold.aliases.set(text, id);
+  else fold.findings.push({ code: 'chick-named-twice', at, args: { ref: text, bird } });
 }
 
 function listed(record: BirdRecord, fold: Fold): Bird {
@@ -87,7 +95,7 @@ type ValueOf<K extends BirdObservation['key']> = Extract<BirdObservation, { key:
 /** What each line of a bird's log does to its life. */
 const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>) => void } = {
   arrived: ({ fold, bird, day }, housing) => {
-    bird.arrived = day;
+    bird.arrived ??= day;
     startQuarantine(fold, bird, day);
     rehouse(bird, day, housing?.text ?? null);
   },
@@ -122,11 +130,7 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
     endLife(bird, { kind: 'gone', day, how });
   },
   back: ({ fold, bird, day }) => {
-    if (bird.fate?.kind === 'gone') {
-      bird.arrived = day;
-      startQuarantine(fold, bird, day);
-    }
-    bird.fate = null;
+    comeBack(fold, bird, day);
   },
   photo: () => {},
 };

@@ -1,7 +1,7 @@
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
-import { isDependent } from './lives.ts';
+import { isDependent, longPast } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
@@ -14,6 +14,8 @@ export interface Wanted<T extends Egg | Bird> {
   among: Iterable<T>;
   /** Why it cannot be this one, in words, or null where it can. */
   impossible: (one: T) => Refusal | null;
+  /** By count nobody means this one while another is there; where nothing is said, an egg that has lain for months. */
+  past?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
@@ -79,7 +81,10 @@ function choose<T extends Egg | Bird>(
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
 }
 
-/** Everyone for whom it is possible, in the order in which a count takes them: oldest clutch first. */
+/**
+ * Everyone for whom it is possible, in the order in which a count takes them: what is in course before what is long past
+ * its time, then the oldest clutch first.
+ */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
   const rank = wanted.rank ?? (() => 0);
   return [...wanted.among]
@@ -87,11 +92,16 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
     .filter((one) => scene.pinned === null || hostClutch(one) === scene.pinned)
     .sort(
       (a, b) =>
+        Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
         (hostClutch(a)?.opened ?? 0) - (hostClutch(b)?.opened ?? 0) ||
         rank(a) - rank(b) ||
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
         compare(a, b),
     );
+}
+
+function isPast<T extends Egg | Bird>(scene: Scene, { past }: Wanted<T>, one: T): boolean {
+  return past?.(one) ?? ('laid' in one && longPast(one, scene.day));
 }
 
 function compare(a: Egg | Bird, b: Egg | Bird): number {
@@ -102,7 +112,8 @@ function compare(a: Egg | Bird, b: Egg | Bird): number {
 function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {
   const chosen = candidates.slice(0, who.count);
   const left = candidates.slice(who.count);
-  hintGuess(scene, who.at, chosen, left, wanted);
+  const past = (one: T) => isPast(scene, wanted, one);
+  hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   const uncounted = scene.pinned ?? uncountedClutch(scene);
   while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
     if (uncounted.counted && uncounted.chicksCounted) break;

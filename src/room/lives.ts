@@ -164,6 +164,11 @@ const alikeStay = likeLast<Stay>();
 const alikeSpan = likeLast<Span>();
 const alikeFact = likeLast<Seen>();
 
+/** By count nobody means an egg that has lain for months; by its ref it may still be named. */
+export function longPast(egg: Egg, day: Day): boolean {
+  return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
+}
+
 /** A chick comes out of an egg, in the nest where the egg is. */
 export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const { clutch } = egg;
@@ -289,9 +294,16 @@ function ended(fate: EggFate): string {
   return `it was lost (${fate.cause ?? 'no cause given'}) on ${on}`;
 }
 
-/** The eggs that the pair's journal speaks of: those in its nest, and its own in an incubator or by hand. */
-export function eggsInReach(pair: Pair): Egg[] {
-  return [...pair.here.eggs, ...clutchesElsewhere(pair).flatMap((clutch) => clutch.eggs.filter(isInCare))];
+/** Where eggs are kept warm without a pair. */
+const IN_CARE: readonly EggPlace['kind'][] = ['incubator', 'hand'];
+/** Where else than in its nest a pair's eggs can be, the cool store included. */
+export const ELSEWHERE: readonly EggPlace['kind'][] = ['store', ...IN_CARE];
+
+/** The eggs that the pair's journal speaks of: those in its nest, and its own in these other places. */
+export function eggsInReach(pair: Pair, kinds = IN_CARE): Egg[] {
+  const isIn = ({ fate, places }: Egg) =>
+    fate === null && kinds.includes(places.at(-1)?.place.kind ?? 'nest');
+  return [...pair.here.eggs, ...clutchesElsewhere(pair).flatMap(({ eggs }) => eggs.filter(isIn))];
 }
 
 /** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
@@ -309,14 +321,23 @@ export function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
   return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
 }
 
-function isInCare(egg: Egg): boolean {
-  const kind = egg.places.at(-1)?.place.kind;
-  return egg.fate === null && (kind === 'incubator' || kind === 'hand');
-}
-
 /** Where a bird lives now, or null where nobody wrote it. */
 export function housingOf(bird: Bird): string | null {
   return bird.stays.at(-1)?.housing ?? null;
+}
+
+/** A bird is here again: its absence is kept, and who was out of the room stays apart as one that is new. */
+export function comeBack(fold: Fold, bird: Bird, day: Day): void {
+  const { fate } = bird;
+  if (fate === null) return;
+  bird.absences = joined(bird.absences, { fate, until: day });
+  bird.fate = null;
+  if (fate.kind === 'gone') startQuarantine(fold, bird, day);
+}
+
+/** The last day on which it came into the room from outside, for the first time or home again; null where it never did. */
+export function enteredOn({ absences, arrived }: Bird): Day | null {
+  return absences.findLast(({ fate }) => fate.kind === 'gone')?.until ?? arrived;
 }
 
 /** A bird that came, or came home, stays apart for the room's usual days from this day on. */

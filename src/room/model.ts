@@ -67,6 +67,12 @@ export interface Seen {
   readonly day: Day;
 }
 
+/** A time in which a bird was thought dead or was out of the room, from the day of that end until it was here again. */
+export interface Absence {
+  fate: BirdFate;
+  until: Day;
+}
+
 /** One bird, whether a chick of this room, a young bird or an adult that came from outside. */
 export interface Bird {
   /** The keeper's own id, else `PAIR/CLUTCH/cN`. */
@@ -89,8 +95,11 @@ export interface Bird {
   fledged: Seen | null;
   independent: Seen | null;
   fate: BirdFate | null;
+  /** Ends that were none, in order. */
+  absences: readonly Absence[];
   /** It stands for young that were heard or seen but not counted. */
   placeholder: boolean;
+  /** The first day on which it came from outside; a return is an absence. */
   arrived: Day | null;
   quarantine: { from: Day; until: Day } | null;
   released: Day | null;

@@ -20,6 +20,7 @@ export function newBird(id: string, species: string | null): Bird {
     fledged: null,
     independent: null,
     fate: null,
+    absences: none,
     placeholder: false,
     arrived: null,
     quarantine: null,

@@ -8,7 +8,7 @@ import { pairText } from '../../src/report/terminal/pair.ts';
 import { seasonText } from '../../src/report/terminal/season.ts';
 import { type Room, understandRoom } from '../../src/room/fold.ts';
 import { isDependent } from '../../src/room/lives.ts';
-import { clutchId, fullRef } from '../../src/room/model.ts';
+import { type Absence, clutchId, fullRef } from '../../src/room/model.ts';
 import { agendaOf } from '../../src/rules/agenda/agenda.ts';
 import { broodsOf } from '../../src/rules/brood.ts';
 import { learnedDurations } from '../../src/rules/durations.ts';
@@ -22,6 +22,26 @@ import { FORBIDDEN } from '../report/hostile.ts';
 /** What has to hold in any room, whatever was written; each broken law is a sentence. */
 function brokenLaws(room: Room): string[] {
   return [...inTwoPlaces(room), ...eggsWithoutFate(room), ...outOfOrder(room)];
+}
+
+/** Nobody dead of a known cause, and nobody who left the room, is here again by a count: such a bird is named. */
+export function raisedByCount(record: RoomRecord, clock: { day: Day; today: Day }): string[] {
+  const raised: string[] = [];
+  const named = new Set<Absence>();
+  understandRoom(record, clock, ({ of, observation }, { about }) => {
+    if (of !== 'pair' || observation.key !== 'back') return;
+    for (const bird of about.flatMap(({ who }) => who)) {
+      const last = 'laid' in bird ? undefined : bird.absences.at(-1);
+      // A bird of the list comes back by its own log as well, which tells no witness whom it meant.
+      if (last === undefined || 'laid' in bird || bird.listed !== null || named.has(last)) continue;
+      named.add(last);
+      const { fate } = last;
+      const why = fate.kind === 'gone' ? 'gone' : (fate.cause ?? 'missing');
+      if (observation.value.kind !== 'refs' && why !== 'missing')
+        raised.push(`${fullRef(bird)} is back by a count, and was ${why}`);
+    }
+  });
+  return raised;
 }
 
 /** An egg or a bird is in the nest that its record names, and in no other. */
@@ -88,6 +108,7 @@ export function brokenByReading(files: readonly SourceFile[], day: Day): string[
     ...linesWithoutTrace(record),
     ...misplaced(record, room),
     ...brokenLaws(room),
+    ...raisedByCount(record, { day, today: day }),
     ...badPages(record, room),
   ];
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { housingOf } from '../../src/room/lives.ts';
+import { enteredOn, housingOf } from '../../src/room/lives.ts';
 import { day, type Files, room } from '../rooms.ts';
 import { birdIn, codes, days, waxbills } from './facts.ts';
 
@@ -96,6 +96,12 @@ describe('a life in the bird list', () => {
     expect(hen(log, '2026-09-01').fate).toBeNull();
     // 1 September + 30 d = 1 October.
     expect(apart(log)).toBe('09-01…10-01');
+    const home = hen(`${log}\ndate: 2026-10-03, moved: flight 2`, '2026-10-03');
+    expect(home.arrived).toBe(day('2026-03-01'));
+    expect(home.absences).toEqual([
+      { fate: { kind: 'gone', day: day('2026-05-01'), how: 'lent' }, until: day('2026-09-01') },
+    ]);
+    expect(enteredOn(home)).toBe(day('2026-09-01'));
   });
 
   it('has the sex that was seen last', () => {
@@ -108,6 +114,17 @@ describe('a life in the bird list', () => {
     const known = room(files, '2026-03-02');
     expect(birdIn(known, 'A').sex).toBe('cock');
     expect(known.findings.map(({ code, args }) => [code, args.line])).toEqual([['bird-twice', 2]]);
+  });
+
+  it('is a chick that no other is: the first of two stays it, the second is asked about', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, clutch: 1, laid: 1\ndate: 2026-03-18, hatched: 1'),
+      'birds.yaml': 'birds:\n  - {id: A, is: LW-1/1/c1}\n  - {id: B, is: LW-1/1/c1}\n',
+    };
+    const known = room(files, '2026-03-20');
+    expect(birdIn(known, 'A').egg?.ref).toBe('e1');
+    expect(birdIn(known, 'B').egg).toBeNull();
+    expect(known.findings.map(({ code, args }) => [code, args.bird])).toEqual([['chick-named-twice', 'A']]);
   });
 
   it('wears a ring of its own', () => {
@@ -195,7 +212,7 @@ describe('a bird of the list', () => {
     const bird = hen('date: 2026-03-02, died: missing\ndate: 2026-03-09, back', '2026-03-09');
     expect([bird.fate, bird.quarantine, bird.arrived]).toEqual([null, null, null]);
     const lent = hen('date: 2026-03-02, gone: lent\ndate: 2026-03-09, back', '2026-03-09');
-    expect([lent.fate, lent.arrived]).toEqual([null, day('2026-03-09')]);
+    expect([lent.fate, lent.arrived, lent.quarantine?.from]).toEqual([null, null, day('2026-03-09')]);
   });
 
   it('is known of from the first line of its log on', () => {

@@ -56,11 +56,15 @@ test('of eggs that nobody counted so many may be lost as were found', () => {
   expect(fates(clutch(known))).toEqual(['e1 lost (broken)', 'e2 lost (broken)', 'e3 lost (broken)']);
 });
 
-test('who comes back was rather in the room, then missing or away, than found dead', () => {
+test('who comes back by count was in the room or missing; the dead and the sold are named', () => {
   const missing = told(fledglings, '2026-04-08, died: {found dead: c1, missing: c2}', '2026-04-10, back: 2');
   expect(clutch(missing).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'here', 'here']);
-  const away = told(young, '2026-04-26, died: {found dead: c1}, gone: {escaped: c2}', '2026-04-28, back: 1');
-  expect(clutch(away).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'here', 'here']);
+  const ended = [young, '2026-04-26, died: {found dead: c1}, gone: {escaped: c2}'] as const;
+  const away = told(...ended, '2026-04-28, back: 1');
+  expect(clutch(away).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['died', 'gone', 'here']);
+  expect(codes(away)).toEqual(['too-many']);
+  const named = told(...ended, '2026-04-28, back: [c1, c2]');
+  expect(clutch(named).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['here', 'here', 'here']);
 });
 
 test('a fledgling put back in the nest has not left it; one that was missing has', () => {

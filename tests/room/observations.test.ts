@@ -122,6 +122,7 @@ const cases: Record<ObservationKey, Case> = {
   },
   heard: {
     before: eggs,
+    on: '2026-03-18',
     entry: 'heard: begging',
     fact: (known) => clutch(known).chicks.map(({ placeholder }) => placeholder),
     was: [],

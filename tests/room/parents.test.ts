@@ -171,7 +171,7 @@ describe('home again', () => {
     });
     const old = back(`${grown}\ndate: 2026-05-08, gone: {escaped: c1}\ndate: 2026-05-09, back: c1`);
     expect(old.stays.at(-1)).toMatchObject({ housing: 'cage 3', nest: null, clutch: null });
-    expect([old.fate, old.arrived]).toEqual([null, day('2026-05-09')]);
+    expect([old.fate, old.arrived]).toEqual([null, null]);
     expect(old.quarantine && days({ from: old.quarantine.from, to: old.quarantine.until })).toBe(
       '05-09…06-08',
     );
@@ -188,7 +188,7 @@ describe('home again', () => {
     expect([nest.fledged, nest.quarantine]).toEqual([null, null]);
   });
 
-  it('a count that could be one that is dead or one that is in the room is a guess', () => {
+  it('by count is one that is in the room rather than one that is missing, and none that was lent', () => {
     const log = `${fledged}\ndate: 2026-04-08, died: {missing: c1}\ndate: 2026-04-09, back: 1`;
     const known = at(log);
     expect(birdIn(known, 'LW-1/1/c2').fledged).toBeNull();
@@ -196,14 +196,20 @@ describe('home again', () => {
     const both = at(
       `${grown}\ndate: 2026-05-08, gone: {lent: c1}, died: {missing: c2}\ndate: 2026-05-09, back: 1`,
     );
-    expect(codes(both)).toEqual(['guessed']);
+    expect(codes(both)).toEqual([]);
+    expect(birdIn(both, 'LW-1/1/c1').fate?.kind).toBe('gone');
+    expect(birdIn(both, 'LW-1/1/c2').fate).toBeNull();
   });
 
   it('an adult lives where it did, by the word of any pair’s journal', () => {
     const known = at(
       'date: 2026-03-01, paired\ndate: 2026-03-05, gone: {lent: cock}\ndate: 2026-04-05, back: cock',
     );
-    expect(birdIn(known, 'LW-19-04')).toMatchObject({ fate: null, arrived: day('2026-04-05') });
+    expect(birdIn(known, 'LW-19-04')).toMatchObject({
+      fate: null,
+      arrived: null,
+      quarantine: { from: day('2026-04-05') },
+    });
     expect(birdIn(known, 'LW-19-04').stays.at(-1)).toMatchObject({
       housing: 'cage 3',
       nest: null,

@@ -5,11 +5,11 @@ import type { Room } from '../../src/room/fold.ts';
 import { broodsOf } from '../../src/rules/brood.ts';
 import { learnedDurations } from '../../src/rules/durations.ts';
 import { warningsOf } from '../../src/rules/warnings/index.ts';
-import { eggsWithoutFate, inTwoPlaces, outOfOrder } from '../fuzz/laws.ts';
+import { eggsWithoutFate, inTwoPlaces, outOfOrder, raisedByCount } from '../fuzz/laws.ts';
 import { dateOf } from '../generators/lines.ts';
 import { filesOf, type Logs, plausible, wild } from '../generators/rooms.ts';
 import { findingsOf, summaryOf } from '../generators/summary.ts';
-import { agenda, room } from '../rooms.ts';
+import { agenda, day, record, room } from '../rooms.ts';
 
 const LAST = 260;
 const known = (logs: Logs, on = LAST): Room => room(filesOf(logs), dateOf(on));
@@ -51,6 +51,18 @@ describe.each([
     fc.assert(
       fc.property(rooms, fc.integer({ min: 0, max: 140 }), (logs, on) => {
         expect(inTwoPlaces(known(logs, on))).toEqual([]);
+      }),
+      { numRuns },
+    );
+  });
+
+  it('raises nobody from the dead by a count', () => {
+    fc.assert(
+      fc.property(rooms, fc.integer({ min: 20, max: 200 }), (logs, on) => {
+        const returns = logs.map((lines) => [...lines, { on, saw: 'back: all' }]);
+        const last = dateOf(LAST);
+        const clock = { day: day(last), today: day(last) };
+        expect(raisedByCount(record(filesOf(returns), last), clock)).toEqual([]);
       }),
       { numRuns },
     );

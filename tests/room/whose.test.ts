@@ -88,6 +88,91 @@ describe('two broods of one pair', () => {
   });
 });
 
+describe('an egg forgotten in the nest for months', () => {
+  // Laid on 5 March; the next clutch two months later.
+  const forgotten = `date: 2026-03-05, laid: 5, sitting
+    date: 2026-03-11, candled: {clear: e5, fertile: [e1, e2, e3, e4]}
+    date: 2026-03-18, hatched: 4
+    date: 2026-04-06, fledged: all
+    date: 2026-04-25, independent: all
+    date: 2026-05-10, laid: 4, sitting`;
+  const endings = (log: string) => {
+    const known = room(
+      { P: waxbills(`${forgotten}\n${log}`), Q: journal('BF-1', 'bengalese finch', '') },
+      '2026-07-01',
+    );
+    return pairIn(known, 'LW-1').clutches.flatMap(({ eggs }) =>
+      eggs.filter(({ fate }) => fate?.kind !== 'hatched' && fate !== null).map(fullRef),
+    );
+  };
+
+  it('is not one of those that the lamp counts today, and nobody needs to be asked', () => {
+    const files = { P: waxbills(`${forgotten}\ndate: 2026-05-16, candled: {clear: 2, fertile: 2}`) };
+    expect(clutchIn(room(files, '2026-05-16'), 'LW-1/2').eggs.map(({ lamp }) => lamp.at(-1)?.saw)).toEqual([
+      'clear',
+      'clear',
+      'fertile',
+      'fertile',
+    ]);
+    expect(doubts(files)).toEqual([]);
+  });
+
+  it('is neither the one that broke today nor one of those taken into store', () => {
+    expect(endings('date: 2026-05-12, lost: {broken: 1}')).toEqual(['LW-1/2/e1']);
+    const known = room({ P: waxbills(`${forgotten}\ndate: 2026-05-11, pulled: 2`) }, '2026-05-11');
+    expect(eggIn(known, 'LW-1/1/e5').places.at(-1)?.place.kind).toBe('nest');
+    expect(clutchIn(known, 'LW-1/2').eggs.map(({ places }) => places.at(-1)?.place.kind)).toEqual([
+      'store',
+      'store',
+      'nest',
+      'nest',
+    ]);
+  });
+
+  it('is not what begs while the eggs of today are too young, nor the chick that a look counts', () => {
+    expect(
+      doubts({ P: waxbills(`${forgotten}\ndate: 2026-05-06, checked\ndate: 2026-05-12, heard: begging`) })[0],
+    ).toContain('e1 cannot have hatched: it was laid on');
+    const checked = { P: waxbills(`${forgotten}\ndate: 2026-05-23, checked: {chicks: 1}`) };
+    expect(clutchIn(room(checked, '2026-05-23'), 'LW-1/2').chicks).toHaveLength(1);
+  });
+
+  it('is counted where more are counted than the clutch of today has', () => {
+    expect(endings('date: 2026-05-12, lost: {eaten: 5}')).toHaveLength(5);
+    expect(endings('date: 2026-05-12, lost: {eaten: all}')).toHaveLength(5);
+  });
+
+  it('is the one that is thrown away at last as clear, addled or removed', () => {
+    for (const cause of ['clear', 'addled', 'removed'])
+      expect(endings(`date: 2026-05-12, lost: {${cause}: 1}`), cause).toEqual(['LW-1/1/e5']);
+  });
+});
+
+describe('what is known of a brood is not told of it again while another is there', () => {
+  const grown = `${two}
+    date: 2026-04-25, clutch: 1, independent: all
+    date: 2026-05-20, sexed: {cock: [1/c1, 1/c2], hen: [1/c3, 1/c4, 1/c5]}, moult: {started: [1/c1, 1/c2, 1/c3, 1/c4, 1/c5]}`;
+
+  it('its sex: a hen is no cock by count', () => {
+    const known = room({ P: waxbills(`${grown}\ndate: 2026-07-01, sexed: {cock: 2}`) }, '2026-07-01');
+    expect(clutchIn(known, 'LW-1/1').chicks.map(({ sex }) => sex)).toEqual([
+      'cock',
+      'cock',
+      'hen',
+      'hen',
+      'hen',
+    ]);
+    expect(clutchIn(known, 'LW-1/2').chicks.map(({ sex }) => sex)).toEqual(['cock', 'cock', null]);
+    expect(known.findings).toEqual([]);
+  });
+
+  it('its moult: who is in it does not begin it', () => {
+    const known = room({ P: waxbills(`${grown}\ndate: 2026-07-01, moult: {started: 3}`) }, '2026-07-01');
+    expect(clutchIn(known, 'LW-1/1').chicks.map(({ moult }) => moult.length)).toEqual([1, 1, 1, 1, 1]);
+    expect(clutchIn(known, 'LW-1/2').chicks.map(({ moult }) => moult.length)).toEqual([1, 1, 1]);
+  });
+});
+
 describe('guests in a nest', () => {
   it('by count rank behind the young of the nest, and the hint names both in full where needed', () => {
     const files = guests('date: 2026-03-26, died: 1');

@@ -36,6 +36,19 @@ describe('a brood hatched in the incubator and fed by hand', () => {
   });
 });
 
+describe('eggs that the keeper takes in hand', () => {
+  it.each(['fostered: {hand: all}', 'set: {incubator: all}', 'pulled: all'])(
+    'may break there: %s',
+    (taken) => {
+      const log = `date: 2026-03-01, laid: 1\ndate: 2026-03-04, laid: 3, sitting
+      date: 2026-03-10, ${taken}\ndate: 2026-03-11, lost: {broken: 1}`;
+      const known = room({ a: waxbills(log) }, '2026-03-11');
+      expect(fates(clutchIn(known, 'LW-1/1'))).toEqual(['e1 lost (broken)', 'e2 open', 'e3 open', 'e4 open']);
+      expect(codes(known)).toEqual([]);
+    },
+  );
+});
+
 describe('“back: 1” without saying who', () => {
   const log = (out: string) => `
     date: 2026-03-01, laid: 1
@@ -45,7 +58,7 @@ describe('“back: 1” without saying who', () => {
     ${out}
   `;
 
-  it('is the one that left the nest, not the one found dead; it counts differently, so the keeper is asked', () => {
+  it('is the one that left the nest, not the one found dead, and nobody needs to be asked', () => {
     const known = room(
       { a: waxbills(log('date: 2026-04-01, fledged: c2\ndate: 2026-04-01, time: 19:00, back: 1')) },
       '2026-04-01',

@@ -40,7 +40,85 @@ describe('a chick found on the floor and put back', () => {
   });
 });
 
+describe('a chick that died in an earlier brood', () => {
+  it('is not the one put back by count: that is the one that came out too early', () => {
+    const log = `
+      date: 2026-03-20, died: {chilled: 1}
+      date: 2026-04-06, fledged: 2
+      date: 2026-04-25, independent: 2
+      date: 2026-05-10, laid: 3, sitting
+      date: 2026-05-22, hatched: 3
+      date: 2026-06-06, fledged: 1
+      date: 2026-06-06, time: 20:00, back: 1`;
+    const known = room(files(log), '2026-06-06');
+    expect(clutchIn(known, 'LW-1/1').chicks[0]?.fate).toMatchObject({ kind: 'died', cause: 'chilled' });
+    expect(clutchIn(known, 'LW-1/2').chicks.map(({ fledged }) => fledged)).toEqual([null, null, null]);
+    expect(codes(known)).toEqual([]);
+  });
+});
+
+describe('a chick that another pair rears', () => {
+  const foster = waxbills(
+    'date: 2026-03-02, laid: 3, sitting\ndate: 2026-03-16, hatched: 1',
+    'housing: cage 4',
+  ).replace('pair: LW-1', 'pair: LW-2');
+  const given = 'date: 2026-03-18, fostered: {LW-2: [c1, c2]}';
+  const nestOf = (own: string, other = '') => {
+    const known = room({ ...files(`${given}\n${own}`), b: `${foster}\n${other}` }, '2026-04-20');
+    const { stays, fledged } = birdIn(known, 'LW-1/1/c1');
+    const last = stays.at(-1);
+    return [last?.nest?.id, last?.clutch?.pair.id, last?.housing, fledged, codes(known)];
+  };
+  const home = ['LW-2', 'LW-2', 'cage 4', null, []];
+
+  it('and that fell out is put back where it is fed, whoever writes it down', () => {
+    const out = '  - {date: 2026-04-01, fledged: LW-1/1/c1}';
+    expect(nestOf('date: 2026-04-01, time: 19:00, back: c1', out)).toEqual(home);
+    expect(nestOf('', `${out}\n  - {date: 2026-04-01, time: 19:00, back: LW-1/1/c1}`)).toEqual(home);
+    expect(nestOf('', `${out}\n  - {date: 2026-04-01, time: 19:00, back: 1}`)).toEqual(home);
+  });
+
+  it('and that was missing is found there', () => {
+    expect(nestOf('date: 2026-03-20, died: {missing: c1}\ndate: 2026-03-21, back: c1')).toEqual(home);
+  });
+
+  it('is none of those that come back by count into the nest they left', () => {
+    const known = nestOf(
+      'date: 2026-04-01, fledged: c3\ndate: 2026-04-01, time: 19:00, back: 1',
+      '  - {date: 2026-03-31, fledged: 2}',
+    );
+    expect(known.at(-1)).toEqual([]);
+    expect(known.at(-2)).not.toBeNull();
+  });
+});
+
+describe('a chick fed by hand', () => {
+  it('and that was missing is fed by hand again', () => {
+    const log =
+      'date: 2026-03-18, fostered: {hand: c1}\ndate: 2026-03-20, died: {missing: c1}\ndate: 2026-03-21, back: c1';
+    expect(birdIn(room(files(log), '2026-03-21'), 'LW-1/1/c1').stays.at(-1)).toMatchObject({
+      housing: 'hand',
+      nest: null,
+    });
+  });
+});
+
 describe('an egg that was missing and turned up', () => {
+  it('in a foster’s nest lies there', () => {
+    const foster = waxbills('date: 2026-03-02, laid: 3, sitting').replace('pair: LW-1', 'pair: LW-2');
+    const log = `date: 2026-03-05, fostered: {LW-2: e4}
+      date: 2026-03-07, lost: {missing: e4}
+      date: 2026-03-08, back: e4`;
+    const own = waxbills(`date: 2026-03-01, laid: 1\ndate: 2026-03-04, laid: 3, sitting\n${log}`, parents);
+    const known = room({ a: own, b: foster }, '2026-03-08');
+    expect(eggIn(known, 'LW-1/1/e4').places.at(-1)?.place).toMatchObject({
+      kind: 'nest',
+      pair: { id: 'LW-2' },
+    });
+    expect(pairIn(known, 'LW-2').here.eggs.size).toBe(4);
+    expect(pairIn(known, 'LW-1').here.eggs.size).toBe(3);
+  });
+
   it('is in its nest again, as it was', () => {
     const log = 'date: 2026-03-18, lost: {missing: e4}\ndate: 2026-03-19, back: e4';
     const known = room(files(log), '2026-03-19');

@@ -117,6 +117,11 @@ export const roomCodes = {
     text: ({ id, line }) => `the bird \`${id}\` is listed already, on line ${line}`,
     hint: () => 'one item a bird',
   },
+  'chick-named-twice': {
+    level: 'error',
+    text: ({ ref, bird }) => `\`is: ${ref}\` is the bird \`${bird}\` already`,
+    hint: ({ bird }) => `one item a chick: take this \`is:\` out, or the one of \`${bird}\``,
+  },
   'parent-sex': {
     level: 'error',
     text: ({ bird, parent, sex }) => `${bird} stands as ${parent} but is a ${sex}`,

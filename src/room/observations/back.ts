@@ -1,7 +1,6 @@
 import { chooseBirds, chooseEggs } from '../choose.ts';
-import { joined } from '../lists.ts';
-import { settle, startQuarantine } from '../lives.ts';
-import type { Bird, Clutch, Egg, Pair } from '../model.ts';
+import { comeBack, independence, placeEgg, settle } from '../lives.ts';
+import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import type { Fold } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
@@ -10,22 +9,40 @@ export const back: Apply<'back'> = (scene, who) => {
   const { pair, day } = scene;
   if (who.kind === 'refs' && who.refs.every((ref) => ref.form === 'egg')) {
     const eggs = chooseEggs(scene, who, { did: 'back', among: [], impossible: notMissingEgg });
-    for (const egg of eggs) {
-      egg.fate = null;
-      egg.places = joined(egg.places, { from: day, place: { kind: 'nest', pair, clutch: egg.clutch } });
-      pair.here.eggs.add(egg);
-    }
+    for (const egg of eggs) returnEgg(egg, day);
     return;
   }
-  const young = pair.clutches.flatMap((clutch: Clutch) => clutch.chicks);
-  const wanted = { did: 'back', among: young, impossible: notAway, rank: seldomBack, kind: wayOut };
-  for (const bird of chooseBirds(scene, who, wanted)) returnBird(scene.fold, bird, pair, day);
+  const birds = chooseBirds(scene, who, {
+    did: 'back',
+    among: ofThisNest(pair).filter(mayBeCounted),
+    impossible: notAway,
+    past: (bird) => isGrown(bird, day),
+    rank: ({ fate }) => (fate === null ? 0 : 1),
+    kind: wayOut,
+  });
+  for (const bird of birds) returnBird(scene.fold, bird, pair, day);
 };
 
-/** By count: rather one that left the nest too early than one that was missing or away, and last one found dead. */
-function seldomBack({ fate }: Bird): number {
-  if (fate === null) return 0;
-  return fate.kind === 'gone' || fate.cause === null || fate.cause === 'missing' ? 1 : 2;
+/** The young, guests included, that were fed from this nest last. */
+function ofThisNest(pair: Pair): Bird[] {
+  const all = [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
+  return all.filter((bird) => lastNest(bird)?.nest === pair);
+}
+
+function lastNest({ stays }: Bird): Bird['stays'][number] | undefined {
+  return stays.findLast(({ nest }) => nest !== null);
+}
+
+/** A count means one that fell out of the nest or was missing; who was found dead or left the room is named. */
+function mayBeCounted({ fate }: Bird): boolean {
+  if (fate === null) return true;
+  return fate.kind === 'died' && (fate.cause === null || fate.cause === 'missing');
+}
+
+/** Missing since so long that it would feed itself by now. */
+function isGrown({ fate, hatched, clutch }: Bird, day: number): boolean {
+  if (fate === null || hatched === null || clutch === null) return false;
+  return day - hatched.to > independence(clutch.pair.profile).high;
 }
 
 function wayOut({ fate }: Bird): string {
@@ -42,21 +59,26 @@ function notAway(bird: Bird): string | null {
   return bird.fledged !== null && bird.independent === null ? null : 'it is here as far as the journal knows';
 }
 
+/** An egg lies again where it lay when it was lost, be it a foster's nest. */
+function returnEgg(egg: Egg, day: number): void {
+  const { place } = egg.places.at(-1) as { place: EggPlace };
+  egg.fate = null;
+  placeEgg(egg, day, place);
+}
+
+/** Who was missing or away lives where it did and is fed by whoever fed it; who is put back is in its last nest. */
 function returnBird(fold: Fold, bird: Bird, pair: Pair, day: number): void {
-  const away = bird.fate;
-  bird.fate = null;
-  if (away?.kind === 'gone') {
-    bird.arrived = day;
-    startQuarantine(fold, bird, day);
-  } else if (away === null) {
-    bird.fledged = null;
-  }
-  const young = bird.clutch !== null && bird.independent === null;
+  const isPutBack = bird.fate === null;
+  const home = isPutBack ? lastNest(bird) : bird.stays.at(-1);
+  comeBack(fold, bird, day);
+  if (isPutBack) bird.fledged = null;
+  const isFed = bird.clutch !== null && bird.independent === null;
+  const housing = isPutBack ? home?.nest?.housing : home?.housing;
   settle(
     bird,
     day,
-    bird.stays.at(-1)?.housing ?? pair.housing,
-    young ? pair : null,
-    young ? bird.clutch : null,
+    housing ?? pair.housing,
+    isFed ? (home?.nest ?? null) : null,
+    isFed ? (home?.clutch ?? null) : null,
   );
 }

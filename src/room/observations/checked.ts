@@ -2,7 +2,7 @@ import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
-import { addUnseenEgg, canHatchBy, hatch, takesEggs } from '../lives.ts';
+import { addUnseenEgg, canHatchBy, hatch, longPast, takesEggs } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -40,7 +40,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   const clutch = scene.pinned ?? scene.pair.clutches.findLast((one) => one.chicks.length > 0) ?? null;
   if (more > 0) {
     const eggs = [...scene.pair.here.eggs]
-      .filter((egg) => canHatchBy(egg, scene.day))
+      .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
       .sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
     for (let i = 0; i < more; i++) {
       const egg = eggs[i] ?? (clutch !== null && !clutch.counted ? addUnseenEgg(clutch, scene.day) : null);

@@ -11,6 +11,7 @@ import {
   eggsInReach,
   hatch,
   incubation,
+  longPast,
   openClutch,
   whyNotOpen,
 } from '../lives.ts';
@@ -73,11 +74,6 @@ function takePlaceholders(scene: Scene, who: Who): Who | null {
     left -= 1;
   }
   return left === 0 ? null : { ...who, count: left };
-}
-
-/** By count nobody means an egg that has lain for months; by its ref it may still be named. */
-function longPast(egg: Egg, day: number): boolean {
-  return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
 }
 
 /** Why this egg cannot have hatched by the day, for want of time; null where it can. */

@@ -1,6 +1,15 @@
 import type { Day } from '../../days.ts';
 import { clearRank } from '../fertility.ts';
-import { addUnseenEgg, begun, canHatchBy, fledging, hatch, incubation, openClutch } from '../lives.ts';
+import {
+  addUnseenEgg,
+  begun,
+  canHatchBy,
+  fledging,
+  hatch,
+  incubation,
+  longPast,
+  openClutch,
+} from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { lastLook, refuse } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -13,14 +22,16 @@ import { tooSoon } from './hatched.ts';
 export const heard: Apply<'heard'> = (scene, _text, at) => {
   const { pair, day, entry, pinned } = scene;
   if ([...pair.here.young].some((young) => young.fledged === null)) return;
-  const eggs = [...pair.here.eggs].filter((egg) => pinned === null || egg.clutch === pinned);
+  const eggs = [...pair.here.eggs].filter(
+    (egg) => (pinned === null || egg.clutch === pinned) && !longPast(egg, day),
+  );
   const ripe = eggs.filter((egg) => (pair.here.young.size > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   ripe.sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
   if (ripe.length === 0 && pair.here.young.size > 0) return;
-  const [young] = eggs;
-  if (ripe.length === 0 && young !== undefined) {
-    const why = tooSoon(scene, young);
-    if (why !== null) refuse(scene, at, why, { who: young.ref, did: 'hatched' });
+  const [fresh] = eggs;
+  if (ripe.length === 0 && fresh !== undefined) {
+    const why = tooSoon(scene, fresh);
+    if (why !== null) refuse(scene, at, why, { who: fresh.ref, did: 'hatched' });
     return;
   }
   const unseen = entry.after === null && lastLook(pair, entry.site?.text ?? null, day) === null;

@@ -1,22 +1,19 @@
 import { takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs } from '../choose.ts';
-import { addUnseenEgg, clutchesElsewhere, endEgg, whyNotOpen } from '../lives.ts';
-import type { Egg, LossCause, TakenHow } from '../model.ts';
+import { addUnseenEgg, ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
+import type { Egg, Lamp, LossCause, TakenHow } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 type Cause = LossCause | TakenHow | null;
 
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
-  const inReach = [
-    ...pair.here.eggs,
-    ...clutchesElsewhere(pair).flatMap((clutch) => clutch.eggs.filter(isElsewhereOpen)),
-  ];
   for (const { cause, who } of value) {
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
-      among: new Set(inReach),
+      among: eggsInReach(pair, ELSEWHERE),
       impossible: (egg) => whyNotOpen(egg),
+      past: (egg) => longPast(egg, day) && !isLeftOver(cause, egg),
       rank: (egg) => rankFor(cause, egg),
       kind: (egg) => egg.lamp.at(-1)?.saw,
       another: (clutch) => addUnseenEgg(clutch, day),
@@ -24,11 +21,6 @@ export const lost: Apply<'lost'> = (scene, value) => {
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
   }
 };
-
-function isElsewhereOpen(egg: Egg): boolean {
-  const kind = egg.places.at(-1)?.place.kind;
-  return egg.fate === null && (kind === 'store' || kind === 'incubator');
-}
 
 function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
   if (cause !== null && isTaken(cause)) endEgg(egg, { kind: 'taken', cause, span, day: span.to });
@@ -39,15 +31,24 @@ function isTaken(cause: LossCause | TakenHow): cause is TakenHow {
   return (takenCauses as readonly string[]).includes(cause);
 }
 
+/** What is taken out at last: an egg of long ago, gone bad or cleared away, or known to be what it is now said to be. */
+function isLeftOver(cause: Cause, egg: Egg): boolean {
+  if (cause === 'addled' || cause === 'removed') return true;
+  return cause !== null && ORDER[cause] !== undefined && rankFor(cause, egg) === 0;
+}
+
+type Seen = Lamp | undefined;
+
+/** What the lamp will have shown of an egg that was lost so, likeliest first. */
+const ORDER: Partial<Record<NonNullable<Cause>, readonly Seen[]>> = {
+  clear: ['clear', 'unsure', undefined, 'dead', 'fertile'],
+  undeveloped: ['clear', 'unsure', undefined, 'dead', 'fertile'],
+  'dead-in-shell': ['dead', 'fertile', undefined, 'unsure', 'clear'],
+  addled: ['dead', undefined, 'unsure', 'fertile', 'clear'],
+};
+
 /** Which egg a loss most likely means: the clear one was clear, the dead one had been fertile. */
 function rankFor(cause: Cause, egg: Egg): number {
-  const saw = egg.lamp.at(-1)?.saw;
-  const wanted: Partial<Record<NonNullable<Cause>, (string | undefined)[]>> = {
-    clear: ['clear', 'unsure', undefined, 'dead', 'fertile'],
-    undeveloped: ['clear', 'unsure', undefined, 'dead', 'fertile'],
-    'dead-in-shell': ['dead', 'fertile', undefined, 'unsure', 'clear'],
-    addled: ['dead', undefined, 'unsure', 'fertile', 'clear'],
-  };
-  const order = cause === null ? undefined : wanted[cause];
-  return order === undefined ? 0 : order.indexOf(saw);
+  const order = cause === null ? undefined : ORDER[cause];
+  return order === undefined ? 0 : order.indexOf(egg.lamp.at(-1)?.saw);
 }

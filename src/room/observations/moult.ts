@@ -9,6 +9,7 @@ export const moult: Apply<'moult'> = (scene, value) => {
       did: 'moulted',
       among: scene.pair.clutches.flatMap((clutch) => clutch.chicks),
       impossible: (bird) => whyNotAlive(bird),
+      past: (bird) => bird.moult.at(-1)?.state === what,
     });
     tellAll(birds, 'moult', { day: scene.day, state: what });
   }

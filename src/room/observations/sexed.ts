@@ -7,7 +7,7 @@ export const sexed: Apply<'sexed'> = (scene, value) => {
       did: `sexed as ${sex}`,
       among: scene.pair.clutches.flatMap((clutch) => clutch.chicks),
       impossible: () => null,
-      rank: (bird) => (bird.sex === null ? 0 : 1),
+      past: ({ sex, fate }) => sex !== null || fate !== null,
     });
     for (const bird of birds) bird.sex = sex;
   }

@@ -95,10 +95,11 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
   const { quarantine } = bird;
   if (quarantine === null || bird.released !== null || bird.fate !== null) return [];
   if (illOn(bird, room.day) !== null) return [];
-  const { from: arrived, until } = quarantine;
+  const { from: begun, until } = quarantine;
   const well = wellSince(bird);
   const from = Math.max(until, well ?? until);
-  const why = `arrived ${shortDay(arrived)} + ${until - arrived} d${from > until ? `, unwell until ${shortDay(from)}` : ''}`;
+  const came = bird.absences.some((absence) => absence.until === begun) ? 'back' : 'arrived';
+  const why = `${came} ${shortDay(begun)} + ${until - begun} d${from > until ? `, unwell until ${shortDay(from)}` : ''}`;
   return item(room, 'quarantine-end', { from, to: from + 2, lapses: from + GIVEN_UP, why }, aboutBird(bird));
 }
 

@@ -1,7 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Routine } from '../../journal/settings.ts';
 import type { Room } from '../../room/fold.ts';
-import { housingOf } from '../../room/lives.ts';
+import { enteredOn, housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 import * as anchors from './anchors.ts';
@@ -50,11 +50,13 @@ function roomTask(room: Room, routine: Routine): AgendaItem | null {
 }
 
 function birdTask(room: Room, routine: Routine, bird: Bird): AgendaItem | null {
-  if (bird.arrived === null || bird.fate !== null) return null;
-  if (isOver(room, routine.until, bird, bird.arrived)) return null;
-  const last = lastDone(room, routine, null, bird.arrived);
+  const came = enteredOn(bird);
+  if (came === null || bird.fate !== null) return null;
+  if (isOver(room, routine.until, bird, came)) return null;
+  const last = lastDone(room, routine, null, came);
   const about = { bird: bird.id, housing: housingOf(bird), species: bird.species };
-  return counted(room, routine, bird.arrived, last, `arrived ${shortDay(bird.arrived)}`, about);
+  const says = came === bird.arrived ? 'arrived' : 'back';
+  return counted(room, routine, came, last, `${says} ${shortDay(came)}`, about);
 }
 
 /** Whether what ends a routine has happened to a bird since it came; of a bird only two of the anchors are known. */

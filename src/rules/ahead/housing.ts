@@ -73,16 +73,36 @@ export function housingAhead(
   };
 }
 
-/** A bird's stays in one housing while it feeds itself; the last is open. */
-function ownStays(bird: Bird, day: Day): { housing: string; from: Day; to: Day }[] {
+interface OwnStay {
+  housing: string;
+  from: Day;
+  to: Day;
+}
+
+/** A bird's stays in one housing while it feeds itself and is in the room; the last is open. */
+function ownStays(bird: Bird, day: Day): OwnStay[] {
   if (bird.placeholder || isDependent(bird)) return [];
   const end = bird.fate?.day ?? day + 1;
   const since = bird.ref === null ? Number.NEGATIVE_INFINITY : (bird.independent?.day ?? end);
   return bird.stays.flatMap(({ from, housing }, i) => {
     const to = Math.min(end, bird.stays[i + 1]?.from ?? end);
     const begun = Math.max(from, since);
-    return housing === null || begun >= to ? [] : [{ housing, from: begun, to }];
+    return housing === null || begun >= to ? [] : presentIn({ housing, from: begun, to }, bird);
   });
+}
+
+/** A stay less the days on which the bird was lent or missing; the housing is free for others then. */
+function presentIn(stay: OwnStay, { absences }: Bird): OwnStay[] {
+  let parts = [stay];
+  for (const { fate, until } of absences) {
+    parts = parts.flatMap((part) =>
+      [
+        { ...part, to: Math.min(part.to, fate.day) },
+        { ...part, from: Math.max(part.from, until) },
+      ].filter(({ from, to }) => from < to),
+    );
+  }
+  return parts;
 }
 
 function weanedPlace(

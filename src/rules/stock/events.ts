@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { type Bird, clutchId } from '../../room/model.ts';
+import { type Bird, type BirdFate, clutchId } from '../../room/model.ts';
 import type { StockBird } from './stock.ts';
 
 /** One thing that happened to a bird. */
@@ -27,6 +27,7 @@ export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
     })),
     ...bird.treated.map(({ day, text }) => ({ day, what: `treated: ${text}` })),
     ...bird.unwell.map(({ day, text }) => ({ day, what: `unwell: ${text}` })),
+    ...absences(bird),
     ...endings(bird),
   ].sort((a, b) => a.day - b.day);
 }
@@ -61,10 +62,21 @@ function stays({ stays: all, clutch }: Bird): LifeEvent[] {
   });
 }
 
+/** Ends that were none: lent and home again, missing and found. */
+function absences({ absences: all }: Bird): LifeEvent[] {
+  return all.flatMap(({ fate, until }) => [
+    ending(fate),
+    { day: until, what: fate.kind === 'gone' ? 'back' : 'found again' },
+  ]);
+}
+
 function endings({ fate }: Bird): LifeEvent[] {
-  if (fate === null) return [];
+  return fate === null ? [] : [ending(fate)];
+}
+
+function ending(fate: BirdFate): LifeEvent {
   const { kind, day } = fate;
   const how = fate.kind === 'died' ? fate.cause : fate.how;
-  if (kind === 'died') return [{ day, what: how === null ? 'died' : `died: ${how}` }];
-  return [{ day, what: how ?? 'left' }];
+  if (kind === 'died') return { day, what: how === null ? 'died' : `died: ${how}` };
+  return { day, what: how ?? 'left' };
 }

@@ -53,6 +53,7 @@ export function lastSign(bird: Bird): Day {
     bird.ringed,
     bird.fledged?.day,
     bird.arrived,
+    bird.absences.at(-1)?.until,
   ];
   return Math.max(...days.map((day) => day ?? Number.NEGATIVE_INFINITY));
 }

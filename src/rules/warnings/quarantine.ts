@@ -1,4 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
+import { enteredOn } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
 import { listed } from './words.ts';
@@ -67,7 +68,7 @@ function mixedIn(view: View): Mixed[] {
 function isStranger(bird: Bird, other: Bird, pair: Pair | undefined): boolean {
   if (pair !== undefined && other.clutch?.pair === pair) return false;
   const apart = other.quarantine !== null && other.released === null;
-  return !apart || (other.quarantine?.from !== bird.quarantine?.from && other.arrived !== bird.arrived);
+  return !apart || (other.quarantine?.from !== bird.quarantine?.from && enteredOn(other) !== enteredOn(bird));
 }
 
 function meet({ find }: View, bird: Bird, other: Bird, pair: Pair | undefined): boolean {

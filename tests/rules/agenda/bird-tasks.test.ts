@@ -55,6 +55,7 @@ describe('the end of quarantine', () => {
   it('begins anew when a bird comes home', () => {
     const log = '      - {date: 2026-03-20, gone: lent}\n      - {date: 2026-05-01, back}\n';
     expect(quarantine(bird(log), '2026-06-02')).toEqual(['05-31 … 06-02 now']);
+    expect(lines(bird(log), 'quarantine-end', '2026-06-01')).toMatchObject([{ why: 'back 1 May + 30 d' }]);
   });
 });
 

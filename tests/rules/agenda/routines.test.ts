@@ -265,6 +265,13 @@ describe('of a bird that arrived', () => {
     ]);
   });
 
+  it('begins anew when it comes home', () => {
+    const log = '      - {date: 2026-03-20, gone: lent}\n      - {date: 2026-05-01, back}\n';
+    expect(lines(room(log), 'weigh', '2026-05-03')).toMatchObject([
+      { why: 'back 1 May + 2 d', state: 'now' },
+    ]);
+  });
+
   it('ends when the bird dies', () => {
     expect(lines(room('      - {date: 2026-03-02, died}\n'), 'weigh', '2026-03-03')).toEqual([]);
   });

@@ -63,6 +63,20 @@ it('fostered young must leave the pair that feeds them, not the one that laid th
   expect(leaving.find(({ pair }) => pair === 'A')?.young.high).toBeLessThanOrEqual(2);
 });
 
+it('a bird on loan leaves its place to others', () => {
+  const list = (log: string) =>
+    `birds:\n  - {id: X, log: [{date: 2026-01-01, arrived: cage 9}${log}]}\n  - {id: Y, log: [{date: 2026-02-01, arrived: cage 9}, {date: 2026-02-20, moved: cage 8}]}\n`;
+  const most = (log: string) =>
+    housing({ 'birds.yaml': list(log) }, '2026-04-01').occupied.find(
+      ({ housing: where }) => where === 'cage 9',
+    );
+  expect(most('')).toMatchObject({ now: 1, most: 2 });
+  expect(most(', {date: 2026-01-05, gone: lent}, {date: 2026-03-01, back}')).toMatchObject({
+    now: 1,
+    most: 1,
+  });
+});
+
 describe('where weaned young go', () => {
   const moves = '{date: 2026-04-22, moved: {c1: young flight, c2: young flight, c3: young flight}}';
   const files = {

@@ -71,6 +71,29 @@ describe('a life', () => {
     expect(life(died, 'z')).toEqual(['2026-03-03 died']);
   });
 
+  it('of one that was lent and came home: both arrivals and the time between', () => {
+    const files = {
+      'birds.yaml': `
+        birds:
+          - id: x
+            log:
+              - {date: 2025-12-01, arrived: cage 3}
+              - {date: 2026-01-05, gone: lent}
+              - {date: 2026-02-10, back}
+              - {date: 2026-03-01, died: missing}
+              - {date: 2026-03-02, back}
+      `,
+    };
+    expect(life(files, 'x')).toEqual([
+      '2025-12-01 arrived',
+      '2025-12-01 in cage 3',
+      '2026-01-05 lent',
+      '2026-02-10 back',
+      '2026-03-01 died: missing',
+      '2026-03-02 found again',
+    ]);
+  });
+
   it('tells of foster parents', () => {
     const files = {
       'LW-1': `

@@ -98,6 +98,17 @@ describe('birds in one quarantine cage', () => {
     expect(lines[0]?.check).toContain('the days begin anew for all');
   });
 
+  it('of which one was lent meanwhile are not', () => {
+    const away = two('2026-03-01').replace(
+      'arrived: cage 9}]',
+      'arrived: cage 9}, {date: 2026-03-05, gone: lent}, {date: 2026-03-11, back}]',
+    );
+    expect(warned({ 'birds.yaml': away }, 'quarantine', '2026-03-11').map(({ bird }) => bird)).toEqual([
+      'A',
+      'B',
+    ]);
+  });
+
   it('and a chick of theirs came with nobody', () => {
     const files: Files = {
       'birds.yaml': two('2026-03-01'),
