@@ -21,7 +21,7 @@ const files: Files = {
 };
 
 it('what goes with a bird is its life and health, no place, no other keeper, nothing private', () => {
-  const stock = stockOf(room(files, '2026-01-01'), []);
+  const stock = stockOf(room(files, '2026-01-01'));
   const [one] = stock.birds;
   if (one === undefined) throw new Error('no bird');
   const portrait = handedOver(portraitOf(one, stock), (text) =>
