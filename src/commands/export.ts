@@ -27,7 +27,7 @@ interface ExportOptions extends ForceOption {
 /** What it takes to make each table. */
 const makers: Record<TableName, (open: OpenRoom) => Table> = {
   pairs: ({ room }) => pairTable(room.pairs),
-  birds: ({ room, record }) => birdTable(stockOf(room, record.ownSpecies)),
+  birds: ({ room }) => birdTable(stockOf(room)),
   clutches: ({ room }) => clutchTable(ledgerOf(room).clutches),
   eggs: ({ room }) => eggTable(ledgerOf(room).eggs),
   chicks: ({ room }) => chickTable(ledgerOf(room).chicks),

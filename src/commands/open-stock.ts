@@ -13,7 +13,7 @@ export interface OpenStock extends OpenRoom {
 /** Reads the room's folder and folds its stock as known on the day stood on. */
 export function openStock(context: Pick<Context, 'journals' | 'day' | 'today'>): OpenStock {
   const open = openRoom(context);
-  return { ...open, stock: stockOf(open.room, open.record.ownSpecies) };
+  return { ...open, stock: stockOf(open.room) };
 }
 
 /** The bird of that id, ring or `PAIR/CLUTCH/cN`; a name that nobody bears is wrong usage. */

@@ -7,6 +7,7 @@ import { type Observation, observations } from '../journal/observations/index.ts
 import type { RoomRecord } from '../journal/record.ts';
 import type { RoomSettings } from '../journal/settings.ts';
 import { findSpecies, suggestSpecies } from '../species/find.ts';
+import type { Profile } from '../species/profile.ts';
 import { inWholeDays } from '../species/whole-days.ts';
 import { applyBirdObservation, listBirds } from './birds.ts';
 import { checkRoom } from './checks.ts';
@@ -24,6 +25,8 @@ export interface Room {
   day: Day;
   today: Day;
   settings: RoomSettings;
+  /** Its own species profiles, which go before the shipped ones. */
+  own: readonly Profile[];
   pairs: Pair[];
   /** Every bird the record knows of, the dead and gone included. */
   birds: Bird[];
@@ -68,6 +71,7 @@ export function understandRoom(
   return {
     ...clock,
     settings: record.settings,
+    own: fold.own,
     pairs,
     birds: [...new Set(fold.birds.values())],
     findings: fold.findings.sort(byPlace),

@@ -169,7 +169,7 @@ export function longPast(egg: Egg, day: Day): boolean {
   return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
 }
 
-/** A chick comes out of an egg, in the nest where the egg is. */
+/** A chick comes out of an egg, in the nest where the egg is; out of anybody's nest it is fed by hand from that hour. */
 export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   const { clutch } = egg;
   const ref = shortRef('c', clutch.chicks.length + 1);
@@ -191,7 +191,7 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   } satisfies Partial<Bird>);
   const stay = alikeStay({
     from: day,
-    housing: nest === null ? (place?.kind ?? null) : nest.housing,
+    housing: nest === null ? 'hand' : nest.housing,
     nest,
     clutch: place?.kind === 'nest' ? place.clutch : clutch,
   });
@@ -245,6 +245,19 @@ export function becomeIndependent(bird: Bird, span: Span): void {
 /** Whether it is alive, in the room and not yet feeding itself. */
 export function isDependent(bird: Bird): boolean {
   return bird.ref !== null && bird.fate === null && bird.independent === null;
+}
+
+/** Whether it is in nobody's nest and not yet feeding itself, wherever it is kept. */
+export function isFedByHand(bird: Bird): boolean {
+  return isDependent(bird) && feederOf(bird) === null;
+}
+
+/** Whether it was ever fed by hand: it lived for a time in nobody's nest before it fed itself. */
+export function wasFedByHand({ ref, stays, independent }: Bird): boolean {
+  if (ref === null) return false;
+  return stays.some(
+    ({ nest, from }) => nest === null && from < (independent?.day ?? Number.POSITIVE_INFINITY),
+  );
 }
 
 /** A bird no longer belongs to the nest: dead, gone or independent. */
@@ -309,8 +322,7 @@ export function eggsInReach(pair: Pair, kinds = IN_CARE): Egg[] {
 /** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
 export function youngInReach(pair: Pair): Bird[] {
   const chicks = clutchesElsewhere(pair).flatMap((clutch) => clutch.chicks);
-  const byHand = chicks.filter((young) => feederOf(young) === null);
-  return [...pair.here.young, ...byHand].filter(isDependent);
+  return [...[...pair.here.young].filter(isDependent), ...chicks.filter(isFedByHand)];
 }
 
 /**

@@ -3,7 +3,7 @@ import { naturally } from '../findings/naturally.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
-import { isDependent } from '../room/lives.ts';
+import { isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Durations } from './durations.ts';
@@ -188,7 +188,7 @@ function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird
   }
   // An incubator holds eggs only: what hatches in it is fed by hand from that hour.
   if (where === 'incubator') return [];
-  return (clutch?.chicks ?? []).filter((bird) => isDependent(bird) && bird.stays.at(-1)?.nest === null);
+  return (clutch?.chicks ?? []).filter(isFedByHand);
 }
 
 function hatchedAt(pair: Pair, clutch: Clutch | null): Bird[] {

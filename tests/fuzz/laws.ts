@@ -170,7 +170,7 @@ function badPages(record: RoomRecord, room: Room): string[] {
   };
   const look = { width: 80, color: false };
   const book = seasonBook(room, { seasons: null, by: null });
-  stockOf(room, record.ownSpecies);
+  stockOf(room);
   const pages = {
     due: dueText(morning, { ...look, by: 'urgency' }),
     season: seasonText(book, look),

@@ -1,4 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { run as bird } from '../../src/commands/bird.ts';
+import { run as feed } from '../../src/commands/feed.ts';
+import { run as pair } from '../../src/commands/pair.ts';
+import { run as stock } from '../../src/commands/stock.ts';
+import { runCommand } from '../commands/run.ts';
 import { room } from '../rooms.ts';
 import { clutchIn, codes, due, fates, spell, waxbills } from './morning.ts';
 
@@ -47,6 +52,69 @@ describe('eggs that the keeper takes in hand', () => {
       expect(codes(known)).toEqual([]);
     },
   );
+});
+
+describe('what hatched in an incubator, and what was taken from the nest into the hand', () => {
+  const brood = (later: string) => ({
+    a: waxbills(`
+      date: 2026-03-01, laid: 1
+      date: 2026-03-04, laid: 3, sitting
+      date: 2026-03-10, set: {incubator: [e1, e2]}
+      date: 2026-03-16, hatched: [e1, e2, e3]
+      date: 2026-03-20, fostered: {hand: c3}
+      ${later}
+    `),
+  });
+  const said = async (
+    command: Parameters<typeof runCommand>[0],
+    on: string,
+    { later = '', who = 'LW-1' } = {},
+  ) => {
+    const options = { days: 7 };
+    const { text } = await runCommand(command, brood(later), { on, arguments: [who], options });
+    return text.replace(/\s+/g, ' ');
+  };
+
+  it('is alike: no bird that feeds itself', async () => {
+    const page = await said({ run: feed }, '2026-03-21');
+    expect(page).toContain('3 young birds fed by hand (LW-1/1/c1, LW-1/1/c2, LW-1/1/c3)');
+    expect(page).not.toContain('incubator');
+  });
+
+  it('is where the morning says that it is', async () => {
+    const birds = await runCommand({ run: stock }, brood(''), { on: '2026-03-21', json: true });
+    const housing = (JSON.parse(birds.text) as { birds: { id: string; housing: string }[] }).birds
+      .filter(({ id }) => id.startsWith('LW-1/'))
+      .map((one) => one.housing);
+    expect(housing).toEqual(['hand', 'hand', 'hand']);
+  });
+
+  it('is in no nest', async () => {
+    const page = await said({ run: pair }, '2026-03-21');
+    expect(page).toContain(
+      'c1 fed by hand · being fed c2 fed by hand · being fed c3 fed by hand · being fed',
+    );
+  });
+
+  it('has been fed by hand, in its life as in its clutch, long after it fed itself', async () => {
+    const later = 'date: 2026-04-04, fledged: all\ndate: 2026-04-25, independent: all, moved: {c1: flight 3}';
+    expect(await said({ run: pair }, '2026-05-01', { later })).toContain(
+      'c1 fed by hand · fledged 4 Apr · independent 25 Apr',
+    );
+    expect(await said({ run: bird }, '2026-05-01', { later, who: 'LW-1/1/c1' })).toMatch(
+      /16 Mar fed by hand .*25 Apr in flight 3/,
+    );
+  });
+
+  it('is still fed by hand in another cage', async () => {
+    const page = await said({ run: feed }, '2026-03-25', { later: 'date: 2026-03-24, moved: {c1: cage 3}' });
+    expect(page).toContain('3 young birds fed by hand');
+    expect(page).not.toContain('cage 3');
+  });
+
+  it('is no mouth any more, once nobody has written of it for so long that it is unaccounted for', async () => {
+    expect(await said({ run: feed }, '2026-07-20')).not.toContain('fed by hand');
+  });
 });
 
 describe('“back: 1” without saying who', () => {

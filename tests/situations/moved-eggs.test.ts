@@ -140,7 +140,7 @@ describe('eggs set in an incubator', () => {
     const hatched = { a: `${files.a}\n  - {date: 2026-03-17, hatched: 2}` };
     const known = room(hatched, '2026-03-17');
     expect(fates(clutchIn(known, 'LW-1/1'))).toEqual(['e1 hatched', 'e2 hatched', 'e3 open']);
-    expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({ housing: 'incubator', nest: null });
+    expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({ housing: 'hand', nest: null });
     expect(codes(known)).toEqual([]);
   });
 });

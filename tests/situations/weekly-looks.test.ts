@@ -1,4 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { run as bird } from '../../src/commands/bird.ts';
+import { run as exporting } from '../../src/commands/export.ts';
+import { run as pair } from '../../src/commands/pair.ts';
+import { runCommand } from '../commands/run.ts';
 import { room } from '../rooms.ts';
 import { clutchIn, days, journal, spell, waxbills } from './morning.ts';
 
@@ -49,5 +53,39 @@ describe('a dove that lays again while her squabs are fed', () => {
   // The first egg is three days old at most on 30 March; 12–14 days of sitting from there.
   it('is not expected to hatch the day after her first egg, though nobody looked for a fortnight', () => {
     expect(spell(files, 'hatch', 'DD-1', '2026-03-29', '2026-04-14')).toEqual(['04-09 … 04-14']);
+  });
+});
+
+describe('a brood that was found hatched when somebody looked again', () => {
+  const files = {
+    a: journal(
+      'ZF-1',
+      'zebra finch',
+      `
+      date: 2026-01-28, laid: 1
+      date: 2026-01-29, laid: 2
+      date: 2026-02-12, hatched: 2, lost: {clear: 1}
+      date: 2026-02-20, ringed: {c1: A1}
+    `,
+    ),
+  };
+  const told = async (command: Parameters<typeof runCommand>[0], argument: string, format?: string) => {
+    const call = { on: '2026-02-20', arguments: [argument], json: true, options: { format } };
+    return JSON.parse((await runCommand(command, files, call)).text);
+  };
+
+  it('hatched on the same days, whichever command or table is asked', async () => {
+    const { text } = await runCommand({ run: bird }, files, { on: '2026-02-20', arguments: ['ZF-1/1/c1'] });
+    expect(text).toContain('hatched between 8 Feb and 12 Feb');
+    const days = ['2026-02-08', '2026-02-12'];
+    const of = ({ hatchedFrom, hatched }: Record<string, string>) => [hatchedFrom, hatched];
+    expect(of((await told({ run: bird }, 'ZF-1/1/c1')).bird)).toEqual(days);
+    const [clutch] = (await told({ run: pair }, 'ZF-1')).clutches;
+    const span = { from: days[0], to: days[1] };
+    expect([clutch.hatched, clutch.chicks[0].hatched]).toEqual([span, span]);
+    for (const table of ['birds', 'chicks'])
+      expect(of((await told({ run: exporting }, table)).rows.at(-1)), table).toEqual(days);
+    const [egg] = (await told({ run: exporting }, 'eggs')).rows;
+    expect([egg.endedFrom, egg.ended]).toEqual(days);
   });
 });

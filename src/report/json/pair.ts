@@ -1,4 +1,5 @@
 import { formatDay } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import type { EggLoss } from '../../rules/incubator/loss.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
@@ -68,7 +69,7 @@ function chickData(bird: Bird) {
     chick: bird.ref,
     id: bird.id,
     ring: bird.ring,
-    hatched: spanData(bird.hatched),
+    hatched: spanData(hatchedOn(bird)),
     fledged: dayData(bird.fledged?.day ?? null),
     independent: dayData(bird.independent?.day ?? null),
     fate: fate?.kind ?? null,

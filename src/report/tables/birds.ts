@@ -1,3 +1,4 @@
+import { hatchedOn } from '../../room/clock.ts';
 import type { Stock, StockBird } from '../../rules/stock/stock.ts';
 import { type Column, dayCell, tableOf } from './column.ts';
 import type { Cell, Table } from './table.ts';
@@ -23,7 +24,7 @@ export const birdColumns: readonly Column<StockBird>[] = [
     name: 'hatchedFrom',
     doc: 'the first day on which it can have been',
     type: 'date',
-    value: ({ bird }) => dayCell(bird.hatched?.from),
+    value: ({ bird }) => dayCell(hatchedOn(bird)?.from),
   },
   {
     name: 'sire',

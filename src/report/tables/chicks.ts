@@ -1,3 +1,4 @@
+import { hatchedOn } from '../../room/clock.ts';
 import { clutchId, fullRef } from '../../room/model.ts';
 import type { ChickEntry } from '../../rules/season/ledger.ts';
 import { type Column, dayCell, tableOf, YES_NO } from './column.ts';
@@ -22,7 +23,7 @@ export const chickColumns: readonly Column<ChickEntry>[] = [
     name: 'hatchedFrom',
     doc: 'the first day on which it can have hatched',
     type: 'date',
-    value: ({ bird }) => dayCell(bird.hatched?.from),
+    value: ({ bird }) => dayCell(hatchedOn(bird)?.from),
   },
   {
     name: 'hatched',

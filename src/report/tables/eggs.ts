@@ -1,5 +1,7 @@
+import type { Span } from '../../days.ts';
 import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
-import { clutchId, fullRef } from '../../room/model.ts';
+import { hatchedOn } from '../../room/clock.ts';
+import { clutchId, type Egg, fullRef } from '../../room/model.ts';
 import type { EggEntry } from '../../rules/season/ledger.ts';
 import { type Column, dayCell, tableOf, YES_NO } from './column.ts';
 import type { Table } from './table.ts';
@@ -55,7 +57,7 @@ export const eggColumns: readonly Column<EggEntry>[] = [
     name: 'endedFrom',
     doc: 'the first day on which it can have ended so',
     type: 'date',
-    value: ({ egg }) => dayCell(egg.fate?.span.from),
+    value: ({ egg }) => dayCell(endedOn(egg.fate)?.from),
   },
   {
     name: 'ended',
@@ -75,4 +77,8 @@ export const eggColumns: readonly Column<EggEntry>[] = [
 /** Every egg of the room. */
 export function eggTable(eggs: readonly EggEntry[]): Table {
   return tableOf('eggs', eggColumns, eggs);
+}
+
+function endedOn(fate: Egg['fate']): Span | null {
+  return fate?.kind === 'hatched' ? hatchedOn(fate.bird) : (fate?.span ?? null);
 }

@@ -1,4 +1,5 @@
 import type { Day, Span } from '../../days.ts';
+import { wasFedByHand } from '../../room/lives.ts';
 import type { Clutch } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 import type { ClutchStory } from '../season/story.ts';
@@ -94,9 +95,9 @@ function fosteredOf({ pair, eggs, chicks }: Clutch): number {
     places.some(({ place }) => (place.kind === 'nest' ? place.pair !== pair : place.kind !== 'store')),
   );
   const fed = chicks.filter(
-    ({ egg, stays }) =>
-      !sat.some((one) => one === egg) &&
-      stays.some(({ nest, housing }) => (nest === null ? housing === 'hand' : nest !== pair)),
+    (bird) =>
+      !sat.some((one) => one === bird.egg) &&
+      (wasFedByHand(bird) || bird.stays.some(({ nest }) => nest !== null && nest !== pair)),
   );
   return sat.length + fed.length;
 }

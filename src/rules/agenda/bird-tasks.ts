@@ -7,7 +7,7 @@ import { together } from '../../room/model.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
-import { DAYS_A_MONTH, statusOf } from '../stock/life.ts';
+import { breedingAge, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
@@ -112,7 +112,7 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   if (task === 'moult' && bird.moult.length > 0) return [];
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
   if (age === undefined) return [];
-  const days = task === 'moult' ? age : Math.round(age * DAYS_A_MONTH);
+  const days = task === 'moult' ? age : breedingAge(profile);
   const on = hatched.to + days;
   if (bird.arrived !== null && bird.arrived > on) return [];
   const why = `hatched ${shortDay(hatched.to)} + ${task === 'moult' ? `${days} d` : `${age} months`}`;

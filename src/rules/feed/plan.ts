@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { isFedByHand } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { foodOffered } from '../agenda/conditions.ts';
@@ -92,7 +93,7 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
       .filter((family) => !rears(family, planned) && together(family.pair))
       .filter(({ pair }) => foodOffered(pair, room)?.live === true)
       .map(({ pair }) => pair.id),
-    byHand: room.birds.filter(isFedByHand),
+    byHand: room.birds.filter((bird) => isFedByHand(bird) && sources.stock.of(bird)?.status === 'here'),
     assumed: assumptions(housings, sources),
     measured,
     findings: room.findings,
@@ -115,11 +116,6 @@ interface Place {
   housing: string | null;
   adults: Bird[];
   families: Family[];
-}
-
-function isFedByHand(bird: Bird): boolean {
-  const stay = bird.stays.at(-1);
-  return bird.fate === null && bird.independent === null && stay?.housing === 'hand' && stay.nest === null;
 }
 
 /** Everyone who is here by where they eat; places where nobody does are left out. */

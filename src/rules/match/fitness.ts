@@ -38,7 +38,7 @@ function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
   const age = day - bird.hatched.to;
   if (age >= breedingAge(profile)) return null;
   const months = (days: number) => Math.floor(days / DAYS_A_MONTH);
-  const ready = bird.hatched.to + Math.ceil(breedingAge(profile));
+  const ready = bird.hatched.to + breedingAge(profile);
   return `too young: ${months(age)} months, old enough on ${formatDay(ready)}`;
 }
 

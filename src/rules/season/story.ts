@@ -95,9 +95,9 @@ function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
   return {
     clutch,
     season: seasonName(seasonOf(begun(clutch), start), start),
-    laid: around(eggs.filter(({ assumed }) => !assumed).flatMap(({ laid }) => [laid.from, laid.to])),
+    laid: around(eggs.filter(({ assumed }) => !assumed).flatMap(({ laid }) => daysOf(laid))),
     sitting: sitting === null ? null : { span: sitting.span, inferred: sitting.inferred },
-    hatched: around(chicks.flatMap(({ hatched }) => hatched?.to ?? [])),
+    hatched: around(chicks.flatMap((bird) => daysOf(hatchedOn(bird)))),
     fledged: around(chicks.flatMap(({ fledged }) => fledged?.day ?? [])),
     independent: around(chicks.flatMap((bird) => bird.independent?.day ?? [])),
     over: endOf(clutch, day),
@@ -111,6 +111,8 @@ function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
     chicks: chicks.map((bird) => ({ bird, weighed: lastStanding(bird, clutch.pair.profile) })),
   };
 }
+
+const daysOf = (span: Span | null) => (span === null ? [] : [span.from, span.to]);
 
 function around(days: readonly Day[]): Span | null {
   return days.length === 0 ? null : { from: Math.min(...days), to: Math.max(...days) };

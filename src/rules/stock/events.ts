@@ -48,15 +48,16 @@ function beginnings(bird: Bird): LifeEvent[] {
   return events.flatMap(([day, what]) => (day === null || day === undefined ? [] : [{ day, what }]));
 }
 
-/** Where it was put, each time that this changed; where it hatched goes without saying. */
+/** Where it was put, each time that this changed; the nest where it hatched goes without saying. */
 function stays({ stays: all, clutch }: Bird): LifeEvent[] {
   return all.flatMap(({ from, housing, nest }, index) => {
     const before = all[index - 1];
     const moved = housing !== null && housing !== before?.housing;
+    const byHand = moved && housing === 'hand';
     const fostered = nest !== null && nest !== (before?.nest ?? clutch?.pair);
     const what = [
       ...(fostered ? [`given to ${nest.id}`] : []),
-      ...(moved && (index > 0 || clutch === null) ? [`in ${housing}`] : []),
+      ...(byHand ? ['fed by hand'] : moved && (index > 0 || clutch === null) ? [`in ${housing}`] : []),
     ];
     return what.length === 0 ? [] : [{ day: from, what: what.join(', ') }];
   });

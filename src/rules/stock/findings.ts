@@ -4,6 +4,7 @@ import { mentioning } from '../../journal/entries.ts';
 import type { PairJournal } from '../../journal/entry.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import { endsBy, type RoomRecord } from '../../journal/record.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird } from '../../room/model.ts';
 import { birdsByName, type FindBird } from './names.ts';
@@ -84,7 +85,7 @@ function impossibleParents(record: RoomRecord, room: Room, find: FindBird): Find
         parent: parent.id,
         bird: bird.id,
         born: formatDay(bird.hatched?.to as Day),
-        day: formatDay(parent.hatched?.from as Day),
+        day: formatDay(hatchedOn(parent)?.from as Day),
       };
       tell({ code: 'parent-younger', at: places(role), args });
     }

@@ -22,8 +22,9 @@ export function handedOver(portrait: Portrait, discreet: Discreet): Portrait {
   return { ...portrait, one: own, life: lifeOf(own) };
 }
 
-/** `a flight`, `an aviary`; null where its name does not say which kind it is. */
+/** `a flight`, `an aviary`; null where its name does not say which kind it is. `hand` is nobody’s address. */
 function kindOf(housing: string): string | null {
+  if (housing === 'hand') return housing;
   const kind = housingKind(housing);
   return kind === null ? null : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 }
@@ -39,7 +40,7 @@ function discreetBird(bird: Bird, discreet: Discreet): Bird {
     ...bird,
     stays: stays.map((stay) => ({
       ...stay,
-      housing: stay.housing === null || stay.housing === 'hand' ? stay.housing : kindOf(stay.housing),
+      housing: stay.housing === null ? null : kindOf(stay.housing),
     })),
     unwell: told(unwell),
     treated: told(treated),

@@ -73,7 +73,7 @@ export function ageClassOf(bird: Bird, day: Day, profile: Profile | null): AgeCl
   return age >= breedingAge(profile) ? 'adult' : 'young';
 }
 
-/** Days of age from which a bird may be asked to breed; a year where the species has no profile. */
+/** Whole days of age from which a bird may be asked to breed; a year where the species has no profile. */
 export function breedingAge(profile: Profile | null): number {
-  return (profile?.breedingAge?.value.low ?? 12) * DAYS_A_MONTH;
+  return Math.ceil((profile?.breedingAge?.value.low ?? 12) * DAYS_A_MONTH);
 }

@@ -1,4 +1,5 @@
 import { shortDay } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Bird, Clutch } from '../../room/model.ts';
 import type { Mateship } from './mateships.ts';
 import type { FindBird } from './names.ts';
@@ -64,7 +65,8 @@ function parentNamed(
 
 /** Whether one cannot be the other's parent because it came into the world no earlier. */
 export function hatchedAfter(parent: Bird, young: Bird): boolean {
-  return parent.hatched !== null && young.hatched !== null && parent.hatched.from >= young.hatched.to;
+  const first = hatchedOn(parent)?.from;
+  return first !== undefined && young.hatched !== null && first >= young.hatched.to;
 }
 
 /** Which other cock may be the sire, because the hen had lately been with him when the egg was laid. */

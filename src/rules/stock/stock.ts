@@ -3,9 +3,9 @@ import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
-import { findSpecies } from '../../species/find.ts';
 import type { Profile } from '../../species/profile.ts';
 import { meanKinships } from '../../statistics/pedigree/relationship.ts';
+import { profileOf } from '../profile-of.ts';
 import { type AgeClass, ageClassOf, type Status, statusOf } from './life.ts';
 import { type Ancestor, type Lineage, lineageOf } from './lineage.ts';
 import { type Mateship, mateshipsByBird } from './mateships.ts';
@@ -51,23 +51,14 @@ export function familiesOf({ birds, pairs }: Pick<Room, 'birds' | 'pairs'>) {
 
 /**
  * Folds the stock: everyone of the bird list and every chick of every journal, each once. Young that were only heard
- * are nobody in particular and not among them. `own` are the room's own species profiles.
+ * are nobody in particular and not among them.
  */
-export function stockOf(room: Room, own: readonly Profile[]): Stock {
+export function stockOf(room: Room): Stock {
   const { find, mateships, parents, lineage } = familiesOf(room);
-  const profiles = new Map<string, Profile | null>();
-  const profileOf = ({ species }: Bird): Profile | null => {
-    if (species === null) return null;
-    const known = profiles.get(species);
-    if (known !== undefined) return known;
-    const found = findSpecies(species, own);
-    profiles.set(species, found);
-    return found;
-  };
   const birds = room.birds
     .filter(({ placeholder }) => !placeholder)
     .map((bird): StockBird => {
-      const profile = profileOf(bird);
+      const profile = profileOf(room, bird);
       const his = mateships.get(bird) ?? [];
       const status = statusOf(bird, room.day, { profile, paired: his.length > 0 });
       const here = status === 'here';

@@ -1,4 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import { type Bird, type Pair, together } from '../../room/model.ts';
 import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
 import type { Found, View, Warning } from './warning.ts';
@@ -65,6 +66,7 @@ function youngIn(view: View, pair: Pair): TooYoung | null {
 }
 
 /** Its age in days, taking it for as old as it can be; null where nobody knows or it is dead. */
-function ageOf({ hatched, fate }: Bird, day: Day): number | null {
-  return hatched === null || fate !== null ? null : day - hatched.from;
+function ageOf(bird: Bird, day: Day): number | null {
+  const hatched = hatchedOn(bird);
+  return hatched === null || bird.fate !== null ? null : day - hatched.from;
 }

@@ -10,7 +10,7 @@ import { type Files, room } from '../../rooms.ts';
 import { FAMILY_DAY, family } from '../family.ts';
 
 function bird(id: string, files: Files = family, on = FAMILY_DAY) {
-  const stock = stockOf(room(files, on), []);
+  const stock = stockOf(room(files, on));
   const one = stock.birds.find((known) => known.id === id);
   if (one === undefined) throw new Error(`no bird ${id}`);
   return { portrait: portraitOf(one, stock), stock };

@@ -4,13 +4,13 @@ import { feedText } from '../../../src/report/terminal/feed.ts';
 import { widthOf } from '../../../src/report/terminal/width.ts';
 import { feedPlan } from '../../../src/rules/feed/plan.ts';
 import { runCommand } from '../../commands/run.ts';
-import { exampleRecord, exampleRoom } from '../../example/room.ts';
+import { exampleRoom } from '../../example/room.ts';
 import { expectGolden } from '../../golden.ts';
 import type { Files } from '../../rooms.ts';
 import { HATCHED, pairRoom, SITTING, sourcesOf } from '../../rules/feed/rooms.ts';
 import { FORBIDDEN, withoutColour } from '../hostile.ts';
 
-const example = feedPlan(sourcesOf(exampleRoom(), exampleRecord().ownSpecies), 7);
+const example = feedPlan(sourcesOf(exampleRoom()), 7);
 
 describe.each([80, 120])('at %i columns', (width) => {
   it('the example room’s week hangs on the kitchen wall', () => {

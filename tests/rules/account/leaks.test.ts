@@ -141,7 +141,7 @@ it('a bird’s page holds no place, other keeper or private word', () => {
     fc.property(secrets, spelt, fc.constantFrom(2, 3, 4), (hush, spell, which) => {
       const files = roomOf(hush, spell);
       const [read, understood] = [record(files, ON), room(files, ON)];
-      const stock = stockOf(understood, []);
+      const stock = stockOf(understood);
       const one = stock.birds.find(({ id: name }) => name === hush.ids[which]);
       if (one === undefined) throw new Error(`no bird ${hush.ids[which]}`);
       const discreet = discretionOf(read, understood, new Set(['names', 'rings']));

@@ -6,19 +6,18 @@ import type { FeedSources } from '../../../src/rules/feed/families.ts';
 import { hatchChances } from '../../../src/rules/feed/hatch-chance.ts';
 import { type FeedPlan, feedPlan, type HousingPlan } from '../../../src/rules/feed/plan.ts';
 import { stockOf } from '../../../src/rules/stock/stock.ts';
-import type { Profile } from '../../../src/species/profile.ts';
-import { type Files, record, room } from '../../rooms.ts';
+import { type Files, room } from '../../rooms.ts';
 
 /** What a plan is reckoned from, of a room that stands in the test as text. */
 export function sources(files: Files, on: string): FeedSources {
-  return sourcesOf(room(files, on), record(files, on).ownSpecies);
+  return sourcesOf(room(files, on));
 }
 
-export function sourcesOf(known: Room, own: readonly Profile[]): FeedSources {
+export function sourcesOf(known: Room): FeedSources {
   const durations = learnedDurations(known);
   return {
     room: known,
-    stock: stockOf(known, own),
+    stock: stockOf(known),
     broods: broodsOf(known, durations),
     durations,
     facts: factsOf(),

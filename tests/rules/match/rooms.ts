@@ -1,6 +1,6 @@
 import { type MatchWishes, matchStock, type SpeciesMatch } from '../../../src/rules/match/proposals.ts';
 import { type StockBird, stockOf } from '../../../src/rules/stock/stock.ts';
-import { type Files, record, room } from '../../rooms.ts';
+import { type Files, room } from '../../rooms.ts';
 
 export interface Asked {
   keep?: string[];
@@ -16,7 +16,7 @@ export function match(
   { keep = [], not = [], anew = false, maxInbreeding }: Asked = {},
 ): SpeciesMatch {
   const known = room(files, on);
-  const stock = stockOf(known, record(files, on).ownSpecies);
+  const stock = stockOf(known);
   const wishes: MatchWishes = {
     keep: new Set(keep),
     not: new Set(not.map((id) => stock.birds.find((one) => one.id === id) as StockBird)),

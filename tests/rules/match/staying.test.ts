@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { matesOf, spokenFor } from '../../../src/rules/match/staying.ts';
 import { stockOf } from '../../../src/rules/stock/stock.ts';
-import { type Files, record, room } from '../../rooms.ts';
+import { type Files, room } from '../../rooms.ts';
 
 const files: Files = {
   'LW-1': `
@@ -21,7 +21,7 @@ const files: Files = {
 
 function spoken(keep: string[], anew = false): Record<string, string> {
   const known = room(files, '2026-05-01');
-  const stock = stockOf(known, record(files, '2026-05-01').ownSpecies);
+  const stock = stockOf(known);
   const pairs = spokenFor(known, stock, { keep: new Set(keep), anew });
   return Object.fromEntries([...pairs].map(([one, pair]) => [one.id, pair]));
 }
@@ -49,5 +49,5 @@ it('who a pair is cannot be told where one of them may be several', () => {
     { 'LW-1': 'pair: LW-1\ncock: [A, B]\nhen: C\nlog:\n  - {date: 2026-01-01, paired}' },
     '2026-05-01',
   );
-  expect(matesOf(known.pairs[0] as never, stockOf(known, []))).toBeNull();
+  expect(matesOf(known.pairs[0] as never, stockOf(known))).toBeNull();
 });

@@ -21,7 +21,7 @@ const files: Files = {
 };
 
 it('what goes with a bird is its life and health, no place, no other keeper, nothing private', () => {
-  const stock = stockOf(room(files, '2026-01-01'), []);
+  const stock = stockOf(room(files, '2026-01-01'));
   const [one] = stock.birds;
   if (one === undefined) throw new Error('no bird');
   const portrait = handedOver(portraitOf(one, stock), (text) =>
@@ -43,7 +43,7 @@ it('what goes with a bird is its life and health, no place, no other keeper, not
 it('of how it ended, no more is told than may be', () => {
   const end = (how: string) => {
     const bird = `birds:\n  - {id: a, log: [{date: 2025-01-01, arrived}, {date: 2025-06-01, ${how}}]}\n`;
-    const stock = stockOf(room({ 'birds.yaml': bird }, '2026-01-01'), []);
+    const stock = stockOf(room({ 'birds.yaml': bird }, '2026-01-01'));
     const [one] = stock.birds;
     if (one === undefined) throw new Error('no bird');
     const portrait = handedOver(portraitOf(one, stock), (text) => text.replace('Bela', '[keeper]'));

@@ -1,9 +1,9 @@
 import { type Stock, type StockBird, stockOf } from '../../../src/rules/stock/stock.ts';
-import { type Files, record, room } from '../../rooms.ts';
+import { type Files, room } from '../../rooms.ts';
 
 /** The stock of a room that stands in the test as text, on a day. */
 export function stock(files: Files, on: string): Stock {
-  return stockOf(room(files, on), record(files, on).ownSpecies);
+  return stockOf(room(files, on));
 }
 
 /** One bird of a stock, by any of its names. */

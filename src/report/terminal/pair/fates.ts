@@ -1,5 +1,6 @@
 import type { Day, Span } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
+import { isDependent, isFedByHand, wasFedByHand } from '../../../room/lives.ts';
 import type { Bird, Egg } from '../../../room/model.ts';
 import type { Standing } from '../../../rules/growth/weighings.ts';
 import type { ClutchStory, EggStory } from '../../../rules/season/story.ts';
@@ -55,10 +56,10 @@ function guestOf({ places, clutch }: Egg): string[] {
 
 function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
   const { ring, fledged, independent, fate, clutch } = bird;
-  const feeders = bird.stays.flatMap(({ nest, housing }) => {
-    if (nest === null) return housing === 'hand' ? ['fed by hand'] : [];
-    return nest === clutch?.pair ? [] : [`fed by ${nest.id}`];
-  });
+  const fosters = bird.stays.flatMap(({ nest }) =>
+    nest === null || nest === clutch?.pair ? [] : [`fed by ${nest.id}`],
+  );
+  const feeders = [...(wasFedByHand(bird) ? ['fed by hand'] : []), ...fosters];
   return [
     ...(ring === null ? [] : [ring]),
     ...(bird.placeholder ? ['heard, not counted'] : []),
@@ -66,7 +67,7 @@ function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
     ...(fledged === null ? [] : [`fledged ${shortDate(fledged.day, day)}`]),
     ...(independent === null ? [] : [`independent ${shortDate(independent.day, day)}`]),
     ...(fate === null ? [] : [chickEnd(fate, day)]),
-    ...(fate === null && independent === null ? [fledged === null ? 'in the nest' : 'being fed'] : []),
+    ...(isDependent(bird) ? [fledged === null && !isFedByHand(bird) ? 'in the nest' : 'being fed'] : []),
     ...(weighed === null ? [] : [weightOf(weighed)]),
   ];
 }
