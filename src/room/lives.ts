@@ -4,6 +4,7 @@ import { joined, likeLast, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
+import { nestFreeSince } from './nest-free.ts';
 import type { Fold, Refusal, Scene, Why } from './scene.ts';
 
 /** Incubation to reckon with where the species has no profile: the widest of the small cage birds, in days. */
@@ -116,13 +117,15 @@ function shortRef(letter: 'e' | 'c', number: number): string {
 }
 
 /**
- * An egg that must have been there though nobody wrote it down, no older than an incubation can last.
+ * An egg that must have been there though nobody wrote it down, no older than an incubation can last, nor laid while the
+ * brood before it was in the nest.
  *
  * @param age days that its chick may have been in the nest already
  */
 export function addUnseenEgg(clutch: Clutch, day: Day, age = 0): Egg {
   const oldest = day - incubation(clutch.pair.profile).high - age;
-  return addEgg(clutch, { from: Math.min(day, oldest), to: day }, true);
+  const earliest = Math.max(oldest, nestFreeSince(clutch) ?? oldest);
+  return addEgg(clutch, { from: Math.min(day, earliest), to: day }, true);
 }
 
 /** The pair whose nest it is in now, or null. */

@@ -5,15 +5,18 @@ import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
 import { isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
+import { lastLook } from '../room/scene.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Durations } from './durations.ts';
-import type { Duration } from './forecast/duration.ts';
+import { type Duration, usualRange } from './forecast/duration.ts';
 import type { DurationKind } from './forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from './forecast/window.ts';
 
 /** A forecast window and the duration that it rests on. */
 export interface Expected extends ForecastWindow {
   duration: Duration;
+  /** The look that still found eggs, where it tells more of when they were begun than the journal did; else null. */
+  whole: Day | null;
 }
 
 /** How long an egg has been warmed, and how long its own species sits; null where nobody knows that. */
@@ -102,7 +105,7 @@ function makeBrood(
   });
   const running = clocks.filter(({ clock }) => clock.running);
   const waiting = running.filter(({ egg }) => mayHatch(egg));
-  const sat = ({ clock, duration }: EggTime) => ({ start: clock.start, duration });
+  const sat = (time: EggTime) => ({ ...startSeen(time), duration: time.duration });
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
@@ -123,18 +126,48 @@ function makeBrood(
     fledge: expected(
       nestlings.flatMap((bird) => {
         const start = hatchedOn(bird);
-        return start === null ? [] : [{ start, duration: durationOf('fledging', bird) }];
+        return start === null ? [] : [{ start, duration: durationOf('fledging', bird), whole: null }];
       }),
     ),
   };
 }
 
+/**
+ * When sitting on it can have begun, for what is still to come, and the look that tells it: an egg that was found whole
+ * cannot have been begun so long before that any of its kind would have hatched. A start that is known stays as it is:
+ * no day is foreseen later because it was waited for.
+ */
+function startSeen({ egg, clock: { start }, duration }: EggTime): { start: Span; whole: Day | null } {
+  const place = egg.places.at(-1)?.place;
+  const nothing = { start, whole: null };
+  // Beside chicks nobody counts every egg.
+  if (duration === null || place?.kind !== 'nest' || egg.clutch.chicks.length > 0) return nothing;
+  const seen = lastLook(place.pair, place.clutch?.site ?? null, Number.POSITIVE_INFINITY);
+  const longest = Math.ceil(Math.max(usualRange(duration).high, duration.longest));
+  if (seen === null || seen <= (egg.clutch.eggs.at(-1) ?? egg).laid.to) return nothing;
+  // Whole after its whole time it tells of itself, not of when it was begun.
+  const from = seen - longest;
+  return from <= start.from || from >= start.to ? nothing : { start: { from, to: start.to }, whole: seen };
+}
+
 /** Guests of another species take their own time; what the forecast rests on is what makes its first day. */
-function expected(starts: readonly { start: Span; duration: Duration | null }[]): Expected | null {
+function expected(
+  starts: readonly { start: Span; duration: Duration | null; whole: Day | null }[],
+): Expected | null {
   const windows = [...new Set(starts.map(({ duration }) => duration))].flatMap((duration) => {
-    const own = starts.filter((one) => one.duration === duration).map(({ start }) => start);
-    const window = duration === null ? null : windowOf(duration, own);
-    return duration === null || window === null ? [] : [{ ...window, duration }];
+    const own = starts.filter((one) => one.duration === duration);
+    const window =
+      duration === null
+        ? null
+        : windowOf(
+            duration,
+            own.map(({ start }) => start),
+          );
+    if (duration === null || window === null) return [];
+    const whole = own.every((one) => one.whole !== null) ? (own[0]?.whole ?? null) : null;
+    const from = Math.max(window.from, whole ?? window.from);
+    const likely = Math.max(from, window.likely);
+    return [{ from, likely, to: Math.max(likely, window.to), duration, whole }];
   });
   const first = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };

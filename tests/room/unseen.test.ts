@@ -380,3 +380,31 @@ describe('a pair seen sitting', () => {
     ]);
   });
 });
+
+describe('a chick that died', () => {
+  const heard = 'date: 2026-03-22, sitting: hen\ndate: 2026-04-07, heard';
+  const living = (log: string) =>
+    [...pairIn(at(log), 'LW-1').here.young].map(({ ref, placeholder }) => `${ref}${placeholder ? '+' : ''}`);
+
+  it('where young were only heard leaves others that may be there, and is itself one that was seen', () => {
+    const one = `${heard}\ndate: 2026-04-20, died: 1`;
+    expect(living(one)).toEqual(['c2+']);
+    expect(birdIn(at(one), 'LW-1/1/c1').placeholder).toBe(false);
+    expect(living(`${heard}\ndate: 2026-04-20, died: c1`)).toEqual(['c2+']);
+    expect(living(`${one}\ndate: 2026-04-21, died: 1`)).toEqual(['c3+']);
+    expect(living(`${one}\ndate: 2026-04-21, died: all`)).toEqual([]);
+  });
+
+  it('leaves nobody where the eggs were counted: those that are left stand for the others', () => {
+    expect(
+      living('date: 2026-03-22, laid: 4, sitting\ndate: 2026-04-05, heard\ndate: 2026-04-08, died: 1'),
+    ).toEqual([]);
+  });
+
+  it('died no earlier than it can have hatched', () => {
+    // Sat on since 4 April at the latest, at least eleven days (species profile): not before the 13th.
+    const log = `date: 2026-04-01, laid: 1\ndate: 2026-04-04, laid: 3, sitting\ndate: 2026-04-16, heard\ndate: 2026-04-22, died: 1`;
+    const chick = birdIn(at(log), 'LW-1/1/c1');
+    expect(chick.fate?.kind === 'died' && days(chick.fate.span)).toBe('04-13…04-22');
+  });
+});

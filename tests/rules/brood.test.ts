@@ -231,3 +231,30 @@ describe('old clutches', () => {
     expect(broods(hillFinches(`${ALL_OUT}date: 2026-04-25, independent: all`), '2026-10-01')).toEqual([]);
   });
 });
+
+describe('eggs found warm, of which nobody knows how long they were sat on', () => {
+  // Grenadiers sit 12–14 d (species profile): eggs found on 3 May may have been begun any day since 18 April.
+  const found = 'date: 2026-05-03, laid: 4, sitting';
+  const hatch = (log: string, on: string) =>
+    broods({ P: pair('A-1', 'purple grenadier', log) }, on)[0]?.hatch ?? null;
+
+  it('were begun no longer ago than they take, where a later look still finds eggs', () => {
+    expect(window(hatch(found, '2026-05-09'))).toBe('05-02 05-08 05-15');
+    const candled = `${found}\ndate: 2026-05-10, candled: {fertile: 2, unsure: 2}`;
+    expect(window(hatch(candled, '2026-05-11'))).toBe('05-10 05-12 05-16');
+    expect(formatDay(hatch(candled, '2026-05-11')?.whole ?? 0)).toBe('2026-05-10');
+  });
+
+  it('are not put off by a look after their whole time, nor by one at their chicks', () => {
+    expect(hatch(`${found}\ndate: 2026-05-19, checked: {eggs: 4}`, '2026-05-19')?.whole).toBeNull();
+    const chicks = `${found}\ndate: 2026-05-10, hatched: 2\ndate: 2026-05-11, checked: {chicks: 2}`;
+    expect(hatch(chicks, '2026-05-11')?.whole).toBeNull();
+  });
+
+  it('keep their day where it is known: what did not happen is not put off', () => {
+    const known =
+      'date: 2026-05-01, laid: 1\ndate: 2026-05-04, laid: 3, sitting: both\ndate: 2026-05-03, sitting: off';
+    const before = window(hatch(known, '2026-05-10'));
+    expect(window(hatch(`${known}\ndate: 2026-05-17, checked: {eggs: 4}`, '2026-05-17'))).toBe(before);
+  });
+});

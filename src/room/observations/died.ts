@@ -1,9 +1,12 @@
 import { chooseBirds } from '../choose.ts';
-import { endKnown, endLife, whyNotAlive, youngInReach } from '../lives.ts';
+import { hatchedOn } from '../clock.ts';
+import { addEgg, endKnown, endLife, feederOf, hatch, whyNotAlive, youngInReach } from '../lives.ts';
+import type { Bird } from '../model.ts';
+import type { Fold } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const died: Apply<'died'> = (scene, value) => {
-  const { day, since } = scene;
+  const { day, since, fold } = scene;
   for (const { cause, who } of value) {
     const birds = chooseBirds(scene, who, {
       did: 'died',
@@ -12,15 +15,28 @@ export const died: Apply<'died'> = (scene, value) => {
       kind: (bird) => bird.clutch?.pair.id,
     });
     for (const bird of birds) {
+      if (who.kind !== 'all') leaveOthers(fold, bird);
+      bird.placeholder = false;
+      const earliest = Math.max(since.from, hatchedOn(bird)?.from ?? since.from);
       endLife(bird, {
         kind: 'died',
         day,
-        span: {
-          from: bird.ref === null ? day : Math.max(since.from, bird.hatched?.from ?? since.from),
-          to: day,
-        },
+        span: { from: bird.ref === null ? day : Math.min(earliest, day), to: day },
         cause: cause?.text ?? null,
       });
     }
   }
 };
+
+/**
+ * One of a nest that nobody ever counted was found dead: who was heard there need not have been it. Where no egg is
+ * left that could stand for them, another stands for those who may be there still.
+ */
+function leaveOthers(fold: Fold, dead: Bird): void {
+  const { clutch, egg, hatched } = dead;
+  if (!dead.placeholder || clutch === null || egg === null || hatched === null) return;
+  if (clutch.counted || feederOf(dead) !== clutch.pair) return;
+  if (clutch.eggs.some(({ fate }) => fate === null)) return;
+  const other = hatch(fold, addEgg(clutch, egg.laid, true), hatched, dead.firstSeen ?? hatched.to);
+  other.placeholder = true;
+}

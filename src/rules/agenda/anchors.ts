@@ -88,11 +88,11 @@ export const stored: FindAnchors = ({ stored: eggs }) => {
 export const hatchWindow: FindAnchors = (brood) => {
   const { hatch } = brood;
   if (hatch === null) return [];
-  const start = sitting(brood)[0];
+  const start = sitting(brood)[0]?.says ?? `hatch ${shortSpan(hatch)}`;
   return one({
     span: { from: hatch.from, to: hatch.to },
     likely: hatch.likely,
-    says: start?.says ?? `hatch ${shortSpan(hatch)}`,
+    says: hatch.whole === null ? start : `${start}, still eggs on ${shortDay(hatch.whole)}`,
     who: null,
   });
 };

@@ -6,6 +6,7 @@ import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
+import { sameSite } from '../../room/nest-free.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 
@@ -118,8 +119,7 @@ function laterClutches({ pair, clutch }: Brood, anchor: Anchor): Clutch[] {
 
 /** Clutches without a named site can be in any nest of the pair. */
 function sameNest(a: Clutch | null, b: Clutch | null): boolean {
-  const [one, other] = [a?.site ?? null, b?.site ?? null];
-  return one === null || other === null || one === other;
+  return sameSite(a?.site ?? null, b?.site ?? null);
 }
 
 export const parted: Condition = ({ pair }) => !together(pair);

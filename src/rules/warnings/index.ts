@@ -17,6 +17,7 @@ import { fledgedEarly } from './fledged-early.ts';
 import { liveFoodAhead } from './live-food-ahead.ts';
 import { liveFoodMissing } from './live-food-missing.ts';
 import { noProfile } from './no-profile.ts';
+import { othersThere } from './others-there.ts';
 import { overLimit } from './over-limit.ts';
 import { overdue } from './overdue.ts';
 import { parentLost } from './parent-lost.ts';
@@ -39,6 +40,7 @@ export const warnings = [
   parentLost,
   feederAway,
   emptyCrop,
+  othersThere,
   weight,
   liveFoodMissing,
   noProfile,
