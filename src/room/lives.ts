@@ -332,7 +332,7 @@ export function youngInReach(pair: Pair): Bird[] {
  * The clutches of which an egg or chick was ever taken out of the nest. Most pairs have none, so that a long life of
  * clutches is not gone through at every entry.
  */
-export function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
+function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
   return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
 }
 

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { birdIn, days, eggIn, journal, pairIn, waxbills } from './facts.ts';
+
+// What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
+
+const at = (log: string, on = '2026-07-01', head = '') => room({ P: waxbills(log, head) }, on);
+const clutches = (log: string, on?: string) =>
+  pairIn(at(log, on), 'LW-1').clutches.map(
+    ({ number, eggs, chicks, counted, chicksCounted }) =>
+      `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
+  );
+const _hatched = (log: string, name = 'LW-1/1/c1') => days(birdIn(at(log), name).hatched as never);
+const _laid = (log: string, name = 'LW-1/1/e1') => days(eggIn(at(log), name).laid as never);
+
+describe('a pair seen sitting', () => {
+  it('sits on the youngest clutch that has an egg', () => {
+    const sat = (log: string) =>
+      pairIn(at(log), 'LW-1').clutches.map(({ sittings }) => sittings.map(({ by }) => by).join());
+    const next = `date: 2026-03-05, laid: 2\ndate: 2026-03-06, lost: {broken: e1}
+      date: 2026-04-10, laid: 1\ndate: 2026-04-12, sitting: hen`;
+    expect(sat(next)).toEqual(['', 'hen']);
+    expect(sat(`${next}\ndate: 2026-04-13, lost: {clear: 2/e1}\ndate: 2026-04-14, sitting: cock`)).toEqual([
+      'cock',
+      'hen',
+    ]);
+    expect(sat(`${next}\ndate: 2026-04-14, clutch: 1, sitting: both`)).toEqual(['both', 'hen']);
+  });
+
+  it('with nothing known in the nest has eggs nobody saw; found off it has none', () => {
+    expect(clutches('date: 2026-03-05, sitting')).toEqual(['1: 1+ eggs, 0+ chicks']);
+    expect(clutches('date: 2026-03-05, sitting: off')).toEqual([]);
+    const over = 'date: 2026-03-05, laid: 1\ndate: 2026-03-20, lost: {clear: e1}';
+    expect(clutches(`${over}\ndate: 2026-03-25, sitting`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '2: 1+ eggs, 0+ chicks',
+    ]);
+    expect(clutches(`${over}\ndate: 2026-03-25, sitting: off`)).toEqual(['1: 1 eggs, 0 chicks']);
+  });
+
+  it('broods while there are nestlings; when all are out it sits again', () => {
+    const brood = 'date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: e1';
+    expect(clutches(`${brood}\ndate: 2026-03-20, sitting`)).toEqual(['1: 1 eggs, 1 chicks']);
+    expect(clutches(`${brood}\ndate: 2026-04-06, fledged: c1\ndate: 2026-04-10, sitting`)).toEqual([
+      '1: 1 eggs, 1 chicks',
+      '2: 1+ eggs, 0+ chicks',
+    ]);
+  });
+
+  it('on guests’ eggs alone opens no clutch of its own', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 2\ndate: 2026-03-06, fostered: {BF-1: all}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-07, sitting'),
+    };
+    expect(pairIn(room(files, '2026-03-10'), 'BF-1').clutches).toEqual([]);
+  });
+
+  it('in a clutch by its number, though all before it is over', () => {
+    const over = 'date: 2026-03-05, laid: 1\ndate: 2026-03-20, lost: {clear: e1}';
+    expect(clutches(`${over}\ndate: 2026-03-25, clutch: 4, sitting`)).toEqual([
+      '1: 1 eggs, 0 chicks',
+      '4: 1+ eggs, 0+ chicks',
+    ]);
+  });
+});
+
+describe('a chick that died', () => {
+  const heard = 'date: 2026-03-22, sitting: hen\ndate: 2026-04-07, heard';
+  const living = (log: string) =>
+    [...pairIn(at(log), 'LW-1').here.young].map(({ ref, placeholder }) => `${ref}${placeholder ? '+' : ''}`);
+
+  it('where young were only heard leaves others that may be there, and is itself one that was seen', () => {
+    const one = `${heard}\ndate: 2026-04-20, died: 1`;
+    expect(living(one)).toEqual(['c2+']);
+    expect(birdIn(at(one), 'LW-1/1/c1').placeholder).toBe(false);
+    expect(living(`${heard}\ndate: 2026-04-20, died: c1`)).toEqual(['c2+']);
+    expect(living(`${one}\ndate: 2026-04-21, died: 1`)).toEqual(['c3+']);
+    expect(living(`${one}\ndate: 2026-04-21, died: all`)).toEqual([]);
+  });
+
+  it('leaves nobody where the eggs were counted: those that are left stand for the others', () => {
+    expect(
+      living('date: 2026-03-22, laid: 4, sitting\ndate: 2026-04-05, heard\ndate: 2026-04-08, died: 1'),
+    ).toEqual([]);
+  });
+
+  it('died no earlier than it can have hatched', () => {
+    // Sat on since 4 April at the latest, at least eleven days (species profile): not before the 13th.
+    const log = `date: 2026-04-01, laid: 1\ndate: 2026-04-04, laid: 3, sitting\ndate: 2026-04-16, heard\ndate: 2026-04-22, died: 1`;
+    const chick = birdIn(at(log), 'LW-1/1/c1');
+    expect(chick.fate?.kind === 'died' && days(chick.fate.span)).toBe('04-13…04-22');
+  });
+});
