@@ -10,8 +10,6 @@ const clutches = (log: string, on?: string) =>
     ({ number, eggs, chicks, counted, chicksCounted }) =>
       `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
   );
-const _hatched = (log: string, name = 'LW-1/1/c1') => days(birdIn(at(log), name).hatched as never);
-const _laid = (log: string, name = 'LW-1/1/e1') => days(eggIn(at(log), name).laid as never);
 
 describe('a pair seen sitting', () => {
   it('sits on the youngest clutch that has an egg', () => {
