@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { birdIn, days, eggIn, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, days, journal, pairIn, waxbills } from './facts.ts';
 
 // What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
 
