@@ -52,8 +52,17 @@ export function readRoutine(item: Node, findings: Finding[]): Routine | null {
   const before = findings.length;
   const { name, after, days, every, until, say } = readKeys(item, routineKeys, [], findings);
   if (name !== null && (after !== null || every !== null)) {
-    return { at: item.at, name, after, days: days ?? 0, every, until, say: say?.text ?? name.text };
+    const dead = until !== null && !canEnd(after, until);
+    if (dead) findings.push({ code: 'routine-never-ends', at: item.at, args: { after: after ?? '', until } });
+    const ends = dead ? null : until;
+    return { at: item.at, name, after, days: days ?? 0, every, until: ends, say: say?.text ?? name.text };
   }
   if (findings.length === before) findings.push({ code: 'not-a-routine', at: item.at, args: {} });
   return null;
+}
+
+/** Whether one can follow the other: of a bird that arrived only two are known, and only birds arrive. */
+function canEnd(after: Anchor | null, until: Anchor): boolean {
+  if (after === 'arrived') return until === 'independent' || until === 'paired';
+  return after !== null && until !== 'arrived' && until !== after;
 }

@@ -1,6 +1,6 @@
 import type { Day } from '../days.ts';
 import type { Room } from '../room/fold.ts';
-import type { Bird, Clutch } from '../room/model.ts';
+import { type Bird, type Clutch, type Pair, together } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
 import type { FindBird } from './stock/names.ts';
 
@@ -49,4 +49,43 @@ export function inYearTo(clutches: readonly Clutch[], day: Day): Clutch[] {
 export function freeAgain(clutches: readonly Clutch[], limit: number): Day | null {
   const counted = clutches[clutches.length - limit];
   return counted === undefined ? null : firstEgg(counted) + YEAR;
+}
+
+/** A hen that has had, or will with her clutch of today have had, as many clutches as a year allows her. */
+export interface Rest {
+  hen: Bird;
+  /** How many she laid in the year, and the last of them: with its young she is done. */
+  clutches: number;
+  last: Clutch;
+  limit: number;
+  /** The day on which the first of its young left the nest; null while none has. */
+  from: Day | null;
+  /** From when she may be asked for one more. */
+  free: Day;
+}
+
+/**
+ * The rest that the hen of a pair needs, or null: she is not known, is parted and rests already, may be asked for more,
+ * the keeper let it pass or took the nest, or of her last clutch nobody can leave the nest any more.
+ */
+export function restOf(room: Room, pair: Pair, find: FindBird): Rest | null {
+  const [name, ...others] = pair.hen;
+  const hen = name === undefined || others.length > 0 ? null : find(name);
+  const limit = clutchLimit(room, pair.profile);
+  if (!hen || hen.fate !== null || limit === null || !together(pair)) return null;
+  const year = inYearTo(clutchesOfHen(room, hen, find), room.day);
+  const free = freeAgain(year, limit);
+  const last = year.at(-1);
+  if (last === undefined || last.pair !== pair || free === null) return null;
+  if (last.skipped.some(({ task }) => task === 'rest')) return null;
+  const days = last.chicks.flatMap(({ fledged }) => fledged?.day ?? []);
+  const from = days.length === 0 ? null : Math.min(...days);
+  if (from === null && !mayFledge(last)) return null;
+  if (from !== null && pair.nestStates.some(({ state, day }) => state === 'removed' && day >= from))
+    return null;
+  return { hen, clutches: year.length, last, limit, from, free };
+}
+
+function mayFledge({ eggs, chicks }: Clutch): boolean {
+  return eggs.some(({ fate }) => fate === null) || chicks.some(({ fate }) => fate === null);
 }

@@ -43,6 +43,23 @@ describe('a routine', () => {
     expect(routines(item, '{name: other, every: 1}')).toMatchObject({ codes: [code] });
   });
 
+  it.each([
+    'after: arrived, until: hatched',
+    'after: hatched, until: arrived',
+    'after: paired, until: paired',
+    'every: 90, until: laid',
+  ])('%s would never end: it stands without its end, and that is said', (words) => {
+    const read = routines(`{name: x, ${words}}`);
+    expect(read).toMatchObject({ routines: [{ until: null }], codes: ['routine-never-ends'] });
+  });
+
+  it.each(['independent', 'paired'])('of a bird that arrived lasts until it is %s', (until) => {
+    expect(routines(`{name: x, after: arrived, until: ${until}}`)).toMatchObject({
+      routines: [{ until }],
+      codes: [],
+    });
+  });
+
   it('that cannot be read leaves the others', () => {
     expect(routines('{name: x', '{name: other, every: 1}').routines).toHaveLength(1);
   });

@@ -73,6 +73,17 @@ export const entryCodes = {
     hint: () =>
       '- {name: calcium, after: paired, days: 3, every: 2, until: laid, say: calcium in the egg food}',
   },
+  'routine-never-ends': {
+    level: 'error',
+    text: ({ after, until }) =>
+      after === ''
+        ? `\`until: ${until}\` needs an \`after\` to begin with; it is passed over`
+        : `what begins with \`after: ${after}\` cannot end with \`until: ${until}\`, which is passed over`,
+    hint: ({ after }) =>
+      after === 'arrived'
+        ? 'of a bird that arrived, `until: paired` and `until: independent` are known'
+        : 'a routine lasts from one thing to another:\n- {name: calcium, after: paired, every: 2, until: laid}',
+  },
   'not-a-ring': {
     level: 'error',
     text: () => 'rings are told by size and number',

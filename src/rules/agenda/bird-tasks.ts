@@ -3,8 +3,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
-import { together } from '../../room/model.ts';
-import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
+import { restOf } from '../hen-year.ts';
 import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
 import { breedingAge, statusOf } from '../stock/life.ts';
@@ -121,21 +120,10 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
 
 /** The hen of a pair has had her year's clutches: said from the first fledging of the last of them. */
 function rest(room: Room, pair: Pair, find: FindBird): AgendaItem[] {
-  const [name, ...others] = pair.hen;
-  const hen = name === undefined || others.length > 0 ? null : find(name);
-  const limit = clutchLimit(room, pair.profile);
-  if (!hen || hen.fate !== null || limit === null || !together(pair)) return [];
-  const year = inYearTo(clutchesOfHen(room, hen, find), room.day);
-  const last = year.at(-1);
-  const free = freeAgain(year, limit);
-  if (last === undefined || last.pair !== pair || year.length < limit || free === null) return [];
-  if (last.skipped.some(({ task }) => task === 'rest')) return [];
-  const fledged = last.chicks.flatMap((chick) => (chick.fledged === null ? [] : [chick.fledged.day]));
-  if (fledged.length === 0) return [];
-  const from = Math.min(...fledged);
-  if (pair.nestStates.some(({ state, day }) => state === 'removed' && day >= from)) return [];
-  const clutches = year.length === 1 ? 'clutch' : 'clutches';
-  const why = `${year.length} ${clutches} in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
+  const needed = restOf(room, pair, find);
+  if (needed === null || needed.from === null) return [];
+  const { hen, clutches, limit, from, free } = needed;
+  const why = `${clutches} ${clutches === 1 ? 'clutch' : 'clutches'} in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
   const about = { pair: pair.id, bird: null, who: [hen.id], housing: pair.housing, species: pair.species };
   return item(room, 'rest', { from, to: null, lapses: from + GIVEN_UP, why }, about);
 }

@@ -8,6 +8,7 @@ import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { together } from '../../room/model.ts';
 import { sameSite } from '../../room/nest-free.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
+import { foodOn } from '../food-on-offer.ts';
 import type { Anchor } from './anchors.ts';
 
 /** Whether something holds for a task that starts from this anchor and is due from `from`. */
@@ -74,21 +75,10 @@ export const layingOver: Condition = ({ clutch, profile, room, hatched }) => {
   return (sat && complete) || room.day - last.laid.to > layingEndsAfter(profile);
 };
 
-/**
- * What this pair is offered: as last recorded in its journal or in the room's log; both count where they were written
- * on one day. Null where nobody wrote anything.
- */
+/** Since when this pair is offered what it is, and whether live food is part of it; null where nobody wrote anything. */
 export function foodOffered(pair: Pair, room: Room): { day: Day; live: boolean } | null {
-  const offered = [
-    ...pair.food.map(({ day, kinds }) => ({ day, kinds: kinds.map(({ kind }) => kind) })),
-    ...room.settings.log.flatMap(({ date, food }) =>
-      food === null || date > room.day ? [] : [{ day: date, kinds: food.map(({ kind }) => kind.text) }],
-    ),
-  ];
-  if (offered.length === 0) return null;
-  const latest = Math.max(...offered.map(({ day }) => day));
-  const kinds = offered.flatMap((food) => (food.day === latest ? food.kinds : []));
-  return { day: latest, live: kinds.some(isLiveFood) };
+  const food = foodOn(pair, room.settings, room.day);
+  return food === null ? null : { day: food.day, live: food.kinds.some(({ kind }) => isLiveFood(kind)) };
 }
 
 export const liveFoodOffered: Condition = ({ pair, room }) => foodOffered(pair, room)?.live ?? false;

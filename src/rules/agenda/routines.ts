@@ -19,7 +19,7 @@ export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[]
     if (routine.after === null) return roomTask(room, routine) ?? [];
     if (routine.after === 'arrived') return room.birds.flatMap((bird) => birdTask(room, routine, bird) ?? []);
     return currentBroods(room, broods, routine.after).flatMap(
-      (brood) => broodTask(room, routine, brood) ?? [],
+      (brood) => broodTask(room, routine, brood, broods) ?? [],
     );
   });
 }
@@ -32,7 +32,10 @@ export function routineWords({ name, after, days, every, until, say }: Routine):
     say,
     when: after === null ? `every ${every} d` : `${after} + ${days} d${again}`,
     doneBy: `\`done: ${name.text}\``,
-    over: until === null ? 'a month later, unless it comes again' : `once \`${until}\` is recorded`,
+    over:
+      until === null
+        ? 'a month later, unless it comes again'
+        : `once \`${until}\` is recorded${isOfBrood({ after, until }) ? ', or nobody of the brood is left' : ''}`,
     explain: 'A routine of this room, from nestlog.yaml.',
   };
 }
@@ -106,12 +109,12 @@ function emptyBrood(room: Room, pair: Brood['pair']): Brood {
   };
 }
 
-function broodTask(room: Room, routine: Routine, brood: Brood): AgendaItem | null {
+function broodTask(room: Room, routine: Routine, brood: Brood, broods: readonly Brood[]): AgendaItem | null {
   if (brood.clutch?.skipped.some(({ task }) => task === routine.name.text)) return null;
   const start = happened(brood, routine.after as AnchorName);
   if (start === null) return null;
-  const end = routine.until === null ? null : happened(brood, routine.until);
-  if (end !== null && end.day >= start.day) return null;
+  if (routine.until !== null && (isEnded(brood, routine.until, start.day) || isPast(routine, brood, broods)))
+    return null;
   const last = lastDone(room, routine, brood.pair, start.day);
   return counted(room, routine, start.day, last, start.says, {
     pair: brood.pair.id,
@@ -119,6 +122,30 @@ function broodTask(room: Room, routine: Routine, brood: Brood): AgendaItem | nul
     housing: brood.housing,
     species: brood.profile?.species ?? brood.pair.species,
   });
+}
+
+/** Whether what the routine lasts until has happened; of eggs, those of any later clutch count too. */
+function isEnded(brood: Brood, until: AnchorName, since: Day): boolean {
+  if (until === 'laid')
+    return brood.pair.clutches.some(({ eggs }) => eggs.some(({ laid }) => laid.to >= since));
+  const end = happened(brood, until);
+  return end !== null && end.day >= since;
+}
+
+/** What can only happen to eggs and young. */
+const ofBrood: readonly AnchorName[] = ['sitting', 'hatched', 'fledged', 'independent'];
+
+/** Whether it lasts from one thing to another in the course of a brood. */
+function isOfBrood({ after, until }: Pick<Routine, 'after' | 'until'>): boolean {
+  const begins = after === 'laid' || ofBrood.includes(after as AnchorName);
+  return begins && ofBrood.includes(until as AnchorName);
+}
+
+/** Whether it waits for what can no longer happen: of the brood that it began with nobody is left. */
+function isPast(routine: Routine, brood: Brood, broods: readonly Brood[]): boolean {
+  if (!isOfBrood(routine)) return false;
+  const whole = broods.filter(({ pair, clutch }) => pair === brood.pair && clutch === brood.clutch);
+  return whole.every(({ eggs, stored, young }) => eggs.length + stored.length + young.length === 0);
 }
 
 /** The latest day on which it happened to this pair or brood. */

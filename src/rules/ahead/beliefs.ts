@@ -54,7 +54,7 @@ export function beliefsOf(room: Room): (species: string | null) => Beliefs {
     clutches: room.pairs.flatMap(({ clutches }) => clutches),
     day: room.day,
     grouping: groupings.species,
-    start: room.settings.seasonStart,
+    settings: room.settings,
   });
   const likeness = Object.fromEntries(steps.map((step) => [step, likenessOf([...rates.values()], step)]));
   const known = new Map<string | null, Beliefs>();

@@ -1,9 +1,8 @@
 import type { Day } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { fledging } from '../../room/lives.ts';
-import { together } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
-import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
+import { restOf } from '../hen-year.ts';
 import { birdsByName } from '../stock/names.ts';
 
 /** A hen that has had, or will with her clutch of today have had, as many clutches as a year allows her. */
@@ -23,26 +22,21 @@ export interface Rest {
 export function restAhead(room: Room, broods: readonly Brood[], until: Day): Rest[] {
   const find = birdsByName(room.birds);
   return room.pairs.flatMap((pair): Rest[] => {
-    const [name, ...others] = pair.hen;
-    const hen = name === undefined || others.length > 0 ? null : find(name);
-    const limit = clutchLimit(room, pair.profile);
-    if (!hen || hen.fate !== null || limit === null || !together(pair)) return [];
-    const year = inYearTo(clutchesOfHen(room, hen, find), room.day);
-    const free = freeAgain(year, limit);
-    if (year.at(-1)?.pair !== pair || year.length < limit || free === null) return [];
-    const from = firstFledging(broods.find(({ clutch }) => clutch !== null && clutch === year.at(-1)));
+    const needed = restOf(room, pair, find);
+    if (needed === null) return [];
+    const { hen, clutches, last, limit, free } = needed;
+    const from = needed.from ?? foretold(broods.filter(({ clutch }) => clutch === last));
     // By then the oldest of them is a year ago, and she may go on.
-    if (from !== null && free <= from) return [];
-    if (from !== null && from > until) return [];
-    const { id, housing } = pair;
-    return [{ pair: id, hen: hen.id, housing, clutches: year.length, limit, from, free }];
+    if (from !== null && (free <= from || from > until)) return [];
+    return [{ pair: pair.id, hen: hen.id, housing: pair.housing, clutches, limit, from, free }];
   });
 }
 
-function firstFledging(brood: Brood | undefined): Day | null {
-  if (brood === undefined) return null;
-  const known = brood.hatched.flatMap(({ fledged }) => fledged?.day ?? []);
-  if (known.length > 0) return Math.min(...known);
-  if (brood.fledge !== null) return brood.fledge.from;
-  return brood.hatch === null ? null : brood.hatch.from + Math.floor(fledging(brood.profile).low);
+/** The earliest day on which the first of these is expected to leave the nest. */
+function foretold(broods: readonly Brood[]): Day | null {
+  const days = broods.flatMap(({ fledge, hatch, profile }) => {
+    if (fledge !== null) return [fledge.from];
+    return hatch === null ? [] : [hatch.from + Math.floor(fledging(profile).low)];
+  });
+  return days.length === 0 ? null : Math.min(...days);
 }

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Pair } from '../../room/model.ts';
+import { foodInRoom } from '../food-on-offer.ts';
 import { type Amount, about } from './amount.ts';
 import { type Family, type FeedSources, mouthsOn } from './families.ts';
 import { type Food, foodNamed, foods } from './foods.ts';
@@ -29,13 +30,7 @@ const asReckoned: Correct = (_food, grams) => grams;
 /** The latest measured use of each food, of each pair and of the room. */
 export function measuredUse(families: readonly Family[], sources: FeedSources): Measured[] {
   const { room } = sources;
-  const roomLog = room.settings.log
-    .filter(({ date }) => date <= room.day)
-    .flatMap(({ date, food }) =>
-      food === null
-        ? []
-        : [{ day: date, kinds: food.map(({ kind, grams }) => ({ kind: kind.text, grams })) }],
-    );
+  const roomLog = foodInRoom(room.settings, room.day);
   return foods.flatMap((food) => [
     ...families.flatMap((family) => latest(family.pair.id, food, family.pair.food, [family], sources)),
     ...latest(null, food, roomLog, families, sources),

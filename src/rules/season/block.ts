@@ -37,19 +37,19 @@ export interface Reared {
 
 /** A block for each group, in order. */
 export function blocksOf(counting: Counting): Block[] {
-  const { clutches, day, grouping, start } = counting;
+  const { clutches, day, grouping, settings } = counting;
   const rates = ratesOf(counting);
   const laid = new Map<string | null, Clutch[]>();
   for (const clutch of clutches) {
     const own = { origin: clutch, pair: clutch.pair, clutch, housing: clutch.housing };
-    add(laid, grouping.of(own, start), clutch);
+    add(laid, grouping.of(own, settings), clutch);
   }
   const lives = new Map<string | null, ChickLife[]>();
   for (const origin of clutches) {
     const own = { origin, pair: origin.pair, clutch: origin, housing: origin.housing };
     for (const bird of origin.chicks) {
       const life = lifeOf(bird, day);
-      if (life !== null) add(lives, grouping.of(lastFeederOf(bird, day) ?? own, start), life);
+      if (life !== null) add(lives, grouping.of(lastFeederOf(bird, day) ?? own, settings), life);
     }
   }
   const names = [...new Set([...laid.keys(), ...rates.keys()])].sort(inGroupOrder(grouping.name));

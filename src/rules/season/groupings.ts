@@ -1,8 +1,13 @@
 import { civilDate } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
+import type { RoomSettings } from '../../journal/settings.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
+import { foodOn } from '../food-on-offer.ts';
 import type { Care } from './care.ts';
-import { begun, type SeasonStart, seasonName, seasonOf } from './seasons.ts';
+import { begun, seasonName, seasonOf } from './seasons.ts';
+
+/** What of the room's settings a division depends on. */
+export type GroupingSettings = Pick<RoomSettings, 'seasonStart' | 'log'>;
 
 /** A way to divide a season into groups. */
 export interface Grouping {
@@ -14,7 +19,7 @@ export interface Grouping {
   /** What stands for a group without a name. */
   nameless: string;
   /** The group's name; null where nothing was written down, or nobody had the care. */
-  of(care: Care, start: SeasonStart): string | null;
+  of(care: Care, settings: GroupingSettings): string | null;
 }
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
@@ -70,7 +75,7 @@ export const groupings = {
     says: 'season',
     byCare: false,
     nameless: 'not known',
-    of: ({ origin }, start) => seasonName(seasonOf(begun(origin), start), start),
+    of: ({ origin }, { seasonStart }) => seasonName(seasonOf(begun(origin), seasonStart), seasonStart),
   },
 } as const satisfies Record<string, Grouping>;
 
@@ -95,10 +100,9 @@ function siteOf({ pair, clutch }: Care): string | null {
 }
 
 /** What was on offer when the first of them hatched, or would have: the kinds, whatever their order. */
-function foodOf({ pair, clutch, origin }: Care): string | null {
+function foodOf({ pair, clutch, origin }: Care, settings: GroupingSettings): string | null {
   if (pair === null) return null;
-  const day = hatchDay(clutch ?? origin);
-  const kinds = pair.food.findLast(({ day: from }) => from <= day)?.kinds.map(({ kind }) => kind);
+  const kinds = foodOn(pair, settings, hatchDay(clutch ?? origin))?.kinds.map(({ kind }) => kind);
   return kinds === undefined || kinds.length === 0 ? null : [...new Set(kinds)].sort().join(', ');
 }
 

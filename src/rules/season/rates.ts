@@ -4,10 +4,9 @@ import { type ClusteredProportion, clusteredProportion } from '../../statistics/
 import type { Proportion } from '../../statistics/proportions.ts';
 import { type Care, lastFeederOf, layerOf, nestFeederOf, sitterOf } from './care.ts';
 import { chicksKnown } from './fates.ts';
-import type { Grouping } from './groupings.ts';
+import type { Grouping, GroupingSettings } from './groupings.ts';
 import { type MeasureName, measureNames, measures } from './measures/index.ts';
 import type { Cohort, Measure } from './measures/measure.ts';
-import type { SeasonStart } from './seasons.ts';
 
 /** One rate of one group; the figures that need any n are null without it. */
 export interface Rate extends ClusteredProportion {
@@ -26,7 +25,7 @@ export interface Counting {
   clutches: readonly Clutch[];
   day: Day;
   grouping: Grouping;
-  start: SeasonStart;
+  settings: GroupingSettings;
 }
 
 /** Every rate of every group, by the group's name. */
@@ -68,13 +67,13 @@ type Draft = Cohort & { eggs: Egg[]; chicks: Bird[] };
  * those who were in one nest under one group are.
  */
 function cohortsOf(
-  { clutches, day, grouping, start }: Counting,
+  { clutches, day, grouping, settings }: Counting,
   { credit }: Measure,
 ): Map<string | null, Cohort[]> {
   const groups = new Map<string | null, Map<unknown, Draft>>();
   const join = (care: Care | null, origin: Clutch): Draft => {
     const mine = care ?? ownCare(origin);
-    const group = grouping.of(mine, start);
+    const group = grouping.of(mine, settings);
     const nests = groups.get(group) ?? new Map<unknown, Draft>();
     groups.set(group, nests);
     const key = grouping.byCare ? (mine.clutch ?? mine.pair ?? origin) : origin;

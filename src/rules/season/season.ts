@@ -49,7 +49,7 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     return year >= seasons.from && year <= seasons.to;
   });
   const count = (grouping: Parameters<typeof blocksOf>[0]['grouping'], some: Clutch[] = clutches) =>
-    blocksOf({ clutches: some, day, grouping, start });
+    blocksOf({ clutches: some, day, grouping, settings });
   const one = (some: Clutch[]): Block => count(whole, some)[0] ?? emptyBlock(day);
   const totals = one(clutches);
   const reared = rearedByPair(clutches, day);

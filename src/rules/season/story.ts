@@ -60,16 +60,15 @@ export interface ClutchStory {
 /** Tells a pair's story up to the day stood on. Pure. */
 export function pairStory(room: Room, pair: Pair): PairStory {
   const { day, settings } = room;
-  const start = settings.seasonStart;
   const all = room.pairs.flatMap(({ clutches }) => clutches);
-  const blocks = blocksOf({ clutches: all, day, grouping: groupings.pair, start });
+  const blocks = blocksOf({ clutches: all, day, grouping: groupings.pair, settings });
   const others = all.filter((clutch) => clutch.pair !== pair);
   return {
     pair,
     day,
     clutches: clutchStories(room, pair.clutches),
     own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
-    others: blocksOf({ clutches: others, day, grouping: whole, start })[0] ?? emptyBlock(day),
+    others: blocksOf({ clutches: others, day, grouping: whole, settings })[0] ?? emptyBlock(day),
     reared: rearedByPair(all, day).get(pair.id) ?? nothingReared(),
     measures: measureWords,
   };

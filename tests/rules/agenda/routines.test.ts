@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { routineWords } from '../../../src/rules/agenda/routines.ts';
 import { agenda, type Files, record } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
-import { ALL_OUT, FOUR_EGGS, hillFinches, lines, species, stands } from './hill-finch.ts';
+import { ALL_OUT, FOUR_EGGS, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
 
 /** A room with one routine and perhaps a log of its own. */
 const with_ = (routine: string, log = ''): Files => ({
@@ -340,5 +340,50 @@ describe('in the words of a task', () => {
       over: 'a month later, unless it comes again',
       explain: 'A routine of this room, from nestlog.yaml.',
     });
+  });
+});
+
+describe('lasting until something in the course of the brood', () => {
+  const greens = with_('name: greens, after: hatched, days: 1, every: 1, until: fledged, say: greens');
+  const stood = (end: string, room = greens) =>
+    mornings(
+      `${THREE_CHICKS}date: 2026-03-16, done: greens, lost: {undeveloped: e4}\ndate: 2026-03-19, ${end}`,
+      room,
+      'greens',
+      '2026-04-30',
+    );
+  const UNTIL_THEN = ['03-17 now', '03-18 late'];
+
+  it('ends when it happens', () => {
+    expect(stood('fledged: 1')).toEqual(UNTIL_THEN);
+  });
+
+  it('ends when nobody of the brood is left, whatever became of them', () => {
+    expect(stood('died: all')).toEqual(UNTIL_THEN);
+    expect(stood('gone: {given: all}')).toEqual(UNTIL_THEN);
+  });
+
+  it('goes on for those that are left', () => {
+    expect(stood('died: [c1, c2]').at(-1)).toBe('03-18 … 04-16 late');
+  });
+
+  it('goes on while one of the eggs waits in the incubator', () => {
+    const turn = with_('name: greens, after: laid, days: 12, every: 1, until: hatched, say: turn them');
+    const log = `${FOUR_EGGS}date: 2026-03-05, set: {incubator: e1}, lost: {broken: [e2, e3, e4]}`;
+    expect(mornings(log, turn, 'greens', '2026-03-14')).toEqual(['03-13 now', '03-14 late']);
+    expect(mornings(`${log}\ndate: 2026-03-08, lost: {clear: e1}`, turn, 'greens', '2026-03-14')).toEqual([]);
+  });
+
+  it('until the next egg goes on without the brood', () => {
+    const lean = with_('name: greens, after: hatched, days: 1, every: 1, until: laid, say: greens');
+    expect(stood('died: all', lean).at(-1)).toBe('03-18 … 04-16 late');
+    expect(stood('died: all\ndate: 2026-03-25, laid: 1', lean).at(-1)).toBe('03-18 … 03-24 late');
+  });
+
+  it('says so in the words of a task', () => {
+    const [routine] = record(greens, '2026-03-01').settings.routines;
+    expect(routine && routineWords(routine).over).toBe(
+      'once `fledged` is recorded, or nobody of the brood is left',
+    );
   });
 });

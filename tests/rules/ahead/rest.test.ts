@@ -60,4 +60,22 @@ describe('a hen will need rest', () => {
   it('not once the pair is parted', () => {
     expect(rest([...FIRST, ...SECOND, '{date: 2026-03-09, parted}'], '2026-03-10')).toEqual([]);
   });
+
+  // The morning says it under the same conditions.
+  it('not where the keeper lets it pass, or took the nest once the young had left it', () => {
+    const log = [...FIRST, ...SECOND, '{date: 2026-03-17, hatched: 2}', '{date: 2026-04-05, fledged: 1}'];
+    expect(rest(log, '2026-04-06')).toHaveLength(1);
+    for (const word of ['skip: rest', 'nest: removed'])
+      expect(rest([...log, `{date: 2026-04-05, ${word}}`], '2026-04-06'), word).toEqual([]);
+    expect(rest([...log, '{date: 2026-03-18, nest: removed}'], '2026-04-06')).toHaveLength(1);
+  });
+
+  it('with no day while nothing can be foretold; not when nobody of the clutch is left to leave the nest', () => {
+    const hatched = [...FIRST, ...SECOND, '{date: 2026-03-17, hatched: 4}'];
+    expect(rest([...hatched, '{date: 2026-03-20, died: 3}'], '2026-03-21')).toHaveLength(1);
+    expect(rest([...hatched, '{date: 2026-03-20, died: 4}'], '2026-03-21')).toEqual([]);
+    expect(rest([...FIRST, '{date: 2026-03-01, clutch: 2, laid: 1, pulled: 1}'], '2026-03-01')).toMatchObject(
+      [{ from: null }],
+    );
+  });
 });

@@ -85,6 +85,18 @@ describe('a season divided', () => {
     expect(groups(late, 'food')).toEqual([['dry seed', 1]]);
   });
 
+  it('what the room’s log says is on offer is so for every pair, until its own journal or the room says otherwise', () => {
+    const room = {
+      'nestlog.yaml':
+        'log:\n  - {date: 2026-02-01, food: [egg food]}\n  - {date: 2026-04-01, food: [dry seed]}\n',
+    };
+    expect(groups({ ...room, 'LW-1': waxbills(ended) }, 'food')).toEqual([['egg food', 1]]);
+    const own = waxbills(`date: 2026-02-10, food: [live food]\n ${ended}`);
+    expect(groups({ ...room, 'LW-1': own }, 'food')).toEqual([['live food', 1]]);
+    const before = waxbills(`date: 2026-01-10, food: [live food]\n ${ended}`);
+    expect(groups({ ...room, 'LW-1': before }, 'food')).toEqual([['egg food', 1]]);
+  });
+
   it('a clutch belongs to the mates of its day', () => {
     const twice = `${ended}\n date: 2026-04-01, paired: {cock: C2}\n date: 2026-04-20, clutch: 2, laid: 1`;
     expect(groups({ 'LW-1': waxbills(twice, 'cock: C1') }, 'cock')).toEqual([

@@ -6,7 +6,7 @@ import { emptyRates, ratesOf } from '../../../src/rules/season/rates.ts';
 import { day } from '../../rooms.ts';
 import { anyRoom, book, clutches, FOUR, LATER, pair, short, waxbills } from './rooms.ts';
 
-const start = { month: 1, date: 1 };
+const settings = { seasonStart: { month: 1, date: 1 }, log: [] };
 
 describe('rates', () => {
   it('of nothing are counts of nothing', () => {
@@ -23,7 +23,7 @@ describe('rates', () => {
         clusters: [],
       });
     }
-    expect(ratesOf({ clutches: [], day: day(LATER), grouping: whole, start }).size).toBe(0);
+    expect(ratesOf({ clutches: [], day: day(LATER), grouping: whole, settings }).size).toBe(0);
   });
 
   it('are numbers wherever there is an n, inside their intervals, and null where there is none', () => {
@@ -33,7 +33,7 @@ describe('rates', () => {
           clutches: clutches(files, LATER),
           day: day(LATER),
           grouping: groupings.pair,
-          start,
+          settings,
         }).values()) {
           for (const name of measureNames) {
             const { k, n, rate, low, high, designEffect, open, outside } = rates[name];

@@ -1,0 +1,28 @@
+import type { Day } from '../days.ts';
+import type { RoomSettings } from '../journal/settings.ts';
+import type { Pair } from '../room/model.ts';
+
+/** What was written to be on offer from a day on. */
+export type Food = Pair['food'][number];
+
+type RoomLog = Pick<RoomSettings, 'log'>;
+
+/** What the room's own log says up to a day: for every pair alike. */
+export function foodInRoom({ log }: RoomLog, day: Day): Food[] {
+  return log.flatMap(({ date, food }) =>
+    food === null || date > day
+      ? []
+      : [{ day: date, kinds: food.map(({ kind, grams }) => ({ kind: kind.text, grams })) }],
+  );
+}
+
+/**
+ * What a pair is offered on a day: as last recorded in its journal or in the room's log; both count where they were
+ * written on one day. Null where nobody wrote anything.
+ */
+export function foodOn(pair: Pair, settings: RoomLog, day: Day): Food | null {
+  const offered = [...pair.food.filter((food) => food.day <= day), ...foodInRoom(settings, day)];
+  if (offered.length === 0) return null;
+  const latest = Math.max(...offered.map((food) => food.day));
+  return { day: latest, kinds: offered.flatMap((food) => (food.day === latest ? food.kinds : [])) };
+}
