@@ -1,13 +1,18 @@
 import { type Day, shortDay } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { capital, daysRange, names } from './words.ts';
 
 interface FledgedEarly extends Found {
-  young: string;
-  age: number;
+  /** Who left on which day, in order. */
+  left: { young: string; day: Day }[];
+  /** The youngest and the oldest that they can have been. */
+  age: { low: number; high: number };
   usual: { low: number; high: number };
+  /** Whether they were too young even if they hatched on the first day that the looks allow. */
+  sure: boolean;
   fed: boolean;
 }
 
@@ -18,45 +23,74 @@ export const fledgedEarly: Warning<FledgedEarly> = {
   kind: 'fledged-early',
   levels: ['act', 'watch'],
   health: true,
-  when: 'a chick left the nest more than a day before the youngest usual age',
-  over: '`back`, its usual age, or its end; 5 d after it left the nest. Act on its first two days, unless it was seen fed',
+  when: 'a chick left the nest more than a day before the youngest usual age. Not said of chicks that were heard or found in the nest where they can have been old enough',
+  over: '`back`, its usual age, or its end; 5 d after it left the nest. Act on its first two days, unless it was seen fed or can have been old enough',
   explain:
-    'A chick that leaves too early can neither keep warm nor get off the floor, and its parents may not find it. Usually it was frightened out, by a look into the nest or a fright at night. Put back at dusk, and covered with a hand until it is quiet, it often stays (common practice). One that is cold and limp is a matter for warmth and an avian vet.',
+    'A chick that leaves too early can neither keep warm nor get off the floor, and its parents may not find it. Usually it was frightened out, by a look into the nest or a fright at night. Put back at dusk, and covered with a hand until it is quiet, it often stays (common practice). A young bird of the usual age that is chased back into the nest comes to harm: so nothing is said where nobody wrote `hatched` and the chicks can have been old enough, and where `hatched` came days after the last look, only to watch. One that is cold and limp is a matter for warmth and an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => earlyIn(brood, day) ?? []),
-  say: ({ young, age, usual, fed, date }) => ({
-    text: `${capital(young)} left the nest on ${shortDay(date)} at ${age} d; ${daysRange(usual)} is usual. So young a bird chills on the floor in its first night${fed ? '' : ', and nobody wrote who feeds it since'}.`,
-    check:
-      'at dusk: warm, off the floor, crop full, and who feeds it? Put it back if it will stay. A cold, limp chick: warmth, and an avian vet',
+  say: ({ left, age, usual, sure, fed }) => ({
+    text: `${capital(leftWords(left))}, at ${daysRange(age)}; ${daysRange(usual)} is usual. ${sure ? 'So young a bird' : 'A bird that leaves too early'} chills on the floor in its first night${fed ? '' : ', and nobody wrote who feeds it since'}.`,
+    check: `at dusk: warm, off the floor, crop full, and who feeds it? ${
+      sure ? 'Put it back if it will stay' : 'One that flies up by itself is old enough: leave it be'
+    }. A cold, limp chick: warmth, and an avian vet`,
   }),
 };
+
+/** `c1 and c2 left the nest on 27 Mar, c3 on 28 Mar`. */
+function leftWords(left: FledgedEarly['left']): string {
+  return left
+    .map(({ young, day }, i) => `${young} ${i === 0 ? 'left the nest ' : ''}on ${shortDay(day)}`)
+    .join(', ');
+}
 
 function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
   const early = brood.young.flatMap((bird) => {
     const usual = profileIn(brood, bird)?.fledging?.value;
     const age = ageAtFledging(bird);
     const left = bird.fledged?.day;
-    if (usual === undefined || age === null || left === undefined || age >= usual.low - 1) return [];
-    return day - left <= SHOWN && day - left + age < usual.low ? [{ bird, age, left, usual }] : [];
+    if (usual === undefined || age === null || left === undefined) return [];
+    if ((hatchingWritten(bird) ? age.low : age.high) >= usual.low - 1) return [];
+    const shown = day - left <= SHOWN && day - left + age.low < usual.low;
+    return shown ? [{ bird, age, left, usual, sure: age.high < usual.low - 1 }] : [];
   });
-  const [first] = early;
+  // Beside one that is surely too young, of which more is asked, the others wait.
+  const said = early.some(({ sure }) => sure) ? early.filter(({ sure }) => sure) : early;
+  const [first] = said;
   if (first === undefined) return null;
-  const date = Math.max(...early.map(({ left }) => left));
-  const fed = early.every(({ bird, left }) => bird.fedBy.some((seen) => seen.day >= left));
+  const days = [...new Set(said.map(({ left }) => left))].sort((a, b) => a - b);
+  const date = Math.max(...days);
+  const fed = said.every(({ bird, left }) => bird.fedBy.some((seen) => seen.day >= left));
+  const leftOn = (on: Day) => said.filter(({ left }) => left === on).map(({ bird }) => bird);
   return {
     ...about(brood),
-    level: day - date <= 1 && !fed ? 'act' : 'watch',
+    level: day - date <= 1 && !fed && first.sure ? 'act' : 'watch',
     date,
-    young: names(
-      brood,
-      early.map(({ bird }) => bird),
-    ),
-    age: Math.min(...early.map(({ age }) => age)),
+    left: days.map((on) => ({ young: names(brood, leftOn(on)), day: on })),
+    age: {
+      low: Math.min(...said.map(({ age }) => age.low)),
+      high: Math.max(...said.map(({ age }) => age.high)),
+    },
     usual: first.usual,
+    sure: first.sure,
     fed,
   };
 }
 
-/** The youngest that it can have been on the day it was found out of the nest. */
-function ageAtFledging({ fledged, hatched }: Bird): number | null {
-  return fledged === null || hatched === null ? null : fledged.day - hatched.to;
+/** The youngest and the oldest that it can have been on the day it was found out of the nest. */
+function ageAtFledging(bird: Bird): { low: number; high: number } | null {
+  const hatched = hatchedOn(bird);
+  const { fledged } = bird;
+  if (fledged === null || hatched === null) return null;
+  return { low: fledged.day - hatched.to, high: fledged.day - hatched.from };
+}
+
+/** Whether somebody wrote that it hatched; else its day follows from begging, or from a count of chicks. */
+function hatchingWritten({ clutch, egg, stays }: Bird): boolean {
+  const nests = [clutch?.pair, stays[0]?.nest];
+  return nests.some((nest) =>
+    nest?.events.some(
+      ({ key, about: parts }) =>
+        key === 'hatched' && parts.some(({ who }) => egg !== null && who.includes(egg)),
+    ),
+  );
 }

@@ -1,9 +1,10 @@
-import type { Day } from '../../days.ts';
+import { type Day, shortDay } from '../../days.ts';
+import type { ObservationKey } from '../../journal/observations/index.ts';
 import type { Brood } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { overdueFrom, shareHatchingAfter } from '../forecast/overdue.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { names } from './words.ts';
+import { capital, names } from './words.ts';
 
 interface Overdue extends Found {
   eggs: string;
@@ -13,6 +14,9 @@ interface Overdue extends Found {
   /** Of such eggs, how many hatch later than today, 0 to 1. */
   share: number;
   basis: string;
+  where: Brood['where'];
+  /** Nobody has seen the eggs since they could hatch; the last look before, null where there was none. */
+  unseen: { since: Day | null; never: boolean } | null;
 }
 
 /** Days for which it is said; after them the task `unhatched` goes on asking. */
@@ -23,23 +27,71 @@ export const overdue: Warning<Overdue> = {
   levels: ['watch'],
   health: false,
   when: 'fewer than 1 in 100 such eggs hatch later than today, and the clutch’s last egg is 4 d past the longest usual incubation',
-  over: 'the eggs have a fate; 7 d later. Not said while chicks share the nest: the eggs stay with them until it comes down',
+  over: 'the eggs have a fate; 7 d later. Not said while chicks share the nest: the eggs stay with them until it comes down; nor where chicks were heard or seen and nobody has looked at the eggs since. Where nobody has looked since they could hatch, it asks whether chicks are in there',
   explain:
-    'Incubation is counted from the day of full sitting, and each egg from its own clock. An egg is called overdue late rather than early, under a tail that the own clutches bear out. Sitting that began late or was broken off delays the hatch, so an overdue egg is a question: candle it, and leave it where it is while there is a doubt. Nothing here asks for an egg to be destroyed.',
+    'Incubation is counted from the day of full sitting, and each egg from its own clock. An egg is called overdue late rather than early, under a tail that the own clutches bear out. Sitting that began late or was broken off delays the hatch, so an overdue egg is a question: candle it, and leave it where it is while there is a doubt. Where nobody has looked since the first day of the hatch window, there may be chicks in there: listen, and see whether food is carried in, before anybody looks. Nothing here asks for an egg to be destroyed.',
   find: ({ day, broods }) => broods.flatMap((brood) => overdueIn(brood, day) ?? []),
-  say({ eggs, one, sat, share, basis }) {
+  say({ eggs, one, sat, share, basis, where, unseen }) {
     const days = sat.low === sat.high ? `day ${sat.high}` : `day ${sat.low}–${sat.high}`;
-    return {
-      text: `${eggs} ${one ? 'is' : 'are'} overdue: ${days} of sitting (${basis}); ${inThousand(share)} such eggs hatch later than today. Sitting that began late or was broken off delays the hatch.`,
-      check:
-        'when full sitting really began, and the eggs under a lamp if the nest may be looked into; a doubtful egg stays where it is',
-    };
+    const time = `${days} of ${where === 'nest' ? 'sitting' : 'incubation'} (${basis})`;
+    if (unseen !== null) {
+      const looked =
+        unseen.since === null ? 'nobody has looked yet' : `nobody has looked since ${shortDay(unseen.since)}`;
+      return {
+        text: `The usual days of hatching are past: ${eggs}, ${time}, and ${looked}. Chicks, or eggs?`,
+        check: unseenCheck(unseen.never),
+      };
+    }
+    const late = `${capital(eggs)} ${one ? 'is' : 'are'} overdue: ${time}; ${inThousand(share)} such eggs hatch later than today.`;
+    return where === 'nest'
+      ? {
+          text: `${late} Sitting that began late or was broken off delays the hatch.`,
+          check:
+            'when full sitting really began, and the eggs under a lamp if the nest may be looked into; a doubtful egg stays where it is',
+        }
+      : {
+          text: `${late} An incubator that ran cool, or warmth that was broken off, delays the hatch.`,
+          check:
+            'the temperature with a second thermometer, and the eggs under a lamp; a doubtful egg stays where it is',
+        };
   },
 };
+
+function unseenCheck(never: boolean): string {
+  const listen = 'listen for begging, and see whether food is carried in or shells lie about';
+  return never
+    ? `${listen}; does somebody still sit at dusk? The nest is left alone`
+    : `${listen}, before anybody looks in; eggs that are left go under a lamp, and a doubtful one stays where it is`;
+}
+
+/** What a keeper writes who saw the eggs, or that they are gone. */
+const EGGS_SEEN: readonly ObservationKey[] = [
+  'laid',
+  'pulled',
+  'candled',
+  'aged',
+  'pipped',
+  'lost',
+  'checked',
+];
+
+/** The last look before the eggs could hatch, where there was none since then or since the last hatching. */
+function unseenIn({ pair, clutch, hatch, hatched, where }: Brood): Overdue['unseen'] {
+  if (where !== 'nest' || hatch === null) return null;
+  const from = Math.max(hatch.from, ...hatched.map(({ firstSeen }) => firstSeen ?? hatch.from));
+  const looks = pair.events.filter(
+    (event) => EGGS_SEEN.includes(event.key) && (event.clutch === null || event.clutch === clutch),
+  );
+  if (looks.some(({ day }) => day >= from)) return null;
+  return { since: pair.looks.at(-1)?.day ?? null, never: pair.nestLooks === 'never' };
+}
 
 function overdueIn(brood: Brood, day: Day): Overdue | null {
   const { clocks, young } = brood;
   if (young.length > 0) return null;
+  const unseen = unseenIn(brood);
+  // Whoever hatched may have brothers in there that nobody has seen.
+  if (unseen !== null && brood.hatched.length > 0) return null;
   const late = brood.waiting
     .filter(({ egg }) => egg.pipped === null)
     .flatMap(({ egg, clock: { start }, duration }) => {
@@ -57,22 +109,27 @@ function overdueIn(brood: Brood, day: Day): Overdue | null {
   const [likeliest] = late;
   if (likeliest === undefined) return null;
   const date = Math.min(...late.map(({ from }) => from));
+  const counted = late.every(({ egg }) => egg.clutch.counted);
   if (day > Math.max(...late.map(({ from }) => from)) + SHOWN) return null;
   return {
     ...about(brood),
     level: 'watch',
     date,
-    eggs: names(
-      brood,
-      brood.eggs.filter((egg) => late.some((one) => one.egg === egg)),
-    ),
-    one: late.length === 1,
+    eggs: counted
+      ? names(
+          brood,
+          brood.eggs.filter((egg) => late.some((one) => one.egg === egg)),
+        )
+      : 'the eggs',
+    one: counted && late.length === 1,
     sat: {
       low: Math.min(...late.map(({ start }) => day - start.to)),
       high: Math.max(...late.map(({ start }) => day - start.from)),
     },
     share: likeliest.share,
     basis: basisOf(likeliest.duration.range, likeliest.duration.n),
+    where: brood.where,
+    unseen,
   };
 }
 

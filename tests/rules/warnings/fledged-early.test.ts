@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { line, mixedNest, spell, warned, waxbills } from './warned.ts';
+import { line, mixedNest, pair, spell, warned, waxbills } from './warned.ts';
 
 // Lavender waxbill: fledging at 17–21 d (Amniote database: 17; from memory: 17–21).
 const brood = `
   date: 2026-03-01, laid: 4
   date: 2026-03-02, sitting: hen
+  date: 2026-03-13, checked
   date: 2026-03-14, hatched: 3
 `;
 const files = (more: string) => ({ 'LW-1': waxbills(`${brood}\n${more}`) });
@@ -17,7 +18,7 @@ describe('a chick that left the nest too early', () => {
       '03-30 watch',
     ]);
     expect(line(room, 'fledged-early', '2026-03-28').text).toBe(
-      'c2 left the nest on 28 Mar at 14 d; 17–21 d is usual. So young a bird chills on the floor in its first night, and nobody wrote who feeds it since.',
+      'c2 left the nest on 28 Mar, at 14 d; 17–21 d is usual. So young a bird chills on the floor in its first night, and nobody wrote who feeds it since.',
     );
     expect(line(room, 'fledged-early', '2026-03-28').check).toContain('at dusk: warm, off the floor');
   });
@@ -34,10 +35,55 @@ describe('a chick that left the nest too early', () => {
     expect(warned(fed, 'fledged-early', '2026-03-28')).toMatchObject([{ level: 'watch' }]);
   });
 
+  it('is told with the day on which each of them left', () => {
+    const room = files('date: 2026-03-27, fledged: c1\n date: 2026-03-28, fledged: c2');
+    expect(line(room, 'fledged-early', '2026-03-28').text).toMatch(
+      /^c1 left the nest on 27 Mar, c2 on 28 Mar, at 13–14 d;/,
+    );
+  });
+
+  // Young of the usual age that are chased back into the nest come to harm (common practice).
+  it('is not the one that may be old enough, as nobody saw the hatching', () => {
+    // Red-headed parrotfinch: fledging at 20–24 d. Begging heard on 2 April, counted on the 12th, out on the 24th: 22 d.
+    const found = {
+      'A-1': pair(
+        'A-1',
+        'red-headed parrotfinch',
+        `date: 2026-03-16, clutch: 1, laid: 1
+         date: 2026-03-20, laid: 3, sitting: both
+         date: 2026-04-02, heard: begging
+         date: 2026-04-12, checked: {chicks: 4}
+         date: 2026-04-24, fledged: 4`,
+      ),
+    };
+    expect(spell(found, 'fledged-early', '2026-04-20', '2026-05-05')).toEqual([]);
+    const far = { 'A-1': found['A-1'].replace('04-24, fledged', '04-17, fledged') };
+    expect(line(far, 'fledged-early', '2026-04-17')).toMatchObject({
+      level: 'act',
+      text: expect.stringMatching(/at 5–18 d; 20–24 d is usual/),
+    });
+  });
+
+  it('is watched, and never put back, where the hatching was written days after the last look', () => {
+    const out = {
+      'LW-1': waxbills(
+        `date: 2026-02-28, laid: 1
+         date: 2026-03-03, laid: 3, sitting: hen
+         date: 2026-03-14, hatched: 3
+         date: 2026-03-28, fledged: c2`,
+      ),
+    };
+    expect(spell(out, 'fledged-early', '2026-03-20', '2026-04-10')).toEqual(['03-28 … 03-30 watch']);
+    const { text, check } = line(out, 'fledged-early', '2026-03-28');
+    expect(text).toMatch(/at 14–16 d; 17–21 d is usual\. A bird that leaves too early chills/);
+    expect(check).not.toMatch(/put it back/i);
+    expect(check).toContain('One that flies up by itself is old enough: leave it be');
+  });
+
   it('is one line for all that left that day', () => {
     const room = files('date: 2026-03-27, fledged: all');
     expect(line(room, 'fledged-early', '2026-03-27').text).toMatch(
-      /^c1, c2 and c3 left the nest on 27 Mar at 13 d/,
+      /^c1, c2 and c3 left the nest on 27 Mar, at 13 d;/,
     );
   });
 });
@@ -48,7 +94,7 @@ it('guests of another species leave at their own age', () => {
   expect(warned(out, 'fledged-early', '2026-03-31')).toMatchObject([
     {
       pair: 'BF-1',
-      text: expect.stringMatching(/^c1 and c2 left the nest on 31 Mar at 17 d; 21–25 d is usual/),
+      text: expect.stringMatching(/^c1 and c2 left the nest on 31 Mar, at 17 d; 21–25 d is usual/),
     },
   ]);
 });

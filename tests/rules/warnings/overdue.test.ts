@@ -10,9 +10,12 @@ const sat = `
   date: 2026-03-04, laid: 1, sitting: hen
 `;
 
+/** The keeper looked, and they still lie there. */
+const seen = `${sat}\n date: 2026-03-17, checked: {eggs: 4}`;
+
 describe('overdue eggs', () => {
   it('are said four days past the longest usual sitting, with the odds, for a week', () => {
-    const files = { 'LW-1': waxbills(sat) };
+    const files = { 'LW-1': waxbills(seen) };
     expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
     expect(line(files, 'overdue', '2026-03-21').text).toBe(
       'e1, e2, e3 and e4 are overdue: day 17–18 of sitting (11–13 d, book); fewer than 1 in 1,000 such eggs hatch later than today. Sitting that began late or was broken off delays the hatch.',
@@ -28,7 +31,7 @@ describe('overdue eggs', () => {
       ),
     };
     expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-24 … 03-31 watch']);
-    expect(line(files, 'overdue', '2026-03-24').text).toMatch(/of sitting \(13–16 d, book\);/);
+    expect(line(files, 'overdue', '2026-03-24').text).toMatch(/of sitting \(13–16 d, book\),/);
   });
 
   it('of two species in one nest are each said in their time', () => {
@@ -51,7 +54,7 @@ describe('overdue eggs', () => {
   it('are nothing while chicks share the nest, and never an egg that the lamp showed clear', () => {
     const chicks = `${sat}\n date: 2026-03-16, hatched: [e1, e2]`;
     expect(spell({ 'LW-1': waxbills(chicks) }, 'overdue', '2026-03-15', '2026-03-30')).toEqual([]);
-    const clear = `${sat}\n date: 2026-03-11, candled: {clear: [e1, e2, e3], fertile: e4}`;
+    const clear = `${sat}\n date: 2026-03-11, candled: {clear: [e1, e2, e3], fertile: e4}\n date: 2026-03-18, checked`;
     expect(line({ 'LW-1': waxbills(clear) }, 'overdue', '2026-03-22').text).toMatch(/^e4 is overdue/);
   });
 
@@ -74,8 +77,53 @@ describe('overdue eggs', () => {
 
   // Lockwood & Massey, Bird Scene: do not discard fertile eggs just because they did not hatch on the day of a book.
   it('never ask for an egg to be thrown away', () => {
-    const { text, check } = line({ 'LW-1': waxbills(sat) }, 'overdue', '2026-03-21');
+    const { text, check } = line({ 'LW-1': waxbills(seen) }, 'overdue', '2026-03-21');
     expect(`${text} ${check}`).not.toMatch(/discard|throw|destroy|remove/i);
     expect(check).toContain('a doubtful egg stays where it is');
   });
+});
+
+describe('a nest into which nobody has looked since its eggs could hatch', () => {
+  it('may hold chicks as well: that is asked, and no odds are given of eggs that nobody saw', () => {
+    const files = { 'LW-1': waxbills(sat) };
+    const { text, check } = line(files, 'overdue', '2026-03-21');
+    expect(text).toBe(
+      'The usual days of hatching are past: e1, e2, e3 and e4, day 17–18 of sitting (11–13 d, book), and nobody has looked since 4 Mar. Chicks, or eggs?',
+    );
+    expect(check).toMatch(
+      /^listen for begging, and see whether food is carried in .*, before anybody looks in;/,
+    );
+    expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
+  });
+
+  it('is not asked about where chicks were heard or seen, though one of them died', () => {
+    const heard = `${sat}\n date: 2026-03-16, heard: begging`;
+    expect(spell({ 'LW-1': waxbills(heard) }, 'overdue', '2026-03-15', '2026-04-10')).toEqual([]);
+    const died = `${heard}\n date: 2026-03-20, died: 1`;
+    expect(spell({ 'LW-1': waxbills(died) }, 'overdue', '2026-03-15', '2026-04-10')).toEqual([]);
+    // A look that found eggs alone settles it.
+    const looked = `${died}\n date: 2026-03-22, checked: {eggs: 3, chicks: 0}`;
+    expect(line({ 'LW-1': waxbills(looked) }, 'overdue', '2026-03-22').text).toMatch(
+      /^e2, e3 and e4 are overdue/,
+    );
+  });
+
+  it('that is never looked into needs no lamp, and eggs that were never counted have no number', () => {
+    const files = { 'LW-1': waxbills('date: 2026-03-04, sitting: hen', 'nest-looks: never') };
+    const { text, check } = line(files, 'overdue', '2026-03-21');
+    expect(text).toMatch(
+      /^The usual days of hatching are past: the eggs, day 17–30 of sitting .* nobody has looked yet\./,
+    );
+    expect(check).not.toMatch(/lamp|candle/);
+    expect(check).toContain('does somebody still sit at dusk?');
+  });
+});
+
+// An incubator that is too cool delays the hatch (common practice).
+it('eggs in an incubator are not sat on, and its thermometer is looked at', () => {
+  const files = { 'LW-1': waxbills(`${sat}\n date: 2026-03-05, set: {incubator: all}`) };
+  const { text, check } = line(files, 'overdue', '2026-03-22');
+  expect(text).toMatch(/are overdue: day 18.* of incubation \(11–13 d, book\)/);
+  expect(`${text} ${check}`).not.toMatch(/sitting|nest/);
+  expect(check).toContain('second thermometer');
 });
