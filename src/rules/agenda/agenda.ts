@@ -66,7 +66,7 @@ function itemOf(
   state: TaskState,
 ): AgendaItem {
   const { pair, clutch, profile } = brood;
-  const species = profile?.species ?? pair.species;
+  const species = anchor.profile?.species ?? profile?.species ?? pair.species;
   return {
     task: milestone.task,
     pair: pair.id,

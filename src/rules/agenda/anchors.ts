@@ -3,7 +3,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
-import type { Brood } from '../brood.ts';
+import type { Brood, EggTime } from '../brood.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
 export interface Anchor {
@@ -51,10 +51,31 @@ export const sitting: FindAnchors = ({ sitting: start, clocks, waiting, where })
     const how = start.inferred ? ` (inferred${start.eggs === null ? '' : ` from ${start.eggs}`})` : '';
     return one({ span: start.span, says: `sitting since ${shortSpan(start.span)}${how}`, who: null });
   }
-  const starts = (waiting.length > 0 ? waiting : clocks).map(({ clock }) => clock.start);
-  if (starts.length === 0) return [];
-  const span = { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
+  const warmed = waiting.length > 0 ? waiting : clocks;
+  if (warmed.length === 0) return [];
+  const span = begunOn(warmed);
   return one({ span, says: `warm since ${shortSpan(span)}`, who: null });
+};
+
+function begunOn(times: readonly EggTime[]): Span {
+  const starts = times.map(({ clock }) => clock.start);
+  return { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
+}
+
+/** As {@link sitting} of eggs that are all of another pair: whose they are, and since when those are sat on. */
+function guestSitting(brood: Brood, times: readonly EggTime[]): Anchor | null {
+  const guests = times.filter(({ egg }) => egg.clutch.pair !== brood.pair);
+  if (guests.length === 0 || guests.length < times.length) return null;
+  const span = begunOn(guests);
+  const who = guests.map(({ egg }) => egg);
+  const profile = who[0]?.clutch.pair.profile ?? null;
+  return { span, says: `sat on since ${shortSpan(span)}`, who, profile };
+}
+
+/** Since when all that lies here is sat on: of guests by themselves their own days. */
+export const eggTerm: FindAnchors = (brood) => {
+  const guests = guestSitting(brood, brood.clocks);
+  return guests === null ? sitting(brood) : one(guests);
 };
 
 /**
@@ -67,10 +88,10 @@ export const lamp: FindAnchors = (brood) => {
   const unknown = brood.clocks.filter(({ egg }) => fertilityOf(egg) === null);
   const brought = unknown.filter(({ egg, clock }) => egg.places.length > 1 && clock.start.to > start.span.to);
   if (brought.length === 0 || brought.length < unknown.length) return [start];
-  const starts = brought.map(({ clock }) => clock.start);
-  const span = { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
+  const span = begunOn(brought);
+  const guests = guestSitting(brood, brought);
   const who = brought.length < brood.eggs.length ? brought.map(({ egg }) => egg) : null;
-  return one({ span, says: `sat on since ${shortSpan(span)}`, who });
+  return one({ span, says: `sat on since ${shortSpan(span)}`, who, profile: guests?.profile ?? null });
 };
 
 /** Eggs lying in the cool store, from the day the first of them was taken. */
@@ -88,12 +109,16 @@ export const stored: FindAnchors = ({ stored: eggs }) => {
 export const hatchWindow: FindAnchors = (brood) => {
   const { hatch } = brood;
   if (hatch === null) return [];
-  const start = sitting(brood)[0]?.says ?? `hatch ${shortSpan(hatch)}`;
+  // What makes the first day of the window gives the reason; the whole nest is asked after, whoever comes later.
+  const first = brood.waiting.filter(({ duration }) => duration === hatch.duration);
+  const guests = guestSitting(brood, first);
+  const start = guests?.says ?? sitting(brood)[0]?.says ?? `hatch ${shortSpan(hatch)}`;
   return one({
+    ...(guests !== null && { profile: guests.profile ?? null }),
     span: { from: hatch.from, to: hatch.to },
     likely: hatch.likely,
     says: hatch.whole === null ? start : `${start}, still eggs on ${shortDay(hatch.whole)}`,
-    who: null,
+    who: guests?.who ?? null,
   });
 };
 

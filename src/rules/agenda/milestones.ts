@@ -253,9 +253,9 @@ export const milestones = [
       const empty = anchors.nestEmpty(brood)[0];
       if (empty !== undefined) return [{ ...empty, who: eggs }];
       if (term === null || room.day <= term.to || young.length > 0) return [];
-      const start = anchors.sitting(brood)[0];
+      const start = anchors.eggTerm(brood)[0];
       const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
-      return [{ span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
+      return [{ ...start, span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
     },
     window: (anchor) => ({
       ...days(0, anchor.span.from === anchor.span.to ? 3 : 0, SAFE_EARLY)(anchor),

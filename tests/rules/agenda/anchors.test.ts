@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fullRef } from '../../../src/room/model.ts';
 import * as all from '../../../src/rules/agenda/anchors.ts';
 import { days } from '../../room/facts.ts';
-import type { Files } from '../../rooms.ts';
+import { agenda, type Files } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
 import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
 
@@ -261,5 +261,41 @@ describe('from an empty nest', () => {
       '04-15; last fledged 5 Apr + 10 d in which young come back to sleep',
     ]);
     expect(anchors.nestEmpty(brood(hillFinches(ALL_OUT, { 'roosting-back': '' }), '2026-04-06'))).toEqual([]);
+  });
+});
+
+describe('eggs given to another species', () => {
+  const star = `
+    date: 2026-03-26, laid: 1
+    date: 2026-03-29, laid: 3, sitting
+    date: 2026-04-08, fostered: {B-1: all}`;
+  const files = {
+    A: pair('A-1', 'star finch', star),
+    B: pair(
+      'B-1',
+      'Bengalese finch',
+      `date: 2026-03-18, laid: 1
+       date: 2026-03-22, laid: 4, sitting: both
+       date: 2026-04-06, hatched: 3
+       date: 2026-04-06, lost: {clear: 2}`,
+    ),
+  };
+  const task = (name: string, on: string) =>
+    agenda(files, on).find((item) => item.task === name && item.pair === 'B-1');
+
+  it('are expected under their own name, counted from when they were sat on', () => {
+    const hatch = task('hatch', '2026-04-10');
+    expect(hatch?.species).toBe('star finch');
+    expect(hatch?.who).toEqual(['A-1/1/e1', 'A-1/1/e2', 'A-1/1/e3', 'A-1/1/e4']);
+    expect(hatch?.why).toBe('sat on since 28–29 Mar + 12–14 d');
+  });
+
+  it('are asked after as what they are', () => {
+    const unhatched = agenda(
+      { ...files, B: pair('B-1', 'Bengalese finch', 'date: 2026-03-18, paired') },
+      '2026-04-16',
+    ).find((item) => item.task === 'unhatched');
+    expect([unhatched?.pair, unhatched?.species]).toEqual(['B-1', 'star finch']);
+    expect(unhatched?.why).toMatch(/^sat on since 28–29 Mar; hatching was expected until/);
   });
 });
