@@ -85,12 +85,7 @@ function ageAtFledging(bird: Bird): { low: number; high: number } | null {
 }
 
 /** Whether somebody wrote that it hatched; else its day follows from begging, or from a count of chicks. */
-function hatchingWritten({ clutch, egg, stays }: Bird): boolean {
+function hatchingWritten({ clutch, hatched, stays }: Bird): boolean {
   const nests = [clutch?.pair, stays[0]?.nest];
-  return nests.some((nest) =>
-    nest?.events.some(
-      ({ key, about: parts }) =>
-        key === 'hatched' && parts.some(({ who }) => egg !== null && who.includes(egg)),
-    ),
-  );
+  return nests.some((nest) => nest?.events.some(({ key, day }) => key === 'hatched' && day === hatched?.to));
 }

@@ -40,8 +40,8 @@ describe('overdue eggs', () => {
       'LW-1': waxbills(sat),
     };
     expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 03-31 watch']);
-    expect(line(files, 'overdue', '2026-03-21').text).toMatch(/^e1, e2, e3 and e4 are overdue/);
-    expect(line(files, 'overdue', '2026-03-24').text).toMatch(/^e1, e2, e3, e4, BF-1\/1\/e1, /);
+    expect(line(files, 'overdue', '2026-03-21').text).toMatch(/past: e1, e2, e3 and e4, day/);
+    expect(line(files, 'overdue', '2026-03-24').text).toMatch(/past: e1, e2, e3, e4, BF-1\/1\/e1, /);
   });
 
   it('end when the eggs have a fate', () => {
