@@ -59,6 +59,7 @@ const BEYOND = new Set([
   'feeding-half',
   'feeding-reversed',
   'sprout-hours',
+  'routine-never-ends',
   'profile-absurd',
   'profile-reversed',
   'conflict-mark',
