@@ -55,6 +55,7 @@ the note last and in double quotes, is the form that git merges best.
 | \`some\`, \`3+\`, \`~3\` | at least one, at least three, about three |
 | \`e1\`, \`[e1, e3]\` | eggs in laying order in their clutch |
 | \`c1\`, \`[c1, c2]\` | chicks in hatching order |
+| \`"c1, c2": …\` | several, in quotes where they stand before what is said of them: \`moved: {"c1, c2": flight 3}\` |
 | \`2/c1\` | of the pair's own clutch 2 |
 | \`SF-2/1/c1\` | another pair's, a guest here |
 | \`cock\`, \`hen\`, \`both\` | the parents |

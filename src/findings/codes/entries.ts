@@ -18,7 +18,8 @@ export const entryCodes = {
   'bad-key': {
     level: 'error',
     text: () => 'a list or braces cannot be a key',
-    hint: () => 'first the word, then its value: {clear: [e1, e3]}',
+    hint: () =>
+      'first the word, then its value: {clear: [e1, e3]}; names before a value in quotes: {"c1, c2": flight 3}',
   },
   'duplicate-key': {
     level: 'error',

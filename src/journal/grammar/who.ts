@@ -120,6 +120,24 @@ export const ref = z
     description: 'one egg, chick or bird: e1, c2, 2/c1, SF-2/1/c1, cock, hen, a ring, an id',
   });
 
+/** Whom, as a key: several names stand in one text, `{"c1, c2": flight 3}`. */
+export const whoKey = z
+  .instanceof(Text)
+  .transform((node, context): Who => parseWho(node.text.includes(',') ? listIn(node) : node, false, context))
+  .meta({
+    shape: 'who-key',
+    description:
+      'a count (2, some), a ref (c1, cock, hen, a ring, an id), several in quotes ("c1, c2"), or all',
+  });
+
+function listIn({ text, at }: Text): List {
+  const names = text.split(',').map((name) => name.trim());
+  return new List(
+    names.filter((name) => name !== '').map((name) => new Text(name, at)),
+    at,
+  );
+}
+
 /** Just this one, for observations that name one egg or bird at a time. */
 export function only(one: Ref): Who {
   return { kind: 'refs', refs: [one], at: one.at };

@@ -6,6 +6,6 @@ export const back = observation({
   order: 200,
   look: false,
   example: 'back: c2',
-  takes: 'which birds or eggs',
+  takes: 'which birds or eggs; a count is of young that fell out or were missing',
   doc: 'found again, put back in the nest, home from loan: reopens lost, missing, fledged or gone',
 });

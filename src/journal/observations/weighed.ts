@@ -8,6 +8,6 @@ export const weighed = observation({
   // Cock and hen, or a bird by its id, are weighed away from the nest.
   look: (weights) => weights.some(({ who }) => who.form === 'egg' || who.form === 'chick'),
   example: 'weighed: {c1: 4.5, c2: 4.1}',
-  takes: '{who: grams}',
+  takes: '{egg or bird: grams}, each by itself',
   doc: 'weight of eggs, chicks, cock or hen, in grams',
 });

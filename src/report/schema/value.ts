@@ -46,6 +46,9 @@ function inner({ words, least, key, value, item, fields, ...schema }: Omit<Meta,
   return schema;
 }
 
+/** Whom, in one text. */
+const WHO_TEXT = (least: number) => `^(?![-−]\\s*\\d|\\d+[.,]${least === 0 ? '' : '|~?0+\\+?$'})\\s*\\S`;
+
 const composed: Record<string, (meta: Meta) => Schema> = {
   empty: () => ({ type: 'null' }),
   word: ({ words }) => ({ enum: [...words] }),
@@ -64,10 +67,11 @@ const composed: Record<string, (meta: Meta) => Schema> = {
   who: ({ least }) => ({
     anyOf: [
       { type: 'integer', minimum: least, maximum: MOST },
-      { type: 'string', pattern: `^(?![-−]\\s*\\d|\\d+[.,]${least === 0 ? '' : '|~?0+\\+?$'})\\s*\\S` },
+      { type: 'string', pattern: WHO_TEXT(least) },
       leaf('refs'),
     ],
   }),
+  'who-key': () => ({ type: 'string', pattern: WHO_TEXT(1) }),
   'one-or-more': ({ shape, item, ...rest }) => {
     if (item === undefined) return inner(rest);
     const one = valueSchema(item);

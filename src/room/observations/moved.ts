@@ -1,5 +1,5 @@
-import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
+import { stillAtHome } from '../family.ts';
 import { housingOf, rehouse, whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import { parentsOf } from '../names.ts';
@@ -7,19 +7,19 @@ import type { Apply } from './apply.ts';
 
 export const moved: Apply<'moved'> = (scene, value) => {
   const { pair, day } = scene;
-  for (const { who: ref, housing } of value) {
-    if (ref === null) {
+  for (const { who, housing } of value) {
+    if (who === null) {
       const parents = parentsOf(scene, 'both').filter((bird) => livesHere(bird, pair.housing));
       pair.housing = housing.text;
       const family: Bird[] = [...parents, ...pair.here.young];
       for (const bird of family) rehouse(bird, day, housing.text);
       continue;
     }
-    const who = only(ref);
     const birds = chooseBirds(scene, who, {
       did: 'moved',
-      among: [],
+      among: stillAtHome(pair),
       impossible: (bird) => whyNotAlive(bird),
+      past: ({ independent }) => independent === null,
     });
     for (const bird of birds) rehouse(bird, day, housing.text);
   }

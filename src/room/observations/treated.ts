@@ -1,18 +1,18 @@
-import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
+import { familyOf } from '../family.ts';
 import { tellAll } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
 import { parentsOf } from '../names.ts';
 import type { Apply } from './apply.ts';
 
 export const treated: Apply<'treated'> = (scene, value) => {
-  for (const { who: ref, what } of value) {
+  for (const { who, what } of value) {
     const birds =
-      ref === null
+      who === null
         ? parentsOf(scene, 'both')
-        : chooseBirds(scene, only(ref), {
+        : chooseBirds(scene, who, {
             did: 'treated',
-            among: [],
+            among: familyOf(scene, who),
             impossible: (bird) => whyNotAlive(bird),
           });
     tellAll(birds, 'treated', { day: scene.day, text: what.text });

@@ -1,7 +1,7 @@
 import { formatDay } from '../../days.ts';
 import type { BirdObservation, BirdObservationKey } from '../../journal/bird-observations/index.ts';
 import type { Located } from '../../journal/grammar/values.ts';
-import type { Count, Ref, Who } from '../../journal/grammar/who.ts';
+import { type Count, only, type Who } from '../../journal/grammar/who.ts';
 import type { Observation, ObservationKey, ObservationValue } from '../../journal/observations/index.ts';
 
 /** One statement of an observation: `candled: {fertile: 3, clear: e2}` has two. What is not said is null. */
@@ -26,8 +26,6 @@ const sentence = (said: Located | null) => word(said?.text ?? null);
 /** A statement a name. */
 export const each = (said: readonly Located[]) => said.map(({ text }) => saying(text));
 const about = (who: Who) => [part({ who })];
-const one = (ref: Ref | null): Who | null =>
-  ref === null ? null : { kind: 'refs', refs: [ref], at: ref.at };
 
 function details(said: Record<string, Located | null>): string | null {
   const parts = Object.entries(said).flatMap(([key, value]) =>
@@ -72,12 +70,12 @@ const pairParts: { [K in ObservationKey]: (value: ObservationValue<K>) => Part[]
     );
     return counts.length === 0 ? [nothing] : counts;
   },
-  ringed: (rings) => rings.map(({ chick, code }) => part({ what: code.text, who: one(chick) })),
-  weighed: (weights) => weights.map(({ who, grams }) => part({ who: one(who), amount: grams, unit: 'g' })),
+  ringed: (rings) => rings.map(({ chick, code }) => part({ what: code.text, who: only(chick) })),
+  weighed: (weights) => weights.map(({ who, grams }) => part({ who: only(who), amount: grams, unit: 'g' })),
   measured: (eggs) =>
     eggs.flatMap(({ egg, length, breadth }) =>
       Object.entries({ length, breadth }).map(([what, amount]) =>
-        part({ what, who: one(egg), amount, unit: 'mm' }),
+        part({ what, who: only(egg), amount, unit: 'mm' }),
       ),
     ),
   crops: (seen) => seen.map(part),
@@ -89,13 +87,13 @@ const pairParts: { [K in ObservationKey]: (value: ObservationValue<K>) => Part[]
   died: (deaths) => deaths.map(({ cause, who }) => part({ what: cause?.text ?? null, who })),
   back: about,
   fostered: (moves) => moves.map(({ place, who }) => part({ what: place.text, who })),
-  moved: (moves) => moves.map(({ who, housing }) => part({ what: housing.text, who: one(who) })),
+  moved: (moves) => moves.map(({ who, housing }) => part({ what: housing.text, who })),
   gone: (left) => left.map(({ how, who }) => part({ what: how, who })),
   chasing: ({ by, at, level }) => [part({ what: level, details: details({ by, at }) })],
-  unwell: (signs) => signs.map(({ who, what }) => part({ what: what.text, who: one(who) })),
+  unwell: (signs) => signs.map(({ who, what }) => part({ what: what.text, who })),
   sexed: (sexes) => sexes.map(({ sex, who }) => part({ what: sex, who })),
   moult: (states) => states.map(part),
-  treated: (care) => care.map(({ who, what }) => part({ what: what.text, who: one(who) })),
+  treated: (care) => care.map(({ who, what }) => part({ what: what.text, who })),
   photo: each,
   skip: each,
   done: each,

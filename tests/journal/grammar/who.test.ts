@@ -1,5 +1,13 @@
 import { expect, it } from 'vitest';
-import { count, parseCount, parseRef, ref, who, whoOrNone } from '../../../src/journal/grammar/who.ts';
+import {
+  count,
+  parseCount,
+  parseRef,
+  ref,
+  who,
+  whoKey,
+  whoOrNone,
+} from '../../../src/journal/grammar/who.ts';
 import { Text } from '../../../src/journal/nodes.ts';
 import { typedValue } from './schemas.ts';
 
@@ -44,4 +52,24 @@ it('is nobody only where that is worth saying', () => {
 it('is one of them where a key or value names one', () => {
   expect(typedValue(ref, 'c1')).toMatchObject({ form: 'chick', number: 1 });
   expect(typedValue(ref, '[c1, c2]')).toBe('wrong-value');
+});
+
+it.each([
+  ['c1', ['c1']],
+  ['"c1, c2"', ['c1', 'c2']],
+  ['"2/c1,hen , LW 26 014,"', ['2/c1', 'hen', 'LW 26 014']],
+])('before a value, %s names whom it is about', (text, names) => {
+  expect(typedValue(whoKey, text)).toMatchObject({
+    kind: 'refs',
+    refs: names.map((name) => ({ text: name })),
+  });
+});
+
+it('before a value a number is a count, and `all` stands alone', () => {
+  expect(typedValue(whoKey, '2')).toMatchObject({ kind: 'count', count: 2 });
+  expect(typedValue(whoKey, 'all')).toMatchObject({ kind: 'all' });
+  expect(typedValue(whoKey, '"all, c1"')).toBe('not-a-ref');
+  expect(typedValue(whoKey, '"c1, 2"')).toBe('not-a-ref');
+  expect(typedValue(whoKey, '0')).toBe('zero-count');
+  expect(typedValue(whoKey, '","')).toBe('empty-list');
 });

@@ -4,7 +4,17 @@ import { root } from '../../../bin/build/settings.mjs';
 import { isLeaf, leaf, leaves } from '../../../src/report/schema/leaves.ts';
 
 /** Shapes that are made of others, or take a number or words of their own. */
-const COMPOSED = ['empty', 'word', 'number', 'whole-number', 'who', 'one-or-more', 'map', 'fields'];
+const COMPOSED = [
+  'empty',
+  'word',
+  'number',
+  'whole-number',
+  'who',
+  'who-key',
+  'one-or-more',
+  'map',
+  'fields',
+];
 
 test('every shape that the grammar names is known', () => {
   const folder = `${root}/src/journal/grammar`;

@@ -1,0 +1,25 @@
+import type { Who } from '../journal/grammar/who.ts';
+import { feederOf, housingOf, whyNotAlive, youngInReach } from './lives.ts';
+import type { Bird, Pair } from './model.ts';
+import { parentsOf } from './names.ts';
+import type { Scene } from './scene.ts';
+
+/** Whom words about health mean where nobody is named: a count the young that are fed, `all` their parents as well. */
+export function familyOf(scene: Scene, who: Who): Bird[] {
+  const parents = who.kind === 'all' ? parentsOf(scene, 'both') : [];
+  return [...parents.filter((bird) => whyNotAlive(bird) === null), ...youngInReach(scene.pair)];
+}
+
+/** The young, guests included, that left the nest and were given no place of their own yet. */
+export function stillAtHome(pair: Pair): Bird[] {
+  const young = [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
+  return young.filter((bird) => bird.fate === null && bird.fledged !== null && livesWith(pair, bird));
+}
+
+/** Fed here, or weaned and never moved since, with the pair or where it was reared by hand. */
+function livesWith(pair: Pair, bird: Bird): boolean {
+  const housing = housingOf(bird);
+  if (housing !== pair.housing && housing !== 'hand' && housing !== 'incubator') return false;
+  if (bird.independent !== null) return bird.stays.at(-1)?.from === bird.independent.day;
+  return (feederOf(bird) ?? bird.clutch?.pair) === pair;
+}

@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { fullRef } from '../../src/room/model.ts';
+import { room } from '../rooms.ts';
+import { birdIn, codes, journal, until, waxbills } from './facts.ts';
+
+// Whom `moved`, `treated` and `unwell` mean where they stand before what was done.
+
+const { eggs, chicks, fledglings, young } = until;
+const head = 'cock: LW-19-04\nhen: LW-20-11\nhousing: cage 3';
+const known = (log: string, files = {}) => room({ P: waxbills(log, head), ...files }, '2026-07-01');
+
+/** Who lives in the flight for young birds, and what is doubtful. */
+function inFlight(log: string, files = {}): string[] {
+  const stood = known(log, files);
+  const there = stood.birds.filter(({ stays }) => stays.at(-1)?.housing === 'flight 3');
+  return [...there.map(fullRef), ...codes(stood)];
+}
+
+describe('a brood moved to the flight', () => {
+  it('is all of it, once it feeds itself', () => {
+    expect(inFlight(`${young}\ndate: 2026-04-26, moved: {all: flight 3}`)).toEqual([
+      'LW-1/1/c1',
+      'LW-1/1/c2',
+      'LW-1/1/c3',
+    ]);
+  });
+
+  it('may still be fed: who feeds it goes on doing so', () => {
+    const log = `${fledglings}\ndate: 2026-04-08, moved: {all: flight 3}`;
+    expect(inFlight(log)).toHaveLength(3);
+    expect(birdIn(known(log), 'LW-1/1/c1').stays.at(-1)?.nest?.id).toBe('LW-1');
+  });
+
+  it('leaves the nestlings of the next brood, the parents, and who lives elsewhere already', () => {
+    const log = `${young}
+      date: 2026-04-22, laid: 2, sitting
+      date: 2026-04-28, moved: {c1: flight 9}
+      date: 2026-05-05, hatched: 2
+      date: 2026-05-10, moved: {all: flight 3}`;
+    expect(inFlight(log)).toEqual(['LW-1/1/c2', 'LW-1/1/c3']);
+  });
+
+  it('takes a brood that fed itself before fledglings, by count', () => {
+    const log = `${young}
+      date: 2026-04-22, laid: 2, sitting
+      date: 2026-05-05, hatched: 2
+      date: 2026-05-25, fledged: 2
+      date: 2026-05-26, moved: {3: flight 3}`;
+    expect(inFlight(log)).toEqual(['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3']);
+  });
+
+  it('may be some of it, by name: in quotes, as names before a value stand', () => {
+    expect(inFlight(`${young}\ndate: 2026-04-26, moved: {"c1, c3": flight 3, c2: flight 9}`)).toEqual([
+      'LW-1/1/c1',
+      'LW-1/1/c3',
+    ]);
+    expect(inFlight(`${young}\ndate: 2026-04-26, moved: {"c1, c7": flight 3}`)).toEqual([
+      'LW-1/1/c1',
+      'no-such-chick',
+    ]);
+  });
+
+  it('may have been reared by hand, or by another pair', () => {
+    const hand = `${chicks}\ndate: 2026-03-20, fostered: {hand: all}\ndate: 2026-04-06, fledged: all
+      date: 2026-04-25, independent: all\ndate: 2026-04-26, moved: {all: flight 3}`;
+    expect(inFlight(hand)).toHaveLength(3);
+    const foster = journal(
+      'BF-1',
+      'bengalese finch',
+      'date: 2026-04-06, fledged: all\ndate: 2026-04-25, independent: all\ndate: 2026-04-26, moved: {all: flight 3}',
+    );
+    const given = `${chicks}\ndate: 2026-03-20, fostered: {BF-1: [c1, c2]}`;
+    expect(inFlight(given, { Q: foster })).toEqual(['LW-1/1/c1', 'LW-1/1/c2']);
+  });
+
+  it('of nestlings is nobody', () => {
+    expect(inFlight(`${chicks}\ndate: 2026-03-26, moved: {all: flight 3}`)).toEqual(['nobody-possible']);
+  });
+});
+
+describe('what is said of the health of all', () => {
+  const told = (log: string) => {
+    const stood = known(log);
+    const of = (key: 'treated' | 'unwell') =>
+      stood.birds.filter((bird) => bird[key].length > 0).map(({ id }) => id);
+    return [of('treated').sort(), of('unwell').sort(), codes(stood)];
+  };
+  const family = ['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3', 'LW-19-04', 'LW-20-11'];
+
+  it('is said of parents and young', () => {
+    const all = 'treated: {all: as the vet ordered}, unwell: {all: fluffed}';
+    expect(told(`${chicks}\ndate: 2026-03-20, ${all}`)).toEqual([family, family, []]);
+    expect(told(`${eggs}\ndate: 2026-03-20, ${all}`)).toEqual([family.slice(3), family.slice(3), []]);
+  });
+
+  it('leaves out who is dead, and who feeds itself', () => {
+    const log = `${young}\ndate: 2026-04-26, died: hen\ndate: 2026-04-27, treated: {all: as the vet ordered}`;
+    expect(told(log)).toEqual([['LW-19-04'], [], []]);
+  });
+
+  it('by count is said of young, by name of anyone', () => {
+    expect(told(`${chicks}\ndate: 2026-03-20, unwell: {2: cold}, treated: {"c3, hen": warmth}`)).toEqual([
+      ['LW-1/1/c3', 'LW-20-11'],
+      ['LW-1/1/c1', 'LW-1/1/c2'],
+      [],
+    ]);
+  });
+});
