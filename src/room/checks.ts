@@ -7,6 +7,7 @@ import type { Located } from '../journal/grammar/values.ts';
 import { endsBy, type RoomRecord } from '../journal/record.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
+import { nestsOverBroods } from './nests-down.ts';
 import type { Fold } from './scene.ts';
 import { inOrder } from './sightings.ts';
 
@@ -19,6 +20,7 @@ export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day })
     ...hensInTwoPairs([...fold.pairs.values()], record),
     ...parentsOfWrongSex(fold, record),
     ...ownAncestors(fold),
+    ...nestsOverBroods(fold),
     ...unknownRoutines(fold, record),
     ...unpinnedParents(fold, record),
     ...(endsBy(record, day) ? missingChicks(fold, record) : []),

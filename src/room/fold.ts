@@ -52,6 +52,7 @@ export function understandRoom(
     byRef: new Map(),
     byRing: new Map(),
     aliases: new Map(),
+    nestsDown: [],
     own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],

@@ -5,6 +5,7 @@ import { nearest } from '../findings/nearest.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
+import type { NestDown } from './nests-down.ts';
 
 /** All that the fold builds up while it walks through the record. */
 export interface Fold {
@@ -15,6 +16,8 @@ export interface Fold {
   byRing: Map<string, Bird>;
   /** Names of the bird list by the chick that they name with `is:`. */
   aliases: Map<string, string>;
+  /** Nests taken out or cleaned, with whoever the journal knew to be in them that day. */
+  nestsDown: NestDown[];
   /** The room's own species profiles. */
   own: readonly Profile[];
   /** Days that a new bird stays apart. */

@@ -1,4 +1,8 @@
 import type { FindingKind } from '../codes.ts';
+import type { FindingArgs } from '../finding.ts';
+
+const counted = (count: FindingArgs[string] | undefined, what: string) =>
+  count === 0 ? '' : `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** What can be wrong with what the journals say once they are read together. */
 export const roomCodes = {
@@ -178,6 +182,13 @@ export const roomCodes = {
       what === 'eggs'
         ? 'what became of the others? `lost: {missing: 1}`'
         : 'what became of the others? `died: 1`, `hatched: 1`',
+  },
+  'nest-over-brood': {
+    level: 'hint',
+    text: ({ pair, state, eggs, chicks }) =>
+      `the nest of ${pair} was ${state} with ${[counted(eggs, 'egg'), counted(chicks, 'chick')].filter(Boolean).join(' and ')} in it, as far as the journal knows`,
+    hint: ({ eggs }) =>
+      `what became of them? \`${eggs === 0 ? 'died: {unknown: all}' : 'lost: {removed: all}'}\`, \`fostered: {PAIR: all}\`; of two nests name the one: \`site: gorse\``,
   },
   'fostered-to-itself': {
     level: 'error',

@@ -1,6 +1,12 @@
+import { inNest } from '../nests-down.ts';
 import type { Apply } from './apply.ts';
 
-export const nest: Apply<'nest'> = (scene, value) => {
+export const nest: Apply<'nest'> = (scene, value, at) => {
+  const { fold, pair, day } = scene;
   const site = value.site?.text ?? scene.entry.site?.text ?? null;
-  scene.pair.nestStates.push({ day: scene.day, site, state: value.state ?? 'offered' });
+  const state = value.state ?? 'offered';
+  pair.nestStates.push({ day, site, state });
+  if (state === 'removed' || state === 'cleaned') {
+    fold.nestsDown.push({ pair, day, state, at, over: inNest(pair, site, day) });
+  }
 };

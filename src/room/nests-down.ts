@@ -1,0 +1,61 @@
+import type { Day } from '../days.ts';
+import type { Finding, Place } from '../findings/finding.ts';
+import { hostClutch } from './choose.ts';
+import { incubation } from './lives.ts';
+import type { Bird, Egg, Pair } from './model.ts';
+import type { Fold } from './scene.ts';
+
+/** A nest that was taken out or cleaned while the journal knew of somebody in it. */
+export interface NestDown {
+  pair: Pair;
+  day: Day;
+  state: 'removed' | 'cleaned';
+  at: Place;
+  over: readonly (Egg | Bird)[];
+}
+
+/** So many days after the longest sitting on an egg laid last, nobody waits for it: the usual eggs left over by a brood. */
+const WAITED = 14;
+
+/** Who is in a pair's nest as far as the journal knows, of two nests in the one named; eggs past their time are nobody. */
+export function inNest({ here }: Pair, site: string | null, day: Day): (Egg | Bird)[] {
+  const all = [
+    ...[...here.eggs].filter((egg) => !isOver(egg, day)),
+    ...[...here.young].filter(({ fledged }) => fledged === null),
+  ];
+  return all.filter((one) => {
+    const its = hostClutch(one)?.site ?? null;
+    return site === null || its === null || its === site;
+  });
+}
+
+/** Nests that came down over eggs or nestlings of which the same day, or the next look, tells nothing else. */
+export function nestsOverBroods({ nestsDown }: Fold): Finding[] {
+  return nestsDown.flatMap(({ pair, day, state, at, over }) => {
+    const left = over.filter((one) =>
+      'laid' in one ? isEggLeft(one, pair, day) : isNestling(one, pair, day),
+    );
+    if (left.length === 0) return [];
+    const eggs = left.filter((one) => 'laid' in one).length;
+    return [
+      { code: 'nest-over-brood', at, args: { pair: pair.id, state, eggs, chicks: left.length - eggs } },
+    ];
+  });
+}
+
+function isOver({ clutch, laid }: Egg, day: Day): boolean {
+  return day - laid.to > incubation(clutch.pair.profile).high + WAITED;
+}
+
+/** An egg found gone later may have been gone by then. */
+function isEggLeft({ fate, places }: Egg, pair: Pair, day: Day): boolean {
+  if (fate !== null && (fate.kind === 'hatched' ? fate.day : fate.span.from) <= day) return false;
+  const place = places.findLast(({ from }) => from <= day)?.place;
+  return place?.kind === 'nest' && place.pair === pair;
+}
+
+function isNestling({ fate, fledged, stays }: Bird, pair: Pair, day: Day): boolean {
+  if (fledged !== null && fledged.span.from <= day) return false;
+  if (fate !== null && (fate.kind === 'died' ? fate.span.from : fate.day) <= day) return false;
+  return stays.findLast(({ from }) => from <= day)?.nest === pair;
+}

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../src/findings/codes.ts';
+import { room } from '../rooms.ts';
+import { journal, until, waxbills } from './facts.ts';
+
+const { eggs, chicks, fledglings } = until;
+
+/** What is doubtful where these lines follow a clutch. */
+function doubts(...lines: string[]): string[] {
+  const known = room(
+    { P: waxbills(lines.join('\n')), Q: journal('BF-1', 'bengalese finch', '') },
+    '2026-07-01',
+  );
+  return known.findings.map((finding) => kindOf(finding).text(finding.args));
+}
+const removed = 'date: 2026-03-10, nest: removed';
+const over = (what: string, state = 'removed') =>
+  `the nest of LW-1 was ${state} with ${what} in it, as far as the journal knows`;
+
+describe('a nest that comes down', () => {
+  it('over eggs or nestlings is asked about', () => {
+    expect(doubts(eggs, removed)).toEqual([over('4 eggs')]);
+    expect(doubts(chicks, 'date: 2026-03-20, nest: cleaned')).toEqual([
+      over('1 egg and 3 chicks', 'cleaned'),
+    ]);
+  });
+
+  it('with an end for every egg on the same day is in order, wherever that stands', () => {
+    expect(doubts(eggs, 'date: 2026-03-10, nest: removed, lost: {deserted: all}')).toEqual([]);
+    expect(doubts(eggs, removed, 'date: 2026-03-10, pulled: all')).toEqual([]);
+    expect(doubts(eggs, removed, 'date: 2026-03-10, fostered: {BF-1: all}')).toEqual([]);
+    expect(doubts(eggs, removed, 'date: 2026-03-10, lost: {broken: [e1, e2, e3]}')).toEqual([over('1 egg')]);
+  });
+
+  it('whose eggs are found gone at the next look may have been empty', () => {
+    expect(doubts(eggs, removed, 'date: 2026-03-11, lost: {missing: all}')).toEqual([]);
+    expect(doubts(eggs, 'date: 2026-03-10, checked, nest: removed', 'date: 2026-03-11, lost: all')).toEqual([
+      over('4 eggs'),
+    ]);
+  });
+
+  it('behind the young that left it is in order, with the eggs that they left over', () => {
+    expect(doubts(fledglings, 'date: 2026-04-12, nest: removed')).toEqual([]);
+    expect(doubts(chicks, 'date: 2026-04-06, nest: removed, fledged: all')).toEqual([]);
+  });
+
+  it('may be the other of two', () => {
+    const gorse = 'date: 2026-03-05, site: gorse, laid: 4, sitting';
+    expect(doubts(gorse, 'date: 2026-03-10, nest: {state: removed, site: basket}')).toEqual([]);
+    expect(doubts(gorse, 'date: 2026-03-10, site: basket, nest: cleaned')).toEqual([]);
+    expect(doubts(gorse, 'date: 2026-03-10, site: gorse, nest: removed')).toEqual([over('4 eggs')]);
+    expect(doubts(gorse, removed)).toEqual([over('4 eggs')]);
+  });
+
+  it('is no doubt while it is built or lined', () => {
+    expect(doubts(eggs, 'date: 2026-03-10, nest: lined')).toEqual([]);
+  });
+});
