@@ -146,14 +146,18 @@ function hintGuess<T extends Egg | Bird>(
   const args = { did: wanted.did, taken: names(chosen), others: names(left) };
   if (clutches.size > 1) {
     const older = hostClutch(chosen[0] as T);
-    const younger = [...clutches].find((clutch) => clutch !== older) as Clutch | null;
-    report(scene, at, 'which-clutch', {
-      ...args,
-      taken: older === null ? 'the guests' : `clutch ${older.number}`,
-      others: younger === null ? 'the guests' : `clutch ${younger.number}`,
-      number: older?.number ?? younger?.number ?? 1,
-    });
-    return;
+    const younger = [...clutches].find((clutch) => clutch !== older) ?? null;
+    const own = [older, younger].find((clutch) => clutch?.pair === scene.pair);
+    // The number of another pair's clutch would say nothing here.
+    if (own === undefined || own === null) return report(scene, at, 'guessed', args);
+    const name = (clutch: Clutch | null) => {
+      if (clutch === null) return 'the guests';
+      return (older?.pair ?? scene.pair) === (younger?.pair ?? scene.pair)
+        ? `clutch ${clutch.number}`
+        : clutchId(clutch);
+    };
+    const which = { taken: name(older), others: name(younger), number: own.number };
+    return report(scene, at, 'which-clutch', { ...args, ...which });
   }
   const { rank, kind } = wanted;
   if (kind === undefined) return;

@@ -197,6 +197,7 @@ describe('whom nobody can mean', () => {
   it.each([
     ['fostered: {BF-1: hen}', 'hen cannot be fostered: it is no chick'],
     ['fostered: {BF-1: c1}', 'c1 cannot be fostered: it feeds itself'],
+    ['independent: hen', 'hen cannot be independent: it depends on nobody'],
     ['back: c1', 'c1 cannot be back: it is here as far as the journal knows'],
     ['pipped: all', '`pipped` fits nobody in the nest of LW-1 on that day'],
     ['pipped: some', '`pipped` fits nobody in the nest of LW-1 on that day'],

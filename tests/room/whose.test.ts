@@ -193,6 +193,16 @@ describe('guests in a nest', () => {
     expect(codes(files('all\ndate: 2026-05-04, independent: 4'))).toEqual([]);
   });
 
+  it('leave the room by count after those at home; whose nest it took is said by the pairs', () => {
+    const { P, Q } = guests('');
+    const left = (count: number) => ({ P: `${P}\n  - {date: 2026-05-01, gone: ${count}}`, Q });
+    expect(dead(left(1))).toEqual(['LW-1/1/c1']);
+    expect(doubts(left(3))).toEqual([]);
+    expect(doubts(left(4))).toEqual([
+      'gone: possible in more than one clutch; taken as LW-1/1, not BF-1/1. say which: `clutch: 1`',
+    ]);
+  });
+
   it('in a nest without a clutch are guests and nothing else', () => {
     const files = guests('date: 2026-03-26, died: 1', '');
     expect(dead(files)).toEqual(['LW-1/1/c4']);

@@ -1,5 +1,5 @@
 import { chooseBirds } from '../choose.ts';
-import { endKnown, endLife, whyNotAlive } from '../lives.ts';
+import { endKnown, endLife, feederOf, whyNotAlive } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import type { Apply } from './apply.ts';
 
@@ -9,6 +9,7 @@ export const gone: Apply<'gone'> = (scene, value) => {
       did: 'gone',
       among: ownYoung(scene.pair.clutches),
       impossible: (bird) => (endKnown(bird, 'gone', scene.day, how) ? null : whyNotAlive(bird)),
+      past: (bird) => (feederOf(bird) ?? scene.pair) !== scene.pair,
     });
     for (const bird of birds) {
       endLife(bird, { kind: 'gone', day: scene.day, how });

@@ -66,13 +66,10 @@ function hasClutchInCourse(scene: Scene): boolean {
  */
 function takePlaceholders(scene: Scene, who: Who): Who | null {
   if (who.kind !== 'count') return who;
-  let left = who.count;
-  for (const young of scene.pair.here.young) {
-    if (left === 0) break;
-    if (!young.placeholder) continue;
-    young.placeholder = false;
-    left -= 1;
-  }
+  const heard = [...scene.pair.here.young].filter(({ placeholder }) => placeholder).slice(0, who.count);
+  for (const young of heard) young.placeholder = false;
+  scene.about.push({ at: who.at, who: heard.map((young) => young.egg ?? young) });
+  const left = who.count - heard.length;
   return left === 0 ? null : { ...who, count: left };
 }
 

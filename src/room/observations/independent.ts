@@ -9,8 +9,9 @@ export const independent: Apply<'independent'> = (scene, who) => {
     among: youngInReach(pair),
     impossible: (bird) =>
       whyNotAlive(bird) ??
+      (bird.ref === null ? 'it depends on nobody' : null) ??
       (bird.independent !== null ? 'it is independent already' : null) ??
-      (bird.ref !== null && bird.fledged === null ? 'it has not left the nest' : null),
+      (bird.fledged === null ? 'it has not left the nest' : null),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: (bird) => bird.clutch?.pair.id,
   });

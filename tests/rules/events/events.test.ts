@@ -33,6 +33,11 @@ const brood = [
 ];
 
 describe('counts are told with whom they turned out to mean', () => {
+  it('also young that were heard before they were counted', () => {
+    const heard = [...brood.slice(0, 4), 'date: 2026-03-15, heard', 'date: 2026-03-17, hatched: 2'];
+    expect(lines(waxbills(...heard)).at(-1)).toBe('hatched LW-1/1/e1 LW-1/1/e2 @LW-1/1');
+  });
+
   it('from egg to chick, each with its clutch', () => {
     expect(lines(waxbills(...brood))).toEqual([
       'laid LW-1/1/e1 @LW-1/1',
