@@ -145,25 +145,36 @@ function hintGuess<T extends Egg | Bird>(
   const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
   const args = { did: wanted.did, taken: names(chosen), others: names(left) };
   if (clutches.size > 1) {
-    const older = hostClutch(chosen[0] as T);
-    const younger = [...clutches].find((clutch) => clutch !== older) ?? null;
-    const own = [older, younger].find((clutch) => clutch?.pair === scene.pair);
-    // The number of another pair's clutch would say nothing here.
-    if (own === undefined || own === null) return report(scene, at, 'guessed', args);
-    const name = (clutch: Clutch | null) => {
-      if (clutch === null) return 'the guests';
-      return (older?.pair ?? scene.pair) === (younger?.pair ?? scene.pair)
-        ? `clutch ${clutch.number}`
-        : clutchId(clutch);
-    };
-    const which = { taken: name(older), others: name(younger), number: own.number };
-    return report(scene, at, 'which-clutch', { ...args, ...which });
+    hintClutch(scene, at, args, [...clutches]);
+    return;
   }
   const { rank, kind } = wanted;
   if (kind === undefined) return;
   const worst = chosen.at(-1) as T;
   const rivals = left.filter((one) => rank === undefined || rank(one) === rank(worst));
   if (rivals.some((one) => kind(one) !== kind(worst))) report(scene, at, 'guessed', args);
+}
+
+/** Says which clutch a count was taken to mean, the first, and which not. */
+function hintClutch(
+  scene: Scene,
+  at: Place,
+  args: { did: string; taken: string; others: string },
+  [older = null, younger = null]: readonly (Clutch | null)[],
+): void {
+  const own = [older, younger].find((clutch) => clutch?.pair === scene.pair) ?? null;
+  if (own === null) {
+    // The number of another pair's clutch would say nothing here.
+    report(scene, at, 'guessed', args);
+    return;
+  }
+  const isOnePair = [older, younger].every((clutch) => (clutch?.pair ?? scene.pair) === scene.pair);
+  const name = (clutch: Clutch | null) => {
+    if (clutch === null) return 'the guests';
+    return isOnePair ? `clutch ${clutch.number}` : clutchId(clutch);
+  };
+  const which = { taken: name(older), others: name(younger), number: own.number };
+  report(scene, at, 'which-clutch', { did: args.did, ...which });
 }
 
 /** How this pair's journal would name it: `e1`, `c2`, or in full for a guest. */
