@@ -46,8 +46,7 @@ function inferredStart(clutch: Clutch, day: Day): SittingStart | null {
   const last = clutch.eggs.at(-1);
   if (last === undefined || !clutch.counted) return uncountedStart(clutch);
   const numbers = eggNumbers(clutch);
-  const pair = layingInterval(clutch.pair.profile);
-  const settled = day - last.laid.to > pair + 1;
+  const settled = day - last.laid.to > layingInterval(clutch.pair.profile) + 1;
   if (numbers === null || clutch.eggs.length < numbers.low) {
     return settled ? { span: last.laid, inferred: true, eggs: last.ref } : null;
   }

@@ -126,8 +126,13 @@ function byTime({ rank, sighting: a }: Standing, { rank: other, sighting: b }: S
     (a.entry.time ?? -1) - (b.entry.time ?? -1) ||
     orderOf(a) - orderOf(b) ||
     rank - other ||
-    said(a).localeCompare(said(b))
+    bySigns(said(a), said(b))
   );
+}
+
+/** The same on every machine, whatever its language. */
+function bySigns(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
 }
 
 function orderOf(sighting: Sighting): number {

@@ -2,12 +2,15 @@ import * as z from 'zod';
 import { observation } from '../grammar/observation.ts';
 import { empty, fields, text } from '../grammar/values.ts';
 
+/** Where the two live from now on, or who is new. */
+export const together = z.union([
+  empty.transform(() => ({ housing: null, cock: null, hen: null })),
+  text.transform((housing) => ({ housing, cock: null, hen: null })),
+  fields({ housing: text, cock: text, hen: text }),
+]);
+
 export const paired = observation({
-  value: z.union([
-    empty.transform(() => ({ housing: null, cock: null, hen: null })),
-    text.transform((housing) => ({ housing, cock: null, hen: null })),
-    fields({ housing: text, cock: text, hen: text }),
-  ]),
+  value: together,
   order: 10,
   look: false,
   example: 'paired: flight 2',

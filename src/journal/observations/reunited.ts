@@ -1,13 +1,8 @@
-import * as z from 'zod';
 import { observation } from '../grammar/observation.ts';
-import { empty, fields, text } from '../grammar/values.ts';
+import { together } from './paired.ts';
 
 export const reunited = observation({
-  value: z.union([
-    empty.transform(() => ({ housing: null, cock: null, hen: null })),
-    text.transform((housing) => ({ housing, cock: null, hen: null })),
-    fields({ housing: text, cock: text, hen: text }),
-  ]),
+  value: together,
   order: 10,
   look: false,
   example: 'reunited',
