@@ -1,5 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
-import { eggClock } from '../../room/clock.ts';
+import { fertilityOf } from '../../room/fertility.ts';
 import type { Clutch, Egg } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import type { Brood } from '../brood.ts';
@@ -100,27 +100,19 @@ function tooManyEggs({ eggs, pair }: Clutch, profile: Profile | null): Sign | nu
 }
 
 function allClear({ eggs }: Clutch, profile: Profile | null): Sign | null {
-  const days = eggs.map((egg) => clearOn(egg, profile));
-  const known = days.filter((day) => day !== null);
-  if (known.length < days.length || known.length < (profile?.clutch?.value.low ?? 2)) return null;
+  const known = eggs.map(clearOn).filter((day) => day !== null);
+  if (known.length < eggs.length || known.length < (profile?.clutch?.value.low ?? 2)) return null;
   return {
     day: Math.max(...known),
     text: `all ${count(eggs.length, 'egg')} ${eggs.length === 1 ? 'is' : 'are'} clear`,
   };
 }
 
-/** The day on which an egg was known to be clear: not before its candling day. */
-function clearOn(egg: Egg, profile: Profile | null): Day | null {
+/** The day on which an egg that is known to be clear was told so. */
+function clearOn(egg: Egg): Day | null {
+  if (fertilityOf(egg) !== 'clear') return null;
   if (egg.fate?.kind === 'lost' && egg.fate.cause === 'clear') return egg.fate.day;
-  const last = egg.lamp.at(-1);
-  const clock = last?.saw === 'clear' ? eggClock(egg, last.day) : null;
-  const from = profile?.candling?.value.low ?? 5;
-  return last === undefined || clock === null || last.day - clock.start.to < from ? null : last.day;
+  return egg.lamp.findLast(({ saw }) => saw === 'clear')?.day ?? null;
 }
 
-function isFertile({ fate, lamp }: Egg): boolean {
-  if (fate?.kind === 'hatched') return true;
-  if (fate?.kind === 'lost' && fate.cause === 'dead-in-shell') return true;
-  const saw = lamp.at(-1)?.saw;
-  return saw === 'fertile' || saw === 'dead';
-}
+const isFertile = (egg: Egg) => fertilityOf(egg) === 'fertile';

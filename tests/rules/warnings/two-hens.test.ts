@@ -106,6 +106,10 @@ describe('a clutch that is all clear', () => {
   it.each([
     ['candled before their day', `${eggs}\n date: 2026-03-06, candled: {clear: all}`],
     [
+      'one of them has pipped',
+      `${eggs}\n date: 2026-03-08, candled: {clear: all}\n date: 2026-03-10, pipped: e1`,
+    ],
+    [
       'of a pair with a fertile egg before',
       `
       date: 2025-03-01, laid: 1
@@ -141,6 +145,13 @@ describe('a clutch that is all clear', () => {
   it('says nothing where cock and hen differ', () => {
     const room = { 'ZF-1': pair('ZF-1', 'zebra finch', `${eggs}\n date: 2026-03-10, candled: {clear: all}`) };
     expect(warned(room, 'two-hens', '2026-03-10')).toEqual([]);
+  });
+
+  it('is known from the day on which they were told clear, whatever the lamp showed too early or could not show', () => {
+    const log = `${eggs}\n date: 2026-03-05, candled: {clear: all}\n date: 2026-03-10, candled: {clear: all}\n date: 2026-03-12, candled: {unsure: e1}`;
+    expect(spell({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-01', '2026-03-31')).toEqual([
+      '03-10 … 03-17 note',
+    ]);
   });
 
   it('is settled by a new mate', () => {
