@@ -11,6 +11,7 @@ import {
   usualClutch,
 } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from '../../room/model.ts';
+import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { mayHatch } from '../brood.ts';
 import { mayStillHatch } from '../season/fates.ts';
@@ -118,15 +119,10 @@ function eggProspect(egg: Egg, day: Day): Prospect | null {
       stage: 'egg',
       start: startOf(egg, day),
       fertile: fertilityOf(egg) === 'fertile',
-      seen: lastLook(pair ?? clutch.pair, clutch, egg),
+      seen: Math.max(egg.laid.to, lastLook(pair ?? clutch.pair, clutch.site, day + 1) ?? egg.laid.to),
       toCome: null,
     },
   };
-}
-
-function lastLook({ looks }: Pair, { site }: Clutch, egg: Egg): Day {
-  const here = looks.filter((look) => look.site === null || site === null || look.site === site);
-  return here.reduce((last, { day }) => Math.max(last, day), egg.laid.to);
 }
 
 /** When its days began to count, or will: once the hen sits, or once it is set back from store. */

@@ -2,6 +2,7 @@ import type { Day } from '../../days.ts';
 import { sittingStart } from '../../room/clock.ts';
 import { fledging, incubation, layingInterval } from '../../room/lives.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { type StageSurvival, stageSurvival } from '../../statistics/nest-survival.ts';
 import { youngFateOf } from './fates.ts';
@@ -69,7 +70,7 @@ const courses: Record<StageName, (clutch: Clutch, day: Day) => Course | null> = 
     const loss = eggLoss(clutch);
     if (loss !== null && (sat === null || loss.day < sat))
       return { from: clutch.opened, to: loss.at, lost: true };
-    return { from: clutch.opened, to: sat ?? endOfEggs(clutch) ?? lastLook(clutch, day), lost: false };
+    return { from: clutch.opened, to: sat ?? endOfEggs(clutch) ?? lastLookInto(clutch, day), lost: false };
   },
   sitting: (clutch, day) => {
     const sat = satFrom(clutch, day);
@@ -79,7 +80,7 @@ const courses: Record<StageName, (clutch: Clutch, day: Day) => Course | null> = 
     if (loss !== null) return loss.day < sat ? null : { from, to: loss.at, lost: true };
     const hatched = clutch.chicks.flatMap((bird) => bird.hatched?.to ?? []);
     const end = hatched.length > 0 ? Math.min(...hatched) : endOfEggs(clutch);
-    return { from, to: end ?? lastLook(clutch, day), lost: false };
+    return { from, to: end ?? lastLookInto(clutch, day), lost: false };
   },
   nest: (clutch, day) => {
     const from = firstSeen(clutch.chicks);
@@ -112,7 +113,7 @@ function broodCourse(clutch: Clutch, birds: readonly Bird[], from: Day, day: Day
   }
   const open = fates.includes('open');
   const ends = birds.flatMap(({ fate }) => fate?.day ?? []);
-  return { from, to: Math.max(from, open ? lastLook(clutch, day) : Math.max(...ends)), lost: false };
+  return { from, to: Math.max(from, open ? lastLookInto(clutch, day) : Math.max(...ends)), lost: false };
 }
 
 /**
@@ -143,8 +144,9 @@ function endOfEggs({ eggs }: Clutch): Day | null {
   return days.length === eggs.length && days.length > 0 ? Math.max(...days) : null;
 }
 
-function lastLook({ pair, opened }: Clutch, day: Day): Day {
-  return pair.looks.findLast((look) => look.day <= day)?.day ?? opened;
+/** The last look into its own nest, where the pair has two. */
+function lastLookInto({ pair, site, opened }: Clutch, day: Day): Day {
+  return lastLook(pair, site, day + 1) ?? opened;
 }
 
 function firstSeen(birds: readonly Bird[]): Day | null {

@@ -41,6 +41,13 @@ describe('days of exposure', () => {
     expect(stages(`${FOUR}\n date: 2026-06-20, checked`)).toEqual(['laying 3 0', 'sitting 26 0']);
   });
 
+  it('of an open one are not watched by a look into the other nest of the pair', () => {
+    const left = FOUR.replace('date: 2026-03-01,', 'date: 2026-03-01, site: left,');
+    const looked = (site: string) => stages(`${left}\n date: 2026-03-10, site: ${site}, checked`);
+    expect(looked('left')).toEqual(['laying 3 0', 'sitting 6 0']);
+    expect(looked('right')).toEqual(['laying 3 0']);
+  });
+
   it('a clutch that was clear throughout, or taken, was not lost', () => {
     expect(stages(`${FOUR}\n date: 2026-03-20, lost: {clear: all}`)).toEqual(['laying 3 0', 'sitting 16 0']);
     expect(stages(`${FOUR}\n date: 2026-03-10, lost: {sold: all}`)).toEqual(['laying 3 0', 'sitting 6 0']);
