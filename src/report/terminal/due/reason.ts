@@ -2,7 +2,7 @@ import type { Day } from '../../../days.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import { dateSpan, relativeDay, weekdayDate } from '../dates.ts';
 import type { Row } from './fold.ts';
-import type { Said } from './where.ts';
+import { ownerIn, type Said } from './where.ts';
 
 /**
  * Why a row stands there, a list of phrases a line: its window, a forecast's likely day, and for each item what the
@@ -16,13 +16,12 @@ export function reasons(row: Row, standing: Day, said: Said): string[][] {
   const nest = [species, clutch].filter((part) => part !== null).join(', ');
   const phrases = nest === '' ? [] : [nest];
   const told = new Map<string, string[]>();
-  for (const each of row) told.set(restsOn(each), [...(told.get(restsOn(each)) ?? []), nameOf(each)]);
+  for (const each of row) told.set(restsOn(each), [...(told.get(restsOn(each)) ?? []), ownerIn(row, each)]);
   if (told.size === 1) return [[...window, ...phrases, restsOn(item)]];
   const each = [...told].map(([why, names]) => [`${names.join(', ')}: ${why}`]);
   return [[...window, ...phrases], ...each].filter((line) => line.length > 0);
 }
 
-const nameOf = ({ pair, bird }: AgendaItem) => pair ?? bird ?? 'the room';
 const restsOn = ({ why, basis }: AgendaItem) => (basis === null ? why : `${why} (${basis})`);
 
 /** Nothing where the words at the left of the line say it already. */

@@ -30,9 +30,22 @@ function follows(before: string, ref: string): boolean {
   return kind !== undefined && kind === otherKind && Number(number) + 1 === Number(otherNumber);
 }
 
-/** Whose task it is: `LW-1 (e1–e4)`, a bird's id, or the room. */
-export function subject({ pair, bird, who }: AgendaItem, said: Said = unsaid): string {
-  const whose = said.whose ? null : (pair ?? bird ?? 'the room');
+/** Whose an item of a row is: `LW-1`, a bird's id, or the room; `LW-1 clutch 2` where the row has two of the pair's. */
+export function ownerIn(row: readonly AgendaItem[], item: AgendaItem): string {
+  return [item.pair ?? item.bird ?? 'the room', clutchIn(row, item)]
+    .filter((part) => part !== null)
+    .join(' ');
+}
+
+function clutchIn(row: readonly AgendaItem[], { pair, clutch }: AgendaItem): string | null {
+  const others = row.filter((other) => other.pair === pair && other.clutch !== clutch);
+  return pair === null || clutch === null || others.length === 0 ? null : `clutch ${clutch}`;
+}
+
+/** Whose task it is: `LW-1 (e1–e4)`, a bird's id, or the room; beside others of its row, which clutch's. */
+export function subject(item: AgendaItem, said: Said = unsaid, row: readonly AgendaItem[] = [item]): string {
+  const { pair, bird, who } = item;
+  const whose = said.whose ? clutchIn(row, item) : ownerIn(row, item);
   const which = who !== null ? refs(who) : pair !== null ? bird : null;
   if (whose === null) return which ?? '';
   return which === null || which === whose ? whose : `${whose} (${which})`;
@@ -44,7 +57,8 @@ export function where(row: Row, said: Said): string[][] {
   for (const item of row) {
     const housing = said.housing ? null : item.housing;
     const subjects = housings.get(housing) ?? [];
-    if (!subjects.includes(subject(item, said))) subjects.push(subject(item, said));
+    const whose = subject(item, said, row);
+    if (!subjects.includes(whose)) subjects.push(whose);
     housings.set(housing, subjects);
   }
   return [...housings].map(([housing, subjects]) =>

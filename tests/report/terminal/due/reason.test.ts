@@ -40,3 +40,16 @@ test('what the heading says is not said again', () => {
     ['sitting since 12 May + 5–6 d'],
   ]);
 });
+
+test('two clutches of one pair are told apart', () => {
+  const items = [
+    item({ clutch: 1 }),
+    item({ clutch: 2, why: 'sitting since 14 May + 5–6 d' }),
+    item({ pair: 'LW-2', clutch: 2, why: 'x' }),
+  ];
+  expect(reasons(items as [(typeof items)[0]], standing, unsaid).slice(1)).toEqual([
+    ['LW-1 clutch 1: sitting since 12 May + 5–6 d'],
+    ['LW-1 clutch 2: sitting since 14 May + 5–6 d'],
+    ['LW-2: x'],
+  ]);
+});

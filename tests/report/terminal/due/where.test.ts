@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { refs, subject } from '../../../../src/report/terminal/due/where.ts';
+import { refs, subject, unsaid, where } from '../../../../src/report/terminal/due/where.ts';
 import { item } from '../../mornings.ts';
 
 test.each([
@@ -20,4 +20,14 @@ test('a task is a pair’s, for some of its eggs or young; else a bird’s; else
   expect(subject(item({ pair: null, bird: 'SF-24-02', who: ['SF-24-02'] }))).toBe('SF-24-02');
   expect(subject(item({ bird: 'LW-19-04' }))).toBe('LW-1 (LW-19-04)');
   expect(subject(item({ pair: null }))).toBe('the room');
+});
+
+test('in a row with two clutches of one pair each is named with its clutch, also below the pair’s own heading', () => {
+  const row = [item({ clutch: 1, who: ['c1'] }), item({ clutch: 2, who: ['e1'] })];
+  expect(where(row as [(typeof row)[0]], unsaid)[0]?.[0]).toBe('LW-1 clutch 1 (c1), LW-1 clutch 2 (e1)');
+  expect(where(row as [(typeof row)[0]], { ...unsaid, whose: true })[0]?.[0]).toBe(
+    'clutch 1 (c1), clutch 2 (e1)',
+  );
+  const others = [item({ clutch: 1 }), item({ pair: 'LW-2', clutch: 2 })];
+  expect(where(others as [(typeof others)[0]], unsaid)[0]?.[0]).toBe('LW-1, LW-2');
 });
