@@ -117,7 +117,8 @@ export const entryCodes = {
   },
   'comma-in-map': {
     level: 'error',
-    text: ({ key }) => `\`${key}\` stands alone behind a comma and would be lost`,
+    text: ({ key, joined }) =>
+      `\`${key}\` stands alone behind a comma and ${joined ? 'is read as the rest of the text before it' : 'would be lost'}`,
     hint: () =>
       'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
   },

@@ -81,13 +81,14 @@ export function oneOrMore<S extends z.ZodType>(item: S) {
 
 /**
  * A map from one kind of value to another, as `{e1: 1.1}` or `{clear: 2}`: pairs in the order they stand. A key
- * without a value is what is left of a list that lost its brackets, or of a decimal comma.
+ * without a value is what is left of a list that lost its brackets, or of a decimal comma; behind free text it is the
+ * rest of that text, which is read with it (the reader of the entry says so).
  */
 export function map<K extends z.ZodType, V extends z.ZodType>(key: K, value: V) {
   return z
     .instanceof(Fields)
     .transform((fields, context): (readonly [Text, Node])[] => {
-      const pairs: (readonly [Text, Node])[] = [...fields.pairs];
+      const pairs = (value as z.ZodType) === text ? withRests(fields.pairs) : [...fields.pairs];
       for (const [name, under] of pairs) {
         if (under instanceof Empty) return refuse(context, name.at, 'comma-in-map', { key: name.text });
       }
@@ -101,6 +102,18 @@ export function map<K extends z.ZodType, V extends z.ZodType>(key: K, value: V) 
       >,
     )
     .meta({ shape: 'map', key, value });
+}
+
+/** Keys without a value are the rest of the text before them, where there is one. */
+function withRests(pairs: Fields['pairs']): (readonly [Text, Node])[] {
+  const joined: (readonly [Text, Node])[] = [];
+  for (const [name, under] of pairs) {
+    const [key, before] = joined.at(-1) ?? [];
+    if (under instanceof Empty && key !== undefined && before instanceof Text)
+      joined[joined.length - 1] = [key, new Text(`${before.text}, ${name.text}`, before.at)];
+    else joined.push([name, under]);
+  }
+  return joined;
 }
 
 type Shape = Record<string, z.ZodType>;

@@ -161,7 +161,13 @@ function readObservation(
   const definition = Object.hasOwn(observations, key.text) ? observations[key.text] : undefined;
   if (definition !== undefined) {
     const value = readValue(definition, key, node, findings);
-    if (value !== undefined) visit.saw.push({ key: key.text, at: key.at, value });
+    if (value === undefined) return;
+    visit.saw.push({ key: key.text, at: key.at, value });
+    // Of a sick bird what can be read counts, beside the error.
+    for (const [rest, under] of node instanceof Fields ? node.pairs : []) {
+      if (under instanceof Empty)
+        findings.push({ code: 'comma-in-map', at: rest.at, args: { key: rest.text, joined: 'yes' } });
+    }
     return;
   }
   const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { room } from '../../rooms.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const heads = 'hen: LW-20-11\ncock: LW-20-01';
 const files = (log: string) => ({ 'LW-1': waxbills(log, heads) });
@@ -77,4 +78,20 @@ describe('a bird that is unwell', () => {
     );
     expect(`${text} ${check}`).not.toMatch(/antibiotic|dose|drops|\bmg\b|\bml\b/i);
   });
+});
+
+it('a comma in the words of a sick bird is an error beside them, and silences nothing', () => {
+  const files = {
+    P: pair(
+      'A-1',
+      "Peters' twinspot",
+      'date: 2026-04-20, paired\ndate: 2026-05-02, unwell: {hen: sits on the floor, tail bobbing}',
+      'cock: A\nhen: B',
+    ),
+  };
+  expect(line(files, 'unwell', '2026-05-02')).toMatchObject({
+    level: 'act',
+    text: expect.stringContaining('“sits on the floor, tail bobbing”'),
+  });
+  expect(room(files, '2026-05-02').findings.map(({ code }) => code)).toContain('comma-in-map');
 });
