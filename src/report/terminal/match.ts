@@ -1,3 +1,4 @@
+import { formatDay } from '../../days.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
@@ -140,9 +141,16 @@ function wrapped(text: string, { width }: Layout, indent: number): string[] {
   return wrap(visible(text), width - indent, { hanging: 2 }).map((line) => ' '.repeat(indent) + line);
 }
 
+/** Of a pair that is together again. */
+function chasedWords({ chased }: KeptPair): string {
+  return chased === null ? '' : `; there was fierce chasing between them on ${formatDay(chased)}`;
+}
+
 function keptLines(kept: readonly KeptPair[], layout: Layout): string[] {
   if (kept.length === 0) return [];
-  const lines = kept.flatMap((pair) => wrapped(`${pair.pair}: ${namesOf(pair)}, ${short(pair)}`, layout, 4));
+  const lines = kept.flatMap((pair) =>
+    wrapped(`${pair.pair}: ${namesOf(pair)}, ${short(pair)}${chasedWords(pair)}`, layout, 4),
+  );
   return ['  Stay together', ...lines];
 }
 

@@ -19,7 +19,7 @@ export interface Field {
 /** So many of a sex are weighed against each other: an assignment of thousands would take hours. */
 const MOST = 250;
 
-/** More than all costs of an assignment together: whom the limit parts is put together last of all. */
+/** More than all costs of an assignment together: whom the limit or a fierce chase parts is put together last of all. */
 const BEYOND = 1e6;
 
 /** Weighs every cock against every hen. Of a crowd only those with the fewest relatives are looked at. */
@@ -53,12 +53,15 @@ function rarest(birds: StockBird[]): StockBird[] {
 
 /** As many pairs as the limit allows, and of those the set with the least cost. */
 function best(matings: Mating[][], limit: number | null): Mating[] {
-  const costs = matings.map((row) =>
-    row.map((mating) => mating.cost + (isWithin(mating, limit) ? 0 : BEYOND)),
-  );
+  const costs = matings.map((row) => row.map((mating) => mating.cost + (mayBe(mating, limit) ? 0 : BEYOND)));
   return cheapestAssignment(costs)
     .map(([row, column]) => matings[row]?.[column] as Mating)
-    .filter((mating) => isWithin(mating, limit));
+    .filter((mating) => mayBe(mating, limit));
+}
+
+/** Two that went for each other's life are not put together again by a proposal. */
+function mayBe(mating: Mating, limit: number | null): boolean {
+  return mating.chased === null && isWithin(mating, limit);
 }
 
 /** Whether the young would be no more inbred than the limit. */

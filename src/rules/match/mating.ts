@@ -1,4 +1,4 @@
-import type { Day } from '../../days.ts';
+import { type Day, formatDay } from '../../days.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
@@ -19,6 +19,8 @@ export interface Mating {
    * inbreeding together, two probabilities of the same kind.
    */
   cost: number;
+  /** The last day on which one of the two was seen chasing the other fiercely; null where nobody wrote so. */
+  chased: Day | null;
 }
 
 /** A mating with all that a keeper wants to know of it. */
@@ -41,7 +43,19 @@ export function matingOf(
   inbreeding = kinship(lineage.autosomes, cock.ancestor.number, hen.ancestor.number),
 ): Mating {
   const meanKinship = ((cock.meanKinship ?? 0) + (hen.meanKinship ?? 0)) / 2;
-  return { cock, hen, inbreeding, meanKinship, cost: meanKinship + inbreeding };
+  return { cock, hen, inbreeding, meanKinship, cost: meanKinship + inbreeding, chased: chasedOn(cock, hen) };
+}
+
+/** The last fierce chasing while they were together. */
+function chasedOn({ mateships }: StockBird, hen: StockBird): Day | null {
+  const days = mateships
+    .filter((mateship) => hen.mateships.includes(mateship))
+    .flatMap(({ pair, from, to }) =>
+      pair.chasing.flatMap(({ day, level }) =>
+        level === 'fierce' && day >= from && day <= (to ?? day) ? [day] : [],
+      ),
+    );
+  return days.length === 0 ? null : Math.max(...days);
 }
 
 /** All that there is to say of two birds. */
@@ -58,6 +72,9 @@ export function judge(mating: Mating, stock: Stock): JudgedMating {
       share,
     })),
     cautions: [
+      ...(mating.chased === null
+        ? []
+        : [`there was fierce chasing between them on ${formatDay(mating.chased)}`]),
       ...[cock, hen].flatMap(doubts),
       ...unknownAge([cock, hen], stock.day),
       ...sameOrigin(cock, hen),

@@ -1,3 +1,4 @@
+import { formatDay } from '../../days.ts';
 import { kinOf } from '../stock/kin.ts';
 import type { StockBird } from '../stock/stock.ts';
 import { type Field, isWithin, matingsOf } from './field.ts';
@@ -43,7 +44,7 @@ function rivals(mating: Mating, field: Field): string[] {
 /** The cheapest other mate for the hen; where there is no other cock, for the cock. */
 export function nextBest(mating: Mating, field: Field): Mating | null {
   const others = [mating.hen, mating.cock]
-    .map((one) => matingsOf(one, field).filter((other) => other !== mating))
+    .map((one) => matingsOf(one, field).filter((other) => other !== mating && other.chased === null))
     .find((some) => some.length > 0);
   return others?.reduce((a, b) => (b.cost < a.cost ? b : a)) ?? null;
 }
@@ -54,7 +55,13 @@ export function whyAlone(one: StockBird, field: Field): string {
   const [mates, others] = one.bird.sex === 'cock' ? ['hen', 'cocks'] : ['cock', 'hens'];
   if (crowdedOut.has(one))
     return `so many ${others} are free that only those with the fewest relatives were weighed`;
-  const options = matingsOf(one, field);
+  const all = matingsOf(one, field);
+  const options = all.filter(({ chased }) => chased === null);
+  const [parted] = all.filter(({ chased }) => chased !== null);
+  if (options.length === 0 && parted !== undefined) {
+    const mate = one.bird.sex === 'cock' ? parted.hen : parted.cock;
+    return `fierce chasing with ${mate.id} on ${formatDay(parted.chased ?? 0)}: they are not proposed for each other again`;
+  }
   if (options.length === 0) return `no ${mates} of the species is free and fit`;
   const within = options.filter((option) => isWithin(option, limit));
   const mateOf = ({ cock, hen }: Mating) => (cock === one ? hen : cock);

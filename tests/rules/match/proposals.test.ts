@@ -125,3 +125,47 @@ it('each species is matched by itself', () => {
   };
   expect(pairsOf(match(files, ON))).toEqual([]);
 });
+
+describe('two that chased each other fiercely', () => {
+  const quail = (level: string, others = '', more = '') => ({
+    'birds.yaml': `
+      birds:
+        - {id: A, species: king quail, sex: cock, hatched: 2025-05-05}
+        - {id: B, species: king quail, sex: hen, hatched: 2025-05-05}${others}
+    `,
+    P: `
+      pair: A-1
+      species: king quail
+      cock: A
+      hen: B
+      log:
+        - {date: 2026-03-01, paired}
+        - {date: 2026-04-01, chasing: {by: cock, at: hen, level: ${level}}}
+        - {date: 2026-04-02, parted: {cock: cage 7}}${more}
+    `,
+  });
+
+  it('are not proposed for each other again, and it is said why, with the day', () => {
+    const fierce = match(quail('fierce'), '2026-04-05');
+    expect(pairsOf(fierce)).toEqual([]);
+    expect(alone(fierce).A).toBe(
+      'fierce chasing with B on 2026-04-01: they are not proposed for each other again',
+    );
+    expect(alone(fierce).B).toMatch(/^fierce chasing with A/);
+    expect(pairsOf(match(quail('mild'), '2026-04-05'))).toEqual(['A × B']);
+  });
+
+  it('go to others, and are no next best', () => {
+    const hen = '\n        - {id: C, species: king quail, sex: hen, hatched: 2025-05-05}';
+    const fierce = match(quail('fierce', hen), '2026-04-05');
+    expect(pairsOf(fierce)).toEqual(['A × C']);
+    expect(fierce.proposals[0]?.runnerUp).toBeNull();
+  });
+
+  it('are marked where they are together again', () => {
+    const again = '\n        - {date: 2026-04-03, reunited}';
+    expect(match(quail('fierce', '', again), '2026-04-05').kept[0]?.cautions).toContain(
+      'there was fierce chasing between them on 2026-04-01',
+    );
+  });
+});
