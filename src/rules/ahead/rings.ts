@@ -106,10 +106,12 @@ function grouped(courses: readonly Course[], inHand: Map<number, number>): [numb
   const profiles = new Set(courses.map(({ prospect }) => prospect.profile));
   const ranges = new Map([...profiles].map((profile) => [profile, profile?.ringSize?.value ?? null]));
   const chosen = new Map<Prospect['profile'], number | null>();
-  const wanted: number[] = [...inHand.keys()];
+  const have = [...inHand].flatMap(([mm, rings]) => (rings > 0 ? [mm] : []));
+  const wanted: number[] = [];
   // Narrow ranges choose first: they have the fewest sizes to choose from.
   for (const [profile, range] of [...ranges].sort(([, a], [, b]) => width(a) - width(b))) {
-    const size = range === null ? null : (nearestIn(range, wanted) ?? middle(range));
+    const size =
+      range === null ? null : (nearestIn(range, have) ?? nearestIn(range, wanted) ?? middle(range));
     if (size !== null && !wanted.includes(size)) wanted.push(size);
     chosen.set(profile, size);
   }

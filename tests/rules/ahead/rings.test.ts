@@ -122,6 +122,23 @@ describe('the size', () => {
     expect(size.species.map((one) => one.species).sort()).toEqual(['Gouldian finch', 'zebra finch']);
   });
 
+  it('is one in hand that the profile allows, whatever size another species gets', () => {
+    // Star finch 2.3–2.5 mm, yellow-winged pytilia 2.4–2.5 mm (shipped profiles).
+    const both = {
+      A: layingPair('A', 4, NESTLINGS).replace('zebra finch', 'star finch'),
+      B: layingPair('B', 4, NESTLINGS).replace('zebra finch', 'yellow-winged pytilia'),
+    };
+    const { sizes, unused } = rings(both, '2026-03-15', 'rings: [{mm: 2.3, in-hand: 2}]\nring-lead: 2\n');
+    expect(sizes.map(({ mm, inHand, species: [one] }) => [mm, inHand, one?.species])).toEqual([
+      [2.3, 2, 'star finch'],
+      [2.5, 0, 'yellow-winged pytilia'],
+    ]);
+    expect(unused).toEqual([]);
+    // A drawer that is empty decides nothing.
+    const none = rings(both, '2026-03-15', 'rings: [{mm: 2.3, in-hand: 0}]\nring-lead: 2\n');
+    expect(none.sizes.map(({ mm }) => mm)).toEqual([2.5]);
+  });
+
   it('is not known of a species without a profile', () => {
     expect(only(rings(species('lesser moonfinch'), '2026-03-15')).mm).toBeNull();
   });
