@@ -11,6 +11,14 @@ export function isSlip(grams: number, usual: Range): boolean {
   return grams < usual.low / BEYOND || grams > usual.high * BEYOND;
 }
 
+/**
+ * A nestling weighs no more than its grown parents, but for a little fat and a full crop; twice as much is more than any
+ * exhibition strain brings. The span of an age that is not known to the day does not widen this.
+ */
+export function isHeavierThanGrown(grams: number, adult: Range): boolean {
+  return grams > adult.high * 2;
+}
+
 /** How far a mended figure may lie beyond the usual ones. */
 const NEAR = 1.4;
 

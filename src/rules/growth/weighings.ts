@@ -4,7 +4,7 @@ import type { Bird } from '../../room/model.ts';
 import type { Profile, Range } from '../../species/profile.ts';
 import { byDay } from '../by-day.ts';
 import { type ExpectedMass, expectedMass, growthCurve, HATCH_SHARE } from './curve.ts';
-import { isSlip } from './slip.ts';
+import { isHeavierThanGrown, isSlip } from './slip.ts';
 
 /** One weight of a day that can be compared. */
 export interface Weighing {
@@ -53,7 +53,11 @@ export function lastStanding(bird: Bird, profile: Profile | null): Standing | nu
 /** What a weight of this bird on that day can be, grams, where it is not; null where it is, or nobody knows. */
 export function doubtOf(bird: Bird, profile: Profile | null, { day, grams }: Weighing): Range | null {
   const usual = usualMass(bird, profile, { day, grams });
-  return usual !== null && isSlip(grams, usual) ? usual : null;
+  if (usual === null) return null;
+  const adult = profile?.adultMass?.value;
+  const nestling = bird.clutch !== null && !isOut(bird, day);
+  const tooHeavy = nestling && adult !== undefined && isHeavierThanGrown(grams, adult);
+  return tooHeavy || isSlip(grams, usual) ? usual : null;
 }
 
 function usualMass(bird: Bird, profile: Profile | null, weighing: Weighing): Range | null {

@@ -71,6 +71,12 @@ describe('a weight that cannot be', () => {
     expect(doubt(out)).toEqual({ low: 12, high: 12 });
   });
 
+  it('is a lost decimal point, though the curve itself would let it pass', () => {
+    // Twice the adult 12 g is 24 g; at 16 days the curve alone goes on to 2.5 times its upper edge.
+    expect(doubt('date: 2026-03-31, weighed: {c1: 23}')).toBeNull();
+    expect(doubt('date: 2026-03-31, weighed: {c1: 25}')).not.toBeNull();
+  });
+
   it('is anything where no mass is known', () => {
     expect(doubt('date: 2026-03-20, weighed: {c1: 3500}', {})).toBeNull();
   });
