@@ -1,5 +1,6 @@
 import type { Day, Span } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
+import { lampSays } from '../../../room/fertility.ts';
 import { isDependent, isFedByHand, wasFedByHand } from '../../../room/lives.ts';
 import type { Bird, Egg } from '../../../room/model.ts';
 import type { Standing } from '../../../rules/growth/weighings.ts';
@@ -34,7 +35,15 @@ function eggFate(story: EggStory, day: Day): string[] {
   const { egg, fertility } = story;
   const { fate } = egg;
   const known = fate?.kind === 'hatched' ? [] : [fertility ?? 'not judged'];
-  return [...known, ...guestOf(egg), fate === null ? 'open' : eggEnd(fate, day), ...eggMasses(story)];
+  const dead = fate === null && lampSays(egg) === 'dead' ? (egg.lamp.at(-1)?.day ?? null) : null;
+  const seen = dead === null ? [] : [`seen dead ${shortDate(dead, day)}`];
+  return [
+    ...known,
+    ...seen,
+    ...guestOf(egg),
+    fate === null ? 'open' : eggEnd(fate, day),
+    ...eggMasses(story),
+  ];
 }
 
 function eggEnd(fate: NonNullable<Egg['fate']>, day: Day): string {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { fateLines } from '../../../../src/report/terminal/pair/fates.ts';
 import { day } from '../../../rooms.ts';
-import { known, ON, story } from '../../seasons.ts';
+import { known, ON, pair, story } from '../../seasons.ts';
 
 function fates(id: string, number: number): string[] {
   const clutch = story(id, known, ON).clutches.find((one) => one.clutch.number === number);
@@ -35,5 +35,17 @@ it('what we took and what is open', () => {
   expect(fates('LW-4', 1).slice(2)).toEqual([
     '    c1   fledged 29 Apr · sold 5 May',
     '    c2   fledged 29 Apr · independent 15 May',
+  ]);
+});
+
+it('an egg in which the lamp saw a dead chick is open, and not as good as its sisters', () => {
+  const log = `date: 2026-04-02, laid: 1
+    date: 2026-04-05, laid: 3, sitting
+    date: 2026-04-13, candled: {fertile: [e1, e2, e4], dead: e3}`;
+  const files = { 'VW-1': pair('VW-1', 'violet-eared waxbill', log) };
+  const [clutch] = story('VW-1', files, '2026-04-26').clutches;
+  expect(clutch === undefined ? [] : fateLines(clutch, day('2026-04-26'), 100).slice(2)).toEqual([
+    '    e3   fertile · seen dead 13 Apr · open',
+    '    e4   fertile · open',
   ]);
 });
