@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { codes as kinds } from '../../src/findings/codes.ts';
 import { fullRef } from '../../src/room/model.ts';
 import { room } from '../rooms.ts';
 import { birdIn, clutchIn, codes, fates, journal, pairIn, waxbills } from './facts.ts';
@@ -25,6 +26,15 @@ function dead(who: string, files = {}): { dead: (string | null)[]; codes: string
   const died = clutchIn(known, 'LW-1/1').chicks.filter(({ fate }) => fate?.kind === 'died');
   return { dead: died.map(({ ref }) => ref), codes: codes(known) };
 }
+
+it('a chick that a count took for the dead one is said to have been counted, and how to name another', () => {
+  const { hint } = kinds['dead-bird'];
+  expect(hint({ who: 'c1' })).toMatch(
+    'if another died, name it in the entry of that day, such as `died: c3`',
+  );
+  expect(hint({ who: 'LW-3/2/c1' })).toMatch('`died: c3`');
+  expect(hint({ who: 'LW-20-11' })).toMatch('a new mate is `paired: {hen: ID}`');
+});
 
 describe('a count', () => {
   it('takes the lowest numbers where all are alike, and nobody needs to be asked', () => {

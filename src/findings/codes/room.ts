@@ -4,15 +4,18 @@ import type { FindingArgs } from '../finding.ts';
 const counted = (count: FindingArgs[string] | undefined, what: string) =>
   count === 0 ? '' : `${count} ${what}${count === 1 ? '' : 's'}`;
 
+/** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
+const CHICK = /(?:^|\/)c\d+$/;
+
 /** What can be wrong with what the journals say once they are read together. */
 export const roomCodes = {
   'unknown-species': {
     level: 'hint',
     text: ({ name }) => `no profile for the species \`${name}\`, so no dates can be expected`,
-    hint: ({ suggestion, name }) =>
-      suggestion
-        ? `did you mean \`${suggestion}\`?`
-        : `write the few numbers you know into species/${String(name).replaceAll(' ', '-')}.yaml, such as \`incubation: 12-14\``,
+    hint: ({ suggestion, name }) => {
+      const file = `the few numbers you know go into species/${String(name).replaceAll(' ', '-')}.yaml: \`species: ${name}\`, and below it such as \`incubation: 12-14\``;
+      return suggestion ? `did you mean \`${suggestion}\`? If it is another bird, ${file}` : file;
+    },
   },
   'pair-twice': {
     level: 'error',
@@ -103,7 +106,10 @@ export const roomCodes = {
   'dead-bird': {
     level: 'error',
     text: ({ who, did, why }) => `nothing new can be told of ${who} (${did}): ${why}`,
-    hint: () => 'another bird, or a slip in one of the dates; a new mate is `paired: {hen: ID}`',
+    hint: ({ who }) =>
+      CHICK.test(String(who))
+        ? 'another chick, or a slip in one of the dates. Of a count the lowest number is taken: if another died, name it in the entry of that day, such as `died: c3`'
+        : 'another bird, or a slip in one of the dates; a new mate is `paired: {hen: ID}`',
   },
   'hen-in-two-pairs': {
     level: 'error',

@@ -32,8 +32,7 @@ export const noProfile: Warning<NoProfile> = {
     const days = `${daysRange(widest)} of sitting, as of any small cage bird`;
     return {
       text: `${capital(listed(whose))}, and no profile says how long the ${species} takes: no date is expected and no task given.${hatch === null ? '' : ` Hatching may fall on ${shortSpan(hatch)} (${days}).`}`,
-      check:
-        'the nest and the live food by your own count of days; what you know of the species goes into a file of species/, whose first line `nestlog check` gives',
+      check: `the nest and the live food by your own count of days; what you know of it goes into a file of species/ that begins with \`species: ${species}\`, then its figures, such as \`incubation: 12-14\``,
     };
   },
 };

@@ -35,7 +35,9 @@ test('place, level and words stand at the margin; line, marker and fix behind bl
       '  can be expected',
       '  2 | species: owl finsh',
       '    |                   ^',
-      '  fix: did you mean `owl finch`?',
+      '  fix: did you mean `owl finch`? If it is another bird, the few numbers you know',
+      '       go into species/owl-finsh.yaml: `species: owl finsh`, and below it such',
+      '       as `incubation: 12-14`',
       '',
     ].join('\n'),
   );
