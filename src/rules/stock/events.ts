@@ -25,8 +25,8 @@ export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
       day,
       what: state === 'started' ? 'moult started' : 'moult done',
     })),
-    ...bird.treated.map(({ day, text }) => ({ day, what: `treated: ${text}` })),
     ...bird.unwell.map(({ day, text }) => ({ day, what: `unwell: ${text}` })),
+    ...bird.treated.map(({ day, text }) => ({ day, what: `treated: ${text}` })),
     ...absences(bird),
     ...endings(bird),
   ].sort((a, b) => a.day - b.day);

@@ -8,6 +8,19 @@ const life = (files: Files, name: string, on = '2026-06-01') =>
   lifeOf(birdIn(stock(files, on), name)).map(({ day, what }) => `${formatDay(day)} ${what}`);
 
 describe('a life', () => {
+  it('tells of one day that a bird was unwell before what was done for it', () => {
+    const files = {
+      'birds.yaml': `
+        birds:
+          - {id: x, log: [{date: 2026-03-01, treated: as the vet ordered}, {date: 2026-03-01, unwell: fluffed}]}
+      `,
+    };
+    expect(life(files, 'x')).toEqual([
+      '2026-03-01 unwell: fluffed',
+      '2026-03-01 treated: as the vet ordered',
+    ]);
+  });
+
   it('of a bird that was bred here', () => {
     expect(life(threeGenerations, 'SON')).toEqual([
       '2024-03-24 hatched in clutch LW-1/1',

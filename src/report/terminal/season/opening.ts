@@ -40,7 +40,7 @@ function chickSentence({ fledged, independent, open }: SeasonBook['totals']['chi
 }
 
 function dangerSentence({ from, to, died, of }: Danger): string {
-  return `Most dangerous: ${days(from, to)} of age, with ${Math.round(died)} of ${Math.round(of)} deaths.`;
+  return `Most dangerous: ${days(from, to)} of age, with ${Math.round(died)} of the ${Math.round(of)} deaths at a known age.`;
 }
 
 function worst(who: string, causes: Record<string, number>): string | null {
