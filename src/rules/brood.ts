@@ -11,6 +11,7 @@ import type { Durations } from './durations.ts';
 import { type Duration, usualRange } from './forecast/duration.ts';
 import type { DurationKind } from './forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from './forecast/window.ts';
+import { walksOff } from './growth/curve.ts';
 
 /** A forecast window and the duration that it rests on. */
 export interface Expected extends ForecastWindow {
@@ -97,7 +98,9 @@ function makeBrood(
   const durationOf = (kind: DurationKind, one: Egg | Bird): Duration | null => {
     const own = profileIn({ profile }, one);
     const range = own?.[kind]?.value;
-    return own === null || range === undefined ? null : durations(kind, own.species, range);
+    if (own === null || range === undefined) return null;
+    // Young that walk off as they hatch have no day of leaving the nest to wait for.
+    return kind === 'fledging' && walksOff(own) ? null : durations(kind, own.species, range);
   };
   const clocks = eggs.flatMap((egg): EggTime[] => {
     const clock = eggClock(egg, room.day);

@@ -9,6 +9,7 @@ import { together } from '../../room/model.ts';
 import { sameSite } from '../../room/nest-free.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
+import { walksOff } from '../growth/curve.ts';
 import type { Anchor } from './anchors.ts';
 
 /** Whether something holds for a task that starts from this anchor and is due from `from`. */
@@ -50,6 +51,17 @@ export const allJudged: Condition = ({ eggs }) =>
 
 export const sittingSeen: Condition = ({ clutch }) =>
   clutch?.sittings.some(({ by }) => by !== 'off') ?? false;
+
+/** The chicks of this species walk off as they hatch and feed themselves. */
+export const onFoot: Condition = ({ profile }) => profile !== null && walksOff(profile);
+
+export const not =
+  (condition: Condition): Condition =>
+  (brood, anchor, from) =>
+    !condition(brood, anchor, from);
+
+/** No chick is here, and none may come. */
+export const noneMayComeOrLive: Condition = ({ eggs, young }) => young.length === 0 && !eggs.some(mayHatch);
 
 /** No egg is left here, in the nest or in store. */
 export const eggsEnded: Condition = ({ eggs, stored }) => eggs.length + stored.length === 0;

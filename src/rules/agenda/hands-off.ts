@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { type Brood, profileIn } from '../brood.ts';
+import { walksOff } from '../growth/curve.ts';
 
 /** Days before the earliest fledging from which a nest is left alone: young explode from a nest opened late. */
 const BEFORE_FLEDGING = 6;
@@ -19,6 +20,8 @@ export function inHandsOffDays(brood: Brood, day: Day): boolean {
     const profile = profileIn(brood, bird);
     const fledging = profile?.fledging?.value;
     if (bird.fledged !== null || bird.hatched === null || fledging === undefined) return false;
+    // No nest holds them.
+    if (profile !== null && walksOff(profile)) return false;
     // Where young leave early, rings still go on first.
     const ringAge = profile?.ringAge?.value.high ?? 0;
     const age = Math.max(fledging.low - BEFORE_FLEDGING, Math.min(ringAge + 1, fledging.low - 2));

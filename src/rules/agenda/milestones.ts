@@ -3,11 +3,13 @@ import type { Profile } from '../../species/profile.ts';
 import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
+import { walksOff } from '../growth/curve.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
 import type { TaskWindow, TaskWords } from './item.ts';
+import { onFootTasks } from './on-foot.ts';
 import { weighEggs } from './weigh-eggs.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
@@ -235,7 +237,7 @@ export const milestones = [
     anchors: anchors.firstHatching,
     window: days(1, 2),
     done: is.any(is.seenAfter('crops', 'checked', 'heard'), is.seenSince('feeding')),
-    moot: is.any(is.noYoung, is.allFledged),
+    moot: is.any(is.noYoung, is.allFledged, is.onFoot),
     lapses: afterAnchor(4),
   },
   {
@@ -299,6 +301,7 @@ export const milestones = [
       lapses: afterAnchor(after === 1 ? 2 : 5),
     }),
   ),
+  ...onFootTasks,
   {
     task: 'warm-nights',
     when: 'last hatching + the profile’s brooding days',
@@ -311,7 +314,7 @@ export const milestones = [
     anchors: anchors.lastHatching,
     window: byProfile('brooding', SAFE_EARLY),
     done: () => false,
-    moot: is.any(is.withoutParents, is.noYoung, is.allFledged),
+    moot: is.any(is.withoutParents, is.noYoung, is.allFledged, is.onFoot),
     lapses: afterWindow(0),
   },
   {
@@ -354,7 +357,10 @@ export const milestones = [
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
     needsLook: false,
     anchors: (brood) => {
-      const first = anchors.firstFledging(brood);
+      // Who walks off at once leaves no nest: the days count from the hatching.
+      const first = (
+        brood.profile !== null && walksOff(brood.profile) ? anchors.firstHatching : anchors.firstFledging
+      )(brood);
       const early = (rangeOf(brood.profile, 'restart')?.low ?? 0) < 0;
       return first.length > 0 || !early ? first : anchors.fledgeWindow(brood);
     },

@@ -4,6 +4,7 @@ import { type Pair, together } from '../../room/model.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { byDay } from '../by-day.ts';
+import { walksOff } from '../growth/curve.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
 import { other, type Parent } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
@@ -16,6 +17,8 @@ interface Chasing extends Found {
   how: string;
   days: number;
   young: number;
+  /** The young walked off as they hatched, and feed themselves. */
+  onFoot: boolean;
   eggs: number;
   feeding: string | null;
   /** The parent that may be taken away, and whether the other was seen feeding all of them lately. */
@@ -39,15 +42,17 @@ export const chasing: Warning<Chasing> = {
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
-  say({ by, at, how, days, young, eggs, feeding, aggressor, otherFeeds, date }) {
+  say({ by, at, how, days, young, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
     const times = days > 1 ? `, on ${days} days of the last week` : '';
     const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
-      feeding !== null
-        ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
-        : eggs > 0
-          ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
-          : ' A hunted bird does not eat and does not rest.';
+      onFoot && young > 0
+        ? ` ${capital(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
+        : feeding !== null
+          ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
+          : eggs > 0
+            ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
+            : ' A hunted bird does not eat and does not rest.';
     return {
       text: `${capital(who.filter((word) => word !== '').join(' '))} on ${shortDay(date)}${times}.${cost}`,
       check:
@@ -82,6 +87,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     how: worst?.level === 'fierce' ? 'fiercely' : (worst?.level ?? ''),
     days: days.filter(({ day }) => last.day - day < STORY).length,
     young: young.length,
+    onFoot: pair.profile !== null && walksOff(pair.profile),
     eggs,
     aggressor,
     otherFeeds: young.every((bird) => {

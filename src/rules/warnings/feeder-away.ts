@@ -2,7 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
-import { type Absence, absencesFrom, absenceWords, needsWarmth } from './parents.ts';
+import { type Absence, absencesFrom, absenceWords, needsWarmth, onFoot } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { capital } from './words.ts';
 
@@ -11,6 +11,8 @@ interface FeederAway extends Found {
   feeding: string;
   /** Whether the one that is away can be put back. */
   parted: boolean;
+  /** It chased hard or fiercely in the days before: it stays apart. */
+  chased: boolean;
   fedByOther: boolean;
 }
 
@@ -19,6 +21,8 @@ const ACT = 2;
 const SHOWN = 5;
 /** For so long where the parent that stayed was seen feeding all of them before. */
 const SHOWN_FED = 1;
+/** For so many days after a hard chase the one that chased is not put back. */
+const CHASED = 7;
 
 export const feederAway: Warning<FeederAway> = {
   kind: 'feeder-away',
@@ -27,18 +31,18 @@ export const feederAway: Warning<FeederAway> = {
   when: 'a parent was parted, died or left while young still depend on somebody: the one that fed them, or nobody wrote who did',
   over: 'each of the young was seen fed or with a full crop on a later day, or feeds itself; the parents are together again; 5 d later',
   explain:
-    'Young out of the nest are often fed by one parent only, mostly the cock, while the hen builds again. So do not take the cock before you saw who feeds. When a feeder is away, look at each chick’s crop within hours; put the family together again if the parent that was left neglects or chases some of the young (common practice). Which parent feeds whom is written with `feeding`. A weak chick is a matter for an avian vet.',
+    'Young out of the nest are often fed by one parent only, mostly the cock, while the hen builds again. So do not take the cock before you saw who feeds. When a feeder is away, look at each chick’s crop within hours; put the family together again if the parent that was left neglects or chases some of the young, but never one back that was taken away because it chased hard (common practice). Which parent feeds whom is written with `feeding`. A weak chick is a matter for an avian vet.',
   find: (view) => view.broods.flatMap((brood) => awayFrom(view, brood) ?? []),
-  say: ({ away, feeding, parted, fedByOther, date }) => ({
+  say: ({ away, feeding, parted, chased, fedByOther, date }) => ({
     text: `${capital(away)} on ${shortDay(date)} while the young still depend on being fed: ${feeding}. ${
       fedByOther
         ? 'The one that stayed has to feed them all now'
         : 'Young that nobody feeds starve within a day or two'
     }.`,
     check: `each chick’s crop within hours, and again at dusk; ${
-      parted
+      parted && !chased
         ? 'put the family together again if the parent that stayed neglects or chases some'
-        : 'another pair or the hand for those that nobody feeds'
+        : `another pair or the hand for those that nobody feeds${chased ? '; the one that chased stays apart' : ''}`
     }. A weak chick: an avian vet`,
   }),
 };
@@ -50,7 +54,7 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
     .filter(({ how, parent }) => (how === 'parted' && parent !== 'hen') || !needsWarmth(brood))
     .at(-1);
   if (absence === undefined || view.day - absence.day > SHOWN) return null;
-  const waiting = brood.young.filter((bird) => !fedSince(bird, absence));
+  const waiting = brood.young.filter((bird) => !onFoot(brood, bird) && !fedSince(bird, absence));
   if (waiting.length === 0) return null;
   const fedByOther = waiting.every((bird) => knownFeeder(bird, absence));
   const ago = view.day - absence.day;
@@ -65,8 +69,20 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
     away: absenceWords(absence),
     feeding: feedingWords(brood, waiting, absence.day),
     parted: absence.how === 'parted',
+    chased: hasChased(brood, absence),
     fedByOther,
   };
+}
+
+/** The one that is away, or nobody knows who, chased hard or fiercely in the week before. */
+function hasChased({ pair }: Brood, { day, parent }: Absence): boolean {
+  return pair.chasing.some(
+    ({ level, by, ...seen }) =>
+      (level === 'hard' || level === 'fierce') &&
+      seen.day <= day &&
+      day - seen.day < CHASED &&
+      (by === null || parent === null || by === parent),
+  );
 }
 
 /** It was fed by somebody who is still there, or had a full crop, on a later day. */

@@ -1,6 +1,14 @@
 import { shortDay } from '../../days.ts';
 import { type Brood, mayHatch } from '../brood.ts';
-import { type Absence, absencesFrom, absenceWords, needsWarmth, other, unbrooded } from './parents.ts';
+import {
+  type Absence,
+  absencesFrom,
+  absenceWords,
+  needsWarmth,
+  onFoot,
+  other,
+  unbrooded,
+} from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { capital, count, listed } from './words.ts';
@@ -11,8 +19,11 @@ interface ParentLost extends Found {
   left: string;
   /** Whether a parent is left that could go on. */
   alone: boolean;
+  /** Chicks that feed themselves, and need nothing but warmth. */
+  onFoot: boolean;
   goesOn: boolean;
-  takers: string;
+  /** Who could take them; strange quails would hunt chicks on foot. */
+  takers: string | null;
 }
 
 /** Days after the loss for which the eggs and chicks are in danger today, and for which it is said. */
@@ -28,27 +39,29 @@ export const parentLost: Warning<ParentLost> = {
   explain:
     'Eggs and naked chicks without a parent on them last hours, not days, though cooling alone does not at once kill an egg (Olson, Vleck & Vleck 2006). In many species the one that is left goes on, above all where both sit; so look first, at dusk too. Eggs and young chicks can go to a pair whose own are within two days of them and that has room (common practice). A bird that died for no plain reason concerns the others too: ask an avian vet.',
   find: (view) => view.broods.flatMap((brood) => lostFrom(view, brood) ?? []),
-  say: ({ lost, what, left, goesOn, takers, alone, date }) => ({
-    text: `${capital(listed(lost))} on ${shortDay(date)}, with ${what} in the nest. ${left} ${takers}.`,
+  say: ({ lost, what, left, goesOn, takers, alone, onFoot, date }) => ({
+    text: `${capital(listed(lost))} on ${shortDay(date)}, with ${what}${onFoot ? ' to keep warm' : ' in the nest'}. ${left}${takers === null ? '' : ` ${takers}.`}`,
     check: goesOn
       ? 'at dusk, that the one that is left still sits or broods and feeds; what the other died of, with an avian vet'
-      : `now: are they warm${alone ? ', and does the other parent sit, brood and feed' : ''}? If not, give them to another pair, or to an incubator and the hand. An avian vet if the loss has no plain cause`,
+      : `now: are they warm${alone ? `, and does the other parent ${onFoot ? 'brood them' : 'sit, brood and feed'}` : ''}? If not, ${onFoot ? 'a brooder at once, with a warm place and a cooler one beside it' : 'give them to another pair, or to an incubator and the hand'}. An avian vet if the loss has no plain cause`,
   }),
 };
 
 function lostFrom(view: View, brood: Brood): ParentLost | null {
   if (brood.where !== 'nest' || !needsWarmth(brood)) return null;
-  const absences = absencesFrom(view, brood).filter(
-    ({ parent, how }) => how !== 'parted' || parent === 'hen',
-  );
+  const away = absencesFrom(view, brood);
+  const absences = away.filter(({ parent, how }) => how !== 'parted' || parent === 'hen');
   const last = absences.at(-1);
   const ago = last === undefined ? Number.POSITIVE_INFINITY : view.day - last.day;
   if (last === undefined || ago > SHOWN) return null;
-  const gone = new Set(absences.map(({ parent }) => parent));
+  // A cock that was taken away before is not there to go on either.
+  const gone = new Set(away.map(({ parent }) => parent));
   const alone = gone.size === 1;
   const goesOn = alone && seenSince(brood, last);
   const eggs = brood.eggs.filter(mayHatch).length;
-  const chicks = unbrooded(brood).length;
+  const cold = unbrooded(brood);
+  const chicks = cold.length;
+  const walking = cold.some((bird) => onFoot(brood, bird));
   const parts = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(chicks > 0 ? [count(chicks, 'chick')] : [])];
   return {
     ...about(brood),
@@ -59,7 +72,8 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
     left: leftWords(last, { alone, goesOn }),
     alone,
     goesOn,
-    takers: takersFor(view, brood),
+    onFoot: walking,
+    takers: walking ? null : takersFor(view, brood),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { type Bird, type Pair, together } from '../../room/model.ts';
 import { type Brood, mayHatch, profileIn } from '../brood.ts';
+import { walksOff } from '../growth/curve.ts';
 import type { View } from './warning.ts';
 
 export type Parent = 'cock' | 'hen';
@@ -56,12 +57,20 @@ export function other(parent: Parent): Parent {
   return parent === 'cock' ? 'hen' : 'cock';
 }
 
-/** Nestlings that still need a parent on them by night. */
+/** Whether its kind walks off as it hatches: then it feeds itself, and needs nothing of a parent but warmth. */
+export function onFoot(brood: Brood, bird: Bird): boolean {
+  const profile = profileIn(brood, bird);
+  return profile !== null && walksOff(profile);
+}
+
+/** Nestlings, and chicks on foot, that still need a parent on them by night. */
 export function unbrooded(brood: Brood): Bird[] {
   const until = (bird: Bird) => profileIn(brood, bird)?.brooding?.value.high ?? UNKNOWN_BROODING;
   return brood.young.filter(
     (bird) =>
-      bird.fledged === null && bird.hatched !== null && brood.room.day - bird.hatched.to < until(bird),
+      (bird.fledged === null || onFoot(brood, bird)) &&
+      bird.hatched !== null &&
+      brood.room.day - bird.hatched.to < until(bird),
   );
 }
 

@@ -202,6 +202,8 @@ test('every milestone is tested on its days, here or with the young', () => {
     'unhatched',
     'ring',
     'ring-check',
+    'chicks-on-foot',
+    'chick-warmth',
     'warm-nights',
     'fledge',
     'nest-down',

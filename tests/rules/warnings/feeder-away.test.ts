@@ -87,3 +87,14 @@ it('naked chicks of a cock that died need warmth first, and are said there; one 
   expect(warned(on('parted: {cock: cage 6}'), 'feeder-away', '2026-03-18')).toHaveLength(1);
   expect(warned(on('parted: {cock: cage 6}'), 'parent-lost', '2026-03-18')).toEqual([]);
 });
+
+// A bird that hunted its mate or its young is not put back to them (common practice).
+it('a cock that chased hard is not put back to the family that he was taken from', () => {
+  const room = files(
+    'date: 2026-04-07, chasing: {by: cock, at: hen, level: fierce}\n date: 2026-04-08, parted: {cock: cage 6}',
+  );
+  const { level, check } = line(room, 'feeder-away', '2026-04-08');
+  expect(level).toBe('act');
+  expect(check).not.toContain('together again');
+  expect(check).toContain('the hand for those that nobody feeds; the one that chased stays apart');
+});
