@@ -12,7 +12,7 @@ export const onFootTasks = [
     when: 'the day before the hatch window … 3 d after the first hatching; only for chicks that walk off at once',
     doneBy: 'nothing: it is for knowing',
     over: 'after its days',
-    say: 'tiny food and shallow water for chicks on foot',
+    say: 'tiny food and shallow water on the floor',
     explain:
       'Chicks that leave the nest as they hatch feed themselves from the first day: crumbs fine enough for them, strewn on the floor. Water so shallow that they cannot drown in it, best between pebbles. They slip through gaps and wide mesh at the floor, and get lost from the hen’s warmth (all common practice).',
     needsLook: false,
