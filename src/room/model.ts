@@ -200,3 +200,8 @@ export function fullRef(young: Egg | Bird): string {
   const { clutch, ref } = young;
   return clutch === null || ref === null ? (young as Bird).id : `${clutchId(clutch)}/${ref}`;
 }
+
+/** What names no site can be any nest of the pair. */
+export function sameSite(one: string | null, other: string | null): boolean {
+  return one === null || other === null || one === other;
+}

@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import type { Clutch } from './model.ts';
+import { type Clutch, sameSite } from './model.ts';
 
 /**
  * The day before which no egg of this clutch can have been laid, because the pair's brood before it was still in that
@@ -21,9 +21,4 @@ export function nestFreeSince(clutch: Clutch): Day | null {
     state !== 'moved' && day >= free && day <= opened && sameSite(site, clutch.site) ? [day] : [],
   );
   return Math.max(free, ...made);
-}
-
-/** What names no site can be any nest of the pair. */
-export function sameSite(one: string | null, other: string | null): boolean {
-  return one === null || other === null || one === other;
 }

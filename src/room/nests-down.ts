@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { hostClutch } from './choose.ts';
 import { incubation } from './lives.ts';
-import type { Bird, Egg, Pair } from './model.ts';
+import { type Bird, type Egg, type Pair, sameSite } from './model.ts';
 import type { Fold } from './scene.ts';
 
 /** A nest that was taken out or cleaned while the journal knew of somebody in it. */
@@ -23,10 +23,7 @@ export function inNest({ here }: Pair, site: string | null, day: Day): (Egg | Bi
     ...[...here.eggs].filter((egg) => !isOver(egg, day)),
     ...[...here.young].filter(({ fledged }) => fledged === null),
   ];
-  return all.filter((one) => {
-    const its = hostClutch(one)?.site ?? null;
-    return site === null || its === null || its === site;
-  });
+  return all.filter((one) => sameSite(site, hostClutch(one)?.site ?? null));
 }
 
 /** Nests that came down over eggs or nestlings of which the same day, or the next look, tells nothing else. */

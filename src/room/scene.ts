@@ -4,7 +4,7 @@ import type { Finding, FindingArgs, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
-import type { About, Bird, Clutch, Event, Pair } from './model.ts';
+import { type About, type Bird, type Clutch, type Event, type Pair, sameSite } from './model.ts';
 import type { NestDown } from './nests-down.ts';
 
 /** All that the fold builds up while it walks through the record. */
@@ -64,7 +64,7 @@ export function reportedDays(pair: Pair, entry: Entry): Span {
 export function lastLook(pair: Pair, site: string | null, day: Day): Day | null {
   for (let i = pair.looks.length - 1; i >= 0; i--) {
     const look = pair.looks[i] as { day: Day; site: string | null };
-    if (look.day < day && (site === null || look.site === null || look.site === site)) return look.day;
+    if (look.day < day && sameSite(site, look.site)) return look.day;
   }
   return null;
 }

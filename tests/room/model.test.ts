@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { clutchId, fullRef, together } from '../../src/room/model.ts';
+import { clutchId, fullRef, sameSite, together } from '../../src/room/model.ts';
 import { room } from '../rooms.ts';
 import { birdIn, clutchIn, eggIn, pairIn, waxbills } from './facts.ts';
 
@@ -32,5 +32,16 @@ describe('names', () => {
 
   it('a bird from outside is its own id', () => {
     expect(fullRef(birdIn(known, 'LW-20-11'))).toBe('LW-20-11');
+  });
+});
+
+describe('a site', () => {
+  it('that is not named may be any of the pair', () => {
+    expect([
+      sameSite('low', null),
+      sameSite(null, 'low'),
+      sameSite('low', 'low'),
+      sameSite('low', 'high'),
+    ]).toEqual([true, true, true, false]);
   });
 });

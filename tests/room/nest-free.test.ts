@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../src/days.ts';
-import { nestFreeSince, sameSite } from '../../src/room/nest-free.ts';
+import { nestFreeSince } from '../../src/room/nest-free.ts';
 import { agenda, room } from '../rooms.ts';
 import { clutchIn, days, eggIn, journal } from './facts.ts';
 
@@ -50,16 +50,5 @@ describe('a second clutch that nobody saw laid', () => {
 describe('a first clutch', () => {
   it('has none before it', () => {
     expect(nestFreeSince(clutchIn(room(twinspots(''), '2026-05-01'), 'A-1/1'))).toBeNull();
-  });
-});
-
-describe('a site', () => {
-  it('that is not named may be any of the pair', () => {
-    expect([
-      sameSite('low', null),
-      sameSite(null, 'low'),
-      sameSite('low', 'low'),
-      sameSite('low', 'high'),
-    ]).toEqual([true, true, true, false]);
   });
 });

@@ -1,6 +1,6 @@
 import type { Day, Span } from '../../days.ts';
 import { addEgg, incubation, layingInterval, openClutch, takesEggs, whyNotAlive } from '../lives.ts';
-import type { Clutch, Egg } from '../model.ts';
+import { type Clutch, type Egg, sameSite } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import { lastLook, refuse, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -37,8 +37,7 @@ function layingClutch(scene: Scene): Clutch {
   if (scene.pinned !== null) return scene.pinned;
   const site = scene.entry.site?.text ?? null;
   const open = scene.pair.clutches.findLast(
-    (clutch) =>
-      (site === null || clutch.site === null || clutch.site === site) && takesEggs(clutch, scene.day),
+    (clutch) => sameSite(site, clutch.site) && takesEggs(clutch, scene.day),
   );
   if (open !== undefined && scene.entry.clutch === null) return open;
   return openClutch(scene, { counted: true });

@@ -5,8 +5,7 @@ import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
-import { together } from '../../room/model.ts';
-import { sameSite } from '../../room/nest-free.ts';
+import { sameSite, together } from '../../room/model.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
 import { walksOff } from '../growth/curve.ts';
@@ -132,9 +131,7 @@ export const nestTakenOut: Condition = ({ pair, hatched, clutch }, anchor) => {
   const since = Number.isFinite(left) ? left : anchor.span.from;
   return pair.nestStates.some(
     ({ day, state, site }) =>
-      (state === 'removed' || state === 'cleaned') &&
-      day >= since &&
-      (site === null || site === (clutch?.site ?? site)),
+      (state === 'removed' || state === 'cleaned') && day >= since && sameSite(site, clutch?.site ?? null),
   );
 };
 
