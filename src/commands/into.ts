@@ -1,7 +1,11 @@
 import type { CommandOption } from './context.ts';
 import { UsageError } from './usage-error.ts';
 
-/** The option of commands that begin journals: in which folder below `pairs/`. `what` is begun so, where the command begins other things as well. */
+/**
+ * The option of commands that begin journals: in which folder below `pairs/`.
+ *
+ * @param what is begun there, where the command begins other things as well
+ */
 export function intoOption(what = ''): CommandOption {
   const description = `${what === '' ? '' : `${what}: `}folder below pairs/ of the room`;
   return { flags: '--into <folder>', description, parse: inside };

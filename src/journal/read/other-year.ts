@@ -1,10 +1,6 @@
 import { civilDate, type Day, dayOf, daysInMonth, formatDay } from '../../days.ts';
-import type { Finding, Place } from '../../findings/finding.ts';
-
-interface Dated {
-  date: Day;
-  dateAt: Place;
-}
+import type { Finding } from '../../findings/finding.ts';
+import type { Dated } from '../future.ts';
 
 /** Days by which an entry must be older than the one above it before its year is doubted. */
 const LONG_AGO = 300;
