@@ -38,16 +38,20 @@ export function fateOf({ is, profile }: Prospect, deal: Deal, chance: Random, da
   // All are drawn whatever becomes of it, so that each future takes as many from the stream.
   const fertile = chance.uniform();
   const hatches = chance.uniform();
-  const nest = chance.uniform();
-  const after = chance.uniform();
+  const luck = { nest: chance.uniform(), after: chance.uniform() };
   const start = onDay(is.start, deal.start);
-  if (is.stage !== 'egg') return youngFate({ is, profile }, start, deal, { nest, after }, day);
+  if (is.stage !== 'egg') {
+    const { fledged } = is.bird;
+    if (fledged === null) return inNest(start, Math.max(0, day - start), profile, deal, luck);
+    const left = Math.max(1, fledged.day - start);
+    return { ...nothing, independent: weaned(start, left, deal, luck.after, day - fledged.day) };
+  }
   if (is.toCome !== null && is.toCome > deal.eggs) return nothing;
   if (!is.fertile && fertile >= deal.luck.fertility) return nothing;
   if (hatches >= deal.luck.hatchOfFertile) return nothing;
   const hatched = Math.round(start + deal.incubation);
   if (hatched <= is.seen) return { ...nothing, possible: false };
-  return { ...fromHatching(hatched, profile, deal, { nest, after }), hatched };
+  return { ...inNest(hatched, 0, profile, deal, luck), hatched };
 }
 
 function onDay({ from, to }: Span, at: number): Day {
@@ -59,46 +63,23 @@ interface Luck {
   after: number;
 }
 
-/** The whole way of a chick from its hatching on. */
-function fromHatching(hatched: Day, profile: Profile | null, deal: Deal, { nest, after }: Luck): Fate {
-  const inNest = Math.max(1, deal.fledging);
-  const lived = daysLived(nest, deal.luck.fledge, inNest);
+/** The way of a chick from the age it has come to; the nest behind it is no longer a risk. */
+function inNest(hatched: Day, age: number, profile: Profile | null, deal: Deal, { nest, after }: Luck): Fate {
+  const days = Math.max(1, deal.fledging);
+  const left = Math.max(0, days - age);
+  const lived = age + daysLived(nest, deal.luck.fledge ** (left / days), left);
   const ringable = lived > ringAge(profile).low ? hatched : NEVER;
-  if (lived < inNest) return { ...nothing, ringable };
-  const fledged = Math.round(hatched + inNest);
-  return { ...nothing, ringable, fledged, independent: weaned(hatched, inNest, deal, after, 0) };
-}
-
-/** The rest of the way, for a young bird that has come some of it. */
-function youngFate(
-  { is, profile }: Pick<Prospect, 'is' | 'profile'>,
-  hatched: Day,
-  deal: Deal,
-  { nest, after }: Luck,
-  day: Day,
-): Fate {
-  if (is.stage === 'egg') return nothing;
-  const { fledged } = is.bird;
-  const age = Math.max(0, day - hatched);
-  if (fledged !== null) {
-    const inNest = Math.max(1, fledged.day - hatched);
-    return { ...nothing, independent: weaned(hatched, inNest, deal, after, day - fledged.day) };
-  }
-  const inNest = Math.max(1, deal.fledging);
-  const left = Math.max(0, inNest - age);
-  const lived = age + daysLived(nest, deal.luck.fledge ** (left / inNest), left);
-  const ringable = lived > ringAge(profile).low ? hatched : NEVER;
-  if (lived < inNest) return { ...nothing, ringable };
-  const out = Math.round(hatched + inNest);
-  return { ...nothing, ringable, fledged: out, independent: weaned(hatched, inNest, deal, after, 0) };
+  if (lived < days) return { ...nothing, ringable };
+  const fledged = Math.round(hatched + days);
+  return { ...nothing, ringable, fledged, independent: weaned(hatched, days, deal, after, 0) };
 }
 
 /** The day on which a fledgling feeds itself, if it lives; some days of the time between are behind it. */
-function weaned(hatched: Day, inNest: number, deal: Deal, chance: number, behind: number): Day {
-  const fed = Math.max(1, deal.independence - inNest);
+function weaned(hatched: Day, days: number, deal: Deal, chance: number, behind: number): Day {
+  const fed = Math.max(1, deal.independence - days);
   const left = Math.max(0, fed - behind);
   const through = chance < deal.luck.independence ** (left / fed);
-  return through ? Math.round(hatched + inNest + fed) : NEVER;
+  return through ? Math.round(hatched + days + fed) : NEVER;
 }
 
 /** Days until death at an even daily risk, where the share given outlives so many days; no less than these if it does. */
