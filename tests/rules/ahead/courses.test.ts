@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { beliefsOf } from '../../../src/rules/ahead/beliefs.ts';
-import { coursesOf } from '../../../src/rules/ahead/courses.ts';
+import { type Belief, type Beliefs, beliefsOf, type Step, steps } from '../../../src/rules/ahead/beliefs.ts';
+import { type Course, coursesOf } from '../../../src/rules/ahead/courses.ts';
 import { NEVER } from '../../../src/rules/ahead/fate.ts';
 import { prospectsOf } from '../../../src/rules/ahead/prospects.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
@@ -9,7 +9,7 @@ import { betaMean } from '../../../src/statistics/beta.ts';
 import { probabilityBy } from '../../../src/statistics/delay.ts';
 import { normalQuantile } from '../../../src/statistics/normal.ts';
 import { day, type Files, room } from '../../rooms.ts';
-import { ever, futures, layingPair } from './futures.ts';
+import { DRAWS, ever, futures, layingPair } from './futures.ts';
 
 const at = (files: Files, on: string, draws?: number) => futures(room(files, on), draws);
 
@@ -68,6 +68,97 @@ describe('the futures of a clutch', () => {
     const five = ever(at(many, '2026-03-13'), 'hatched');
     expect(one.mean).toBeCloseTo(five.mean, 0);
     expect(one.high - one.low).toBeGreaterThanOrEqual(five.high - five.low);
+  });
+});
+
+/** Futures where all that is known of a step is its share. */
+function sure(files: Files, on: string, share: Partial<Record<Step, number>> = {}): Course[] {
+  const stood = room(files, on);
+  const belief = (p: number): Belief => ({
+    share: { a: p * 1e9, b: (1 - p) * 1e9 },
+    likeness: 1e-6,
+    own: { k: 0, n: 0, clutches: 0 },
+  });
+  const beliefs = Object.fromEntries(steps.map((step) => [step, belief(share[step] ?? 1 - 1e-6)]));
+  return coursesOf(prospectsOf(stood).prospects, {
+    day: stood.day,
+    draws: DRAWS,
+    beliefs: () => beliefs as Beliefs,
+    durations: learnedDurations(stood),
+  });
+}
+
+describe('a clutch of which some have hatched', () => {
+  const files = { A: layingPair('A', 3, ['{date: 2026-03-16, hatched: 2}']) };
+
+  it('still expects of its last egg no more than the rates make of it', () => {
+    const courses = sure(files, '2026-03-16', { fertility: 0.7, hatchOfFertile: 0.8 });
+    expect(courses.map(({ prospect }) => prospect.name)).toEqual(['A/1/e3', 'A/1/c1', 'A/1/c2']);
+    // Its own days are nearly over, so that it hatches at most as often as 0.7 · 0.8.
+    const { mean } = ever(courses.slice(0, 1), 'hatched');
+    expect(mean).toBeGreaterThan(0.2);
+    expect(mean).toBeLessThan(0.6);
+  });
+
+  it('loses of its chicks in the nest and after it what the rates take', () => {
+    const young = sure(files, '2026-03-16', { fledge: 0.6, independence: 0.5 }).slice(1);
+    expect(ever(young, 'fledged').mean / 2).toBeCloseTo(0.6, 1);
+    expect(ever(young, 'independent').mean / 2).toBeCloseTo(0.3, 1);
+    expect(ever(sure(files, '2026-03-16').slice(1), 'independent').mean).toBe(2);
+  });
+});
+
+describe('a clutch that is still laid', () => {
+  // Shipped profile of the zebra finch: four to six eggs, one a day; 5 in the mean.
+  it('is expected to come to a usual one', () => {
+    const files = {
+      A: '\npair: A\nspecies: zebra finch\nlog:\n  - {date: 2026-03-01, clutch: 1, laid: 1}\n  - {date: 2026-03-02, laid: 1}\n',
+    };
+    const hatched = ever(sure(files, '2026-03-02'), 'hatched');
+    expect(hatched).toMatchObject({ low: 4, high: 6 });
+    expect(hatched.mean).toBeCloseTo(5, 1);
+  });
+});
+
+describe('the days of a clutch', () => {
+  /** A clutch of each of these years that hatched after 15 days and left the nest after 22. */
+  const own = Object.fromEntries(
+    [2020, 2021, 2022, 2023, 2024, 2025].map((year) => [
+      `Z-${year}`,
+      `
+pair: Z-${year}
+species: zebra finch
+log:
+  - {date: ${year}-01-02, after: ${year}-01-01, clutch: 1, laid: 1, sitting}
+  - {date: ${year}-01-17, after: ${year}-01-16, hatched: 1}
+  - {date: ${year}-02-08, after: ${year}-02-07, fledged: 1}
+  - {date: ${year}-03-01, independent: 1}
+`,
+    ]),
+  );
+  const mean = (files: Files) => {
+    const course = sure({ ...files, A: layingPair('A', 4) }, '2026-03-05').find(
+      ({ prospect }) => prospect.name === 'A/1/e4',
+    );
+    const days = (of: Int32Array, from: Int32Array) =>
+      of.reduce((sum, on, draw) => sum + on - (from[draw] as number), 0) / DRAWS;
+    const { hatched, fledged } = course as Course;
+    return {
+      sitting: days(
+        hatched,
+        hatched.map(() => day('2026-03-04')),
+      ),
+      nest: days(fledged, hatched),
+    };
+  };
+
+  // Shipped profile: 12–15 days of sitting and 17–22 in the nest. A room's own clutches outweigh it the more there are.
+  it('are those of this room where its own clutches told them', () => {
+    const [book, learned] = [mean({}), mean(own)];
+    expect(book.sitting).toBeCloseTo(13.5, 1);
+    expect(book.nest).toBeCloseTo(19.5, 0);
+    expect(learned.sitting).toBeCloseTo(14.7, 0);
+    expect(learned.nest).toBeCloseTo(21.5, 0);
   });
 });
 
