@@ -126,9 +126,9 @@ function grouped(courses: readonly Course[], inHand: Map<number, number>): [numb
 const width = (range: Range | null) => (range === null ? 0 : range.high - range.low);
 
 /** To a tenth of a millimetre, as rings are sold; the larger where it lies between two: a ring must never be tight. */
-function middle({ low, high }: Range): number {
-  const tenth = Math.floor(((low + high) / 2) * 10 + 0.5 + ROUNDING) / 10;
-  return tenth <= high + ROUNDING ? tenth : high;
+function middle(range: Range): number {
+  const tenth = Math.floor(((range.low + range.high) / 2) * 10 + 0.5 + ROUNDING) / 10;
+  return allows(range, tenth) ? tenth : range.high;
 }
 
 const ROUNDING = 1e-9;

@@ -37,6 +37,49 @@ describe('rings to order', () => {
     expect(only(rings(four, '2026-03-15', 'ring-lead: 5\n')).orderBy).toBe((early.orderBy ?? 0) - 3);
   });
 
+  it('go on in the order of the days, whichever nest is written first: those in hand serve the elder brood', () => {
+    // B hatched on 15 March, A on the 17th. Four in hand reach for B; A is first looked at for rings on 17 March + 6.
+    const files = {
+      A: layingPair('A', 4, ['{date: 2026-03-16, checked: {eggs: 4}}', '{date: 2026-03-17, hatched: 4}']),
+      B: layingPair('B', 4, NESTLINGS),
+    };
+    const size = only(rings(files, '2026-03-17', 'rings: [{mm: 2.7, in-hand: 4}]\nring-lead: 2\n'));
+    expect([size.first, size.orderBy].map((on) => formatDay(on ?? 0))).toEqual(['2026-03-21', '2026-03-21']);
+    expect(size).toMatchObject({ inHand: 4, order: 4 });
+  });
+
+  it('are needed from the day that one future in ten has reached', () => {
+    const stood = room({ A: layingPair('A', 4) }, '2026-03-06');
+    const courses = futures(stood);
+    const [size] = ringsAhead(stood, courses, DRAWS).sizes;
+    const firsts = Array.from({ length: DRAWS }, (_, draw) =>
+      Math.min(...courses.map(({ ringable }) => ringable[draw] as number)),
+    );
+    const share = (by: number) => firsts.filter((hatched) => hatched + 6 <= by).length / DRAWS;
+    const first = size?.first ?? 0;
+    expect(share(first)).toBeGreaterThanOrEqual(0.1);
+    expect(share(first - 1)).toBeLessThan(0.1);
+  });
+
+  it('are not late on the last day to order', () => {
+    // Needed from 21 March on: with six days of delivery they are to be ordered on the 15th.
+    expect(only(rings(four, '2026-03-15', 'ring-lead: 6\n')).late).toBeNull();
+    expect(only(rings(four, '2026-03-15', 'ring-lead: 7\n')).late).not.toBeNull();
+  });
+
+  it('that come on the last day of the ring age still fit', () => {
+    // Ten days old at the most: hatched on 15 March, the 25th is the last day.
+    expect(only(rings(four, '2026-03-15', 'ring-lead: 10\n')).late?.tooLate.high).toBe(0);
+    expect(only(rings(four, '2026-03-15', 'ring-lead: 11\n')).late?.tooLate.high).toBe(4);
+  });
+
+  it('are counted for eggs too, and the chicks of today apart', () => {
+    const mixed = {
+      A: layingPair('A', 4, ['{date: 2026-03-14, checked: {eggs: 4}}', '{date: 2026-03-15, hatched: 3}']),
+    };
+    expect(only(rings(mixed, '2026-03-15')).chicks).toBe(3);
+  });
+
   it('are none where those in hand will do', () => {
     const size = only(rings(four, '2026-03-15', 'rings: [{mm: 2.7, in-hand: 9}]\n'));
     expect(size).toMatchObject({ mm: 2.7, order: 0, orderBy: null, late: null, spare: [] });
@@ -62,25 +105,54 @@ describe('rings to order', () => {
 
   it('are reckoned with three weeks, and it is said, where the room does not tell how long an order takes', () => {
     expect(rings(four, '2026-03-15').lead).toEqual({ days: 21, assumed: true });
+    expect(rings(four, '2026-03-15', 'ring-lead: 9\n').lead).toEqual({ days: 9, assumed: false });
   });
 
   it('are needed sooner than an order of many weeks can come', () => {
-    // Zebra finch: 11 days of sitting at the least and a look a day before day 7.
-    const { sooner } = rings({ A: layingPair('A', 4) }, '2026-03-05', 'ring-lead: 40\n');
-    expect(sooner?.species).toBe('zebra finch');
-    expect(sooner?.days).toBeLessThan(20);
-    expect(rings({ A: layingPair('A', 4) }, '2026-03-05', 'ring-lead: 10\n').sooner).toBeNull();
+    // Zebra finch: 12 days of sitting at the least and a look a day before day 7 (shipped profile).
+    const sooner = (lead: number) =>
+      rings({ A: layingPair('A', 4) }, '2026-03-05', `ring-lead: ${lead}\n`).sooner;
+    expect(sooner(40)).toEqual({ species: 'zebra finch', days: 18 });
+    expect(sooner(19)).toEqual({ species: 'zebra finch', days: 18 });
+    expect(sooner(18)).toBeNull();
+  });
+
+  it('are asked for by the species that needs them soonest, of the pairs that are together', () => {
+    // Lavender waxbill: 11 days and a look on day 6 (shipped profile); of the moonfinch nothing is known.
+    const kept = (id: string, species: string, log = '{date: 2026-01-01, paired}') => ({
+      [id]: `\npair: ${id}\nspecies: ${species}\nlog:\n  - ${log}\n`,
+    });
+    const files = {
+      ...kept('A', 'zebra finch'),
+      ...kept('B', 'lavender waxbill'),
+      ...kept('C', 'lesser moonfinch'),
+    };
+    const soonest = (more: Files) => rings({ ...files, ...more }, '2026-03-05', 'ring-lead: 40\n').sooner;
+    expect(soonest({})).toEqual({ species: 'lavender waxbill', days: 17 });
+    const parted = kept('B', 'lavender waxbill', '{date: 2026-01-01, parted}');
+    expect(soonest(parted)?.species).toBe('zebra finch');
+    const unknown = rings(kept('C', 'lesser moonfinch'), '2026-03-05', 'ring-lead: 40\n');
+    expect(unknown.sooner).toBeNull();
   });
 });
 
 describe('who is ringed', () => {
   it('is nobody in a room that rings no birds', () => {
-    expect(rings(four, '2026-03-15', 'ringing: no\n')).toMatchObject({ wanted: false, sizes: [] });
+    const inHand = 'rings: [{mm: 2.7, in-hand: 1}]\n';
+    expect(rings(four, '2026-03-30', `ringing: no\n${inHand}`)).toMatchObject({
+      wanted: false,
+      sizes: [],
+      unused: [],
+      tooOld: [],
+    });
+    expect(rings(four, '2026-03-15', inHand)).toMatchObject({ wanted: true, unused: [], tooOld: [] });
   });
 
   it('is nobody of a clutch that skips it', () => {
     const skipped = { A: layingPair('A', 4, [...NESTLINGS, '{date: 2026-03-16, skip: ring}']) };
     expect(rings(skipped, '2026-03-17').sizes).toEqual([]);
+    const other = { A: layingPair('A', 4, [...NESTLINGS, '{date: 2026-03-16, skip: live-food}']) };
+    expect(rings(other, '2026-03-17').sizes).toHaveLength(1);
   });
 
   it('is nobody in a nest that nobody may look into', () => {
@@ -96,9 +168,23 @@ describe('who is ringed', () => {
   });
 
   it('is nobody too old for a closed ring; they are named', () => {
-    const { sizes, tooOld } = rings(four, '2026-03-27');
+    const { sizes, tooOld } = rings(four, '2026-03-26');
     expect(sizes).toEqual([]);
     expect(tooOld).toEqual(['A/1/c1', 'A/1/c2', 'A/1/c3', 'A/1/c4']);
+    // Ten days old, the last on which it goes on (shipped profile).
+    expect(rings(four, '2026-03-25')).toMatchObject({ tooOld: [], sizes: [{ chicks: 4 }] });
+  });
+
+  it('is nobody who has left the nest without one; nor is that said again', () => {
+    const out = { A: layingPair('A', 4, [...NESTLINGS, '{date: 2026-04-05, fledged: 4}']) };
+    expect(rings(out, '2026-04-05')).toMatchObject({ sizes: [], tooOld: [] });
+  });
+
+  it('is whoever is fed by hand or hatches in the incubator', () => {
+    const byHand = layingPair('A', 4, [...NESTLINGS, '{date: 2026-03-16, pulled: {hand: all}}']);
+    expect(only(rings({ A: byHand }, '2026-03-16')).chicks).toBe(4);
+    const set = layingPair('A', 4, ['{date: 2026-03-06, pulled: {incubator: all}}']);
+    expect(only(rings({ A: set }, '2026-03-07')).needed.mean).toBeGreaterThan(0.5);
   });
 });
 
@@ -108,6 +194,33 @@ describe('the size', () => {
   it('is one in hand that the profile allows, the nearest to its middle', () => {
     const inHand = 'rings: [{mm: 2.5, in-hand: 1}, {mm: 2.7, in-hand: 1}, {mm: 3.0, in-hand: 9}]\n';
     expect(only(rings(four, '2026-03-15', inHand)).mm).toBe(2.7);
+  });
+
+  it('is the nearer of two in hand, in whichever order they are written', () => {
+    for (const inHand of [
+      '{mm: 2.8, in-hand: 1}, {mm: 2.6, in-hand: 1}',
+      '{mm: 2.6, in-hand: 1}, {mm: 2.8, in-hand: 1}',
+    ])
+      expect(only(rings(four, '2026-03-15', `rings: [${inHand}]\n`)).mm).toBe(2.6);
+  });
+
+  it('is the larger of two in hand that lie equally near: a ring must never be tight', () => {
+    for (const inHand of [
+      '{mm: 2.5, in-hand: 1}, {mm: 2.8, in-hand: 1}',
+      '{mm: 2.8, in-hand: 1}, {mm: 2.5, in-hand: 1}',
+    ])
+      expect(only(rings(four, '2026-03-15', `rings: [${inHand}]\n`)).mm).toBe(2.8);
+  });
+
+  it('is the largest that a narrow profile allows where no tenth lies within: neither tighter nor wider', () => {
+    const sizeOf = (range: string) =>
+      only(
+        rings(
+          { 'species/moonfinch.yaml': `species: moonfinch\nring-size: ${range}\n`, ...species('moonfinch') },
+          '2026-03-15',
+        ),
+      ).mm;
+    expect(['2.42-2.44', '2.45-2.48', '2.38-2.44'].map(sizeOf)).toEqual([2.44, 2.48, 2.4]);
   });
 
   it('is the middle of the profile, to a tenth and rather too large, where none is in hand', () => {
@@ -140,15 +253,62 @@ describe('the size', () => {
   });
 
   it('is not known of a species without a profile', () => {
-    expect(only(rings(species('lesser moonfinch'), '2026-03-15')).mm).toBeNull();
+    expect(only(rings(species('lesser moonfinch'), '2026-03-15'))).toMatchObject({
+      mm: null,
+      inHand: 0,
+      species: [{ species: 'lesser moonfinch', size: null }],
+    });
+  });
+
+  it('of two species without a profile is the same unknown; it comes last, the smallest first', () => {
+    const kept = (id: string, name: string) => ({
+      [id]: layingPair(id, 4, NESTLINGS).replace('zebra finch', name),
+    });
+    const files = {
+      ...kept('A', 'lesser moonfinch'),
+      ...kept('B', 'zebra finch'),
+      ...kept('C', 'lavender waxbill'),
+      ...kept('D', 'greater moonfinch'),
+    };
+    const { sizes } = rings(files, '2026-03-15', 'rings: [{mm: 2.7, in-hand: 9}]\n');
+    expect(sizes.map(({ mm, chicks, spare }) => [mm, chicks, spare])).toEqual([
+      [2.2, 4, []],
+      [2.7, 4, []],
+      [null, 8, []],
+    ]);
+  });
+
+  it('of which others will be left over serves a species whose profile allows them too', () => {
+    // Star finch 2.3–2.5 mm, zebra finch 2.5–2.8 mm (shipped profiles): of ten of 2.5 the star finches need four.
+    const files = {
+      A: layingPair('A', 4, NESTLINGS),
+      B: layingPair('B', 4, NESTLINGS).replace('zebra', 'star'),
+    };
+    const spare = (inHand: number) =>
+      rings(files, '2026-03-15', `rings: [{mm: 2.7, in-hand: 1}, {mm: 2.5, in-hand: ${inHand}}]\n`).sizes.map(
+        (size) => [size.mm, size.spare],
+      );
+    expect(spare(10)).toEqual([
+      [2.5, []],
+      [2.7, [{ mm: 2.5, rings: 6, species: ['zebra finch'] }]],
+    ]);
+    expect(spare(4)).toEqual([
+      [2.5, []],
+      [2.7, []],
+    ]);
   });
 
   it('has rings of other sizes beside it that would fit and that nobody needs', () => {
-    const inHand = 'rings: [{mm: 2.7, in-hand: 1}, {mm: 2.5, in-hand: 6}, {mm: 3.5, in-hand: 2}]\n';
+    const inHand =
+      'rings: [{mm: 3.5, in-hand: 2}, {mm: 2.7, in-hand: 1}, {mm: 2.8, in-hand: 3}, {mm: 2.5, in-hand: 6}]\n';
     const { sizes, unused } = rings(four, '2026-03-15', inHand);
-    expect(sizes[0]?.spare).toEqual([{ mm: 2.5, rings: 6, species: ['zebra finch'] }]);
+    expect(sizes[0]?.spare).toEqual([
+      { mm: 2.5, rings: 6, species: ['zebra finch'] },
+      { mm: 2.8, rings: 3, species: ['zebra finch'] },
+    ]);
     expect(unused).toEqual([
       { mm: 2.5, rings: 6 },
+      { mm: 2.8, rings: 3 },
       { mm: 3.5, rings: 2 },
     ]);
   });
