@@ -6,6 +6,7 @@ import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
+import { isHenAway } from '../absences.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
 import { walksOff } from '../growth/curve.ts';
@@ -77,13 +78,14 @@ export const noYoung: Condition = ({ young }) => young.length === 0;
 
 export const allFledged: Condition = ({ young }) => young.every((bird) => bird.fledged !== null);
 
-/** No more eggs are to be expected: the clutch is old, has hatched, or is sat on with as many as are usual. */
-export const layingOver: Condition = ({ clutch, profile, room, hatched }) => {
+/** No more eggs are to be expected: the clutch is old, has hatched, is sat on with as many as are usual, or has no hen. */
+export const layingOver: Condition = (brood) => {
+  const { clutch, profile, room, hatched } = brood;
   const last = clutch?.eggs.at(-1);
   if (clutch === null || last === undefined || hatched.length > 0) return true;
   const sat = clutch.sittings.some(({ by }) => by !== 'off');
   const complete = clutch.eggs.length >= (profile?.clutch?.value.low ?? 1);
-  return (sat && complete) || room.day - last.laid.to > layingEndsAfter(profile);
+  return (sat && complete) || room.day - last.laid.to > layingEndsAfter(profile) || isHenAway(brood);
 };
 
 /** Since when this pair is offered what it is, and whether live food is part of it; null where nobody wrote anything. */

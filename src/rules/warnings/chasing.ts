@@ -1,12 +1,13 @@
 import { shortDay } from '../../days.ts';
 import { isDependent } from '../../room/lives.ts';
-import { type Pair, together } from '../../room/model.ts';
+import type { Pair } from '../../room/model.ts';
+import { absencesFrom, type Parent } from '../absences.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 import { walksOff } from '../growth/curve.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
-import { other, type Parent } from './parents.ts';
+import { other } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { capital, count } from './words.ts';
 
@@ -38,7 +39,7 @@ export const chasing: Warning<Chasing> = {
   levels: ['act', 'watch'],
   health: true,
   when: '`chasing` that is hard or fierce, or of no given level where there are eggs or dependent young',
-  over: 'the pair is parted; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
+  over: 'the pair is parted, or one of them moved or dead; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
@@ -70,12 +71,12 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
   const days = byDay(serious);
   const last = days.at(-1);
   if (last === undefined || view.day - last.day > SHOWN) return null;
-  const parted = pair.partings.at(-1);
-  if (!together(pair) && parted !== undefined && parted.day >= last.day) return null;
   const worst =
     last.all.find(({ level }) => level === 'fierce') ??
     last.all.find(({ level }) => level === 'hard') ??
     last.all[0];
+  const away = absencesFrom({ pair, clutch: null, room: view.room }).filter(({ day }) => day >= last.day);
+  if (away.some(({ parent }) => endsChase(parent, worst))) return null;
   const aggressor = worst?.by === 'hen' ? 'hen' : 'cock';
   const brood = view.broods.find((one) => one.pair === pair && one.young.length > 0) ?? null;
   return {
@@ -100,6 +101,11 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
 
 function levelOf(level: Pair['chasing'][number]['level'], young: number): WarningLevel {
   return level === 'fierce' || (level === 'hard' && young > 0) ? 'act' : 'watch';
+}
+
+/** The one that chased is there no more, or the mate that it chased is not; which of them went, nobody need have written. */
+function endsChase(gone: Parent | null, chase: Pair['chasing'][number] | undefined): boolean {
+  return gone === null || chase?.by == null || gone === chase.by || gone === chase.at;
 }
 
 function feedingWordsOf(brood: Brood, { day }: View): string {

@@ -1,9 +1,10 @@
 import { type Day, shortDay } from '../../days.ts';
 import { sittingStart } from '../../room/clock.ts';
 import type { Clutch } from '../../room/model.ts';
+import { absencesFrom, type Parent } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { byDay } from '../by-day.ts';
-import { absencesFrom } from './parents.ts';
+import { leavesCold } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { count } from './words.ts';
@@ -12,6 +13,8 @@ interface Deserted extends Found {
   eggs: number;
   off: Day[];
   seen: Day | null;
+  /** The one that is there, where the other was taken away. */
+  left: Parent | null;
   takers: string;
 }
 
@@ -29,12 +32,11 @@ export const deserted: Warning<Deserted> = {
   explain:
     'Eggs found cold once are not deserted: light sitters leave them for a day or two and sit again (lavender and orange-cheeked waxbills are known for it). So two looks some hours apart, one of them at dusk (common practice), before anybody calls it so. Cooling slows an embryo and does not at once kill it (Olson, Vleck & Vleck 2006), so even then the eggs are worth a foster pair or an incubator. A bird that leaves its eggs may be ill itself: see it on its perch, and ask an avian vet if it is not well.',
   find: (view) => view.broods.flatMap((brood) => desertedIn(view, brood) ?? []),
-  say: ({ eggs, off, seen, takers }) => ({
+  say: ({ eggs, off, seen, left, takers }) => ({
     text: `${count(eggs, 'egg')} found cold or alone ${off.length > 1 ? `on ${off.map(shortDay).join(' and ')}` : `at two looks on ${shortDay(off[0] as Day)}`}; ${
       seen === null ? 'nobody was seen sitting yet' : `last seen sat on on ${shortDay(seen)}`
     }. Deserted? Cold eggs are not dead at once. ${takers}.`,
-    check:
-      'once more at dusk; are both birds well? A bird that is fluffed or on the floor: an avian vet. If nobody sits at night, a foster pair or an incubator is what saves the eggs',
+    check: `once more at dusk; ${left === null ? 'are both birds' : `is the ${left}, who sits alone now,`} well? A bird that is fluffed or on the floor: an avian vet. If nobody sits at night, a foster pair or an incubator is what saves the eggs`,
   }),
 };
 
@@ -45,7 +47,8 @@ function desertedIn(view: View, brood: Brood): Deserted | null {
   const off = lastOff(clutch);
   const last = off?.at(-1);
   if (off === null || last === undefined || view.day - last > SHOWN) return null;
-  if (absencesFrom(view, brood).some(({ how }) => how !== 'parted')) return null;
+  const away = absencesFrom(brood);
+  if (away.some(leavesCold)) return null;
   return {
     ...about(brood),
     level: 'watch',
@@ -53,6 +56,7 @@ function desertedIn(view: View, brood: Brood): Deserted | null {
     eggs: eggs.length,
     off,
     seen: clutch.sittings.findLast(({ by }) => by !== 'off')?.day ?? null,
+    left: away.some(({ parent }) => parent === 'cock') ? 'hen' : null,
     takers: takersFor(view, brood),
   };
 }

@@ -1,5 +1,6 @@
 import { shortDay } from '../../days.ts';
 import { layingInterval } from '../../room/lives.ts';
+import { isHenAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { bindingOf } from './egg-binding.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
@@ -55,7 +56,7 @@ function gapIn(brood: Brood, view: View): Gap | null {
   const usual = USUAL_GAPS[profile?.id ?? ''] ?? 0;
   if (looks.length === 0 || view.day > due + usual + SHOWN) return null;
   const hen = pair.hen.length === 1 ? view.find(pair.hen[0] as string) : null;
-  if (hen !== null && (hen.fate !== null || bindingOf(view, hen) !== null)) return null;
+  if (isHenAway(brood) || (hen !== null && bindingOf(view, hen) !== null)) return null;
   const days = Math.max(...looks.map(({ day }) => day)) - due + 1;
   return {
     ...about(brood),

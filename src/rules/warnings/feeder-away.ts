@@ -1,8 +1,9 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
+import { type Absence, absencesFrom } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
-import { type Absence, absencesFrom, absenceWords, needsWarmth, onFoot } from './parents.ts';
+import { absenceWords, leavesCold, needsWarmth, onFoot } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { capital } from './words.ts';
 
@@ -49,9 +50,9 @@ export const feederAway: Warning<FeederAway> = {
 
 function awayFrom(view: View, brood: Brood): FeederAway | null {
   if (brood.where !== 'nest' || brood.young.length === 0) return null;
-  const absence = absencesFrom(view, brood)
+  const absence = absencesFrom(brood)
     // Naked chicks of a dead parent are another warning's.
-    .filter(({ how, parent }) => (how === 'parted' && parent !== 'hen') || !needsWarmth(brood))
+    .filter((absence) => !leavesCold(absence) || !needsWarmth(brood))
     .at(-1);
   if (absence === undefined || view.day - absence.day > SHOWN) return null;
   const waiting = brood.young.filter((bird) => !onFoot(brood, bird) && !fedSince(bird, absence));

@@ -1,14 +1,7 @@
-import { shortDay } from '../../days.ts';
+import { type Day, shortDay } from '../../days.ts';
+import { type Absence, absencesFrom } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
-import {
-  type Absence,
-  absencesFrom,
-  absenceWords,
-  needsWarmth,
-  onFoot,
-  other,
-  unbrooded,
-} from './parents.ts';
+import { absenceWords, leavesCold, needsWarmth, onFoot, other, unbrooded } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { capital, count, listed } from './words.ts';
@@ -49,8 +42,8 @@ export const parentLost: Warning<ParentLost> = {
 
 function lostFrom(view: View, brood: Brood): ParentLost | null {
   if (brood.where !== 'nest' || !needsWarmth(brood)) return null;
-  const away = absencesFrom(view, brood);
-  const absences = away.filter(({ parent, how }) => how !== 'parted' || parent === 'hen');
+  const away = absencesFrom(brood);
+  const absences = away.filter(leavesCold);
   const last = absences.at(-1);
   const ago = last === undefined ? Number.POSITIVE_INFINITY : view.day - last.day;
   if (last === undefined || ago > SHOWN) return null;
@@ -69,7 +62,7 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
     date: last.day,
     lost: absences.map(absenceWords),
     what: listed(parts),
-    left: leftWords(last, { alone, goesOn }),
+    left: leftWords(last, { alone, goesOn, cold: coldSince(brood, last) }),
     alone,
     goesOn,
     onFoot: walking,
@@ -77,10 +70,20 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
   };
 }
 
-function leftWords({ parent }: Absence, { alone, goesOn }: { alone: boolean; goesOn: boolean }): string {
+function leftWords(
+  { parent }: Absence,
+  { alone, goesOn, cold }: { alone: boolean; goesOn: boolean; cold: Day | null },
+): string {
   if (!alone || parent === null) return 'Nobody is left to keep them warm.';
   if (goesOn) return `The ${other(parent)} was seen going on alone.`;
+  if (cold !== null) return `Nobody was on them on ${shortDay(cold)}; unwarmed they last hours.`;
   return `Nobody wrote yet whether the ${other(parent)} goes on alone; unwarmed they last hours.`;
+}
+
+/** The day of the last look, where that found nobody on the eggs since the loss. */
+function coldSince({ clutch }: Brood, { day }: Absence): Day | null {
+  const last = clutch?.sittings.at(-1);
+  return last !== undefined && last.by === 'off' && last.day >= day ? last.day : null;
 }
 
 /** The other parent was seen sitting, or feeding them all, on a later day. */

@@ -2,8 +2,8 @@ import { type Day, shortDay } from '../../days.ts';
 import { together } from '../../room/model.ts';
 import { familyOf } from '../../species/families.ts';
 import { middle, type Profile } from '../../species/profile.ts';
+import { absencesFrom } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
-import { absencesFrom } from './parents.ts';
 import type { View } from './warning.ts';
 import { listed } from './words.ts';
 
@@ -57,7 +57,7 @@ function takers(view: View, brood: Brood): Taker[] {
         !alike(brood.profile, one.pair.profile)
       )
         return [];
-      if (absencesFrom(view, one).length > 0) return [];
+      if (absencesFrom(one).length > 0) return [];
       const { id: pair, species } = one.pair;
       return [{ pair, species, sameSpecies: species === brood.pair.species, stage: its, room }];
     })

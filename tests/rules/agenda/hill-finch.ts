@@ -90,7 +90,7 @@ export function stands(files: Files, task: string, from: string, to: string): st
 }
 
 /** One row: in this room the task stands on these mornings between February and July, and on no other. */
-type Row = [what: string, files: Files, mornings: string[]];
+export type Row = [what: string, files: Files, mornings: string[]];
 
 /** Checks the rows of one task. */
 export function check(task: string, rows: Row[]): void {

@@ -1,10 +1,25 @@
 import { expect, test } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { milestones } from '../../../src/rules/agenda/milestones.ts';
-import { ALL_OUT, check, FOUR_EGGS, hillFinches, lines, THREE_CHICKS } from './hill-finch.ts';
+import { pair } from '../warnings/warned.ts';
+import {
+  ALL_OUT,
+  check,
+  FOUR_EGGS,
+  hillFinches,
+  lines,
+  type Row,
+  species,
+  THREE_CHICKS,
+} from './hill-finch.ts';
 
 const [one, two] = ['date: 2026-03-01, laid: 1', 'date: 2026-03-02, laid: 1'];
 const hatchedAll = `${FOUR_EGGS}\ndate: 2026-03-15, after: 2026-03-14, hatched: all`;
+
+const named = (log: string) => ({
+  ...species({}),
+  'HF-1': pair('HF-1', 'hill finch', log, 'cock: HF-20-01\nhen: HF-20-02\nhousing: flight 2'),
+});
 
 check('next-egg', [
   // An interval of one day: due on the 2nd, given up two days later.
@@ -35,6 +50,18 @@ check('next-egg', [
     ['03-03 now', '03-04 … 03-05 late'],
   ],
   ['is over with the eggs', hillFinches(`${one}\ndate: 2026-03-02, lost: {broken: e1}`), []],
+  ...(['died: hen', 'moved: {hen: cage 4}', 'parted: {hen: cage 4}'] as const).map(
+    (away): Row => [
+      `is not looked for when the hen lays here no more (${away})`,
+      named(`${one}\ndate: 2026-03-02, ${away}`),
+      [],
+    ],
+  ),
+  [
+    'is looked for when the cock was taken away',
+    named(`${one}\ndate: 2026-03-02, moved: {cock: cage 4}`),
+    ['03-02 now', '03-03 … 03-04 late'],
+  ],
 ]);
 
 check('confirm-sitting', [

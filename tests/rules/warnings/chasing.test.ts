@@ -67,6 +67,22 @@ describe('hard chasing', () => {
     expect(spell(room, 'chasing', '2026-04-01', '2026-04-30')).toEqual(['04-10 act', '04-16 … 04-19 act']);
   });
 
+  it.each([
+    ['the one that chased lives in another cage now', 'moved: {cock: cage 6}', '04-10 act'],
+    ['the one that chased died', 'died: cock', '04-10 act'],
+    ['nobody wrote which of them was taken away', 'parted', '04-10 act'],
+    ['only the other one was taken away', 'moved: {hen: cage 6}', '04-10 … 04-13 act'],
+  ])('of the young ends with the one that chases: %s', (_what, then, days) => {
+    const room = files(`date: 2026-04-10, ${hard}\n date: 2026-04-11, ${then}`);
+    expect(spell(room, 'chasing', '2026-04-01', '2026-04-30')).toEqual([days]);
+  });
+
+  it('of a mate is over when the mate lives in another cage', () => {
+    const log =
+      'date: 2026-03-03, chasing: {by: cock, at: hen, level: hard}\n date: 2026-03-04, moved: {hen: cage 6}';
+    expect(spell(files('', log), 'chasing', '2026-03-01', '2026-03-31')).toEqual(['03-03 watch']);
+  });
+
   it('of a mate is watched, with eggs or without', () => {
     const chase = 'chasing: {by: cock, at: hen, level: hard}';
     const eggs = files(`date: 2026-03-03, ${chase}`, 'date: 2026-03-01, laid: 2');

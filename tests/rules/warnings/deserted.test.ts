@@ -67,4 +67,31 @@ describe('deserted eggs', () => {
     expect(warned(room, 'deserted', '2026-03-10')).toEqual([]);
     expect(warned(room, 'parent-lost', '2026-03-10')).toHaveLength(1);
   });
+
+  it('are another warning’s where the hen was taken away: it says that nobody was on them', () => {
+    const room = {
+      'LW-1': waxbills(
+        `${sat}\n date: 2026-03-09, moved: {hen: cage 4}\n date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off`,
+        'hen: LW-20-11\nhousing: flight 2',
+      ),
+    };
+    expect(warned(room, 'deserted', '2026-03-10')).toEqual([]);
+    expect(line(room, 'parent-lost', '2026-03-10').text).toContain(
+      'Nobody was on them on 10 Mar; unwarmed they last hours.',
+    );
+  });
+
+  it('ask after the hen alone where the cock was taken away', () => {
+    const room = {
+      'LW-1': waxbills(
+        `${sat}\n date: 2026-03-06, moved: {cock: cage 4}\n date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off`,
+        'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2',
+      ),
+    };
+    expect(line(room, 'deserted', '2026-03-10').check).toContain('is the hen, who sits alone now, well?');
+    expect(
+      line(files('date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off'), 'deserted', '2026-03-10')
+        .check,
+    ).toContain('are both birds well?');
+  });
 });

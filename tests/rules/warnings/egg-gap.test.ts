@@ -42,9 +42,12 @@ describe('an egg that did not come', () => {
     expect(warned({ 'LW-1': waxbills(log) }, 'egg-gap', '2026-03-07')).toHaveLength(1);
   });
 
-  it('is nothing of a hen that died', () => {
-    const log = `${two}\n date: 2026-03-07, checked: {eggs: 2}, died: hen`;
-    const files = { 'LW-1': waxbills(log, 'hen: LW-20-11') };
+  it.each([
+    ['died', 'died: hen'],
+    ['lives in another cage now', 'moved: {hen: cage 4}'],
+  ])('is nothing of a hen that %s', (_what, then) => {
+    const log = `${two}\n date: 2026-03-07, checked: {eggs: 2}, ${then}`;
+    const files = { 'LW-1': waxbills(log, 'hen: LW-20-11\nhousing: flight 2') };
     expect(warned(files, 'egg-gap', '2026-03-07')).toEqual([]);
   });
 

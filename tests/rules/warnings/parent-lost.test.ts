@@ -139,9 +139,14 @@ describe('a parent lost with chicks', () => {
   });
 });
 
-it('a hen taken away from her eggs is missed as if she were dead', () => {
-  const room = files('date: 2026-03-08, parted: {hen: cage 4}');
-  expect(line(room, 'parent-lost', '2026-03-08').text).toContain('The hen LW-20-11 was taken away on 8 Mar');
+it('a hen taken away from her eggs is missed as if she were dead, whichever word says it', () => {
+  for (const taken of ['parted: {hen: cage 4}', 'moved: {hen: cage 4}']) {
+    const room = files(`date: 2026-03-08, ${taken}`);
+    expect(line(room, 'parent-lost', '2026-03-08')).toMatchObject({
+      level: 'act',
+      text: expect.stringContaining('The hen LW-20-11 was taken away on 8 Mar'),
+    });
+  }
   const cock = files('date: 2026-03-08, parted: {cock: cage 4}');
   expect(warned(cock, 'parent-lost', '2026-03-08')).toEqual([]);
 });

@@ -1,52 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { Brood } from '../../../src/rules/brood.ts';
-import {
-  absencesFrom,
-  absenceWords,
-  needsWarmth,
-  other,
-  unbrooded,
-} from '../../../src/rules/warnings/parents.ts';
+import { leavesCold, needsWarmth, other, unbrooded } from '../../../src/rules/warnings/parents.ts';
 import { mixedNest, pair, view, waxbills } from './warned.ts';
 
-const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
-const seen = (more: string, on = '2026-03-20', head = heads) => {
-  const known = view({ 'LW-1': waxbills(`date: 2026-03-01, laid: 3\n${more}`, head) }, on);
-  return { known, brood: known.broods[0] as Brood };
-};
-const absences = (more: string, head = heads) => {
-  const { known, brood } = seen(more, '2026-03-20', head);
-  return absencesFrom(known, brood).map(absenceWords);
-};
-
-describe('a parent that is not with its nest', () => {
-  it('died, left, or was taken away', () => {
-    expect(absences('')).toEqual([]);
-    expect(absences('date: 2026-03-05, died: hen')).toEqual(['the hen LW-20-11 died']);
-    expect(absences('date: 2026-03-05, gone: {escaped: cock}')).toEqual(['the cock LW-20-01 left the room']);
-    expect(absences('date: 2026-03-05, parted: {cock: cage 6}')).toEqual([
-      'the cock LW-20-01 was taken away',
-    ]);
-  });
-
-  it('is nobody in particular where the journal does not say which', () => {
-    expect(absences('date: 2026-03-05, parted')).toEqual(['the pair was parted']);
-  });
-
-  it('is there again once they are put together, or once it is back', () => {
-    expect(absences('date: 2026-03-05, parted: {cock: cage 6}\n date: 2026-03-06, reunited')).toEqual([]);
-    expect(absences('date: 2026-03-05, gone: {escaped: cock}\n date: 2026-03-06, back: cock')).toEqual([]);
-  });
-
-  it('stays lost to its own clutch when a new mate has come', () => {
-    expect(absences('date: 2026-03-05, died: hen\n date: 2026-03-09, paired: {hen: LW-20-12}')).toEqual([
-      'the hen LW-20-11 died',
-    ]);
-  });
-
-  it('is nobody’s loss where one of several may be the parent', () => {
-    expect(absences('date: 2026-03-05, died: LW-20-11', 'hen: [LW-20-11, LW-20-12]')).toEqual([]);
-  });
+const seen = (more: string, on = '2026-03-20') => ({
+  brood: view({ 'LW-1': waxbills(`date: 2026-03-01, laid: 3\n${more}`) }, on).broods[0] as Brood,
 });
 
 // Lavender waxbill: the hen stops brooding by night at 7–9 d (from memory).
@@ -77,4 +35,12 @@ it('guests of another species are brooded as long as their own kind', () => {
     view(mixedNest(), on).broods.find(({ pair: { id } }) => id === 'BF-1') as Brood;
   expect(unbrooded(nest('2026-03-22'))).toHaveLength(4);
   expect(unbrooded(nest('2026-03-23')).map(({ clutch }) => clutch?.pair.id)).toEqual(['BF-1', 'BF-1']);
+});
+
+it('a hen that is taken away leaves her eggs cold, and so does whoever died; a cock that is taken away need not', () => {
+  const bird = null;
+  const away = (parent: 'cock' | 'hen' | null, how: 'died' | 'gone' | 'parted') =>
+    leavesCold({ parent, bird, day: 0, how });
+  expect([away('hen', 'parted'), away('cock', 'died'), away('cock', 'gone')]).toEqual([true, true, true]);
+  expect([away('cock', 'parted'), away(null, 'parted')]).toEqual([false, false]);
 });
