@@ -114,7 +114,7 @@ export const milestones = [
     task: 'next-egg',
     when: 'the last egg + the laying interval, that day',
     doneBy: 'a new `laid`',
-    over: 'laying is over, or they sit on a usual clutch; two days later',
+    over: 'laying is over, they sit on a usual clutch, or the hen is away; two days later',
     say: 'look for the next egg',
     explain:
       'While a clutch is being laid, an egg is due every laying interval, in the early morning. A missed day in the middle of a clutch is a reason to look at the hen: a hen that sits fluffed, strains or stays on the floor is an emergency for an avian vet.',
