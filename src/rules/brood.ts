@@ -18,6 +18,8 @@ export interface Expected extends ForecastWindow {
   duration: Duration;
   /** The look that still found eggs, where it tells more of when they were begun than the journal did; else null. */
   whole: Day | null;
+  /** An egg that was seen pipped before its kind was due: the window begins with it. */
+  pipped: Egg | null;
 }
 
 /** How long an egg has been warmed, and how long its own species sits; null where nobody knows that. */
@@ -124,7 +126,7 @@ function makeBrood(
     sitting: clutch === null ? null : sittingStart(clutch, room.day),
     clocks,
     waiting,
-    hatch: expected(waiting.map(sat)),
+    hatch: fromPipped(expected(waiting.map(sat)), waiting),
     term: expected(running.map(sat)),
     fledge: expected(
       nestlings.flatMap((bird) => {
@@ -170,15 +172,31 @@ function expected(
     const whole = own.every((one) => one.whole !== null) ? (own[0]?.whole ?? null) : null;
     const from = Math.max(window.from, whole ?? window.from);
     const likely = Math.max(from, window.likely);
-    return [{ from, likely, to: Math.max(likely, window.to), duration, whole }];
+    return [{ from, likely, to: Math.max(likely, window.to), duration, whole, pipped: null }];
   });
   const first = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };
 }
 
+/** A chick that has cracked its shell is out within a day or two, whatever its kind usually takes. */
+function fromPipped(hatch: Expected | null, waiting: readonly EggTime[]): Expected | null {
+  const early = waiting
+    .map(({ egg }) => egg)
+    .filter(({ pipped }) => hatch !== null && pipped !== null && pipped < hatch.from)
+    .sort((a, b) => (a.pipped as Day) - (b.pipped as Day))[0];
+  if (hatch === null || early === undefined) return hatch;
+  const from = early.pipped as Day;
+  return { ...hatch, from, likely: Math.min(hatch.likely, from + 1), pipped: early };
+}
+
 /** The profile of its own species: a guest takes after its parents, not after those that rear it. */
 export function profileIn({ profile }: Pick<Brood, 'profile'>, one: Egg | Bird): Profile | null {
   return one.clutch === null ? profile : one.clutch.pair.profile;
+}
+
+/** How this pair's journal names it: `c1`, or in full for a guest. */
+export function refIn({ pair }: Brood, one: Egg | Bird): string {
+  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
 }
 
 /** Profiles of the species that may hatch here. */

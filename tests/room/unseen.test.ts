@@ -262,7 +262,24 @@ describe('a look that counts', () => {
     expect(clutches('date: 2026-03-05, laid: 3+\ndate: 2026-03-14, checked: {eggs: 5}')).toEqual([
       '1: 5+ eggs, 0 chicks',
     ]);
-    expect(codes(at('date: 2026-03-14, checked: {eggs: 1}'))).toEqual(['counts-differ']);
+  });
+
+  it('and finds eggs where none were known: they are a clutch, unless they may be lost ones of the last', () => {
+    const seen = (on: string) => `date: ${on}, checked: {eggs: 4}`;
+    expect(clutches(seen('2026-03-14'))).toEqual(['1: 4 eggs, 0 chicks']);
+    expect(codes(at(seen('2026-03-14')))).toEqual(['counted-as-laid']);
+    // As with any eggs of a first look, nobody knows how old they are.
+    expect(laid(seen('2026-03-14'))).toBe(laid('date: 2026-03-14, laid: 4'));
+    // Twice the longest sitting of 13 d, and a fortnight: 40 days.
+    const lost = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, lost: {missing: e1}';
+    expect(codes(at(`${lost}\n${seen('2026-04-14')}`))).toEqual(['counts-differ']);
+    expect(codes(at(`${lost}\n${seen('2026-04-15')}`))).toEqual(['counted-as-laid']);
+    expect(clutches(`${lost}\n${seen('2026-04-15')}`)).toHaveLength(2);
+  });
+
+  it('once finds some that nobody counted: they may be as old as any clutch that is found', () => {
+    expect(laid('date: 2026-03-14, laid: some')).toBe('03-01…03-14');
+    expect(laid('date: 2026-03-14, laid: 1')).toBe('03-14');
   });
 
   it('and finds fewer: it does not agree; at least so many, or about, may', () => {

@@ -209,6 +209,15 @@ describe('forecasts', () => {
     expect(mayHatch(brood(hillFinches(log), '2026-03-15').eggs[3] as Brood['eggs'][number])).toBe(true);
   });
 
+  it('begin with an egg that was seen pipped before its kind is due, and with none that pips in its time', () => {
+    const hatch = (pipped: string, on = pipped.slice(0, 10)) =>
+      brood(hillFinches(`${FOUR_EGGS}date: ${pipped}`), on).hatch;
+    expect(window(hatch('2026-03-11, pipped: e2'))).toBe('03-11 03-12 03-17');
+    expect(hatch('2026-03-11, pipped: e2')?.pipped?.ref).toBe('e2');
+    expect(window(hatch('2026-03-14, pipped: e2'))).toBe('03-14 03-15 03-17');
+    expect(hatch('2026-03-14, pipped: e2')?.pipped).toBeNull();
+  });
+
   it('wait while the eggs lie in store', () => {
     expect(brood(hillFinches('date: 2026-03-01, laid: 1, pulled: e1'), '2026-03-02').hatch).toBeNull();
   });

@@ -184,10 +184,17 @@ export const roomCodes = {
   'counts-differ': {
     level: 'hint',
     text: ({ what, known, seen, pair }) => `${seen} ${what} seen, ${known} known in the nest of ${pair}`,
-    hint: ({ what }) =>
-      what === 'eggs'
-        ? 'what became of the others? `lost: {missing: 1}`'
-        : 'what became of the others? `died: 1`, `hatched: 1`',
+    hint: ({ what, known, seen }) => {
+      const more = Number(seen) - Number(known);
+      if (what === 'eggs') {
+        return more < 0
+          ? 'what became of the others? `lost: {missing: 1}`'
+          : `was a line left out? \`laid: ${more}\`, or \`back: e1\` for one that was written as lost`;
+      }
+      return more < 0
+        ? 'what became of the others? `died: 1`'
+        : `was a line left out? \`hatched: ${more}\`, or \`back: c1\` for one that was written as dead`;
+    },
   },
   'nest-over-brood': {
     level: 'hint',

@@ -1,8 +1,9 @@
+import type { Day } from '../../days.ts';
 import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
-import { addUnseenEgg, canHatchBy, hatch, longPast, takesEggs } from '../lives.ts';
+import { addUnseenEgg, canHatchBy, hatch, longPast, openClutch, takesEggs } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -22,7 +23,9 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   const known = [...scene.pair.here.eggs].length;
   const more = seen.count - known;
   if (more === 0) return;
-  const clutch = scene.pinned ?? scene.pair.clutches.at(-1) ?? null;
+  const last = scene.pinned ?? scene.pair.clutches.at(-1) ?? null;
+  const clutch =
+    more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
   if (more > 0 && clutch !== null && takesEggs(clutch, scene.day)) {
     addLaid(scene, clutch, more, true);
     report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
@@ -31,6 +34,11 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'eggs', known, seen);
   }
+}
+
+/** Eggs in a nest whose last clutch, if there was any, is long past: nobody wrote that they were laid. */
+function isUnwritten(last: Clutch | null, day: Day): boolean {
+  return last === null || (last.eggs.length > 0 && last.eggs.every((egg) => longPast(egg, day)));
 }
 
 function reconcileChicks(scene: Scene, seen: Count): void {

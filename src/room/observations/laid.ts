@@ -56,7 +56,8 @@ export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = f
 
 /**
  * The earliest day on which the first of these eggs can have been laid. A look of late that saw fewer eggs bounds it, and
- * so does the pairing; one egg at a first look is taken as that day's, several may be as old as a long sitting.
+ * so does the pairing; one egg at a first look is taken as that day's, several, or some that nobody counted, may be as old as
+ * a long sitting.
  */
 function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: number): Day {
   const { pair, day, entry } = scene;
@@ -69,8 +70,8 @@ function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: n
   const first = day - (count - 1) * interval;
   const oldest = first - incubation(pair.profile).high;
   if (look !== null && look >= oldest)
-    return Math.min(first, Math.max(look + 1, first - stillLaying(scene, count)));
-  if (count === 1) return day;
+    return Math.min(first, Math.max(look + 1, first - stillLaying(clutch, count)));
+  if (count === 1 && clutch.counted) return day;
   const together = pair.partings.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
   return Math.min(first, Math.max(oldest, together));
 }
@@ -80,8 +81,9 @@ const GAP = 3;
 
 /**
  * How many days before their usual ones the eggs of a nest not looked into for a while can have been laid. Fewer than the
- * species lays are fresh, for the next would be there too; of a full clutch nothing is known.
+ * species lays are fresh, for the next would be there too; of a full clutch nothing is known, nor of one that nobody
+ * counted.
  */
-function stillLaying({ pair }: Scene, count: number): number {
-  return count < (pair.profile?.clutch?.value.low ?? 0) ? GAP : Number.POSITIVE_INFINITY;
+function stillLaying({ pair, counted }: Clutch, count: number): number {
+  return counted && count < (pair.profile?.clutch?.value.low ?? 0) ? GAP : Number.POSITIVE_INFINITY;
 }

@@ -1,7 +1,6 @@
 import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
-import { type Bird, type Egg, fullRef } from '../../room/model.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, refIn } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 import { birdTasks } from './bird-tasks.ts';
 import { inHandsOffDays } from './hands-off.ts';
@@ -92,9 +91,4 @@ function apartOf(brood: Brood, { each }: Milestone, anchor: Anchor): string | nu
   const foreign = anchor.profile != null && anchor.profile !== pair.profile ? anchor.profile.species : null;
   const parts = [where === 'nest' ? null : where, foreign, each?.(anchor)].filter((part) => part != null);
   return parts.length === 0 ? null : parts.join(' ');
-}
-
-/** How this pair's journal names it: `c1`, or in full for a guest. */
-export function refIn({ pair }: Brood, one: Egg | Bird): string {
-  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
 }

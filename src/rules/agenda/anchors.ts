@@ -3,7 +3,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
-import type { Brood, EggTime } from '../brood.ts';
+import { type Brood, type EggTime, refIn } from '../brood.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
 export interface Anchor {
@@ -117,7 +117,11 @@ export const hatchWindow: FindAnchors = (brood) => {
     ...(guests !== null && { profile: guests.profile ?? null }),
     span: { from: hatch.from, to: hatch.to },
     likely: hatch.likely,
-    says: hatch.whole === null ? start : `${start}, still eggs on ${shortDay(hatch.whole)}`,
+    says: [
+      start,
+      ...(hatch.whole === null ? [] : [`still eggs on ${shortDay(hatch.whole)}`]),
+      ...(hatch.pipped === null ? [] : [`${refIn(brood, hatch.pipped)} pipped ${shortDay(hatch.from)}`]),
+    ].join(', '),
     who: guests?.who ?? null,
   });
 };

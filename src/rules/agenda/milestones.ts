@@ -206,7 +206,8 @@ export const milestones = [
     moot: is.any(is.needsNoLiveFood, is.withoutParents, is.noneMayHatch),
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
     lapses: (_anchor, { to }, brood) =>
-      brood.hatch !== null && profilesToHatch(brood).some(({ liveFood }) => liveFood?.value === 'required')
+      brood.hatch !== null &&
+      profilesToHatch(brood).some(({ liveFood }) => ['required', 'advised'].includes(liveFood?.value ?? 'no'))
         ? brood.hatch.to + 1
         : to,
   },

@@ -151,7 +151,8 @@ function eggMouth(egg: Egg, seen: Day | null, sources: FeedSources): Mouth | nul
   if (clock === null) return null;
   const duration = durationOf(egg, sources);
   const { first, probabilities } = forecastDay(duration, clock.start);
-  const reached = quantileDay(duration, clock.start, EARLIEST);
+  // One that has pipped is out in a day or two, however early.
+  const reached = Math.min(quantileDay(duration, clock.start, EARLIEST), egg.pipped ?? Infinity);
   const earliest = Math.max(seen ?? reached, reached);
   const latest = Math.max(room.day, earliest, quantileDay(duration, clock.start, LATEST));
   // The youngest may hatch only today, however unlikely: pieces of live food are to be small enough for it, too.

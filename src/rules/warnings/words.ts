@@ -1,6 +1,5 @@
 import type { Bird, Egg } from '../../room/model.ts';
-import { refIn } from '../agenda/agenda.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, refIn } from '../brood.ts';
 
 /** `c1`, `c1 and c2`, `c1, c2 and c3`. */
 export function listed(names: readonly string[]): string {

@@ -159,8 +159,29 @@ check('live-food', [
   ],
   [
     'with the lead of the species',
-    hillFinches(FOUR_EGGS, { 'live-food': 'advised', 'live-food-lead': '4' }),
-    ['03-10 … 03-14 now'],
+    hillFinches(FOUR_EGGS, { 'live-food-lead': '4' }),
+    ['03-10 … 03-14 now', '03-15 … 03-18 late'],
+  ],
+  [
+    'where it is advised as where it is required: late until past the window',
+    hillFinches(FOUR_EGGS, { 'live-food': 'advised' }),
+    ['03-12 … 03-14 now', '03-15 … 03-18 late'],
+  ],
+  [
+    'at once when an egg is seen pipped before its time',
+    hillFinches(`${FOUR_EGGS}date: 2026-03-10, pipped: e1`),
+    ['03-10 now', '03-11 … 03-18 late'],
+  ],
+  // Found on the 1st, they may have been sat on for as long as 13 d.
+  [
+    'at once for eggs that were found and not counted',
+    hillFinches('date: 2026-03-01, laid: some'),
+    ['03-01 now', '03-02 … 03-13 late'],
+  ],
+  [
+    'at once for eggs that nobody wrote as laid, found at a first look',
+    hillFinches('date: 2026-03-01, checked: {eggs: 4}'),
+    ['03-01 … 03-13 late'],
   ],
   [
     'is done when it is offered',
