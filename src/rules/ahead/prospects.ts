@@ -2,14 +2,7 @@ import type { Day, Span } from '../../days.ts';
 import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import {
-  feederOf,
-  housingOf,
-  isDependent,
-  layingInterval,
-  takesEggs,
-  usualClutch,
-} from '../../room/lives.ts';
+import { feederOf, isDependent, layingInterval, takesEggs, usualClutch } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -26,7 +19,6 @@ export interface Prospect {
   /** Who sits on it or feeds it, and with which clutch of theirs it lives; null in an incubator or by hand. */
   pair: Pair | null;
   home: Clutch | null;
-  housing: string | null;
   is:
     | {
         stage: 'egg';
@@ -77,8 +69,8 @@ function membersOf(clutch: Clutch, day: Day): Prospect[] {
 }
 
 /** Eggs that nobody looked at: one of them stands for all, and none has come to an end. */
-function isUnseen({ counted, eggs, chicks }: Clutch): boolean {
-  return !counted && chicks.length === 0 && eggs.length > 0 && eggs.every(({ fate }) => fate === null);
+function isUnseen({ counted, eggs }: Clutch): boolean {
+  return !counted && eggs.every(({ fate }) => fate === null);
 }
 
 /** The others of a clutch that nobody looked at, as old as the one that stands for it. */
@@ -107,14 +99,13 @@ function eggProspect(egg: Egg, day: Day): Prospect | null {
   if (!mayHatch(egg) || !mayStillHatch(egg, day)) return null;
   const { clutch } = egg;
   const place = egg.places.at(-1)?.place;
-  const pair = place?.kind === 'nest' ? place.pair : null;
+  const { pair, clutch: home } = place?.kind === 'nest' ? place : { pair: null, clutch: null };
   return {
     name: fullRef(egg),
     clutch,
     profile: clutch.pair.profile,
     pair,
-    home: place?.kind === 'nest' ? place.clutch : null,
-    housing: pair?.housing ?? (pair === null ? (place?.kind ?? null) : null),
+    home,
     is: {
       stage: 'egg',
       start: startOf(egg, day),
@@ -172,7 +163,6 @@ function toCome(clutch: Clutch, day: Day): Prospect[] {
       profile: pair.profile,
       pair,
       home: clutch,
-      housing: pair.housing,
       is: {
         stage: 'egg',
         start: { from: Math.max(laid, from), to: Math.max(laid, to) },
@@ -197,7 +187,6 @@ function youngProspect(bird: Bird, day: Day): Prospect | null {
     profile,
     pair: feederOf(bird),
     home: bird.stays.at(-1)?.clutch ?? null,
-    housing: housingOf(bird),
     is: { stage, bird, start },
   };
 }

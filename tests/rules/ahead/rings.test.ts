@@ -181,9 +181,9 @@ describe('who is ringed', () => {
   });
 
   it('is whoever is fed by hand or hatches in the incubator', () => {
-    const byHand = layingPair('A', 4, [...NESTLINGS, '{date: 2026-03-16, pulled: {hand: all}}']);
+    const byHand = layingPair('A', 4, [...NESTLINGS, '{date: 2026-03-16, fostered: {hand: all}}']);
     expect(only(rings({ A: byHand }, '2026-03-16')).chicks).toBe(4);
-    const set = layingPair('A', 4, ['{date: 2026-03-06, pulled: {incubator: all}}']);
+    const set = layingPair('A', 4, ['{date: 2026-03-06, set: {incubator: all}}']);
     expect(only(rings({ A: set }, '2026-03-07')).needed.mean).toBeGreaterThan(0.5);
   });
 });
