@@ -1,6 +1,7 @@
 import type { Day, Span } from '../../days.ts';
+import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
-import { housingOf, isDependent } from '../../room/lives.ts';
+import { housingOf } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import type { Brood } from '../brood.ts';
@@ -63,13 +64,13 @@ export function housingAhead(
   courses: readonly Course[],
   { broods, weeks, draws }: { broods: readonly Brood[]; weeks: readonly Week[]; draws: number },
 ): Housing {
-  const occupied = occupancies(room);
-  const lived = new Set(occupied.filter(({ now }) => now > 0).map(({ housing }) => housing));
+  const ever = occupancies(room);
+  const occupied = ever.filter(({ now }) => now > 0);
   return {
-    place: weanedPlace(room, courses, { occupied, weeks, draws }),
+    place: weanedPlace(room, courses, { ever, weeks, draws }),
     leaving: leavingPairs(room, courses, { broods, until: weeks.at(-1)?.to ?? room.day, draws }),
-    occupied: occupied.filter(({ now }) => now > 0),
-    empty: emptyHousings(room, lived),
+    occupied,
+    empty: emptyHousings(room, new Set(occupied.map(({ housing }) => housing))),
   };
 }
 
@@ -81,7 +82,7 @@ interface OwnStay {
 
 /** A bird's stays in one housing while it feeds itself and is in the room; the last is open. */
 function ownStays(bird: Bird, day: Day): OwnStay[] {
-  if (bird.placeholder || isDependent(bird)) return [];
+  if (bird.placeholder) return [];
   const end = bird.fate?.day ?? day + 1;
   const since = bird.ref === null ? Number.NEGATIVE_INFINITY : (bird.independent?.day ?? end);
   return bird.stays.flatMap(({ from, housing }, i) => {
@@ -108,7 +109,7 @@ function presentIn(stay: OwnStay, { absences }: Bird): OwnStay[] {
 function weanedPlace(
   room: Room,
   courses: readonly Course[],
-  { occupied, weeks, draws }: { occupied: readonly Occupancy[]; weeks: readonly Week[]; draws: number },
+  { ever, weeks, draws }: { ever: readonly Occupancy[]; weeks: readonly Week[]; draws: number },
 ): WeanedPlace | null {
   const moves = new Map<string, number>();
   for (const bird of room.birds) {
@@ -118,7 +119,7 @@ function weanedPlace(
   const [usual] = [...moves].sort(([, a], [, b]) => b - a);
   if (usual === undefined) return null;
   const [housing, went] = usual;
-  const there = occupied.find((one) => one.housing === housing);
+  const there = ever.find((one) => one.housing === housing);
   const { now, most, mostOn } = there ?? { now: 0, most: 0, mostOn: room.day };
   const all = courses.map(({ independent }) => independent);
   return {
@@ -142,7 +143,7 @@ function weanedPlace(
 
 /** The first other housing that a young bird was brought to once it fed itself. */
 function firstMove({ stays }: Bird, independent: Day): string | null {
-  const before = stays.findLast(({ from }) => from <= independent)?.housing ?? null;
+  const before = stays.findLast(({ from }) => from < independent)?.housing ?? null;
   return stays.find(({ from, housing }) => from >= independent && housing !== before)?.housing ?? null;
 }
 
@@ -158,7 +159,7 @@ function occupancies({ birds, day }: Room): Occupancy[] {
   }
   return [...changes]
     .map(([housing, days]) => ({ housing, ...mostOf(days, day) }))
-    .sort((a, b) => a.housing.localeCompare(b.housing, 'en', { numeric: true }));
+    .sort((a, b) => naturally(a.housing, b.housing));
 }
 
 /** How many live there today, and the most at once with the first day of it; today where it never was more. */
@@ -274,12 +275,9 @@ function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>): stri
     ...pairs.flatMap(({ housing }) => housing ?? []),
     ...birds.flatMap(({ stays }) => stays.flatMap(({ housing }) => housing ?? [])),
   ]);
-  for (const place of NO_HOUSING) named.delete(place);
-  const nursed = pairs.filter(({ here }) => here.eggs.size + here.young.size > 0);
-  for (const { housing } of nursed) if (housing !== null) named.delete(housing);
-  return [...named]
-    .filter((housing) => !lived.has(housing))
-    .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+  const nursing = pairs.filter(({ here }) => here.eggs.size + here.young.size > 0);
+  const taken = new Set([...lived, ...NO_HOUSING, ...nursing.flatMap(({ housing }) => housing ?? [])]);
+  return [...named].filter((housing) => !taken.has(housing)).sort(naturally);
 }
 
 /** Where eggs and young are kept, but no bird is housed. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { housingAhead } from '../../../src/rules/ahead/housing.ts';
-import { weekly, weeksFrom } from '../../../src/rules/ahead/weeks.ts';
+import { weekly, weeksFrom, youngIn } from '../../../src/rules/ahead/weeks.ts';
 import { broodsOf } from '../../../src/rules/brood.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
-import { type Files, room } from '../../rooms.ts';
+import { day, type Files, room } from '../../rooms.ts';
 import { DRAWS, futures, layingPair } from './futures.ts';
 
 function housing(files: Files, on: string, number = 12) {
@@ -46,9 +46,44 @@ describe('young that must leave', () => {
     const [first, next] = housing({ A: layingPair('A', 4, [...fed, ...NEXT]) }, '2026-04-23').leaving;
     expect(first).toMatchObject({ clutch: 'A/1', ready: 0, nextClutch: 'A/2' });
     expect(first?.young.mean).toBeGreaterThan(3);
-    expect(first?.days?.to).toBeGreaterThan(first?.days?.from ?? 0);
-    expect(formatDay(first?.nextHatch?.from ?? 0) > '2026-04-28').toBe(true);
-    expect(next?.clutch).toBe('A/2');
+    // Sat on since 18–22 April, twelve to fifteen days (shipped profile).
+    expect(first?.nextHatch).toEqual({ from: day('2026-05-01'), to: day('2026-05-06') });
+    expect(next).toMatchObject({ clutch: 'A/2', nextClutch: null, nextHatch: null });
+  });
+
+  // Zebra finches feed themselves at 28–42 days (shipped profile): of 15 March that is 12–26 April.
+  it('leave from the first of them to the last, and none after the weeks that are looked at', () => {
+    const fed = { A: layingPair('A', 4, REARED.slice(0, 2)) };
+    const days = (number: number, on = '2026-04-05') => {
+      const [one] = housing(fed, on, number).leaving;
+      return one?.days === null || one === undefined ? null : [one.days.from, one.days.to].map(formatDay);
+    };
+    const [from, to] = days(12) ?? [];
+    expect(from && from > '2026-04-09' && from < '2026-04-16').toBe(true);
+    expect(to && to > '2026-04-20' && to < '2026-04-28').toBe(true);
+    expect(days(2)?.[1]).toBe('2026-04-19');
+    // Those that should have come to it by now and of which nobody wrote leave from today on.
+    expect(days(1, '2026-05-02')).toEqual(['2026-05-02', '2026-05-02']);
+  });
+
+  it('are nobody while none can feed itself in these weeks', () => {
+    expect(housing({ A: layingPair('A', 4, REARED.slice(0, 1)) }, '2026-03-16', 2).leaving).toEqual([]);
+  });
+
+  it('are not those that died or were sold', () => {
+    const gone = [...REARED, '{date: 2026-04-21, died: c1, gone: {sold: c2}}'];
+    expect(housing({ A: layingPair('A', 4, gone) }, '2026-04-21').leaving).toMatchObject([{ ready: 2 }]);
+  });
+
+  it('are nobody where it was never written where the pair and its young live', () => {
+    const nowhere = layingPair('A', 4, REARED).replace('housing: cage A\n', '');
+    expect(housing({ A: nowhere }, '2026-04-21').leaving).toEqual([]);
+  });
+
+  it('should be gone by the next hatch of their own pair, not by that of another', () => {
+    const other = layingPair('B', 4, NEXT).replace('cage B', 'cage 10');
+    const [own] = housing({ A: layingPair('A', 4, REARED), B: other }, '2026-04-23').leaving;
+    expect(own).toMatchObject({ clutch: 'A/1', nextClutch: null, nextHatch: null });
   });
 });
 
@@ -104,6 +139,68 @@ describe('where weaned young go', () => {
     expect(weeks.at(-1)?.birds.mean).toBeGreaterThan(2);
   });
 
+  it('fills by all that are expected to feed themselves, beside those that live there', () => {
+    const stood = room(files, '2026-05-08');
+    const weeks = weeksFrom(stood.day, 12);
+    const last = housing(files, '2026-05-08').place?.weeks.at(-1);
+    const to = weeks.at(-1)?.to ?? 0;
+    const { mean, low, high } = youngIn(futures(stood), { from: 0, to }, DRAWS).independent;
+    expect(last).toMatchObject({ to, birds: { mean: 1 + mean, low: 1 + low, high: 1 + high } });
+    expect(high).toBeGreaterThan(low);
+  });
+
+  it('is where most went, not where the first or the last did', () => {
+    const two = [
+      ...REARED,
+      '{date: 2026-04-21, moved: {c1: cage 5}}',
+      '{date: 2026-04-22, moved: {c2: young flight, c3: young flight}}',
+      '{date: 2026-04-23, moved: {c4: cage 6}}',
+    ];
+    expect(housing({ A: layingPair('A', 4, two) }, '2026-04-24').place).toMatchObject({
+      housing: 'young flight',
+      went: 2,
+      moved: 4,
+    });
+  });
+
+  it('is told of those that were moved on the very day on which they were seen to feed themselves', () => {
+    const log = (words: string) =>
+      housing(
+        { A: layingPair('A', 4, [...REARED.slice(0, 2), `{date: 2026-04-20, ${words}}`]) },
+        '2026-04-21',
+      ).place;
+    expect(log('independent: 4, moved: {all: young flight}')).toMatchObject({ went: 4, now: 4 });
+    expect(log('moved: {all: young flight}, independent: 4')).toMatchObject({ went: 4, now: 4 });
+  });
+
+  it('is where they were first put, whatever became of them there', () => {
+    const sold = [...REARED, '{date: 2026-04-21, moved: {c1: sales cage}, gone: {sold: c1}}'];
+    const { place } = housing({ A: layingPair('A', 4, sold) }, '2026-04-22');
+    expect(place).toMatchObject({
+      housing: 'sales cage',
+      went: 1,
+      now: 0,
+      most: 0,
+      mostOn: day('2026-04-22'),
+    });
+    const further = [
+      ...REARED,
+      '{date: 2026-04-21, moved: {c1: cage 5}}',
+      '{date: 2026-04-25, moved: {c1: cage 6}}',
+    ];
+    expect(housing({ A: layingPair('A', 4, further) }, '2026-04-26').place?.housing).toBe('cage 5');
+  });
+
+  it('is not where they were fostered, nor where they stayed', () => {
+    const fostered = layingPair('A', 4, [
+      ...REARED.slice(0, 1),
+      '{date: 2026-03-16, fostered: {B: all}}',
+      '{date: 2026-04-04, fledged: 4}',
+      '{date: 2026-04-20, independent: 4}',
+    ]);
+    expect(housing({ A: fostered, B: layingPair('B', 4) }, '2026-04-21').place).toBeNull();
+  });
+
   it('is not known while none was ever moved', () => {
     expect(housing({ A: layingPair('A', 4) }, '2026-03-06').place).toBeNull();
   });
@@ -117,6 +214,71 @@ it('each housing is told with the birds that feed themselves there, and the most
     ['cage A', 2, 4],
     ['young flight', 1, 2],
   ]);
+});
+
+it('housings are told in natural order, and only where somebody lives', () => {
+  const one = (id: string, housing: string, more = '') =>
+    `  - {id: ${id}, log: [{date: 2026-01-01, arrived: ${housing}}${more}]}\n`;
+  const birds = `birds:\n${one('W', 'cage 10')}${one('X', 'cage 9')}${one('Y', 'cage 9')}${one('Z', 'cage 8', ', {date: 2026-02-01, gone: sold}')}`;
+  expect(housing({ 'birds.yaml': birds }, '2026-03-01').occupied).toEqual([
+    { housing: 'cage 9', now: 2, most: 2, mostOn: day('2026-03-01') },
+    { housing: 'cage 10', now: 1, most: 1, mostOn: day('2026-03-01') },
+  ]);
+  expect(housing({ 'birds.yaml': birds }, '2026-01-01').occupied.map(({ now }) => now)).toEqual([1, 2, 1]);
+});
+
+it('the most that ever lived in a housing has the first day on which it was so', () => {
+  const stay = (id: string, from: string, to: string) =>
+    `  - {id: ${id}, log: [{date: ${from}, arrived: cage 9}, {date: ${to}, moved: cage 8}]}\n`;
+  const birds = `birds:\n${stay('W', '2026-01-01', '2026-01-20')}${stay('X', '2026-01-05', '2026-01-10')}${stay('Y', '2026-01-12', '2026-03-20')}`;
+  expect(housing({ 'birds.yaml': birds }, '2026-03-01').occupied).toContainEqual({
+    housing: 'cage 9',
+    now: 1,
+    most: 2,
+    mostOn: day('2026-01-05'),
+  });
+});
+
+it('a bird that was lent counts in no housing for these days, before or after it was moved', () => {
+  const birds = `
+    birds:
+      - {id: X, log: [{date: 2026-01-01, arrived: cage 9}, {date: 2026-01-05, gone: lent}, {date: 2026-03-01, back}, {date: 2026-03-10, moved: cage 7}]}
+      - {id: Y, log: [{date: 2026-02-01, arrived: cage 7}, {date: 2026-02-20, gone: sold}]}
+      - {id: Z, log: [{date: 2026-02-01, arrived: cage 7}, {date: 2026-02-20, gone: sold}]}
+  `;
+  expect(housing({ 'birds.yaml': birds }, '2026-04-01').occupied).toEqual([
+    { housing: 'cage 7', now: 1, most: 2, mostOn: day('2026-02-01') },
+  ]);
+});
+
+it('young count nowhere before they feed themselves, wherever they are fed', () => {
+  const byHand = layingPair('A', 4, [
+    ...REARED.slice(0, 1),
+    '{date: 2026-03-20, fostered: {hand: all}}',
+    '{date: 2026-04-06, fledged: all}',
+    '{date: 2026-04-20, independent: all}',
+  ]);
+  const birds =
+    'birds:\n  - {id: Y, log: [{date: 2026-03-25, arrived: cage A}, {date: 2026-03-28, moved: cage 8}]}\n';
+  const { occupied } = housing({ A: byHand, 'birds.yaml': birds }, '2026-03-26');
+  expect(occupied).toEqual([{ housing: 'cage A', now: 1, most: 1, mostOn: day('2026-03-26') }]);
+  expect(housing({ A: byHand, 'birds.yaml': birds }, '2026-04-21').occupied).toEqual([
+    { housing: 'cage 8', now: 1, most: 1, mostOn: day('2026-04-21') },
+    { housing: 'hand', now: 4, most: 4, mostOn: day('2026-04-21') },
+  ]);
+});
+
+it('a housing with eggs or young in it does not stand empty, though no bird of the list lives there', () => {
+  const empty = (on: string, more: readonly string[]) =>
+    housing({ A: layingPair('A', 4, more), B: '\npair: B\nspecies: zebra finch\nhousing: cage 10\n' }, on)
+      .empty;
+  expect(empty('2026-03-06', [])).toEqual(['cage 10']);
+  expect(empty('2026-03-16', ['{date: 2026-03-15, hatched: 4}'])).toEqual(['cage 10']);
+  expect(empty('2026-03-06', ['{date: 2026-03-06, lost: {broken: all}}'])).toEqual(['cage 10', 'cage A']);
+  // Neither the incubator nor the hand is a place to put a bird.
+  expect(
+    empty('2026-03-16', ['{date: 2026-03-15, hatched: 4}', '{date: 2026-03-16, fostered: {hand: all}}']),
+  ).toEqual(['cage 10', 'cage A']);
 });
 
 it('a housing stands empty where nobody of the record lives today', () => {
