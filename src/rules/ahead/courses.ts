@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
 import { type Random, randomOf } from '../../statistics/random.ts';
-import { steps } from './beliefs.ts';
+import { type Step, steps } from './beliefs.ts';
 import { type Chances, dealt, type SpeciesDraws, seenOf, speciesDraws } from './deal.ts';
 import { fateOf, NEVER } from './fate.ts';
 import type { Prospect } from './prospects.ts';
@@ -47,6 +47,9 @@ export function coursesOf(prospects: readonly Prospect[], chances: Today): Cours
   }).flat();
 }
 
+/** What is left to a clutch whose eggs have all come to an end. */
+const fromTheNest = ['fledge', 'independence'] as const satisfies readonly Step[];
+
 /** So often a deal is taken back that contradicts what a look saw, before the last is let stand. */
 const PATIENCE = 100;
 
@@ -59,10 +62,10 @@ function clutchCourses(
   const courses = members.map((prospect) => courseOf(prospect, draws));
   const streams = members.map(({ name }) => randomOf(name));
   const chance = randomOf(clutchId(clutch));
-  const eggs = members.some(({ is }) => is.stage === 'egg');
-  const luck = steps
-    .filter((step) => eggs || step === 'fledge' || step === 'independence')
-    .map((step) => ({ step, seen: seenOf(clutch, step) }));
+  const luck = (members.some(({ is }) => is.stage === 'egg') ? steps : fromTheNest).map((step) => ({
+    step,
+    seen: seenOf(clutch, step),
+  }));
   const toCome = members.some(({ is }) => is.stage === 'egg' && is.toCome !== null);
   for (let draw = 0; draw < draws; draw++) {
     for (let tries = 0; tries < PATIENCE; tries++) {

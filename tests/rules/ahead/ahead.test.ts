@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { aheadOf } from '../../../src/rules/ahead/ahead.ts';
 import { exampleRoom } from '../../example/room.ts';
-import { room } from '../../rooms.ts';
+import { day, room } from '../../rooms.ts';
 import { layingPair } from './futures.ts';
 
 /** Every number in plain data. */
@@ -35,6 +35,42 @@ describe('the weeks ahead', () => {
     expect(numbersIn(ahead).every(Number.isFinite)).toBe(true);
     expect(ahead.total.hatching.mean).toBeGreaterThan(1);
     expect(ahead.basis[0]?.fertility.own).toEqual({ k: 0, n: 0, clutches: 0 });
+  });
+
+  it('tell how many eggs, chicks and clutches of all species they are made from, and until when', () => {
+    const files = {
+      A: layingPair('A', 4),
+      B: layingPair('B', 3, ['{date: 2026-03-16, hatched: 2}']).replace('zebra finch', 'star finch'),
+    };
+    const ahead = aheadOf(room(files, '2026-03-16'), { weeks: 2, draws: 100 });
+    expect(ahead).toMatchObject({
+      eggs: 5,
+      chicks: 2,
+      clutches: 2,
+      day: day('2026-03-16'),
+      until: day('2026-03-29'),
+    });
+  });
+
+  it('have the birds that come of age and the quarantines that end in them, and no other work', () => {
+    const files = {
+      'nestlog.yaml': 'quarantine: 30\n',
+      'birds.yaml':
+        'birds:\n  - {id: X, species: zebra finch, sex: hen, log: [{date: 2026-03-01, arrived: cage 9}]}\n  - {id: Y, species: zebra finch, sex: hen, log: [{date: 2026-03-09, arrived: cage 8}]}\n',
+      A: layingPair('A', 4),
+    };
+    const events = (weeks: number) =>
+      aheadOf(room(files, '2026-03-10'), { weeks, draws: 100 }).events.map(({ task, bird, from }) => [
+        task,
+        bird,
+        formatDay(from),
+      ]);
+    expect(events(1)).toEqual([]);
+    expect(events(3)).toEqual([['quarantine-end', 'X', '2026-03-31']]);
+    expect(events(4)).toEqual([
+      ['quarantine-end', 'X', '2026-03-31'],
+      ['quarantine-end', 'Y', '2026-04-08'],
+    ]);
   });
 
   it('are wider the less the room knows of the species', () => {

@@ -74,4 +74,54 @@ describe('what is believed of a species', () => {
     expect(likeness([4, 4, 0, 0, 4, 4, 0, 0])).toBeGreaterThan(0.45);
     expect(likeness([2, 2, 2, 2, 2, 2, 2, 2])).toBeLessThan(0.15);
   });
+
+  /** How many eggs the belief is worth, the guess of two taken off. */
+  const worth = (files: Files, species: string) => {
+    const { share, likeness } = beliefsOf(room(files, '2026-03-01'))(species).hatchOfFertile;
+    return { eggs: share.a + share.b - 2, likeness };
+  };
+
+  // Kish 1965: n eggs in clutches of m are worth n / (1 + (m − 1) · likeness) strangers.
+  it('is worth fewer eggs than were counted, as clutch mates fare alike', () => {
+    const { eggs, likeness } = worth(hatchedOf('star finch', [3, 2, 4, 0]), 'star finch');
+    expect(likeness).toBeGreaterThan(0.1);
+    expect(eggs).toBeCloseTo(16 / (1 + 3 * likeness), 9);
+  });
+
+  it('is worth no more than twelve eggs where only neighbours have told it', () => {
+    expect(worth(hatchedOf('star finch', Array(12).fill(2)), 'zebra finch').eggs).toBeCloseTo(12, 9);
+    const { eggs, likeness } = worth(hatchedOf('star finch', [3]), 'zebra finch');
+    expect(eggs).toBeCloseTo(4 / (1 + 3 * likeness), 9);
+  });
+
+  it('is worth the less where the neighbours fare differently among themselves', () => {
+    const files = {
+      ...hatchedOf('star finch', Array(12).fill(0)),
+      ...hatchedOf('Gouldian finch', Array(12).fill(4)),
+    };
+    expect(worth(files, 'zebra finch').eggs).toBeLessThan(4);
+    expect(mean(files, 'zebra finch')).toBeGreaterThan(0.5);
+    expect(mean(files, 'zebra finch')).toBeLessThan(0.8);
+  });
+
+  it('takes clutch mates for a little alike until two clutches of a species can be compared', () => {
+    const likeness = (all: number[]) => worth(hatchedOf('star finch', all), 'star finch').likeness;
+    expect([likeness([]), likeness([3])]).toEqual([0.2, 0.2]);
+    // Once two can be compared, what they show counts 1 to 10 against the guess.
+    const [one, other] = [likeness([4, 0]), likeness([2, 2])];
+    expect(one).toBeGreaterThan(0.2);
+    expect(one).toBeLessThan(0.4);
+    expect(other).toBeLessThan(0.2);
+    expect(other).toBeGreaterThan(0.1);
+  });
+
+  it('counts only clutches that have told something', () => {
+    const sat = '\npair: Z\nspecies: star finch\nlog:\n  - {date: 2026-02-27, clutch: 1, laid: 1}\n';
+    const own = beliefsOf(room({ ...hatchedOf('star finch', [3, 2]), Z: sat }, '2026-03-01'))('star finch');
+    expect([own.fertility.own, own.hatchOfFertile.own, own.independence.own]).toEqual([
+      { k: 8, n: 8, clutches: 2 },
+      { k: 5, n: 8, clutches: 2 },
+      { k: 0, n: 0, clutches: 0 },
+    ]);
+  });
 });

@@ -3,16 +3,21 @@ import { formatDay } from '../../../src/days.ts';
 import { restAhead } from '../../../src/rules/ahead/rest.ts';
 import { broodsOf } from '../../../src/rules/brood.ts';
 import { learnedDurations } from '../../../src/rules/durations.ts';
-import { day, room } from '../../rooms.ts';
+import { day, type Files, room } from '../../rooms.ts';
 
-function rest(log: readonly string[], on: string, { until = '2026-12-31', limit = 2 } = {}) {
-  const lines = ['{date: 2026-01-01, paired}', ...log].map((line) => `  - ${line}`).join('\n');
+function rest(
+  log: readonly string[],
+  on: string,
+  { until = '2026-12-31', limit = 2, more = {} }: { until?: string; limit?: number; more?: Files } = {},
+) {
+  const lines = ['{date: 2025-01-01, paired}', ...log].map((line) => `  - ${line}`).join('\n');
   const stood = room(
     {
       'nestlog.yaml': `limits: {clutches-per-year: ${limit}}`,
       'birds.yaml':
         'birds:\n  - {id: ZF-1, species: zebra finch, sex: hen}\n  - {id: ZF-2, species: zebra finch, sex: cock}\n',
       A: `\npair: A\nspecies: zebra finch\ncock: ZF-2\nhen: ZF-1\nhousing: cage 1\nlog:\n${lines}\n`,
+      ...more,
     },
     on,
   );
@@ -40,8 +45,37 @@ describe('a hen will need rest', () => {
       limit: 2,
       free: '2027-02-01',
     });
-    // Sitting from 4 March, 11 days at the least, and at the least 17 in the nest (shipped profile).
-    expect(one?.from && one.from > '2026-03-28' && one.from < '2026-04-10').toBe(true);
+    // Hatching is foretold from 12 March on, and at the least 17 days in the nest (shipped profile).
+    expect(one?.from).toBe('2026-03-29');
+  });
+
+  it('from the day on which its chicks are expected to leave the nest, once they have hatched', () => {
+    const [one] = rest(
+      [...FIRST, ...SECOND, '{date: 2026-03-16, checked: {eggs: 4}}', '{date: 2026-03-17, hatched: 4}'],
+      '2026-03-18',
+    );
+    // The morning foretells it for 4–8 April (17–22 days, shipped profile).
+    expect(one?.from).toBe('2026-04-04');
+  });
+
+  it('from the first of them where some eggs are in the incubator, whatever other pairs have', () => {
+    const set = [...FIRST, ...SECOND, '{date: 2026-03-06, set: {incubator: [e3, e4]}}'];
+    const earlier = {
+      B: '\npair: B\nspecies: zebra finch\nlog:\n  - {date: 2026-02-20, clutch: 1, laid: 4, sitting}\n',
+    };
+    const [alone] = rest([...FIRST, ...SECOND], '2026-03-10');
+    expect(rest(set, '2026-03-10', { more: earlier })).toMatchObject([{ from: alone?.from }]);
+  });
+
+  it('not where by then the oldest of her clutches is a year ago', () => {
+    const last = (laid: string) => [
+      `{date: ${laid}, clutch: 1, laid: 1}`,
+      '{date: 2025-05-25, lost: {clear: all}}',
+    ];
+    expect(rest([...last('2025-03-31'), ...SECOND], '2026-03-10')).toEqual([]);
+    expect(rest([...last('2025-04-01'), ...SECOND], '2026-03-10')).toMatchObject([
+      { from: '2026-03-31', free: '2026-04-01' },
+    ]);
   });
 
   it('from the day on which the first did leave the nest', () => {
@@ -54,7 +88,8 @@ describe('a hen will need rest', () => {
 
   it('not while a year allows her more, nor where it lies beyond the weeks asked for', () => {
     expect(rest([...FIRST, ...SECOND], '2026-03-10', { limit: 3 })).toEqual([]);
-    expect(rest([...FIRST, ...SECOND], '2026-03-10', { until: '2026-03-20' })).toEqual([]);
+    expect(rest([...FIRST, ...SECOND], '2026-03-10', { until: '2026-03-28' })).toEqual([]);
+    expect(rest([...FIRST, ...SECOND], '2026-03-10', { until: '2026-03-29' })).toHaveLength(1);
   });
 
   it('not once the pair is parted', () => {

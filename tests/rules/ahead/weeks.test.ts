@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatDay, weekday } from '../../../src/days.ts';
-import { weekly, weeksFrom, youngBySpecies, youngIn } from '../../../src/rules/ahead/weeks.ts';
-import { day, room } from '../../rooms.ts';
+import { countBy, weekly, weeksFrom, youngBySpecies, youngIn } from '../../../src/rules/ahead/weeks.ts';
+import { day, type Files, room } from '../../rooms.ts';
 import { DRAWS, futures, layingPair } from './futures.ts';
 
 describe('the weeks ahead', () => {
@@ -43,14 +43,14 @@ describe('the weeks ahead', () => {
 });
 
 describe('young expected', () => {
-  const stood = room(
-    { A: layingPair('A', 5), B: layingPair('B', 4).replace('zebra finch', 'star finch') },
-    '2026-03-10',
-  );
-  const courses = futures(stood);
-  const weeks = weeksFrom(stood.day, 12);
+  const files = { A: layingPair('A', 5), B: layingPair('B', 4).replace('zebra finch', 'star finch') };
+  const stand = (on = '2026-03-10', more: Files = {}, number = 12) => {
+    const stood = room({ ...files, ...more }, on);
+    return { courses: futures(stood), weeks: weeksFrom(stood.day, number) };
+  };
 
   it('of all weeks together are those of each', () => {
+    const { courses, weeks } = stand();
     const each = weekly(courses, weeks, DRAWS);
     const all = youngIn(courses, { from: 0, to: weeks.at(-1)?.to ?? 0 }, DRAWS);
     for (const of of ['hatching', 'fledging', 'independent'] as const) {
@@ -61,6 +61,7 @@ describe('young expected', () => {
   });
 
   it('of all species together are those of each, eggs and clutches told', () => {
+    const { courses, weeks } = stand();
     const species = youngBySpecies(courses, weeks, DRAWS);
     expect(
       species.map(({ species: name, eggs, chicks, clutches }) => [name, eggs, chicks, clutches]),
@@ -69,6 +70,52 @@ describe('young expected', () => {
       youngIn(courses, { from: 0, to: weeks.at(-1)?.to ?? 0 }, DRAWS).hatching.mean,
       9,
     );
+  });
+
+  it('are told species by species: eggs that were seen, chicks, and the clutches they are of', () => {
+    const { courses, weeks } = stand('2026-03-18', {
+      A: layingPair('A', 5, ['{date: 2026-03-17, hatched: 3}']),
+      C: '\npair: C\nspecies: star finch\nlog:\n  - {date: 2026-03-17, clutch: 1, laid: 1}\n  - {date: 2026-03-18, laid: 1}\n',
+    });
+    const told = youngBySpecies(courses, weeks, DRAWS).map((one) => [
+      one.species,
+      one.eggs,
+      one.chicks,
+      one.clutches,
+    ]);
+    // Of the star finches’ second clutch more eggs are expected, but two have been seen.
+    expect(told.sort()).toEqual([
+      ['star finch', 6, 0, 2],
+      ['zebra finch', 2, 3, 1],
+    ]);
+  });
+
+  it('of the species with the most young come first, those of none by name', () => {
+    const many = layingPair('Z', 1).replace('zebra finch', 'lavender waxbill');
+    const order = (on: string, number: number) => {
+      const { courses, weeks } = stand(on, { Z: many }, number);
+      return youngBySpecies(courses, weeks, DRAWS).map(({ species }) => species);
+    };
+    expect(order('2026-03-10', 12)).toEqual(['zebra finch', 'star finch', 'lavender waxbill']);
+    expect(order('2026-03-10', 1)).toEqual(['lavender waxbill', 'star finch', 'zebra finch']);
+    const { courses, weeks } = stand('2026-03-10', { Z: many.replace('species: lavender waxbill\n', '') }, 1);
+    expect(youngBySpecies(courses, weeks, DRAWS).map(({ species }) => species)[0]).toBeNull();
+  });
+
+  it('fall into the week of their day, from Monday to Sunday, and none into a week that is not looked at', () => {
+    const { courses, weeks } = stand('2026-03-10', {}, 3);
+    const days = courses.map(({ hatched }) => hatched);
+    const each = weekly(courses, weeks, DRAWS).map(({ from, to, hatching }) => {
+      const inWeek = days.flatMap((all) => [...all]).filter((on) => on >= from && on <= to);
+      return hatching.mean - inWeek.length / DRAWS;
+    });
+    expect(each).toEqual(Array(4).fill(expect.closeTo(0, 9)));
+  });
+
+  it('between two days are those of both days and of all between', () => {
+    const days = [10, 11, 12, 13, 14].map((on) => Int32Array.of(on));
+    const between = (from: number, to: number) => countBy(days, { from, to }, 1)[0];
+    expect([between(11, 13), between(10, 10), between(14, 20), between(15, 20)]).toEqual([3, 1, 1, 0]);
   });
 
   it('that should have come earlier count in the first week', () => {
@@ -82,6 +129,7 @@ describe('young expected', () => {
   });
 
   it('have ranges in order', () => {
+    const { courses, weeks } = stand();
     for (const week of weekly(courses, weeks, DRAWS)) {
       for (const { low, high, mean } of [week.hatching, week.fledging, week.independent]) {
         expect(low).toBeLessThanOrEqual(high);
