@@ -183,7 +183,8 @@ export const roomCodes = {
   },
   'counts-differ': {
     level: 'hint',
-    text: ({ what, known, seen, pair }) => `${seen} ${what} seen, ${known} known in the nest of ${pair}`,
+    text: ({ what, known, seen, pair }) =>
+      `${counted(seen, what === 'eggs' ? 'egg' : 'chick') || `no ${what}`} seen, ${known} known in the nest of ${pair}`,
     hint: ({ what, known, seen }) => {
       const more = Number(seen) - Number(known);
       if (what === 'eggs') {

@@ -24,6 +24,11 @@ export type FindAnchors = (brood: Brood) => Anchor[];
 
 const day = (on: Day): Span => ({ from: on, to: on });
 
+/** `e3 laid 5 Mar`; `by` where it was found, and may have lain there for days. */
+function laidWords({ ref, laid }: Egg): string {
+  return `${ref} laid ${laid.from === laid.to ? '' : 'by '}${shortDay(laid.to)}`;
+}
+
 const one = (anchor: Anchor): Anchor[] => [anchor];
 
 /** The last egg of a clutch that may still grow. */
@@ -31,7 +36,7 @@ export const lastEgg: FindAnchors = ({ clutch, hatched, where, eggs, stored: kep
   const egg = clutch?.eggs.at(-1);
   if (egg === undefined || clutch?.counted !== true || hatched.length > 0) return [];
   if (where !== 'nest' || eggs.length + kept.length === 0) return [];
-  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });
+  return one({ span: day(egg.laid.to), says: laidWords(egg), who: null });
 };
 
 /** The first egg that the species sits on. */
@@ -42,11 +47,15 @@ export const sittingEgg: FindAnchors = ({ clutch, profile, where, eggs }) => {
   if (where !== 'nest' || eggs.length === 0) return [];
   const egg = from === 'last' ? clutch.eggs.at(-1) : clutch.eggs[from.low - 1];
   if (egg === undefined) return [];
-  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${shortDay(egg.laid.to)}`, who: null });
+  return one({ span: day(egg.laid.to), says: laidWords(egg), who: null });
 };
 
-/** Full sitting; for guests and for eggs in an incubator, the clocks of the eggs themselves. */
+/** Full sitting; as the lamp told it where it aged them all; for guests and for eggs in an incubator, the clocks of the eggs themselves. */
 export const sitting: FindAnchors = ({ sitting: start, clocks, waiting, where }) => {
+  if (clocks.length > 0 && clocks.every(({ egg }) => egg.aged !== null)) {
+    const span = begunOn(clocks);
+    return one({ span, says: `sat on since ${shortSpan(span)} (aged under the lamp)`, who: null });
+  }
   if (start !== null && where === 'nest') {
     const how = start.inferred ? ` (inferred${start.eggs === null ? '' : ` from ${start.eggs}`})` : '';
     return one({ span: start.span, says: `sitting since ${shortSpan(start.span)}${how}`, who: null });

@@ -162,7 +162,12 @@ function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | 
     case 'laid': {
       const egg =
         brood.clutch?.eggs[0] ?? pair.clutches.findLast(({ opened }) => opened >= (last?.day ?? 0))?.eggs[0];
-      return egg === undefined ? null : { day: egg.laid.to, says: `first egg ${shortDay(egg.laid.to)}` };
+      return egg === undefined
+        ? null
+        : {
+            day: egg.laid.to,
+            says: `first egg ${egg.laid.from === egg.laid.to ? '' : 'by '}${shortDay(egg.laid.to)}`,
+          };
     }
     case 'sitting':
       return fromAnchor(anchors.sitting(brood), 'to');

@@ -9,6 +9,8 @@ import { count, daysRange } from './words.ts';
 interface Gap extends Found {
   eggs: number;
   laid: number;
+  /** It was found then, and may have been laid before. */
+  found: boolean;
   next: string;
   due: number;
   days: number;
@@ -31,8 +33,8 @@ export const eggGap: Warning<Gap> = {
   explain:
     'Small perching birds lay an egg every morning, parrots and doves every other (Woodall 1975; common practice). A missed day in the middle of a clutch may be an egg that was eaten or laid elsewhere, and it may be an egg that does not come. So look at the hen: sleek, flying and eating, she is well; fluffed, straining or on the floor she is an emergency for an avian vet. Canaries pause for one to three days without any harm.',
   find: (view) => view.broods.flatMap((brood) => gapIn(brood, view) ?? []),
-  say: ({ level, eggs, laid, next, due, days, low, usual }) => ({
-    text: `${count(eggs, 'egg')}, the last on ${shortDay(laid)}; ${next} was due on ${shortDay(due)} and ${days === 1 ? 'did not come' : `has not come for ${days} d`}, and nobody sits. ${
+  say: ({ level, eggs, laid, found, next, due, days, low, usual }) => ({
+    text: `${count(eggs, 'egg')}, the last ${found ? 'by' : 'on'} ${shortDay(laid)}; ${next} was due on ${shortDay(due)} and ${days === 1 ? 'did not come' : `has not come for ${days} d`}, and nobody sits. ${
       level === 'note'
         ? `Hens of this species often pause for ${daysRange({ low: 1, high: usual })} in mid-clutch; alone it means nothing.`
         : `Below the usual ${low} it can be an egg that does not come: egg binding.`
@@ -64,6 +66,7 @@ function gapIn(brood: Brood, view: View): Gap | null {
     date: due,
     eggs: clutch.eggs.length,
     laid: last.laid.to,
+    found: last.laid.from < last.laid.to,
     next: `e${last.number + 1}`,
     due,
     days,

@@ -30,6 +30,9 @@ describe('from the eggs', () => {
     expect(found('lastEgg', FOUR_EGGS, '2026-03-04')).toEqual(['03-04; e4 laid 4 Mar']);
     expect(found('lastEgg', THREE_CHICKS, '2026-03-15')).toEqual([]);
     expect(found('lastEgg', 'date: 2026-03-01, laid: 3+', '2026-03-02')).toEqual([]);
+    // Found two days after the last look, it may lie there since the day before.
+    const gap = 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, checked: {eggs: 1}\ndate: 2026-03-04, laid: 1';
+    expect(found('lastEgg', gap, '2026-03-04')).toEqual(['03-04; e2 laid by 4 Mar']);
     expect(
       found('lastEgg', 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, lost: {broken: e1}', '2026-03-02'),
     ).toEqual([]);
@@ -99,6 +102,14 @@ describe('from the sitting', () => {
 
   it('as it follows from the egg, and says so', () => {
     expect(found('sitting', unseen, '2026-03-05')).toEqual(['03-03; sitting since 3 Mar (inferred from e3)']);
+  });
+
+  it('as the lamp told it, where it told the age of every egg', () => {
+    const aged = (who: string) => `date: 2026-03-10, laid: 4\ndate: 2026-03-10, aged: {4: ${who}}`;
+    expect(found('sitting', aged('all'), '2026-03-10')).toEqual([
+      '03-06; sat on since 6 Mar (aged under the lamp)',
+    ]);
+    expect(found('sitting', aged('[e1, e2]'), '2026-03-10')[0]).toContain('inferred from e3');
   });
 
   it('as it follows from eggs that nobody counted', () => {

@@ -61,6 +61,14 @@ describe('an egg that did not come', () => {
     expect(warned(guests, 'egg-gap', '2026-03-08').map((one) => one.pair)).not.toContain('LW-1');
   });
 
+  it('says so where the last egg was found, and may have been laid before', () => {
+    const log =
+      'date: 2026-03-05, laid: 1\n date: 2026-03-08, laid: 1\n date: 2026-03-09, checked: {eggs: 2}';
+    expect(line({ 'LW-1': waxbills(log) }, 'egg-gap', '2026-03-09').text).toMatch(
+      /^2 eggs, the last by 8 Mar; e3 was due on 9 Mar and did not come/,
+    );
+  });
+
   it('is settled by the next egg', () => {
     const files = {
       'LW-1': waxbills(`${two}\n date: 2026-03-07, checked: {eggs: 2}\n date: 2026-03-08, laid: 1`),

@@ -109,7 +109,7 @@ function PairPanel({ panel, scale: { most, place } }: { panel: Panel; scale: Pan
           ? open > 0
             ? 'nothing finished yet'
             : 'nothing that can be counted'
-          : `${k} of ${n} eggs: ${percent(rate)}, ${percentRange(low, high)}`}
+          : `${k} of ${count(n, 'egg')}: ${percent(rate)}, ${percentRange(low, high)}`}
       </p>
       <svg class="lane" style={`height: ${rows.length * ROW}px`} aria-hidden="true">
         <MonthLines {...place} />

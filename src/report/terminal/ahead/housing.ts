@@ -3,6 +3,7 @@ import type { Housing, Leaving, WeanedPlace } from '../../../rules/ahead/housing
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { flow } from '../width.ts';
+import { count } from '../words.ts';
 import { estimateText, indented, type Page } from './page.ts';
 
 /** Where the young will have to live once they feed themselves. */
@@ -46,7 +47,7 @@ function placeLines(place: WeanedPlace, page: Page): string[] {
     most === now
       ? 'the most it ever held'
       : `the most it ever held is ${most} (${shortDate(mostOn, page.day)})`;
-  const usual = `${housing}, where ${went} of ${moved} young went so far: ${now} birds now, ${held}.`;
+  const usual = `${housing}, where ${went} of ${moved} young went so far: ${count(now, 'bird')} now, ${held}.`;
   if (last === undefined) return indented(usual, page);
   const then = `If all of them go there and nobody leaves it, ${estimateText(last.birds)} by ${shortDate(last.to, page.day)}`;
   const sure = weeks.find(({ birds }) => birds.low > most);
