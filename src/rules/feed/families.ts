@@ -91,22 +91,21 @@ export function mouthsOn(pair: Pair, day: Day, sources: FeedSources): Mouth[] {
 /** Young that this pair fed on the day. */
 function youngOn(pair: Pair, day: Day, { room, stock, facts }: FeedSources): Bird[] {
   return room.birds.filter((bird) => {
-    const hatched = hatchedOn(bird);
-    if (bird.ref === null || hatched === null || hatched.to > day) return false;
-    if ((bird.fate?.day ?? Infinity) <= day || (bird.independent?.day ?? Infinity) <= day) return false;
+    // Whoever is in a nest has hatched and does not feed itself.
     if (bird.stays.findLast(({ from }) => from <= day)?.nest !== pair) return false;
-    if (stock.of(bird)?.status === 'unaccounted') return false;
+    if ((bird.fate?.day ?? Infinity) <= day || stock.of(bird)?.status === 'unaccounted') return false;
     // Nobody can tell what became of young that were only heard.
-    return !bird.placeholder || day - hatched.to <= facts(profileOf(bird)).independence;
+    return !bird.placeholder || day - hatchOf(bird).to <= facts(profileOf(bird)).independence;
   });
 }
 
 const profileOf = ({ clutch }: Bird | Egg): Profile | null => clutch?.pair.profile ?? null;
 
+/** When a bird of a nest hatched. */
+const hatchOf = (bird: Bird) => hatchedOn(bird) as NonNullable<Bird['hatched']>;
+
 function mouthOf(bird: Bird, { facts }: FeedSources): Mouth {
-  const own = facts(profileOf(bird));
-  const hatched = hatchedOn(bird) as NonNullable<Bird['hatched']>;
-  return hatchedMouth(own, hatched, bird.placeholder ? mostHeard(bird) : 1);
+  return hatchedMouth(facts(profileOf(bird)), hatchOf(bird), bird.placeholder ? mostHeard(bird) : 1);
 }
 
 /** Young that were heard but not counted: at most as many as the species lays, less those that are known. */

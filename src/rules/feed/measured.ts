@@ -46,7 +46,7 @@ function latest(
 ): Measured[] {
   const last = written
     .map(({ day, kinds }) => {
-      const of = kinds.filter(({ kind, grams }) => grams !== null && foodNamed(kind) === food);
+      const of = kinds.filter(({ kind }) => foodNamed(kind) === food);
       return { day, grams: of.reduce((total, { grams }) => total + (grams ?? 0), 0) };
     })
     .findLast(({ grams }) => grams > 0);

@@ -33,7 +33,7 @@ export function hatchedMouth(facts: FeedFacts, { from, to }: Span, most = 1): Mo
 
 /** How much of its food is what is given for rearing: 1 in the nest, falling to 0 with independence. */
 export function rearingPart({ fledging, independence }: FeedFacts, age: number): number {
-  if (age < fledging) return age < 0 ? 0 : 1;
+  if (age < fledging) return 1;
   return Math.max(0, (independence - age) / (independence - fledging));
 }
 
@@ -120,8 +120,7 @@ export function rearingOf(mouths: readonly Mouth[], day: Day): Rearing {
 /** From its lead days before the earliest hatching on, as for a nestling; then as long as the youngest may be fed. */
 function partOn(mouth: Mouth, day: Day): number {
   if (day < mouth.earliest - mouth.facts.lead) return 0;
-  const age = day - latest(mouth);
-  return age < 0 ? 1 : rearingPart(mouth.facts, age);
+  return rearingPart(mouth.facts, day - latest(mouth));
 }
 
 const latest = ({ hatches }: Mouth): Day => Math.max(...hatches.map(({ day }) => day));

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { naturally } from '../../findings/naturally.ts';
 import { isFedByHand } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -75,7 +76,7 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
     days: place.days.slice(0, days),
   }));
   const within = housings.flatMap((place) => place.days);
-  const shown = ({ for: on, soak }: Batch) => on < room.day + days || soak.day < room.day + days;
+  const shown = ({ soak }: Batch) => soak.day < room.day + days;
   return {
     day: room.day,
     days,
@@ -135,8 +136,7 @@ function housingsOf(families: readonly Family[], { stock }: FeedSources): Place[
   }
   return [...places.values()].sort(
     (a, b) =>
-      Number(a.housing === null) - Number(b.housing === null) ||
-      (a.housing ?? '').localeCompare(b.housing ?? '', 'en', { numeric: true }),
+      Number(a.housing === null) - Number(b.housing === null) || naturally(a.housing ?? '', b.housing ?? ''),
   );
 }
 

@@ -4,21 +4,39 @@ import {
   freeLiving,
   nestlingDays,
   nestlingNeed,
+  nestlingPeak,
   nestlingTotal,
 } from '../../../src/rules/feed/energy.ts';
 import { factsOf } from '../../../src/rules/feed/facts.ts';
 import { findSpecies } from '../../../src/species/find.ts';
 
 describe('a nestling’s days', () => {
-  const { massAt, mass, fledging } = factsOf()(findSpecies('lavender waxbill', []));
-  const days = nestlingDays(mass, fledging, massAt);
+  const reckoned = (species = 'lavender waxbill') => {
+    const { massAt, mass, fledging } = factsOf()(findSpecies(species, []));
+    return { mass, fledging, days: nestlingDays(mass, fledging, massAt) };
+  };
 
   it('are as many as it spends in the nest, and begin low', () => {
+    const { days, fledging } = reckoned();
     expect(days).toHaveLength(fledging);
     expect(days[0]).toBeLessThan((days[7] as number) / 2);
   });
 
+  it('ask on the dearest for no more than a nestling can turn over, and for little less', () => {
+    for (const species of ['lavender waxbill', 'zebra finch', 'canary', 'budgerigar']) {
+      const { days, mass, fledging } = reckoned(species);
+      const peak = nestlingPeak(mass, fledging);
+      expect(Math.max(...days), species).toBeLessThanOrEqual(peak);
+      expect(Math.max(...days), species).toBeGreaterThan(0.97 * peak);
+      expect(
+        days.reduce((a, b) => a + b, 0),
+        species,
+      ).toBeCloseTo(nestlingTotal(mass, fledging), 9);
+    }
+  });
+
   it('ask for more from day to day until it is nearly grown', () => {
+    const { days } = reckoned();
     for (let age = 1; age < 8; age++) expect(days[age]).toBeGreaterThan(days[age - 1] as number);
   });
 

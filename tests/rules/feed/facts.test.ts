@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { factsOf } from '../../../src/rules/feed/facts.ts';
 import { findSpecies } from '../../../src/species/find.ts';
-import { profileFromData } from '../../../src/species/profile.ts';
+import { type Profile, profileFromData } from '../../../src/species/profile.ts';
 import { allShipped } from '../../../src/species/shipped.ts';
 
-const facts = factsOf();
+/** Reckoned anew each time. */
+const facts = (profile: Profile | null) => factsOf()(profile);
+const own = (data: Record<string, string>) =>
+  profileFromData({ species: 'cloud finch', ...data }, 'cloud').profile;
 
 describe('the facts of a species', () => {
   it('are its profile’s', () => {
@@ -27,6 +30,7 @@ describe('the facts of a species', () => {
       fledging: 20,
       independence: 60,
       liveFood: null,
+      lead: 2,
     });
     expect(unknown.assumed.join('; ')).toBe(
       'incubation 10–25 d; adult-mass 12 g; fledging 18–22 d; independence 30–60 d; live-food unknown, so none is planned',
@@ -42,7 +46,44 @@ describe('the facts of a species', () => {
   });
 
   it('of chicks that walk off at once are reckoned to independence, not over one day', () => {
-    expect(facts(findSpecies('king quail', [])).nestling.length).toBeGreaterThan(20);
+    const quail = facts(findSpecies('king quail', []));
+    expect(quail.nestling.length).toBeGreaterThan(20);
+    expect(quail.fledging).toBe(quail.nestling.length);
+    expect(quail.independence).toBeGreaterThan(quail.fledging);
+  });
+
+  it('have the young feed themselves a day after they left the nest at the earliest', () => {
+    expect(facts(own({ fledging: '20', independence: '20' }))).toMatchObject({
+      fledging: 20,
+      independence: 21,
+    });
+    expect(facts(own({ fledging: '20', independence: '21-25' }))).toMatchObject({
+      fledging: 20,
+      independence: 25,
+    });
+  });
+
+  it('have live food ready so many days before as the profile asks', () => {
+    expect(facts(own({ 'live-food': 'required', 'live-food-lead': '3-5' })).lead).toBe(5);
+  });
+
+  it('are worked out once for each species', () => {
+    const once = factsOf();
+    expect(once(null)).toBe(once(null));
+  });
+
+  // Half grown at four tenths of the time in the nest, as the growth curve has it; hatched at 6.5 % of the adult’s mass.
+  it('let a chick of unknown kind grow like a small finch', () => {
+    const { massAt } = facts(null);
+    expect(massAt(0)).toBeCloseTo(12 * 0.065, 9);
+    expect(massAt(8)).toBeCloseTo(6, 9);
+    expect(massAt(60)).toBeCloseTo(12, 1);
+  });
+
+  it('let it hatch with the mass of its own profile, but for one that hatches half grown', () => {
+    const hatched = (mass: string) => facts(own({ 'hatch-mass': mass })).massAt(0);
+    expect(hatched('1.5')).toBeCloseTo(1.5, 9);
+    expect(hatched('6')).toBeCloseTo(4, 9);
   });
 });
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Amount } from '../../../src/rules/feed/amount.ts';
+import { adultNeed, nestlingNeed } from '../../../src/rules/feed/energy.ts';
 import { factsOf } from '../../../src/rules/feed/facts.ts';
+import { NO_FOOD } from '../../../src/rules/feed/foods.ts';
 import {
   adultFoods,
   hatchedMouth,
@@ -23,7 +25,7 @@ const live = (mouth: Mouth, day: number) => mouthFoods(mouth, day, asReckoned).l
 
 describe('a chick', () => {
   it('eats nothing before it hatched', () => {
-    expect(live(chick, 99)).toEqual({ low: 0, likely: 0, high: 0 });
+    expect(mouthFoods(chick, 99, asReckoned)).toEqual(NO_FOOD);
     expect(live(chick, 100).low).toBeGreaterThan(0);
   });
 
@@ -45,6 +47,16 @@ describe('a chick', () => {
       expect(Math.abs((need[age] as number) / (need[age - 1] as number) - 1)).toBeLessThan(0.08);
     }
     expect(need.at(-1)).toBe(need.at(-2));
+  });
+
+  it('needs in the nest what its curve says, half-way to an adult’s half-way to independence, and an adult’s at the end', () => {
+    expect(youngNeed(waxbill, 5)).toEqual(nestlingNeed(waxbill.nestling[5] as number));
+    const adult = adultNeed(waxbill.mass).likely;
+    const grown = nestlingNeed(waxbill.nestling.at(-1) as number).likely;
+    // Out at 19 days and independent at 40 (shipped profile): 29 is the eleventh of 22 steps.
+    expect(youngNeed(waxbill, 29).likely).toBeCloseTo((adult + grown) / 2, 9);
+    expect(youngNeed(waxbill, 39).likely).toBeCloseTo((21 * adult + grown) / 22, 9);
+    expect(youngNeed(waxbill, 40)).toEqual(adultNeed(waxbill.mass));
   });
 
   it('whose hatching is not known to the day is at most as old as it can be', () => {
@@ -76,6 +88,8 @@ describe('an egg', () => {
     expect(live(egg, 101).high).toBeCloseTo(live(chick, 101).high, 12);
     expect(mouthsThere([egg], 101)).toEqual({ expected: 0.25, most: 1 });
     expect(mouthsThere([egg], 99)).toEqual({ expected: 0, most: 0 });
+    expect(mouthsThere([egg], 100)).toEqual({ expected: 0.25, most: 1 });
+    expect(mouthsThere([egg], 102)).toEqual({ expected: 0.75, most: 1 });
   });
 
   it('makes live food stand ready the lead days before its earliest day, not sooner', () => {
@@ -88,6 +102,14 @@ describe('an egg', () => {
     expect(smallestOn(egg, 98)).toBeCloseTo(waxbill.massAt(0), 12);
     expect(smallestOn(egg, 102)).toBeCloseTo(waxbill.massAt(0), 12);
     expect(smallestOn(egg, 104)).toBeCloseTo(waxbill.massAt(2), 12);
+    // 40 days after the last day on which it may hatch it feeds itself (shipped profile).
+    expect(smallestOn(egg, 141)).not.toBeNull();
+    expect(smallestOn(egg, 142)).toBeNull();
+  });
+
+  it('asks for no live food of any size where its species needs none, or nobody knows', () => {
+    expect(smallestOn(hatchedMouth(dove, { from: 100, to: 100 }), 105)).toBeNull();
+    expect(smallestOn(hatchedMouth(factsOf()(null), { from: 100, to: 100 }), 105)).toBeNull();
   });
 });
 
