@@ -53,11 +53,25 @@ interface Candidate extends Mass {
   died: number;
 }
 
+/** Each life once, with how many there are: of many thousands most are alike, and all steps only add them up. */
+function counted(lives: readonly IntervalLife[]): (IntervalLife & { lives: number })[] {
+  const known = new Map<string, IntervalLife & { lives: number }>();
+  for (const { entry, left, right } of lives) {
+    const key = `${entry} ${left} ${right}`;
+    const alike = known.get(key);
+    if (alike === undefined) known.set(key, { entry, left, right, lives: 1 });
+    else alike.lives += 1;
+  }
+  return [...known.values()];
+}
+
 function estimate(lives: readonly IntervalLife[]): Candidate[] {
-  const candidates = innermost(lives);
+  const distinct = counted(lives);
+  const candidates = innermost(distinct);
   const last = candidates.length - 1;
   if (last < 0) return [];
-  const ranges = lives.map(({ entry, left, right }) => ({
+  const ranges = distinct.map(({ entry, left, right, lives: times }) => ({
+    lives: times,
     first: candidates.findIndex(({ from }) => from >= left),
     last: candidates.findLastIndex(({ to }) => to <= right),
     entered: candidates.findIndex(({ to }) => to > entry),
@@ -72,6 +86,8 @@ function estimate(lives: readonly IntervalLife[]): Candidate[] {
 }
 
 interface Range {
+  /** How many lives it stands for. */
+  lives: number;
   /** The candidates into which its death can have fallen, and the first for which it was under observation. */
   first: number;
   last: number;
@@ -85,11 +101,11 @@ function expect(candidates: Candidate[], ranges: readonly Range[]): void {
     candidate.atRisk = 0;
     candidate.died = 0;
   }
-  for (const { first, last, entered, died } of ranges) {
+  for (const { lives, first, last, entered, died } of ranges) {
     if (first < 0 || last < first || entered < 0 || entered > last) continue;
     // Who was last known alive is at risk until then. What may follow would only repeat what the others say.
     if (!died) {
-      for (let j = entered; j < first; j++) (candidates[j] as Candidate).atRisk += 1;
+      for (let j = entered; j < first; j++) (candidates[j] as Candidate).atRisk += lives;
       continue;
     }
     let total = 0;
@@ -100,8 +116,8 @@ function expect(candidates: Candidate[], ranges: readonly Range[]): void {
       const candidate = candidates[j] as Candidate;
       const dies = j < first ? 0 : candidate.mass / total;
       if (j >= entered) {
-        candidate.atRisk += alive;
-        candidate.died += dies;
+        candidate.atRisk += lives * alive;
+        candidate.died += lives * dies;
       }
       alive = Math.max(0, alive - dies);
     }

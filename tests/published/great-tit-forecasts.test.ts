@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { formatDay, parseDay } from '../../src/days.ts';
 import type { Room } from '../../src/room/fold.ts';
-import { durationsFrom } from '../../src/rules/durations.ts';
+import { durationsOfOthers } from '../../src/rules/durations.ts';
 import { overdueFrom } from '../../src/rules/forecast/overdue.ts';
 import { membersOf, ownDurations } from '../../src/rules/forecast/own-durations.ts';
 import { type PastForecast, pastForecasts, trackRecord } from '../../src/rules/forecast/track-record.ts';
@@ -94,9 +94,9 @@ describe.skipIf(!folder)(folder ? title : `${title} (skipped: NESTLOG_REFERENCE 
     const own = ownDurations(aviary as Room);
     let overdue = 0;
     let hatched = 0;
+    const others = durationsOfOthers(own);
     for (const one of own) {
-      const others = durationsFrom(own.filter(({ clutch }) => clutch !== one.clutch));
-      const duration = others('incubation', one.species, { low: 12, high: 15 });
+      const duration = others(one.clutch)('incubation', one.species, { low: 12, high: 15 });
       const members = membersOf(one);
       const last = members.reduce((a, b) => (b.start.to > a.start.to ? b : a)).start;
       hatched += members.length;

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { formatDay } from '../../src/days.ts';
-import { durationsFrom, learnedDurations } from '../../src/rules/durations.ts';
+import type { Clutch } from '../../src/room/model.ts';
+import { durationsFrom, durationsOfOthers, learnedDurations } from '../../src/rules/durations.ts';
 import { bookDuration } from '../../src/rules/forecast/duration.ts';
+import { ownDurations } from '../../src/rules/forecast/own-durations.ts';
 import { day, room } from '../rooms.ts';
 
 const range = { low: 11, high: 13 };
@@ -60,6 +62,43 @@ test('the order of the clutches makes no difference', () => {
     }),
     { numRuns: 20 },
   );
+});
+
+test('what is expected of a clutch is what all others took, never its own outcome', () => {
+  fc.assert(
+    fc.property(clutches, (lengths) => {
+      const dated = lengths.map((length, i) => ({ length, month: i + 1 }));
+      const own = ownDurations(room(journals(dated), '2026-01-01'));
+      const others = durationsOfOthers(own);
+      for (const { clutch } of own) {
+        const without = durationsFrom(own.filter((one) => one.clutch !== clutch));
+        const [found, wanted] = [others(clutch), without].map((durations) =>
+          durations('incubation', 'lavender waxbill', range),
+        );
+        expect(found?.n).toBe(lengths.length - 1);
+        for (const figure of ['mean', 'variance', 'longest', 'degrees'] as const) {
+          expect(found?.[figure]).toBeCloseTo(wanted?.[figure] ?? Number.NaN, 9);
+        }
+      }
+    }),
+    { numRuns: 20 },
+  );
+});
+
+test('a clutch that taught nothing yet is expected to take what all others took', () => {
+  const files = {
+    ...journals([{ length: 14, month: 1 }]),
+    'LW-9': `
+      pair: LW-9
+      species: lavender waxbill
+      log:
+        - {date: 2025-12-20, after: 2025-12-19, clutch: 1, laid: 1, sitting}
+    `,
+  };
+  const known = room(files, '2026-01-01');
+  const sitting = known.pairs.find(({ id }) => id === 'LW-9')?.clutches[0] as Clutch;
+  const expected = durationsOfOthers(ownDurations(known))(sitting);
+  expect(expected('incubation', 'lavender waxbill', range).n).toBe(1);
 });
 
 test('what a past day expected is never changed by later clutches', () => {

@@ -50,12 +50,8 @@ const LIKENESS = { least: 0.02, most: 0.9 };
 
 /** What is believed of each step, for any species of the room and for one it never bred. */
 export function beliefsOf(room: Room): (species: string | null) => Beliefs {
-  const rates = ratesOf({
-    clutches: room.pairs.flatMap(({ clutches }) => clutches),
-    day: room.day,
-    grouping: groupings.species,
-    settings: room.settings,
-  });
+  const clutches = room.pairs.flatMap((pair) => pair.clutches);
+  const rates = ratesOf({ clutches, day: room.day, settings: room.settings }, groupings.species);
   const likeness = Object.fromEntries(steps.map((step) => [step, likenessOf([...rates.values()], step)]));
   const known = new Map<string | null, Beliefs>();
   return (species) => {

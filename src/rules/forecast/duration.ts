@@ -68,7 +68,7 @@ export function learnedDuration(range: Range, observations: readonly ObservedDur
     meanVariance: room.variance,
     spreadVariance,
     degrees,
-    longest: Math.max(0, ...observations.map(({ days, width }) => days + width / 2)),
+    longest: observations.reduce((longest, { days, width }) => Math.max(longest, days + width / 2), 0),
   };
 }
 

@@ -3,7 +3,8 @@ import type { Room } from '../../room/fold.ts';
 import type { Clutch } from '../../room/model.ts';
 import { probabilityBy } from '../../statistics/delay.ts';
 import { crpsDays } from '../../statistics/scores.ts';
-import { bookDuration, type Duration, learnedDuration } from './duration.ts';
+import { durationsOfOthers } from '../durations.ts';
+import { bookDuration, type Duration } from './duration.ts';
 import { type DurationKind, membersOf, type OwnDuration, ownDurations } from './own-durations.ts';
 import { type ForecastWindow, forecastDay, windowOf } from './window.ts';
 
@@ -41,12 +42,10 @@ export interface TrackRecord {
  * hatching or fledging, known to the day of the look that found it.
  */
 export function pastForecasts(room: Room, own: readonly OwnDuration[] = ownDurations(room)): PastForecast[] {
-  return own.flatMap((one) => {
-    const others = own.filter(
-      ({ clutch, kind, species }) => clutch !== one.clutch && kind === one.kind && species === one.species,
-    );
-    return scored(one, learnedDuration(one.range, others), bookDuration(one.range));
-  });
+  const others = durationsOfOthers(own);
+  return own.flatMap((one) =>
+    scored(one, others(one.clutch)(one.kind, one.species, one.range), bookDuration(one.range)),
+  );
 }
 
 function scored(one: OwnDuration, duration: Duration, book: Duration): PastForecast[] {

@@ -1,11 +1,12 @@
+import { group } from 'd3-array';
 import type { Day } from '../../days.ts';
 import type { Clutch, Egg, Pair } from '../../room/model.ts';
 import { lastFeederOf, nestFeederOf, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
 import { youngFateOf } from './fates.ts';
-import { inGroupOrder } from './groupings.ts';
+import { type Grouping, inGroupOrder } from './groupings.ts';
 import { type ChickLife, lifeOf } from './lives.ts';
-import { type Counting, emptyRates, type Rates, ratesOf } from './rates.ts';
+import { type Counting, emptyRates, ownCare, type Rates, ratesOf } from './rates.ts';
 import { type Stage, stagesOf } from './stages.ts';
 import { type ChickSurvival, survivalOf } from './survival.ts';
 
@@ -35,23 +36,28 @@ export interface Reared {
   died: number;
 }
 
+/** What blocks are made of: the clutches, and the lives of their chicks, which every division shares. */
+export interface Told extends Counting {
+  lives: readonly ChickLife[];
+}
+
+/** The clutches with the lives of their chicks up to the day. */
+export function toldOf(counting: Counting): Told {
+  const { clutches, day } = counting;
+  return {
+    ...counting,
+    lives: clutches.flatMap(({ chicks }) => chicks.flatMap((bird) => lifeOf(bird, day) ?? [])),
+  };
+}
+
 /** A block for each group, in order. */
-export function blocksOf(counting: Counting): Block[] {
-  const { clutches, day, grouping, settings } = counting;
-  const rates = ratesOf(counting);
-  const laid = new Map<string | null, Clutch[]>();
-  for (const clutch of clutches) {
-    const own = { origin: clutch, pair: clutch.pair, clutch, housing: clutch.housing };
-    add(laid, grouping.of(own, settings), clutch);
-  }
-  const lives = new Map<string | null, ChickLife[]>();
-  for (const origin of clutches) {
-    const own = { origin, pair: origin.pair, clutch: origin, housing: origin.housing };
-    for (const bird of origin.chicks) {
-      const life = lifeOf(bird, day);
-      if (life !== null) add(lives, grouping.of(lastFeederOf(bird, day) ?? own, settings), life);
-    }
-  }
+export function blocksOf(told: Told, grouping: Grouping): Block[] {
+  const { clutches, day, settings } = told;
+  const rates = ratesOf(told, grouping);
+  const laid = group(clutches, (clutch) => grouping.of(ownCare(clutch), settings));
+  const lives = group(told.lives, ({ bird, clutch }) =>
+    grouping.of(lastFeederOf(bird, day) ?? ownCare(clutch), settings),
+  );
   const names = [...new Set([...laid.keys(), ...rates.keys()])].sort(inGroupOrder(grouping.name));
   return names.map((name) => {
     const [own, followed] = [laid.get(name) ?? [], lives.get(name) ?? []];
@@ -71,8 +77,8 @@ function blockOf(name: string | null, { clutches, lives, rates, day }: Parts): B
     name,
     pairs: new Set(clutches.map(({ pair }) => pair)).size,
     clutches,
-    eggs: countEggs(clutches.flatMap(({ eggs }) => eggs)),
-    chicks: countChicks(clutches.flatMap(({ chicks }) => chicks)),
+    eggs: countEggs(eachOf(clutches, 'eggs')),
+    chicks: countChicks(eachOf(clutches, 'chicks')),
     rates,
     lives,
     survival: survivalOf(lives),
@@ -80,10 +86,12 @@ function blockOf(name: string | null, { clutches, lives, rates, day }: Parts): B
   };
 }
 
-function add<K, T>(groups: Map<K, T[]>, key: K, one: T): void {
-  const known = groups.get(key);
-  if (known === undefined) groups.set(key, [one]);
-  else known.push(one);
+/** Every egg or chick of some clutches, without a list that holds them all. */
+function* eachOf<K extends 'eggs' | 'chicks'>(
+  clutches: readonly Clutch[],
+  which: K,
+): Generator<Clutch[K][number]> {
+  for (const clutch of clutches) yield* clutch[which] as Iterable<Clutch[K][number]>;
 }
 
 /** What each pair reared of these clutches, its own and others', by the pair's id. */
@@ -95,11 +103,11 @@ export function rearedByPair(clutches: readonly Clutch[], day: Day): Map<string,
     if (pair) all.set(pair.id, reared);
     return reared;
   };
-  for (const egg of clutches.flatMap(({ eggs }) => eggs)) {
+  for (const egg of eachOf(clutches, 'eggs')) {
     if (egg.fate?.kind === 'hatched') by(sitterOf(egg).pair).hatched += 1;
     for (const pair of carersOf(egg)) if (pair !== egg.clutch.pair) by(pair).taken += 1;
   }
-  for (const bird of clutches.flatMap(({ chicks }) => chicks)) {
+  for (const bird of eachOf(clutches, 'chicks')) {
     if (bird.fledged !== null) by(nestFeederOf(bird, day)?.pair).fledged += 1;
     const fate = youngFateOf(bird);
     if (fate === 'independent') by(lastFeederOf(bird, day)?.pair).independent += 1;

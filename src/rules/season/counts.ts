@@ -27,43 +27,40 @@ export interface ChickCounts {
   open: number;
 }
 
-export function countEggs(eggs: readonly Egg[]): EggCounts {
-  const ended = (kind: string) => eggs.filter(({ fate }) => fate?.kind === kind).length;
-  const own = eggs.filter(({ fate }) => fate?.kind !== 'taken').map(fertilityOf);
-  return {
-    laid: eggs.length,
-    fertile: own.filter((is) => is === 'fertile').length,
-    clear: own.filter((is) => is === 'clear').length,
-    unknown: own.filter((is) => is === null).length,
-    hatched: ended('hatched'),
-    lost: byCause(eggs.flatMap(({ fate }) => (fate?.kind === 'lost' ? [fate.cause] : []))),
-    taken: ended('taken'),
-    open: eggs.filter(({ fate }) => fate === null).length,
-  };
+export function countEggs(eggs: Iterable<Egg>): EggCounts {
+  const counts = { laid: 0, fertile: 0, clear: 0, unknown: 0, hatched: 0, taken: 0, open: 0 };
+  const lost = new Map<string, number>();
+  for (const egg of eggs) {
+    counts.laid += 1;
+    if (egg.fate?.kind === 'lost') addCause(lost, egg.fate.cause);
+    else counts[egg.fate?.kind ?? 'open'] += 1;
+    if (egg.fate?.kind !== 'taken') counts[fertilityOf(egg) ?? 'unknown'] += 1;
+  }
+  const { laid, fertile, clear, unknown, hatched, taken, open } = counts;
+  return { laid, fertile, clear, unknown, hatched, lost: commonestFirst(lost), taken, open };
 }
 
-export function countChicks(chicks: readonly Bird[]): ChickCounts {
-  const fates = chicks.map(youngFateOf);
-  const ended = (kind: string) => fates.filter((fate) => fate === kind).length;
-  return {
-    hatched: chicks.length,
-    fledged: chicks.filter(({ fledged }) => fledged !== null).length,
-    independent: ended('independent'),
-    died: byCause(
-      chicks.flatMap((bird) =>
-        youngFateOf(bird) === 'died' && bird.fate?.kind === 'died' ? [bird.fate.cause] : [],
-      ),
-    ),
-    gone: ended('gone'),
-    open: ended('open'),
-  };
+export function countChicks(chicks: Iterable<Bird>): ChickCounts {
+  const counts = { hatched: 0, fledged: 0, independent: 0, gone: 0, open: 0 };
+  const died = new Map<string, number>();
+  for (const bird of chicks) {
+    counts.hatched += 1;
+    if (bird.fledged !== null) counts.fledged += 1;
+    const fate = youngFateOf(bird);
+    if (fate === 'died') addCause(died, bird.fate?.kind === 'died' ? bird.fate.cause : null);
+    else counts[fate] += 1;
+  }
+  const { hatched, fledged, independent, gone, open } = counts;
+  return { hatched, fledged, independent, died: commonestFirst(died), gone, open };
 }
 
-function byCause(causes: readonly (string | null)[]): Record<string, number> {
-  const counts = new Map<string, number>();
-  for (const cause of causes) counts.set(cause ?? 'unknown', (counts.get(cause ?? 'unknown') ?? 0) + 1);
-  const ranked = [...counts].sort(([a, n], [b, m]) => m - n || a.localeCompare(b, 'en'));
-  return Object.fromEntries(ranked);
+function addCause(causes: Map<string, number>, cause: string | null): void {
+  const name = cause ?? 'unknown';
+  causes.set(name, (causes.get(name) ?? 0) + 1);
+}
+
+function commonestFirst(causes: ReadonlyMap<string, number>): Record<string, number> {
+  return Object.fromEntries([...causes].sort(([a, n], [b, m]) => m - n || a.localeCompare(b, 'en')));
 }
 
 /** All that a table of causes adds up to. */

@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { independence } from '../../room/lives.ts';
-import type { Bird } from '../../room/model.ts';
+import type { Bird, Clutch } from '../../room/model.ts';
 import type { IntervalLife } from '../../statistics/interval-censored.ts';
 import { lastSign } from '../stock/life.ts';
 
@@ -10,6 +10,8 @@ const FROM_HATCHING = -1;
 /** A chick's life by age in days up to independence: dead in (left, right], or last known alive at left. */
 export interface ChickLife extends IntervalLife {
   bird: Bird;
+  /** In which it hatched. */
+  clutch: Clutch;
 }
 
 /** The life of a chick of this room; null where nobody knows when it hatched, or it stands for uncounted ones. */
@@ -21,14 +23,14 @@ export function lifeOf(bird: Bird, day: Day): ChickLife | null {
   const seen = age(firstSeen ?? hatched.to);
   const entry = seen === 0 ? FROM_HATCHING : seen;
   const alive = (until: number): ChickLife => {
-    return { bird, entry, left: Math.min(until, end), right: Number.POSITIVE_INFINITY };
+    return { bird, clutch, entry, left: Math.min(until, end), right: Number.POSITIVE_INFINITY };
   };
   if (fate?.kind === 'gone') return alive(age(fate.day));
   if (fate?.kind !== 'died') return alive(age(lastAlive(bird, day)));
   const right = age(fate.day);
   const known = Math.max(age(fate.span.from) - 1, lastAlive(bird, fate.day - 1) - hatched.to);
   const left = Math.min(right - 1, known);
-  return right > end ? alive(Math.max(0, left)) : { bird, entry, left, right };
+  return right > end ? alive(Math.max(0, left)) : { bird, clutch, entry, left, right };
 }
 
 /**

@@ -1,7 +1,16 @@
 import type { Day } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Clutch } from '../../room/model.ts';
-import { type Block, blocksOf, emptyBlock, nothingReared, type Reared, rearedByPair } from './block.ts';
+import {
+  type Block,
+  blocksOf,
+  emptyBlock,
+  nothingReared,
+  type Reared,
+  rearedByPair,
+  type Told,
+  toldOf,
+} from './block.ts';
 import { type Comparison, compareGroups, compareWith } from './compare.ts';
 import { type GroupingName, groupings, whole } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
@@ -48,28 +57,30 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     const year = seasonOf(begun(clutch), start);
     return year >= seasons.from && year <= seasons.to;
   });
-  const count = (grouping: Parameters<typeof blocksOf>[0]['grouping'], some: Clutch[] = clutches) =>
-    blocksOf({ clutches: some, day, grouping, settings });
-  const one = (some: Clutch[]): Block => count(whole, some)[0] ?? emptyBlock(day);
-  const totals = one(clutches);
+  const told = toldOf({ clutches, day, settings });
+  const one = (some: Told): Block => blocksOf(some, whole)[0] ?? emptyBlock(day);
+  const totals = one(told);
   const reared = rearedByPair(clutches, day);
-  const byPair = count(groupings.pair)
+  const byPair = blocksOf(told, groupings.pair)
     .filter(({ name }) => name !== null)
     .map((block) => ({ ...block, reared: reared.get(block.name ?? '') ?? nothingReared() }));
   const earlier = all.filter((clutch) => seasonOf(begun(clutch), start) < seasons.from);
   const years = [...new Set(all.map((clutch) => seasonOf(begun(clutch), start)))].sort((a, b) => a - b);
-  const bySeason = count(groupings.year);
+  const bySeason = blocksOf(told, groupings.year);
   return {
     season: seasonsName(seasons, start),
     day,
     room: settings.room,
     totals,
-    bySpecies: count(groupings.species),
+    bySpecies: blocksOf(told, groupings.species),
     byPair,
     ranking: rankingOf(byPair),
-    by: asked.by === null ? null : dividedBy(asked.by, count(groupings[asked.by])),
+    by: asked.by === null ? null : dividedBy(asked.by, blocksOf(told, groupings[asked.by])),
     bySeason: bySeason.length > 1 ? bySeason : [],
-    before: earlier.length === 0 ? null : beside(totals, one(earlier), earlier, start),
+    before:
+      earlier.length === 0
+        ? null
+        : beside(totals, one(toldOf({ clutches: earlier, day, settings })), earlier, start),
     measures: measureWords,
     seasons: years.map((year) => seasonName(year, start)),
   };

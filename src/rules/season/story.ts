@@ -3,14 +3,22 @@ import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird, Clutch, Egg, Pair } from '../../room/model.ts';
-import { durationsFrom } from '../durations.ts';
-import { type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
+import { type Durations, durationsOfOthers } from '../durations.ts';
+import { type DurationKind, ownDurations } from '../forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from '../forecast/window.ts';
 import { lastStanding, type Standing } from '../growth/weighings.ts';
 import { eggDoubt } from '../incubator/doubt.ts';
 import { eggVolume } from '../incubator/egg-size.ts';
 import { type EggLoss, eggLoss } from '../incubator/loss.ts';
-import { type Block, blocksOf, emptyBlock, nothingReared, type Reared, rearedByPair } from './block.ts';
+import {
+  type Block,
+  blocksOf,
+  emptyBlock,
+  nothingReared,
+  type Reared,
+  rearedByPair,
+  toldOf,
+} from './block.ts';
 import { mayStillHatch, youngFateOf } from './fates.ts';
 import { groupings, whole } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
@@ -61,14 +69,14 @@ export interface ClutchStory {
 export function pairStory(room: Room, pair: Pair): PairStory {
   const { day, settings } = room;
   const all = room.pairs.flatMap(({ clutches }) => clutches);
-  const blocks = blocksOf({ clutches: all, day, grouping: groupings.pair, settings });
-  const others = all.filter((clutch) => clutch.pair !== pair);
+  const blocks = blocksOf(toldOf({ clutches: all, day, settings }), groupings.pair);
+  const others = toldOf({ clutches: all.filter((clutch) => clutch.pair !== pair), day, settings });
   return {
     pair,
     day,
     clutches: clutchStories(room, pair.clutches),
     own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
-    others: blocksOf({ clutches: others, day, grouping: whole, settings })[0] ?? emptyBlock(day),
+    others: blocksOf(others, whole)[0] ?? emptyBlock(day),
     reared: rearedByPair(all, day).get(pair.id) ?? nothingReared(),
     measures: measureWords,
   };
@@ -76,17 +84,22 @@ export function pairStory(room: Room, pair: Pair): PairStory {
 
 /** Tells the stories of some of the room's clutches, in their order. */
 export function clutchStories(room: Room, clutches: readonly Clutch[]): ClutchStory[] {
-  const known = { day: room.day, own: ownDurations(room), start: room.settings.seasonStart };
+  const known = {
+    day: room.day,
+    others: durationsOfOthers(ownDurations(room)),
+    start: room.settings.seasonStart,
+  };
   return clutches.map((clutch) => clutchStory(clutch, known));
 }
 
 interface Known {
   day: Day;
-  own: readonly OwnDuration[];
+  /** What all clutches but one say. */
+  others: (clutch: Clutch) => Durations;
   start: SeasonStart;
 }
 
-function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
+function clutchStory(clutch: Clutch, { day, others, start }: Known): ClutchStory {
   const { eggs, chicks } = clutch;
   // Eggs that all lie in store are sat on by nobody.
   const warmed = eggs.some((egg) => eggClock(egg, egg.fate?.day ?? day) !== null);
@@ -100,7 +113,7 @@ function clutchStory(clutch: Clutch, { day, own, start }: Known): ClutchStory {
     fledged: around(chicks.flatMap(({ fledged }) => fledged?.day ?? [])),
     independent: around(chicks.flatMap((bird) => bird.independent?.day ?? [])),
     over: endOf(clutch, day),
-    foreseen: foreseen(clutch, { day, own, start }),
+    foreseen: foreseen(clutch, day, others(clutch)),
     eggs: eggs.map((egg) => ({
       egg,
       fertility: fertilityOf(egg),
@@ -128,10 +141,9 @@ function endOf({ eggs, chicks }: Clutch, day: Day): Day | null {
   return around(days)?.to ?? null;
 }
 
-function foreseen(clutch: Clutch, { day, own }: Known): ClutchStory['foreseen'] {
+function foreseen(clutch: Clutch, day: Day, durations: Durations): ClutchStory['foreseen'] {
   const profile = clutch.pair.profile;
-  const durations = durationsFrom(own.filter((one) => one.clutch !== clutch));
-  const window = (kind: OwnDuration['kind'], starts: readonly Span[]) => {
+  const window = (kind: DurationKind, starts: readonly Span[]) => {
     const range = profile?.[kind]?.value;
     return profile === null || range === undefined
       ? null

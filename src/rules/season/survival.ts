@@ -1,6 +1,5 @@
-import { turnbullCurve } from '../../statistics/interval-censored.ts';
+import { type IntervalLife, turnbullCurve } from '../../statistics/interval-censored.ts';
 import { kaplanMeier, type Life, type SurvivalStep } from '../../statistics/survival.ts';
-import type { ChickLife } from './lives.ts';
 
 /** How chicks survived by age; one row for each age at which any died. */
 export interface ChickSurvival {
@@ -19,7 +18,7 @@ export interface SurvivalRow extends SurvivalStep {
 }
 
 /** Kaplan and Meier's curve where each death is known to the day, else Turnbull's. */
-export function survivalOf(lives: readonly ChickLife[]): ChickSurvival {
+export function survivalOf(lives: readonly IntervalLife[]): ChickSurvival {
   const estimated = lives.some(({ left, right }) => Number.isFinite(right) && right - left > 1);
   const rows = estimated
     ? turnbullCurve(lives).map((step) => ({ ...step, from: step.from + 1 }))
@@ -28,7 +27,7 @@ export function survivalOf(lives: readonly ChickLife[]): ChickSurvival {
 }
 
 /** The life with its death on the last day on which it can have been. */
-export function byDay({ entry, left, right }: ChickLife): Life {
+export function byDay({ entry, left, right }: IntervalLife): Life {
   const died = Number.isFinite(right);
   return { entry, time: died ? right : left, died };
 }

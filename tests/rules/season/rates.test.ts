@@ -23,18 +23,16 @@ describe('rates', () => {
         clusters: [],
       });
     }
-    expect(ratesOf({ clutches: [], day: day(LATER), grouping: whole, settings }).size).toBe(0);
+    expect(ratesOf({ clutches: [], day: day(LATER), settings }, whole).size).toBe(0);
   });
 
   it('are numbers wherever there is an n, inside their intervals, and null where there is none', () => {
     fc.assert(
       fc.property(anyRoom, (files) => {
-        for (const rates of ratesOf({
-          clutches: clutches(files, LATER),
-          day: day(LATER),
-          grouping: groupings.pair,
-          settings,
-        }).values()) {
+        for (const rates of ratesOf(
+          { clutches: clutches(files, LATER), day: day(LATER), settings },
+          groupings.pair,
+        ).values()) {
           for (const name of measureNames) {
             const { k, n, rate, low, high, designEffect, open, outside } = rates[name];
             expect(k).toBeLessThanOrEqual(n);

@@ -1,14 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Bird } from '../../../src/room/model.ts';
-import type { ChickLife } from '../../../src/rules/season/lives.ts';
 import { byDay, survivalOf } from '../../../src/rules/season/survival.ts';
+import type { IntervalLife } from '../../../src/statistics/interval-censored.ts';
 
-const bird = {} as Bird;
 const FOREVER = Number.POSITIVE_INFINITY;
-const dead = (...ages: number[]): ChickLife[] =>
-  ages.map((age) => ({ bird, entry: -1, left: age - 1, right: age }));
-const alive = (count: number, age: number): ChickLife[] =>
-  Array.from({ length: count }, () => ({ bird, entry: -1, left: age, right: FOREVER }));
+const dead = (...ages: number[]): IntervalLife[] =>
+  ages.map((age) => ({ entry: -1, left: age - 1, right: age }));
+const alive = (count: number, age: number): IntervalLife[] =>
+  Array.from({ length: count }, () => ({ entry: -1, left: age, right: FOREVER }));
 
 describe('survival of chicks', () => {
   it('of nobody is nothing', () => {
@@ -27,14 +25,14 @@ describe('survival of chicks', () => {
   });
 
   it('is estimated where a death lay between looks more than a day apart', () => {
-    const found = survivalOf([{ bird, entry: -1, left: 2, right: 5 }, ...alive(3, 30)]);
+    const found = survivalOf([{ entry: -1, left: 2, right: 5 }, ...alive(3, 30)]);
     expect(found.estimated).toBe(true);
     expect(found.rows).toMatchObject([{ from: 3, time: 5, surviving: expect.closeTo(0.75, 9) }]);
   });
 
   it('takes the day it was found where one day is needed', () => {
-    expect(byDay({ bird, entry: -1, left: 2, right: 5 })).toEqual({ entry: -1, time: 5, died: true });
-    expect(byDay({ bird, entry: -1, left: 9, right: FOREVER })).toEqual({ entry: -1, time: 9, died: false });
+    expect(byDay({ entry: -1, left: 2, right: 5 })).toEqual({ entry: -1, time: 5, died: true });
+    expect(byDay({ entry: -1, left: 9, right: FOREVER })).toEqual({ entry: -1, time: 9, died: false });
   });
 });
 
