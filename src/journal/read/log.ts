@@ -49,7 +49,7 @@ export class LogReader<O> {
       // A year so far ahead of the others is itself a slip, and no help for those behind it.
       if (year === null || its < year + LIFETIME) year = its;
     }
-    this.#findings.push(...otherYears(visits));
+    for (const finding of otherYears(visits)) this.#findings.push(finding);
     return visits;
   }
 

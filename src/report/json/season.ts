@@ -1,3 +1,4 @@
+import { max } from 'd3-array';
 import { formatDay } from '../../days.ts';
 import type { Block, Reared } from '../../rules/season/block.ts';
 import type { Comparison } from '../../rules/season/compare.ts';
@@ -121,8 +122,8 @@ function dangerData({ survival: { danger } }: Block) {
 
 /** How many chicks the curve rests on, up to which age, and whether ages of death had to be estimated. */
 function followedData({ lives, survival: { followed, estimated } }: Block) {
-  const ages = lives.map(({ left, right }) => (Number.isFinite(right) ? right : left));
-  return { chicks: followed, untilAge: ages.length === 0 ? null : Math.max(...ages), estimated };
+  const untilAge = max(lives, ({ left, right }) => (Number.isFinite(right) ? right : left)) ?? null;
+  return { chicks: followed, untilAge, estimated };
 }
 
 /** One clutch, when it was in which stage, and what came of it. */

@@ -1,4 +1,5 @@
 import Table from 'cli-table3';
+import { max } from 'd3-array';
 import { truncate, widthOf } from './width.ts';
 
 interface ColumnsOptions {
@@ -30,8 +31,8 @@ export function columns(
   rows: readonly string[][],
   { width, indent, right = [], cut }: ColumnsOptions,
 ): string[] {
-  const number = Math.max(...rows.map((row) => row.length));
-  const widest = (column: number) => Math.max(0, ...rows.map((row) => widthOf(row[column] ?? '')));
+  const number = max(rows, (row) => row.length) ?? 0;
+  const widest = (column: number) => max(rows, (row) => widthOf(row[column] ?? '')) ?? 0;
   const widths = Array.from({ length: number }, (_, column) => widest(column));
   const total = widths.reduce((sum, wide) => sum + wide + GAP, indent - GAP);
   const room = Math.max(4, (widths[cut] ?? 0) - Math.max(0, total - width));

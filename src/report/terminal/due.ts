@@ -1,3 +1,4 @@
+import { max } from 'd3-array';
 import type { AgendaItem } from '../../rules/agenda/item.ts';
 import type { Morning } from '../morning.ts';
 import { fold, type Row } from './due/fold.ts';
@@ -41,7 +42,7 @@ export function dueText(morning: Morning, { width, color, by }: DueOptions): str
     day: shown.day,
     width: Math.min(Math.max(width, NARROWEST), WIDEST),
     styles: styles(color),
-    gutter: Math.max(USUAL_GUTTER, ...rows.map(([item]) => widthOf(gutterWords(item, shown.day)))),
+    gutter: Math.max(USUAL_GUTTER, max(rows, ([item]) => widthOf(gutterWords(item, shown.day))) ?? 0),
   };
   const blocks = [
     heading(shown, page),

@@ -1,3 +1,4 @@
+import { extent, mean } from 'd3-array';
 import type { Room } from '../../room/fold.ts';
 import type { Profile, Range } from '../../species/profile.ts';
 import { durationsFrom } from '../durations.ts';
@@ -65,11 +66,6 @@ function experience(
 }
 
 function observedIn(own: readonly OwnDuration[]): (Range & { mean: number }) | null {
-  if (own.length === 0) return null;
-  const days = own.map((one) => one.days);
-  return {
-    mean: days.reduce((sum, one) => sum + one, 0) / days.length,
-    low: Math.min(...days),
-    high: Math.max(...days),
-  };
+  const [low, high] = extent(own, ({ days }) => days);
+  return low === undefined ? null : { mean: mean(own, ({ days }) => days) as number, low, high };
 }

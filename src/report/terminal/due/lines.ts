@@ -1,3 +1,4 @@
+import { max } from 'd3-array';
 import type { Day } from '../../../days.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import { lateness, relativeDay, shortDate, weekdayDate } from '../dates.ts';
@@ -75,7 +76,7 @@ export function rowLines(row: Row, { said, column, repeats }: RowOptions, page: 
 
 /** How wide the column of what to do has to be for these rows, and at most may be. */
 export function taskColumn(rows: readonly Row[], page: Page): number {
-  const widest = Math.max(0, ...rows.map(([{ say }]) => widthOf(say)));
+  const widest = max(rows, ([{ say }]) => widthOf(say)) ?? 0;
   return Math.min(widest, Math.floor(bodyWidth(page) * 0.55));
 }
 

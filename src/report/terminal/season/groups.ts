@@ -1,3 +1,4 @@
+import { max } from 'd3-array';
 import type { Block } from '../../../rules/season/block.ts';
 import type { Ranking } from '../../../rules/season/ranking.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
@@ -63,7 +64,7 @@ const RANGE = 9;
 
 /** Pairs in the order of what their clutches make one expect of the next. */
 export function rankingLines({ rows }: Ranking, page: Page): string[] {
-  const name = Math.min(22, Math.max(6, ...rows.map((row) => widthOf(visible(row.name ?? '')))) + 2);
+  const name = Math.min(22, Math.max(6, max(rows, (row) => widthOf(visible(row.name ?? ''))) ?? 0) + 2);
   const picture = Math.min(31, page.width - 2 - name - COUNT - RATE - RANGE - 1);
   return rows.map(({ name: own, k, n, mean, low, high }) => {
     const head = `  ${pad(truncate(visible(own ?? ''), name - 2), name)}${pad(`${k} of ${n}`, COUNT)}`;
