@@ -11,7 +11,7 @@ import { pairTable } from '../report/tables/pairs.ts';
 import { rateTable } from '../report/tables/rates.ts';
 import type { Table } from '../report/tables/table.ts';
 import { eventsOf } from '../rules/events/events.ts';
-import { ledgerOf, rateEntries } from '../rules/season/ledger.ts';
+import { chickEntries, clutchEntries, eggEntries, rateEntries } from '../rules/season/ledger.ts';
 import { stockOf } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { created, type ForceOption } from './create.ts';
@@ -28,9 +28,9 @@ interface ExportOptions extends ForceOption {
 const makers: Record<TableName, (open: OpenRoom) => Table> = {
   pairs: ({ room }) => pairTable(room.pairs),
   birds: ({ room }) => birdTable(stockOf(room)),
-  clutches: ({ room }) => clutchTable(ledgerOf(room).clutches),
-  eggs: ({ room }) => eggTable(ledgerOf(room).eggs),
-  chicks: ({ room }) => chickTable(ledgerOf(room).chicks),
+  clutches: ({ room }) => clutchTable(clutchEntries(room)),
+  eggs: ({ room }) => eggTable(eggEntries(room)),
+  chicks: ({ room }) => chickTable(chickEntries(room)),
   events: ({ room, record }) => eventTable(eventsOf(record, room)),
   rates: ({ room }) => rateTable(rateEntries(room)),
 };
@@ -76,7 +76,7 @@ export function run(context: Context<ExportOptions>): ExitCode {
   const form = options.format ?? (json ? 'json' : 'csv');
   const open = openRoom(context);
   tellUnread(context, open.room);
-  stdout.write(formats[form](make(open)));
+  for (const text of formats[form](make(open))) stdout.write(text);
   return 0;
 }
 

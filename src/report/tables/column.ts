@@ -19,12 +19,18 @@ export interface Column<T> extends Field {
   value: (one: T) => Cell;
 }
 
-/** A table of these columns; each row has all of them. */
-export function tableOf<T>(name: string, columns: readonly Column<T>[], rows: readonly T[]): Table {
+/** A table of these columns; each row has all of them, and is made when it is walked past. */
+export function tableOf<T>(name: string, columns: readonly Column<T>[], ones: readonly T[]): Table {
+  const rowOf = (one: T) => Object.fromEntries(columns.map((column) => [column.name, column.value(one)]));
   return {
     name,
     columns: columns.map((column) => column.name),
-    rows: rows.map((one) => Object.fromEntries(columns.map((column) => [column.name, column.value(one)]))),
+    rows: {
+      length: ones.length,
+      *[Symbol.iterator]() {
+        for (const one of ones) yield rowOf(one);
+      },
+    },
   };
 }
 

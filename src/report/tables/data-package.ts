@@ -1,7 +1,7 @@
 import { type Day, formatDay } from '../../days.ts';
 import { jsonText } from '../json/text.ts';
 import type { Field } from './column.ts';
-import { csvText } from './csv.ts';
+import { csvParts } from './csv.ts';
 import { definitions, type Reference, type TableDefinition } from './definitions.ts';
 import type { Table } from './table.ts';
 
@@ -33,7 +33,7 @@ export function dataPackage(tables: readonly Table[], { day, room }: About): Pac
     resources: tables.map(resource),
   };
   return [
-    ...tables.map((table) => ({ path: fileOf(table.name), text: csvText(table) })),
+    ...tables.map((table) => ({ path: fileOf(table.name), text: [...csvParts(table)].join('') })),
     { path: 'datapackage.json', text: jsonText(description) },
   ];
 }

@@ -1,12 +1,12 @@
-import { csvText } from './csv.ts';
-import { ndjsonText, tableJson } from './json.ts';
+import { csvParts } from './csv.ts';
+import { jsonParts, ndjsonParts } from './json.ts';
 import type { Table } from './table.ts';
 
-/** The forms in which a table can be had. */
+/** The forms in which a table can be had, a part of its text at a time. */
 export const formats = {
-  csv: csvText,
-  json: tableJson,
-  ndjson: ndjsonText,
-} satisfies Record<string, (table: Table) => string>;
+  csv: csvParts,
+  json: jsonParts,
+  ndjson: ndjsonParts,
+} satisfies Record<string, (table: Table) => Iterable<string>>;
 
 export type Format = keyof typeof formats;

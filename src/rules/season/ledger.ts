@@ -49,45 +49,51 @@ export interface RateEntry {
   figures: Block['rates'][MeasureWords['name']];
 }
 
-/** Every individual of the room's clutches and every rate, for tables. */
-export interface Ledger {
-  eggs: EggEntry[];
-  chicks: ChickEntry[];
-  clutches: ClutchEntry[];
+/** Every egg of the room's clutches, for tables. */
+export function eggEntries(room: Room): EggEntry[] {
+  return bySeason(room).flatMap(({ clutch, season }) =>
+    clutch.eggs.map((egg) => ({
+      egg,
+      season,
+      fertility: fertilityOf(egg),
+      sitter: sitterOf(egg).pair?.id ?? null,
+    })),
+  );
 }
 
-export function ledgerOf({ pairs, day, settings }: Room): Ledger {
-  const clutches = pairs.flatMap((pair) => pair.clutches);
-  const season = (clutch: Clutch) =>
-    seasonName(seasonOf(begun(clutch), settings.seasonStart), settings.seasonStart);
-  return {
-    eggs: clutches.flatMap((clutch) =>
-      clutch.eggs.map((egg) => ({
-        egg,
-        season: season(clutch),
-        fertility: fertilityOf(egg),
-        sitter: sitterOf(egg).pair?.id ?? null,
-      })),
-    ),
-    chicks: clutches.flatMap((clutch) =>
-      clutch.chicks.map((bird) => ({
-        bird,
-        clutch,
-        season: season(clutch),
-        fate: youngFateOf(bird),
-        nestFeeder: nestFeederOf(bird, day)?.pair?.id ?? null,
-        lastFeeder: lastFeederOf(bird, day)?.pair?.id ?? null,
-      })),
-    ),
-    clutches: clutches.map((clutch) => ({
+/** Every chick of them, whoever reared it. */
+export function chickEntries(room: Room): ChickEntry[] {
+  return bySeason(room).flatMap(({ clutch, season }) =>
+    clutch.chicks.map((bird) => ({
+      bird,
       clutch,
-      season: season(clutch),
-      begun: begun(clutch),
-      eggs: countEggs(clutch.eggs),
-      chicks: countChicks(clutch.chicks),
-      chicksKnown: chicksKnown(clutch),
+      season,
+      fate: youngFateOf(bird),
+      nestFeeder: nestFeederOf(bird, room.day)?.pair?.id ?? null,
+      lastFeeder: lastFeederOf(bird, room.day)?.pair?.id ?? null,
     })),
-  };
+  );
+}
+
+/** The clutches with their counts. */
+export function clutchEntries(room: Room): ClutchEntry[] {
+  return bySeason(room).map(({ clutch, season }) => ({
+    clutch,
+    season,
+    begun: begun(clutch),
+    eggs: countEggs(clutch.eggs),
+    chicks: countChicks(clutch.chicks),
+    chicksKnown: chicksKnown(clutch),
+  }));
+}
+
+function bySeason({ pairs, settings: { seasonStart } }: Room): { clutch: Clutch; season: string }[] {
+  return pairs.flatMap(({ clutches }) =>
+    clutches.map((clutch) => ({
+      clutch,
+      season: seasonName(seasonOf(begun(clutch), seasonStart), seasonStart),
+    })),
+  );
 }
 
 /** Every rate of all seasons together and of each, for the room, its species and its pairs. */

@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
 import { chickColumns, chickTable } from '../../../src/report/tables/chicks.ts';
-import { ledgerOf } from '../../../src/rules/season/ledger.ts';
+import { chickEntries } from '../../../src/rules/season/ledger.ts';
 import { room } from '../../rooms.ts';
 import { known, ON } from '../seasons.ts';
 
-const { name, columns, rows } = chickTable(ledgerOf(room(known, ON)).chicks);
+const { name, columns, rows: all } = chickTable(chickEntries(room(known, ON)));
+const rows = [...all];
 
 it('has a row for each chick, with documented columns', () => {
   expect([name, rows.length, new Set(columns).size]).toEqual(['chicks', 8, chickColumns.length]);

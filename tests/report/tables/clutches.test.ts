@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
 import { clutchColumns, clutchTable } from '../../../src/report/tables/clutches.ts';
-import { ledgerOf } from '../../../src/rules/season/ledger.ts';
+import { clutchEntries } from '../../../src/rules/season/ledger.ts';
 import { room } from '../../rooms.ts';
 import { known, ON } from '../seasons.ts';
 
-const { name, columns, rows } = clutchTable(ledgerOf(room(known, ON)).clutches);
+const { name, columns, rows: all } = clutchTable(clutchEntries(room(known, ON)));
+const rows = [...all];
 
 it('has a row for each clutch, with documented columns', () => {
   expect([name, rows.length, new Set(columns).size]).toEqual(['clutches', 5, clutchColumns.length]);

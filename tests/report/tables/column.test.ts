@@ -7,14 +7,15 @@ it('a table has each of its columns in each row', () => {
     { name: 'n', doc: '', value: (n: number) => n },
     { name: 'half', doc: '', value: (n: number) => (n % 2 === 0 ? n / 2 : null) },
   ];
-  expect(tableOf('numbers', columns, [2, 3])).toEqual({
-    name: 'numbers',
-    columns: ['n', 'half'],
-    rows: [
-      { n: 2, half: 1 },
-      { n: 3, half: null },
-    ],
-  });
+  const { name, columns: names, rows } = tableOf('numbers', columns, [2, 3]);
+  expect([name, names, rows.length]).toEqual(['numbers', ['n', 'half'], 2]);
+  const wanted = [
+    { n: 2, half: 1 },
+    { n: 3, half: null },
+  ];
+  // As often as wanted: a data package counts them, and then writes them.
+  expect([...rows]).toEqual(wanted);
+  expect([...rows]).toEqual(wanted);
 });
 
 it('a day is written as ISO 8601 has it, or is nothing', () => {

@@ -1,5 +1,8 @@
 import { expect, it } from 'vitest';
-import { csvText } from '../../../src/report/tables/csv.ts';
+import { csvParts } from '../../../src/report/tables/csv.ts';
+import type { Table } from '../../../src/report/tables/table.ts';
+
+const csvText = (table: Table) => [...csvParts(table)].join('');
 
 it('is as RFC 4180 has it: a head, CR LF, quotes where they are needed, nothing for the unknown', () => {
   const table = {
@@ -29,4 +32,11 @@ it('leaves no text that a spreadsheet would run, and every number as it is', () 
 
 it('of an empty table is its head', () => {
   expect(csvText({ name: 'birds', columns: ['id', 'ring'], rows: [] })).toBe('id,ring\r\n');
+});
+
+it('of very many rows is the same text, a part at a time', () => {
+  const rows = Array.from({ length: 2500 }, (_, n) => ({ n }));
+  const parts = [...csvParts({ name: 'numbers', columns: ['n'], rows })];
+  expect(parts.length).toBeGreaterThan(2);
+  expect(parts.join('')).toBe(`n\r\n${rows.map(({ n }) => `${n}\r\n`).join('')}`);
 });

@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
 import { eggColumns, eggTable } from '../../../src/report/tables/eggs.ts';
-import { ledgerOf } from '../../../src/rules/season/ledger.ts';
+import { eggEntries } from '../../../src/rules/season/ledger.ts';
 import { room } from '../../rooms.ts';
 import { known, ON } from '../seasons.ts';
 
-const { name, columns, rows } = eggTable(ledgerOf(room(known, ON)).eggs);
+const { name, columns, rows: all } = eggTable(eggEntries(room(known, ON)));
+const rows = [...all];
 
 it('has a row for each egg, with documented columns', () => {
   expect([name, rows.length, new Set(columns).size]).toEqual(['eggs', 19, eggColumns.length]);

@@ -15,9 +15,10 @@ const log = `
     - {date: 2026-03-12, lost: {broken: all}}
 `;
 const read = record({ 'LW-1': log }, '2026-03-20');
-const { rows } = eventTable(
+const table = eventTable(
   eventsOf(read, understandRoom(read, { day: day('2026-03-20'), today: day('2026-03-20') })),
 );
+const rows = [...table.rows];
 const told = (key: string) => rows.filter((row) => row.key === key);
 
 it('has the columns that programs were promised', () => {

@@ -1,5 +1,9 @@
 import { expect, it } from 'vitest';
-import { ndjsonText, tableJson } from '../../../src/report/tables/json.ts';
+import { jsonParts, ndjsonParts } from '../../../src/report/tables/json.ts';
+import type { Table } from '../../../src/report/tables/table.ts';
+
+const tableJson = (one: Table) => [...jsonParts(one)].join('');
+const ndjsonText = (one: Table) => [...ndjsonParts(one)].join('');
 
 const table = {
   name: 'birds',

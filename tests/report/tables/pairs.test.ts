@@ -8,7 +8,7 @@ it('says of each pair who it is, where, and whether it is together', () => {
       'pair: SF-1\nspecies: star finch\ncock: [A1, A2]\nhousing: flight 1\nlog:\n  - {date: 2026-03-01, paired}\n  - {date: 2026-03-05, parted}\n',
     'LW-1': 'pair: LW-1\nspecies: lavender waxbill\nhen: B1\nlog:\n  - {date: 2026-03-01, paired}\n',
   };
-  expect(pairTable(room(files, '2026-03-09').pairs).rows).toEqual([
+  expect([...pairTable(room(files, '2026-03-09').pairs).rows]).toEqual([
     {
       pair: 'LW-1',
       species: 'lavender waxbill',

@@ -7,7 +7,7 @@ import { pairTable } from '../../../src/report/tables/pairs.ts';
 import { rateTable } from '../../../src/report/tables/rates.ts';
 import { understandRoom } from '../../../src/room/fold.ts';
 import { eventsOf } from '../../../src/rules/events/events.ts';
-import { ledgerOf, rateEntries } from '../../../src/rules/season/ledger.ts';
+import { chickEntries, clutchEntries, eggEntries, rateEntries } from '../../../src/rules/season/ledger.ts';
 import { record, room as understood } from '../../rooms.ts';
 
 /** Four eggs: one clear, three fertile; three hatched, one starved, two fledged and fed themselves. */
@@ -34,11 +34,10 @@ const room = {
 
 const stood = understood(room, '2025-06-01');
 const read = record(room, '2025-06-01');
-const ledger = ledgerOf(stood);
 const tables = {
-  eggs: eggTable(ledger.eggs),
-  chicks: chickTable(ledger.chicks),
-  clutches: clutchTable(ledger.clutches),
+  eggs: eggTable(eggEntries(stood)),
+  chicks: chickTable(chickEntries(stood)),
+  clutches: clutchTable(clutchEntries(stood)),
   rates: rateTable(rateEntries(stood)),
   pairs: pairTable(stood.pairs),
   events: eventTable(eventsOf(read, understandRoom(read, stood))),

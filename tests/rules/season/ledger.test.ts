@@ -1,19 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { ledgerOf, rateEntries } from '../../../src/rules/season/ledger.ts';
+import { chickEntries, clutchEntries, eggEntries, rateEntries } from '../../../src/rules/season/ledger.ts';
 import { room as files, ON } from '../../published/known-season.ts';
 import { room } from '../../rooms.ts';
 
 const known = room(files, ON);
+const [eggs, chicks, clutches] = [eggEntries(known), chickEntries(known), clutchEntries(known)];
 
 describe('the ledger', () => {
   it('has every egg, chick and clutch once', () => {
-    const { eggs, chicks, clutches } = ledgerOf(known);
     expect([eggs.length, chicks.length, clutches.length]).toEqual([19, 8, 5]);
     expect(new Set(eggs.map(({ egg }) => egg)).size).toBe(19);
   });
 
   it('says of each what is derived', () => {
-    const { eggs, chicks, clutches } = ledgerOf(known);
     const given = eggs.find(
       ({ egg }) => egg.clutch.pair.id === 'LW-1' && egg.clutch.number === 2 && egg.ref === 'e3',
     );
