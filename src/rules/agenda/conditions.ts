@@ -128,14 +128,29 @@ function sameNest(a: Clutch | null, b: Clutch | null): boolean {
 export const parted: Condition = ({ pair }) => !together(pair);
 
 /** The nest was taken out or cleaned after the last of the young left it. */
-export const nestTakenOut: Condition = ({ pair, hatched, clutch }, anchor) => {
-  const left = Math.max(...hatched.map((bird) => bird.fledged?.day ?? Number.NEGATIVE_INFINITY));
-  const since = Number.isFinite(left) ? left : anchor.span.from;
-  return pair.nestStates.some(
-    ({ day, state, site }) =>
-      (state === 'removed' || state === 'cleaned') && day >= since && sameSite(site, clutch?.site ?? null),
+export const nestTakenOut: Condition = (brood, anchor) => {
+  const site = brood.clutch?.site ?? null;
+  return statesSince(brood, anchor).some((nest) => DOWN.includes(nest.state) && sameSite(nest.site, site));
+};
+
+/** The pair builds again in this very nest since the young left it, or was offered another in its place. */
+export const builtAgainHere: Condition = (brood, anchor) => {
+  const site = brood.clutch?.site ?? null;
+  // A nest that is named where this one never was is another.
+  return statesSince(brood, anchor).some(
+    (nest) => BUILT.includes(nest.state) && (nest.site ?? site) === site,
   );
 };
+
+const DOWN = ['removed', 'cleaned'];
+const BUILT = ['offered', 'building', 'lined', 'ready'];
+
+/** What was written of the pair's nests after the last of the young left this one. */
+function statesSince({ pair, hatched }: Brood, anchor: Anchor): Pair['nestStates'] {
+  const left = Math.max(...hatched.map((bird) => bird.fledged?.day ?? Number.NEGATIVE_INFINITY));
+  const since = Number.isFinite(left) ? left : anchor.span.from;
+  return pair.nestStates.filter(({ day }) => day >= since);
+}
 
 /** Somebody is in this nest: eggs of any clutch, or nestlings. */
 export const nestInUse: Condition = ({ pair, clutch }) =>

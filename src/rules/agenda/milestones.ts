@@ -337,7 +337,7 @@ export const milestones = [
     task: 'nest-down',
     when: 'the morning after the third night in a row with all young out … + 3 d; without looks at dusk, once the nights of roosting back are over',
     doneBy: '`nest: removed` or `nest: cleaned`',
-    over: 'anything is in that nest, or the next clutch is laid; 60 d later',
+    over: 'anything is in that nest, they build in it again, or the next clutch is laid; 60 d later',
     say: 'take the nest out or clean it',
     explain:
       'When for three nights in a row no fledgling slept in it, the old nest can come out. Without such looks at dusk it is asked about once the nights are over in which young of the species come back. Before a second clutch, never with eggs or young in it.',
@@ -345,7 +345,7 @@ export const milestones = [
     anchors: anchors.nestEmpty,
     window: days(0, 3),
     done: is.nestTakenOut,
-    moot: is.any(is.withoutParents, is.nestInUse, is.laidAgainHere),
+    moot: is.any(is.withoutParents, is.nestInUse, is.laidAgainHere, is.builtAgainHere),
     lapses: afterAnchor(GIVEN_UP),
   },
   {

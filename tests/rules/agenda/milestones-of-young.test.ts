@@ -1,4 +1,4 @@
-import { ALL_OUT, check, hillFinches, THREE_CHICKS } from './hill-finch.ts';
+import { ALL_OUT, check, hillFinches, type Row, THREE_CHICKS } from './hill-finch.ts';
 
 check('first-feed', [
   [
@@ -125,6 +125,23 @@ check('nest-down', [
     'is over with the next clutch',
     hillFinches(`${empty}date: 2026-04-11, clutch: 2, laid: 1`),
     ['04-09 … 04-10 now'],
+  ],
+  ...['building', 'lined', 'offered'].map(
+    (state): Row => [
+      `is over when the nest is ${state} for the next clutch`,
+      hillFinches(`${empty}date: 2026-04-11, nest: ${state}`),
+      ['04-09 … 04-10 now'],
+    ],
+  ),
+  [
+    'is never asked where they built in it before the young were forgotten',
+    hillFinches(`${bare}date: 2026-04-08, nest: building`),
+    [],
+  ],
+  [
+    'goes on while they build elsewhere, and where they built only for the brood that has left',
+    hillFinches(`date: 2026-02-25, nest: building\n${empty}date: 2026-04-11, nest: building, site: gorse`),
+    ['04-09 … 04-12 now', '04-13 … 06-08 late'],
   ],
   [
     'waits for the egg that is left',
