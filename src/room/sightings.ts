@@ -136,9 +136,11 @@ function bySigns(a: string, b: string): number {
 }
 
 function orderOf(sighting: Sighting): number {
-  return sighting.of === 'pair'
-    ? observations[sighting.observation.key].order
-    : birdObservations[sighting.observation.key].order;
+  if (sighting.of === 'bird') return birdObservations[sighting.observation.key].order;
+  const { key, value } = sighting.observation;
+  // All, or so many, whose age is told are those that a look of that day counted.
+  const nameless = key === 'aged' && value.some(({ who }) => who.kind !== 'refs');
+  return nameless ? observations.checked.order + 0.5 : observations[key].order;
 }
 
 /** What was said, without where it stands: of two alike it does not matter which comes first. */

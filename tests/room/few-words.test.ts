@@ -198,6 +198,26 @@ test('an age without refs is that of the eggs while there are eggs, and of the c
   expect(days(chick(half).hatched as never)).toBe('03-19');
 });
 
+test('an age without refs is that of chicks found late, though an egg is left beside them', () => {
+  const found = told(eggs, '2026-03-24, hatched: 3, aged: {6: all}');
+  expect(clutch(found).chicks.map(({ hatched }) => days(hatched as never))).toEqual(Array(3).fill('03-18'));
+  expect(clutch(found).eggs.map(({ aged }) => aged)).toEqual([null, null, null, null]);
+});
+
+test('whom a look of that day counted, its age is told of; a chick that is named may have died since', () => {
+  const counted = ['2026-03-24, checked: {chicks: 3}', '2026-03-24, aged: {6: all}'];
+  for (const entries of [
+    counted,
+    counted.toReversed(),
+    ['2026-03-24, checked: {chicks: 3}, aged: {6: all}'],
+  ]) {
+    const heard = told('date: 2026-03-22, heard', ...entries);
+    expect(clutch(heard).chicks.map(({ hatched }) => days(hatched as never))).toEqual(Array(3).fill('03-18'));
+  }
+  const dead = told(chicks, '2026-03-22, aged: {4: c1}, died: c1, checked: {chicks: 2}');
+  expect(chick(dead)).toMatchObject({ aged: { days: 4 }, fate: { kind: 'died' } });
+});
+
 test('eggs that pip were fertile; where the lamp says nothing, the lowest number', () => {
   const pips = (lamp: string, who: string) =>
     clutch(told(eggs, `2026-03-12, candled: ${lamp}`, `2026-03-17, pipped: ${who}`)).eggs.flatMap(

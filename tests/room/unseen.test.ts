@@ -294,6 +294,18 @@ describe('a look that counts', () => {
     expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: ~1}`)).toEqual(['chicks: 3 known, 1 seen']);
   });
 
+  it('and finds chicks of which nobody wrote: they are a brood, unless the last one may still be there', () => {
+    const seen = (on: string) => `date: ${on}, checked: {chicks: 3}`;
+    expect(clutches(seen('2026-03-20'))).toEqual(['1: 3+ eggs, 3+ chicks']);
+    expect(codes(at(seen('2026-03-20')))).toEqual([]);
+    // 13 d at the longest (species profile) and a fortnight: 27 days.
+    const lost = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, lost: {broken: e1}';
+    expect(codes(at(`${lost}\n${seen('2026-04-01')}`))).toEqual(['counts-differ']);
+    expect(clutches(`${lost}\n${seen('2026-04-02')}`)).toHaveLength(2);
+    // Fledglings that come back to sleep are counted too.
+    expect(clutches(`${brood}\ndate: 2026-04-06, fledged: all\n${seen('2026-04-08')}`)).toHaveLength(1);
+  });
+
   it('and agrees: nothing is said', () => {
     expect(codes(at(`${five}\ndate: 2026-03-14, checked: {eggs: 5}`))).toEqual([]);
     expect(codes(at(`${brood}\ndate: 2026-03-22, checked: {eggs: 2, chicks: 3}`))).toEqual([]);

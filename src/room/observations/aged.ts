@@ -1,16 +1,22 @@
 import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
+import { hatchedOn } from '../clock.ts';
 import { eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
-import type { Bird } from '../model.ts';
+import type { Bird, Pair } from '../model.ts';
 import type { Apply } from './apply.ts';
 
-/** Refs of chicks age chicks; anything else ages eggs while there are eggs, and chicks where there are none. */
+/**
+ * Refs of chicks age chicks. A count or `all` ages the chicks, too, where there are no eggs or where the chicks can be so
+ * old: an egg that is left beside them is not meant. Anything else ages eggs.
+ */
 export const aged: Apply<'aged'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { days, who } of value) {
     const hatched = day - Math.round(days);
     const chicks =
-      who.kind === 'refs' ? who.refs.some((ref) => ref.form === 'chick') : eggsInReach(pair).length === 0;
+      who.kind === 'refs'
+        ? who.refs.some((ref) => ref.form === 'chick')
+        : eggsInReach(pair).length === 0 || nestlingsCanBe(pair, hatched);
     if (chicks) {
       const young = chooseBirds(scene, who, {
         did: 'aged',
@@ -32,6 +38,18 @@ export const aged: Apply<'aged'> = (scene, value) => {
     }
   }
 };
+
+/** Whether there are nestlings, and each can have hatched on that day. */
+function nestlingsCanBe(pair: Pair, day: Day): boolean {
+  const young = youngInReach(pair).filter(({ fledged }) => fledged === null);
+  return (
+    young.length > 0 &&
+    young.every((bird) => {
+      const span = hatchedOn(bird);
+      return span !== null && span.from <= day && day <= span.to;
+    })
+  );
+}
 
 /** Why a chick cannot be so young: it was seen before it would have hatched. */
 function whyOlder({ firstSeen }: Bird, hatched: Day): string | null {

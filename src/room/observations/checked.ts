@@ -3,7 +3,15 @@ import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
-import { addUnseenEgg, canHatchBy, hatch, longPast, openClutch, takesEggs } from '../lives.ts';
+import {
+  addUnseenEgg,
+  canHatchBy,
+  hasClutchInCourse,
+  hatch,
+  longPast,
+  openClutch,
+  takesEggs,
+} from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -45,7 +53,11 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   for (const young of scene.pair.here.young) young.placeholder = false;
   const known = nestlings(scene);
   const more = seen.count - known;
-  const clutch = scene.pinned ?? scene.pair.clutches.findLast((one) => one.chicks.length > 0) ?? null;
+  const clutch =
+    scene.pinned ??
+    (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
+    scene.pair.clutches.findLast((one) => one.chicks.length > 0) ??
+    null;
   if (more > 0) {
     const eggs = [...scene.pair.here.eggs]
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
@@ -62,6 +74,11 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   } else if (more < 0 && !tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
   }
+}
+
+/** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */
+function isUnknownBrood({ pair, day }: Scene): boolean {
+  return pair.here.eggs.size + pair.here.young.size === 0 && !hasClutchInCourse(pair, day);
 }
 
 /** `3+` allows more than are known, `~3` one either way. */

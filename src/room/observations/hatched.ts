@@ -9,8 +9,8 @@ import {
   begun,
   canHatchBy,
   eggsInReach,
+  hasClutchInCourse,
   hatch,
-  incubation,
   longPast,
   openClutch,
   whyNotOpen,
@@ -25,7 +25,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     eggsInReach(pair).length === 0 &&
     scene.pinned === null &&
     who.kind === 'count' &&
-    !hasClutchInCourse(scene)
+    !hasClutchInCourse(scene.pair, scene.day)
   ) {
     openClutch(scene, { counted: false });
   }
@@ -52,12 +52,6 @@ function hatchOne(scene: Scene, egg: Egg, at: Place): void {
   if (lampSays(egg) === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
   const span = alike({ from: Math.max(scene.since.from, egg.laid.from), to: scene.day });
   hatch(scene.fold, egg, span, scene.day);
-}
-
-/** Whether the last clutch may still hatch more than was counted. */
-function hasClutchInCourse(scene: Scene): boolean {
-  const last = scene.pair.clutches.at(-1);
-  return last !== undefined && scene.day - last.opened <= incubation(last.pair.profile).high + 14;
 }
 
 /**
