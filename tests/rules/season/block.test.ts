@@ -39,6 +39,27 @@ it('what a pair reared counts its own and its guests, eggs and chicks, each once
   const reared = rearedByPair(all, day('2026-07-01'));
   expect(reared.get('ZF-1')).toEqual({ taken: 2, hatched: 2, fledged: 2, independent: 1, died: 1 });
   expect(reared.get('LW-1')).toEqual({ taken: 0, hatched: 2, fledged: 0, independent: 0, died: 0 });
-  expect(reared.get('X')).toBeUndefined();
+  expect([...reared.keys()].sort()).toEqual(['LW-1', 'ZF-1']);
   expect(nothingReared().taken).toBe(0);
+});
+
+it('a pair has taken an egg of another though nothing came of it; one in the incubator is nobody’s', () => {
+  const lost = {
+    'LW-1': waxbills(
+      `${FOUR}\n date: 2026-03-05, set: {incubator: e4}\n date: 2026-03-06, fostered: {ZF-1: [e1, e2]}\n date: 2026-03-25, lost: all`,
+    ),
+    'ZF-1': pair('ZF-1', 'zebra finch', `${FOUR}\n date: 2026-03-25, lost: all`),
+  };
+  const reared = rearedByPair(clutches(lost, '2026-07-01'), day('2026-07-01'));
+  expect([...reared].map(([id, { taken }]) => [id, taken])).toEqual([['ZF-1', 2]]);
+});
+
+it('blocks of pairs stand in natural order, whichever journal is read first', () => {
+  const on = (id: string) => pair(id, 'lavender waxbill', FOUR);
+  const two = { a: on('LW-10'), b: on('LW-2') };
+  expect(book(two, '2026-07-01').byPair.map(({ name, pairs }) => [name, pairs])).toEqual([
+    ['LW-2', 1],
+    ['LW-10', 1],
+  ]);
+  expect(book(two, '2026-07-01').totals.pairs).toBe(2);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Care, lastFeederOf, layerOf, nestFeederOf, sitterOf } from '../../../src/rules/season/care.ts';
-import { day } from '../../rooms.ts';
+import { day, room } from '../../rooms.ts';
 import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 
 const ON = '2026-07-01';
@@ -29,8 +29,71 @@ describe('an egg', () => {
   });
 });
 
+describe('the housing that is credited', () => {
+  it('is that in which the clutch was begun, wherever the pair lives now', () => {
+    const [e1] =
+      fostered('date: 2026-03-08, fostered: {SF-1: e1}', `${FOSTER}\n  - {date: 2026-05-01, moved: cage 9}`)
+        ?.eggs ?? [];
+    expect(e1 && who(sitterOf(e1))).toEqual(['SF-1', 'cage 4']);
+  });
+
+  it('is that of the foster pair where it has no clutch of its own', () => {
+    const foster = pair('SF-1', 'star finch', 'date: 2026-02-01, paired', 'housing: cage 4');
+    const [e1] = fostered('date: 2026-03-08, fostered: {SF-1: e1}', foster)?.eggs ?? [];
+    expect(e1 && who(sitterOf(e1))).toEqual(['SF-1', 'cage 4']);
+    expect(e1 && sitterOf(e1).clutch).toBeNull();
+  });
+});
+
 describe('a chick', () => {
   const hatched = 'date: 2026-03-16, hatched: [e1, e2]';
+
+  it('is credited with the clutch that it lived with, and stays of the one it was laid in', () => {
+    const [c1, c2] = fostered(`${hatched}\n date: 2026-03-17, fostered: {SF-1: c1}`)?.chicks ?? [];
+    const from = (care: Care | null | undefined) => [care?.origin.pair.id, care?.clutch?.pair.id ?? null];
+    expect(c1 && from(nestFeederOf(c1, day(ON)))).toEqual(['LW-1', 'SF-1']);
+    expect(c2 && from(nestFeederOf(c2, day(ON)))).toEqual(['LW-1', 'LW-1']);
+    const [byHand] = fostered(`${hatched}\n date: 2026-03-17, fostered: {hand: c1}`)?.chicks ?? [];
+    expect(byHand && from(nestFeederOf(byHand, day(ON)))).toEqual(['LW-1', null]);
+  });
+
+  it('that feeds itself is credited to who fed it until then, though it moves the same day or later', () => {
+    const grown = `${hatched}\n date: 2026-04-03, fledged: all`;
+    const last = (more: string) => {
+      const [c1] = fostered(`${grown}\n ${more}`)?.chicks ?? [];
+      return c1 && who(lastFeederOf(c1, day(ON)));
+    };
+    expect(last('date: 2026-04-22, independent: c1')).toEqual(['LW-1', 'flight 2']);
+    expect(last('date: 2026-04-22, independent: c1, moved: {c1: flight 7}')).toEqual(['LW-1', 'flight 2']);
+    expect(last('date: 2026-04-22, independent: c1\n date: 2026-04-25, moved: {c1: flight 7}')).toEqual([
+      'LW-1',
+      'flight 2',
+    ]);
+    expect(last('date: 2026-04-10, fostered: {hand: c1}\n date: 2026-04-22, independent: c1')).toEqual([
+      null,
+      'hand',
+    ]);
+  });
+
+  it('fed by hand only after it left the nest was reared in the nest by its parents', () => {
+    const [c1] =
+      fostered(`${hatched}\n date: 2026-04-03, fledged: all\n date: 2026-04-10, feeding: {hand: c1}`)
+        ?.chicks ?? [];
+    expect(c1 && who(nestFeederOf(c1, day(ON)))[0]).toBe('LW-1');
+    expect(c1 && who(lastFeederOf(c1, day(ON)))[0]).toBeNull();
+    const [same] = fostered(`${hatched}\n date: 2026-04-03, feeding: {hand: c1}, fledged: all`)?.chicks ?? [];
+    expect(same && who(nestFeederOf(same, day(ON)))[0]).toBeNull();
+  });
+
+  it('that did not hatch in this room is nobody’s merit', () => {
+    const bought = room(
+      { 'birds.yaml': 'birds:\n  - {id: X, log: [{date: 2026-01-01, arrived: cage 1}]}\n' },
+      ON,
+    ).birds;
+    expect(bought.map((bird) => [nestFeederOf(bird, day(ON)), lastFeederOf(bird, day(ON))])).toEqual([
+      [null, null],
+    ]);
+  });
 
   it('is credited to the pair that fed it then, wherever it went later', () => {
     const clutch = fostered(

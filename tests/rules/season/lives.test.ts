@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { lifeOf } from '../../../src/rules/season/lives.ts';
-import { day } from '../../rooms.ts';
-import { clutches, FOUR, waxbills } from './rooms.ts';
+import { day, room } from '../../rooms.ts';
+import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 
 const hatched = `${FOUR}\n date: 2026-03-15, checked\n date: 2026-03-16, hatched: [e1, e2]`;
 
 /** `entry left right` of the first chick. */
 function life(log: string, on = '2026-07-01') {
-  const [clutch] = clutches({ 'LW-1': waxbills(log) }, on);
+  const foster = pair('SF-1', 'star finch', 'date: 2026-02-01, paired');
+  const [clutch] = clutches({ 'LW-1': waxbills(log), 'SF-1': foster }, on);
   const [chick] = clutch?.chicks ?? [];
   const found = chick === undefined ? null : lifeOf(chick, day(on));
   return found && [found.entry, found.left, found.right];
@@ -39,6 +40,48 @@ describe('the life of a chick by age', () => {
     expect(
       life(`${hatched}\n date: 2026-03-18, checked: {chicks: 2}\n date: 2026-03-22, checked: {chicks: 1}`),
     ).toEqual([-1, 2, NEVER]);
+  });
+
+  it('is not watched by looks into a nest that it was taken out of', () => {
+    const given = `${hatched}\n date: 2026-03-18, checked, fostered: {SF-1: c1}\n date: 2026-03-25, checked`;
+    expect(life(given)).toEqual([-1, 2, NEVER]);
+    expect(
+      life(`${hatched}\n date: 2026-03-18, checked, fostered: {SF-1: c2}\n date: 2026-03-25, checked`),
+    ).toEqual([-1, 9, NEVER]);
+  });
+
+  it('is seen by who takes a dead one out, not by who only gives food', () => {
+    expect(life(`${hatched}\n date: 2026-03-20, died: c2`)).toEqual([-1, 4, NEVER]);
+    expect(life(`${hatched}\n date: 2026-03-20, died: c2\n date: 2026-03-25, food: [live food]`)).toEqual([
+      -1,
+      4,
+      NEVER,
+    ]);
+  });
+
+  it('is believed in though eggs were missed, or more young than known were counted', () => {
+    const looked = (first: string) =>
+      `${hatched}\n date: 2026-03-18, checked: {${first}}\n date: 2026-03-22, checked`;
+    expect(life(looked('eggs: 1'))).toEqual([-1, 6, NEVER]);
+    expect(life(looked('chicks: 2'))).toEqual([-1, 6, NEVER]);
+  });
+
+  it('ends with a death on the last day of that age, not with one after it', () => {
+    const grown = `${hatched}\n date: 2026-04-03, fledged: all`;
+    // Independent at 40 days at the latest (shipped profile): 25 April.
+    expect(life(`${grown}\n date: 2026-04-25, died: c1`)).toEqual([-1, 18, 40]);
+    expect(life(`${grown}\n date: 2026-04-26, died: c1`)).toEqual([-1, 18, NEVER]);
+  });
+
+  it('is nobody’s of a bird that came from elsewhere', () => {
+    const bought = room(
+      {
+        'birds.yaml':
+          'birds:\n  - {id: X, hatched: 2026-01-01, log: [{date: 2026-02-01, arrived: cage 1}]}\n',
+      },
+      '2026-03-01',
+    );
+    expect(bought.birds.map((bird) => lifeOf(bird, day('2026-03-01')))).toEqual([null]);
   });
 
   it('is followed to the upper age of independence at the most', () => {

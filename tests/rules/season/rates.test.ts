@@ -83,4 +83,37 @@ describe('rates', () => {
     ]);
     expect(blocks[1]?.rates.hatchOfLaid.clusters).toEqual([{ k: 3, n: 6 }]);
   });
+
+  it('credit laying to who laid, hatching to who sat, fledging and independence each to who fed then', () => {
+    const files = {
+      'LW-1': waxbills(
+        [
+          FOUR,
+          'date: 2026-03-06, fostered: {LW-2: e1}',
+          'date: 2026-03-16, hatched: [e2, e3, e4]',
+          'date: 2026-03-18, fostered: {LW-2: c1}',
+          'date: 2026-04-03, fledged: [c2, c3]',
+          'date: 2026-04-05, fostered: {LW-2: c2}',
+          'date: 2026-04-22, independent: c3',
+        ].join('\n '),
+      ),
+      'LW-2': pair(
+        'LW-2',
+        'lavender waxbill',
+        [
+          FOUR,
+          'date: 2026-03-16, hatched: [LW-1/1/e1]',
+          'date: 2026-03-25, lost: {clear: [e1, e2, e3, e4]}',
+          'date: 2026-04-03, fledged: [LW-1/1/c1, LW-1/1/c4]',
+          'date: 2026-04-22, independent: [LW-1/1/c1, LW-1/1/c2, LW-1/1/c4]',
+        ].join('\n '),
+      ),
+    };
+    const blocks = book(files, '2026-07-01').byPair;
+    const of = (name: (typeof measureNames)[number]) => blocks.map((block) => short(block, name));
+    expect(of('fertility')).toEqual(['4/4', '0/4']);
+    expect(of('hatchOfLaid')).toEqual(['3/3', '1/5']);
+    expect(of('fledge')).toEqual(['2/2', '2/2']);
+    expect(of('independence')).toEqual(['1/1', '3/3']);
+  });
 });

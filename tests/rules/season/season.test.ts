@@ -35,6 +35,14 @@ describe('which clutches are in it', () => {
     expect(book(room, '2026-05-01', '').season).toBe('2025/26');
   });
 
+  it('names the seasons of the room in order, whichever journal tells them', () => {
+    const two = {
+      'LW-1': waxbills(year('2026')),
+      'LW-2': pair('LW-2', 'lavender waxbill', `${year('2024')}\n${year('2025')}`),
+    };
+    expect(book(two, '2026-07-01', '2020').seasons).toEqual(['2024', '2025', '2026']);
+  });
+
   it('knows nothing later than the day stood on', () => {
     expect(book(files, '2025-12-31', 'all').totals.clutches).toHaveLength(2);
   });

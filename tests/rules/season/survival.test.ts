@@ -42,6 +42,28 @@ describe('the days to watch', () => {
     expect(danger).toEqual({ from: 4, to: 5, died: 3, of: 5, atRisk: 14 });
   });
 
+  it('are the ones with more deaths of two that are as short, the earlier of two alike', () => {
+    const days = (...ages: number[]) => {
+      const { danger } = survivalOf([...dead(...ages), ...alive(9, 40)]);
+      return danger && [danger.from, danger.to, danger.died];
+    };
+    expect(days(1, 1, 2, 2, 3, 3, 3)).toEqual([2, 3, 5]);
+    expect(days(1, 1, 2, 2, 3, 3)).toEqual([1, 2, 4]);
+    // A longer one with more deaths is no better warning.
+    expect(days(1, 2, 2, 2, 5, 5, 5)).toEqual([1, 2, 4]);
+  });
+
+  it('are at the most a week', () => {
+    const days = (...ages: number[]) => survivalOf([...dead(...ages), ...alive(9, 50)]).danger;
+    expect(days(3, 6, 9, 20, 30)).toMatchObject({ from: 3, to: 9 });
+    expect(days(3, 6, 10, 20, 30)).toBeNull();
+  });
+
+  it('hold half of the deaths where these are even', () => {
+    const { danger } = survivalOf([...dead(4, 4, 4, 15, 25, 35), ...alive(9, 50)]);
+    expect(danger).toMatchObject({ from: 4, to: 4, died: 3, of: 6 });
+  });
+
   it('are not named where four died, or where deaths lie far apart', () => {
     expect(survivalOf([...dead(3, 3, 3, 3), ...alive(5, 40)]).danger).toBeNull();
     expect(survivalOf([...dead(1, 10, 19, 28, 37), ...alive(5, 40)]).danger).toBeNull();
