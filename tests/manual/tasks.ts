@@ -11,7 +11,8 @@ export function tasksPage(): string {
 A task is *coming* before its first day, *now* inside its days, *late* after them while it is not done. Where a date is
 uncertain, a task takes the end that harms nobody: food, warmth and watching from the earliest possible day; calling an egg
 clear or overdue, taking the nest out, parting young from the latest. Tasks that need a look into the nest are not made
-where \`nest-looks: never\` stands, once under \`sparingly\`, and never around hatching or in the week before fledging.
+where \`nest-looks: never\` stands, once under \`sparingly\`, and never around hatching or in the week before fledging; of what
+did not hatch you are asked until you tell, under \`never\` once the nest is empty of young.
 
 One of these on your screen: \`nestlog due --explain TASK\`. Not for one clutch: \`skip: TASK\`.
 

@@ -50,8 +50,11 @@ function tasksOf(brood: Brood, milestone: Milestone): AgendaItem[] {
 function lookAllowed(brood: Brood, milestone: Milestone, window: TaskWindow, state: TaskState): boolean {
   if (!milestone.needsLook || brood.where !== 'nest') return true;
   const { nestLooks } = brood.pair;
+  const untilTold = milestone.needsLook === 'until told';
+  // A nest that all young have left is nobody's any more.
+  if (untilTold && brood.hatched.length > 0) return true;
   if (nestLooks === 'never') return false;
-  if (nestLooks === 'sparingly' && state === 'late') return false;
+  if (nestLooks === 'sparingly' && state === 'late') return untilTold;
   if (nestLooks === 'sparingly' && milestone.task === 'next-egg' && (brood.clutch?.eggs.length ?? 0) > 1)
     return false;
   return !inHandsOffDays(brood, state === 'coming' ? window.from : brood.room.day);

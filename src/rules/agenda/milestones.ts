@@ -14,7 +14,8 @@ import { weighEggs } from './weigh-eggs.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
 export interface Milestone extends TaskWords {
-  needsLook: boolean;
+  /** `until told` where it is asked until it is done, however seldom the nest is looked into. */
+  needsLook: boolean | 'until told';
   anchors: FindAnchors;
   /** What sets one of several anchors apart, whatever is learned of the others meanwhile. */
   each?: (anchor: Anchor) => string;
@@ -249,7 +250,7 @@ export const milestones = [
     say: 'find out what became of the eggs',
     explain:
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
-    needsLook: true,
+    needsLook: 'until told',
     anchors: (brood) => {
       const { eggs, young, term, room } = brood;
       if (eggs.length === 0) return [];

@@ -117,6 +117,27 @@ describe('looks into the nest', () => {
     expect(next(eggs.join('\n'))).toEqual([]);
   });
 
+  it('sparingly: what did not hatch is asked about until it is told', () => {
+    const from = ['2026-03-01', '2026-07-01'] as const;
+    expect(stands(hillFinches(FOUR_EGGS, looks('sparingly')), 'unhatched', ...from)).toEqual([
+      '03-19 … 03-21 now',
+      '03-22 … 05-20 late',
+    ]);
+    const told = `${FOUR_EGGS}date: 2026-03-25, lost: {clear: all}`;
+    expect(stands(hillFinches(told, looks('sparingly')), 'unhatched', ...from)).toEqual([
+      '03-19 … 03-21 now',
+      '03-22 … 03-24 late',
+    ]);
+  });
+
+  it('never, and sparingly: the egg that is left is asked about once the young are out of the nest', () => {
+    for (const wish of ['never', 'sparingly'])
+      expect(
+        stands(hillFinches(ALL_OUT, looks(wish)), 'unhatched', '2026-03-01', '2026-07-01'),
+        wish,
+      ).toEqual(['04-15 … 04-18 now', '04-19 … 06-17 late']);
+  });
+
   it('never: none, though all else is said', () => {
     const never = hillFinches(FOUR_EGGS, looks('never'));
     for (const task of ['next-egg', 'candle', 'unhatched', 'ring'])
