@@ -85,8 +85,6 @@ class Alike {
   }
 }
 
-type Draft = Cohort & { eggs: Egg[]; chicks: Bird[] };
-
 /**
  * The cohorts that a credit makes, each with its group: where the care does not divide them each clutch is one, whoever
  * cared for it; where it does, those who were in one nest under one group are.
@@ -107,24 +105,60 @@ function* cohortsOf(
     }
     return;
   }
-  const groups = new Map<string | null, Map<unknown, Draft>>();
-  const join = (care: Care | null, origin: Clutch): Draft => {
-    const mine = care ?? ownCare(origin);
-    const group = grouping.of(mine, settings);
-    const nests = groups.get(group) ?? new Map<unknown, Draft>();
-    groups.set(group, nests);
-    const key = mine.clutch ?? mine.pair ?? origin;
-    const draft = nests.get(key) ?? { day, counted: true, chicksCounted: true, eggs: [], chicks: [] };
-    nests.set(key, draft);
-    draft.counted &&= origin.counted;
-    draft.chicksCounted &&= chicksKnown(origin);
-    return draft;
-  };
+  const groups = new Map<string | null, Map<unknown, Cohort>>();
   for (const clutch of clutches) {
-    for (const egg of clutch.eggs) join(careOfEgg(egg, credit), clutch).eggs.push(egg);
-    for (const bird of clutch.chicks) join(careOfChick(bird, credit, day), clutch).chicks.push(bird);
+    for (const { group, nest, eggs, chicks } of dividedByCare(clutch, { day, settings, grouping, credit })) {
+      const nests = groups.get(group) ?? new Map<unknown, Cohort>();
+      groups.set(group, nests);
+      const known = nests.get(nest) ?? { counted: true, chicksCounted: true, eggs: [], chicks: [] };
+      nests.set(nest, {
+        day,
+        counted: known.counted && clutch.counted,
+        chicksCounted: known.chicksCounted && chicksKnown(clutch),
+        eggs: together(known.eggs, eggs),
+        chicks: together(known.chicks, chicks),
+      });
+    }
   }
-  for (const [group, nests] of groups) for (const draft of nests.values()) yield [group, draft];
+  for (const [group, nests] of groups) for (const cohort of nests.values()) yield [group, cohort];
+}
+
+/** Those of a clutch who were cared for in one nest, and the group that is credited. */
+interface Part extends Pick<Cohort, 'eggs' | 'chicks'> {
+  group: string | null;
+  /** The clutch with which they lived, else the pair; their own clutch where no pair cared for them. */
+  nest: unknown;
+}
+
+interface Crediting extends Omit<Counting, 'clutches'> {
+  grouping: Grouping;
+  credit: Measure['credit'];
+}
+
+/** The clutch in parts by who cared for them. Most stay together: then its own lists are taken, and none is made. */
+function dividedByCare(clutch: Clutch, { day, settings, grouping, credit }: Crediting): Part[] {
+  const parts: (Part & { eggs: Egg[]; chicks: Bird[] })[] = [];
+  const partOf = (care: Care) => {
+    const group = grouping.of(care, settings);
+    const nest = care.clutch ?? care.pair ?? clutch;
+    const known = parts.find((part) => part.group === group && part.nest === nest);
+    if (known !== undefined) return known;
+    const part = { group, nest, eggs: [], chicks: [] };
+    parts.push(part);
+    return part;
+  };
+  for (const egg of clutch.eggs) partOf(careOfEgg(egg, credit)).eggs.push(egg);
+  for (const bird of clutch.chicks) {
+    partOf(careOfChick(bird, credit, day) ?? ownCare(clutch)).chicks.push(bird);
+  }
+  const [first] = parts;
+  return first !== undefined && parts.length === 1
+    ? [{ ...first, eggs: clutch.eggs, chicks: clutch.chicks }]
+    : parts;
+}
+
+function together<T>(some: readonly T[], more: readonly T[]): readonly T[] {
+  return some.length === 0 ? more : [...some, ...more];
 }
 
 /** The care of a clutch that stayed with those who laid it. */
