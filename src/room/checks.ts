@@ -8,6 +8,7 @@ import { endsBy, type RoomRecord } from '../journal/record.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
 import { nestsOverBroods } from './nests-down.ts';
+import { lateRings } from './rings-late.ts';
 import type { Fold } from './scene.ts';
 import { inOrder } from './sightings.ts';
 
@@ -21,6 +22,7 @@ export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day })
     ...parentsOfWrongSex(fold, record),
     ...ownAncestors(fold),
     ...nestsOverBroods(fold),
+    ...(record.settings.ringing ? lateRings(fold) : []),
     ...unknownRoutines(fold, record),
     ...unpinnedParents(fold, record),
     ...(endsBy(record, day) ? missingChicks(fold, record) : []),

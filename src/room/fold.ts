@@ -53,6 +53,7 @@ export function understandRoom(
     byRing: new Map(),
     aliases: new Map(),
     nestsDown: [],
+    ringsLate: [],
     own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],

@@ -6,6 +6,7 @@ import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
 import { type About, type Bird, type Clutch, type Event, type Pair, sameSite } from './model.ts';
 import type { NestDown } from './nests-down.ts';
+import type { RingLate } from './rings-late.ts';
 
 /** All that the fold builds up while it walks through the record. */
 export interface Fold {
@@ -18,6 +19,8 @@ export interface Fold {
   aliases: Map<string, string>;
   /** Nests taken out or cleaned, with whoever the journal knew to be in them that day. */
   nestsDown: NestDown[];
+  /** Rings put on birds too old for a closed one. */
+  ringsLate: RingLate[];
   /** The room's own species profiles. */
   own: readonly Profile[];
   /** Days that a new bird stays apart. */

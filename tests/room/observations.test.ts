@@ -145,6 +145,7 @@ const cases: Record<ObservationKey, Case> = {
   ringed: {
     before: chicks,
     entry: 'ringed: {c1: LW 26 014}',
+    on: '2026-03-26',
     fact: (known) => chick(known).ring,
     was: null,
     is: 'LW 26 014',

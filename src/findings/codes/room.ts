@@ -204,6 +204,13 @@ export const roomCodes = {
     hint: ({ eggs }) =>
       `what became of them? \`${eggs === 0 ? 'died: {unknown: all}' : 'lost: {removed: all}'}\`, \`fostered: {PAIR: all}\`; of two nests name the one: \`site: gorse\``,
   },
+  'ringed-late': {
+    level: 'hint',
+    text: ({ who, age }) =>
+      `${who} was ${age} d old: a closed ring does not go on then, only an open or split one`,
+    hint: ({ from, to }) =>
+      `a closed one went on ${from === to ? `about ${from}` : `between ${from} and ${to}`}, or another chick got it; with an open or split one write \`skip: ring\` for the clutch`,
+  },
   'fostered-to-itself': {
     level: 'error',
     text: ({ pair }) => `${pair} cannot foster its own clutch`,

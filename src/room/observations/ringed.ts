@@ -1,6 +1,7 @@
 import { only } from '../../journal/grammar/who.ts';
 import { chooseBirds } from '../choose.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
+import { isTooOldForRing } from '../rings-late.ts';
 import { report } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
@@ -21,6 +22,7 @@ export const ringed: Apply<'ringed'> = (scene, value) => {
       }
       bird.ring = code.text;
       bird.ringed = scene.day;
+      if (isTooOldForRing(bird, scene.day)) scene.fold.ringsLate.push({ bird, day: scene.day, at: code.at });
       scene.fold.byRing.set(code.text, bird);
     }
   }
