@@ -1,39 +1,42 @@
 import { expect, it } from 'vitest';
+import type { Pair } from '../../src/room/model.ts';
 import { foodInRoom, foodOn } from '../../src/rules/food-on-offer.ts';
 import { day, room } from '../rooms.ts';
 
-const known = room(
-  {
-    'nestlog.yaml':
-      'log:\n  - {date: 2026-03-01, food: [egg food]}\n  - {date: 2026-03-10, food: {greens: 5}}\n  - {date: 2026-03-12, note: "cleaned"}\n',
-    'LW-1': `
+const stand = () =>
+  room(
+    {
+      'nestlog.yaml':
+        'log:\n  - {date: 2026-03-01, food: [egg food]}\n  - {date: 2026-03-10, food: {greens: 5}}\n  - {date: 2026-03-12, note: "cleaned"}\n',
+      'LW-1': `
       pair: LW-1
       species: lavender waxbill
       log:
         - {date: 2026-03-05, food: [live food]}
         - {date: 2026-03-10, food: [seed]}
     `,
-    'LW-2': 'pair: LW-2\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, paired}\n',
-  },
-  '2026-03-20',
-);
-const [own, other] = known.pairs;
+      'LW-2': 'pair: LW-2\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, paired}\n',
+    },
+    '2026-03-20',
+  );
 
-function kinds(pair: typeof own, on: string) {
-  const food = pair && foodOn(pair, known.settings, day(on));
+function kinds(pair: 'LW-1' | 'LW-2', on: string) {
+  const { pairs, settings } = stand();
+  const food = foodOn(pairs.find(({ id }) => id === pair) as Pair, settings, day(on));
   return food?.kinds.map(({ kind }) => kind) ?? null;
 }
 
 it('is what was written last, for the pair or for the room; what was written on one day counts together', () => {
-  expect(kinds(own, '2026-02-28')).toBeNull();
-  expect(kinds(own, '2026-03-04')).toEqual(['egg food']);
-  expect(kinds(own, '2026-03-09')).toEqual(['live food']);
-  expect(kinds(own, '2026-03-10')).toEqual(['seed', 'greens']);
-  expect(kinds(other, '2026-03-09')).toEqual(['egg food']);
-  expect(kinds(other, '2026-03-20')).toEqual(['greens']);
+  expect(kinds('LW-1', '2026-02-28')).toBeNull();
+  expect(kinds('LW-1', '2026-03-04')).toEqual(['egg food']);
+  expect(kinds('LW-1', '2026-03-09')).toEqual(['live food']);
+  expect(kinds('LW-1', '2026-03-10')).toEqual(['seed', 'greens']);
+  expect(kinds('LW-2', '2026-03-09')).toEqual(['egg food']);
+  expect(kinds('LW-2', '2026-03-20')).toEqual(['greens']);
 });
 
 it('of the room is known up to the day, with its grams', () => {
+  const known = stand();
   expect(foodInRoom(known.settings, day('2026-03-09'))).toHaveLength(1);
   expect(foodInRoom(known.settings, day('2026-03-20')).at(-1)).toEqual({
     day: day('2026-03-10'),
