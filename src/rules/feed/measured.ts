@@ -61,7 +61,6 @@ function latest(
 function reckonedOn(family: Family, food: Food, day: Day, sources: FeedSources): number {
   const mouths = mouthsOn(family.pair, day, sources);
   const rearing = rearingOf(mouths, day);
-  if (rearing.part === 0) return 0;
   const parents = family.parents.length + family.unnamed;
   const young = mouths.reduce((total, mouth) => total + mouthFoods(mouth, day, asReckoned)[food].likely, 0);
   return young + parents * parentFoods(family.facts, rearing, asReckoned)[food].likely;
@@ -71,10 +70,8 @@ function reckonedOn(family: Family, food: Food, day: Day, sources: FeedSources):
 export function correctionOf(family: Family, measured: readonly Measured[]): Correct {
   return (food, grams): Amount => {
     const of = (pair: string | null) =>
-      measured.find((one) => one.food === food && one.pair === pair && one.factor !== null)?.factor;
+      measured.find((one) => one.food === food && one.pair === pair)?.factor ?? null;
     const factor = of(family.pair.id) ?? of(null);
-    return factor === undefined || factor === null || grams.likely === 0
-      ? grams
-      : about(grams.likely * factor, MEASURED_SPREAD);
+    return factor === null || grams.likely === 0 ? grams : about(grams.likely * factor, MEASURED_SPREAD);
   };
 }

@@ -238,6 +238,39 @@ describe('who eats where', () => {
     ).toEqual([]);
   });
 
+  it('one cock that rears in two nests eats once there as well', () => {
+    const nest = (id: string, cock: string) =>
+      (waxbills(HATCHED)['LW-1'] ?? '')
+        .replace('LW-1', id)
+        .replace('cock: A', `cock: ${cock}`)
+        .replace('hen: B', `hen: H-${id}`);
+    const eaten = (cock: string) =>
+      place(plan({ 'LW-1': nest('LW-1', 'A'), 'LW-2': nest('LW-2', cock) }, '2026-03-20', 1), 'flight 2')
+        .days[0]?.foods.dry.likely ?? 0;
+    const reads = sources(waxbills(HATCHED), '2026-03-20');
+    const [family] = nestFamilies(reads);
+    if (family === undefined) throw new Error('no family');
+    const parent = parentFoods(
+      family.facts,
+      rearingOf(family.mouths, day('2026-03-20')),
+      (_food, grams) => grams,
+    );
+    expect(eaten('C') - eaten('A')).toBeCloseTo(parent.dry.likely, 9);
+  });
+
+  it('live food before the hatch is eaten by nobody where no parent is left, and so of no size', () => {
+    const dead = {
+      'birds.yaml':
+        'birds:\n  - {id: A, log: [{date: 2026-03-09, died: age}]}\n  - {id: B, log: [{date: 2026-03-09, died: age}]}\n',
+    };
+    const days = place(plan(waxbills(SITTING, dead), '2026-03-12', 3), 'flight 2').days;
+    expect(days.map(({ size, foods: each }) => [size?.upTo ?? null, each.live.high > 0])).toEqual([
+      [null, false],
+      [null, false],
+      [4, true],
+    ]);
+  });
+
   it('young fed by hand are named and left to the vet and the food’s maker', () => {
     const planned = plan(waxbills([...HATCHED, 'date: 2026-03-17, fostered: {hand: c1}']), '2026-03-18');
     expect(planned.byHand.map(({ id }) => id)).toEqual(['LW-1/1/c1']);
