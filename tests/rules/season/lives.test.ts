@@ -63,7 +63,7 @@ describe('the life of a chick by age', () => {
     const looked = (first: string) =>
       `${hatched}\n date: 2026-03-18, checked: {${first}}\n date: 2026-03-22, checked`;
     expect(life(looked('eggs: 1'))).toEqual([-1, 6, NEVER]);
-    expect(life(looked('chicks: 2'))).toEqual([-1, 6, NEVER]);
+    expect(life(looked('chicks: 3'))).toEqual([-1, 6, NEVER]);
   });
 
   it('ends with a death on the last day of that age, not with one after it', () => {

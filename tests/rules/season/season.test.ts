@@ -49,6 +49,25 @@ describe('which clutches are in it', () => {
 });
 
 describe('what it is compared with', () => {
+  it('groups with a name beside one another, not what was not written down', () => {
+    const nest = (id: string, housing: string) => {
+      const years = ['2022', '2023', '2024', '2025'].map((of) =>
+        `${FOUR}\n date: 2026-03-10, candled: {fertile: [e1, e2], clear: [e3, e4]}`.replaceAll(
+          '2026-',
+          `${of}-`,
+        ),
+      );
+      return pair(id, 'lavender waxbill', years.join('\n'), housing);
+    };
+    const three = { A: nest('A', 'housing: cage 1'), B: nest('B', 'housing: cage 2'), C: nest('C', '') };
+    const { blocks, comparison } = book(three, '2026-07-01', 'all', 'housing').by ?? {};
+    expect(blocks?.map(({ name }) => name)).toEqual(['cage 1', 'cage 2', null]);
+    // Two groups are one comparison: eight of sixteen eggs on either side.
+    expect(comparison?.rates).toMatchObject([
+      { measure: 'fertility', group: 'cage 1', rate: 0.5, other: 0.5, confidence: 0.95 },
+    ]);
+  });
+
   it('all seasons before', () => {
     expect(book(files, '2026-07-01', '2026').before?.season).toBe('2024..2025');
     expect(book(files, '2026-07-01', '2024').before).toBeNull();
