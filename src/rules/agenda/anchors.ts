@@ -191,10 +191,17 @@ export const fledgeWindow: FindAnchors = (brood) => {
       span: { from: fledge.from, to: fledge.to },
       likely: fledge.likely,
       says: `hatched ${shortSpan(span)}`,
-      who: null,
+      who: lastIn(brood),
     },
   ];
 };
+
+/** Once some are out, those that are not are named; whom nobody counted has no name. */
+function lastIn({ hatched, young }: Brood): Bird[] | null {
+  const still = young.filter(({ fledged }) => fledged === null);
+  if (still.some(({ placeholder }) => placeholder)) return null;
+  return hatched.some(({ fledged }) => fledged !== null) ? still : null;
+}
 
 /** Days on which young left this very nest; who was brought elsewhere fledged there. */
 function fledgings({ hatched, pair }: Brood): Day[] {

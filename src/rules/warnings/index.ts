@@ -16,6 +16,7 @@ import { feederAway } from './feeder-away.ts';
 import { fledgedEarly } from './fledged-early.ts';
 import { liveFoodAhead } from './live-food-ahead.ts';
 import { liveFoodMissing } from './live-food-missing.ts';
+import { neverSeenOut } from './never-seen-out.ts';
 import { noProfile } from './no-profile.ts';
 import { othersThere } from './others-there.ts';
 import { overLimit } from './over-limit.ts';
@@ -45,6 +46,7 @@ export const warnings = [
   liveFoodMissing,
   noProfile,
   fledgedEarly,
+  neverSeenOut,
   chasing,
   deserted,
   pippedLong,

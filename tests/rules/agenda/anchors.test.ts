@@ -220,6 +220,12 @@ describe('from the young', () => {
   it('the days of fledging from the eldest to the youngest', () => {
     expect(found('fledgeWindow', fourth, '2026-03-20')).toEqual(['04-04…04-08; hatched 15–17 Mar']);
     expect(found('fledgeWindow', ALL_OUT, '2026-04-05')).toEqual([]);
+    // Once some are out, who is not is named.
+    const two = `${THREE_CHICKS}date: 2026-04-05, fledged: [c1, c3]`;
+    expect(found('fledgeWindow', two, '2026-04-05')[0]).toMatch(/; HF-1\/1\/c2$/);
+    const heard =
+      'date: 2026-03-01, sitting\ndate: 2026-03-15, heard\ndate: 2026-03-20, checked: {chicks: 2}';
+    expect(found('fledgeWindow', `${heard}\ndate: 2026-04-05, fledged: c1`, '2026-04-05')[0]).toMatch(/c2$/);
   });
 
   it('the first fledging at once, the last when the nest is empty', () => {
