@@ -51,23 +51,16 @@ export function lastStanding(bird: Bird, profile: Profile | null): Standing | nu
 }
 
 /** What a weight of this bird on that day can be, grams, where it is not; null where it is, or nobody knows. */
-export function doubtOf(bird: Bird, profile: Profile | null, { day, grams }: Weighing): Range | null {
-  const usual = usualMass(bird, profile, { day, grams });
-  if (usual === null) return null;
-  const adult = profile?.adultMass?.value;
-  const nestling = bird.clutch !== null && !isOut(bird, day);
-  const tooHeavy = nestling && adult !== undefined && isHeavierThanGrown(grams, adult);
-  return tooHeavy || isSlip(grams, usual) ? usual : null;
-}
-
-function usualMass(bird: Bird, profile: Profile | null, weighing: Weighing): Range | null {
+export function doubtOf(bird: Bird, profile: Profile | null, weighing: Weighing): Range | null {
   const adult = profile?.adultMass?.value;
   if (adult === undefined) return null;
-  const grown = bird.clutch === null || isOut(bird, weighing.day);
-  if (grown) return adult;
-  const standing = standingOf(bird, profile, weighing);
-  if (standing !== null) return standing.usual;
-  return { low: profile?.hatchMass?.value.low ?? adult.low * HATCH_SHARE, high: adult.high };
+  const { day, grams } = weighing;
+  if (bird.clutch === null || isOut(bird, day)) return isSlip(grams, adult) ? adult : null;
+  const usual = standingOf(bird, profile, weighing)?.usual ?? {
+    low: profile?.hatchMass?.value.low ?? adult.low * HATCH_SHARE,
+    high: adult.high,
+  };
+  return isHeavierThanGrown(grams, adult) || isSlip(grams, usual) ? usual : null;
 }
 
 function isOut({ fledged, independent }: Bird, day: Day): boolean {

@@ -53,6 +53,27 @@ describe('counts are told with whom they turned out to mean', () => {
     ]);
   });
 
+  it('the sitting of each clutch with its own, whoever sits', () => {
+    const two = [...brood, 'date: 2026-05-01, clutch: 2, laid: 1', 'date: 2026-05-02, laid: 1, sitting: hen'];
+    expect(lines(waxbills(...two)).filter((line) => line.startsWith('sitting'))).toEqual([
+      'sitting seen @LW-1/1',
+      'sitting hen @LW-1/2',
+    ]);
+  });
+
+  it('a young bird that feeds itself from that day on is of its clutch to the last', () => {
+    const grown = [
+      ...brood.slice(0, 5),
+      'date: 2026-04-05, fledged: all',
+      'date: 2026-04-25, independent: all',
+      'date: 2026-04-26, weighed: {1/c1: 8}',
+    ];
+    expect(lines(waxbills(...grown)).slice(-2)).toEqual([
+      'independent LW-1/1/c1 LW-1/1/c2 @LW-1/1',
+      'weighed LW-1/1/c1',
+    ]);
+  });
+
   it('what the record refuses is there as it is written, and about nobody', () => {
     const [, refused] = events(waxbills(brood[0] as string, 'date: 2026-03-02, lost: {clear: e7}'));
     expect(refused).toMatchObject({ key: 'lost', what: 'clear', found: [], clutch: null });
@@ -109,6 +130,41 @@ describe('everything that was written is there', () => {
       '03-03 weighed 12.1 B1',
       '03-04 note new lamp',
       '03-05 note B1 fluffed, watched',
+    ]);
+  });
+
+  it('a note beside an observation once, with it; a bare one is about nobody', () => {
+    const told = events(
+      waxbills('date: 2026-03-01, checked, note: "warm"', 'date: 2026-03-02, note: "cold"'),
+    );
+    expect(told.map(({ key, note, found }) => [key, note, found])).toEqual([
+      ['checked', 'warm', null],
+      ['note', 'cold', null],
+    ]);
+  });
+
+  it('of a bird’s own log with the bird', () => {
+    const weighed = events(files).find(({ key }) => key === 'weighed');
+    expect(weighed?.found?.map(nameOf)).toEqual(['B1']);
+  });
+
+  it('with the nest that it was seen in, where the pair has two', () => {
+    const told = events(waxbills('date: 2026-03-01, site: low basket, checked', 'date: 2026-03-02, checked'));
+    expect(told.map(({ site }) => site)).toEqual(['low basket', null]);
+  });
+
+  it('of one day in the order of the hours, those without an hour first', () => {
+    const other =
+      'pair: LW-2\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, time: 06:15, checked}\n  - {date: 2026-03-01, time: 00:00, checked}\n';
+    const told = events({
+      ...waxbills('date: 2026-03-01, time: 07:30, checked', 'date: 2026-03-01, checked'),
+      'LW-2': other,
+    });
+    expect(told.map(({ pair, time }) => [pair?.id, time])).toEqual([
+      ['LW-1', null],
+      ['LW-2', 0],
+      ['LW-2', 375],
+      ['LW-1', 450],
     ]);
   });
 

@@ -68,6 +68,24 @@ describe('an observation of a pair', () => {
     ],
     ['checked', [[]]],
     [
+      'feeding: {hand: c1, cock: c2}',
+      [
+        ['hand', 'refs'],
+        ['cock', 'refs'],
+      ],
+    ],
+    ['roosting: {nest: all}', [['nest', 'all']]],
+    ['fostered: {LW-2: [e1, e2]}', [['LW-2', 'refs']]],
+    [
+      'gone: {sold: c1, given: c2}',
+      [
+        ['sold', 'refs'],
+        ['given', 'refs'],
+      ],
+    ],
+    ['unwell: {c1: fluffed}', [['fluffed', 'refs']]],
+    ['sexed: {hen: [c1, c2]}', [['hen', 'refs']]],
+    [
       'food: {egg food: 12, live food: 3}',
       [
         ['egg food', '12 g/d'],

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { doubtOf, lastStanding, standingOf, weighingsOf } from '../../../src/rules/growth/weighings.ts';
+import type { Bird } from '../../../src/room/model.ts';
+import {
+  doubtOf,
+  lastStanding,
+  standingOf,
+  type Weighing,
+  weighingsOf,
+} from '../../../src/rules/growth/weighings.ts';
 import { profileOf } from '../../../src/rules/profile-of.ts';
 import { type Files, room } from '../../rooms.ts';
 import { hillFinches, THREE_CHICKS } from '../agenda/hill-finch.ts';
@@ -49,6 +56,8 @@ describe('a nestling beside its species', () => {
     const log = 'date: 2026-04-05, fledged: all\ndate: 2026-04-06, weighed: {c1: 11}';
     const out = chick(known(log));
     expect(lastStanding(out.bird, out.profile)).toBeNull();
+    const both = chick(known(`date: 2026-03-20, weighed: {c1: 3.5}\n${log}`));
+    expect(lastStanding(both.bird, both.profile)).toMatchObject({ grams: 3.5 });
     const unknown = chick(known('date: 2026-03-20, weighed: {c1: 3.5}', {}));
     expect(lastStanding(unknown.bird, unknown.profile)).toBeNull();
     expect(standingOf(unknown.bird, null, { day: 0, grams: 3.5 })).toBeNull();
@@ -75,6 +84,40 @@ describe('a weight that cannot be', () => {
     // Twice the adult 12 g is 24 g; at 16 days the curve alone goes on to 2.5 times its upper edge.
     expect(doubt('date: 2026-03-31, weighed: {c1: 23}')).toBeNull();
     expect(doubt('date: 2026-03-31, weighed: {c1: 25}')).not.toBeNull();
+  });
+
+  it('of a grown bird, bred here or not, is one beyond two and a half times its kind', () => {
+    const bought = (grams: number) => {
+      const list = `birds:\n  - {id: B, species: hill finch, log: [{date: 2026-01-01, arrived: cage 1}, {date: 2026-02-01, weighed: ${grams}}]}\n`;
+      const stood = room({ ...known(''), 'birds.yaml': list }, '2026-05-01');
+      const bird = stood.birds.find(({ id }) => id === 'B') as Bird;
+      return doubtOf(bird, profileOf(stood, bird), bird.weights[0] as Weighing);
+    };
+    expect([29, 31].map(bought)).toEqual([null, { low: 12, high: 12 }]);
+    const flown = (grams: number, fledged: string) =>
+      doubt(`date: ${fledged}, fledged: all\ndate: 2026-04-06, weighed: {c1: ${grams}}`);
+    expect([29, 31].map((grams) => flown(grams, '2026-04-05'))).toEqual([null, { low: 12, high: 12 }]);
+    // From the very day on which it left the nest, however late it is told.
+    expect(flown(29, '2026-04-06')).toBeNull();
+    expect(doubt('date: 2026-03-31, weighed: {c1: 29}\ndate: 2026-04-06, fledged: all')).not.toBeNull();
+  });
+
+  it('of a young bird that was paired without a word of its leaving the nest is that of a grown one', () => {
+    const own =
+      'pair: HF-9\nspecies: hill finch\ncock: HF-1/1/c1\nlog:\n  - {date: 2026-10-01, paired}\n  - {date: 2026-10-02, weighed: {cock: 29}}\n';
+    const { bird, profile } = chick({ ...known(''), 'HF-9': own }, '2026-10-03');
+    expect(bird).toMatchObject({ fledged: null, independent: expect.anything() });
+    expect(doubtOf(bird, profile, bird.weights[0] as Weighing)).toBeNull();
+  });
+
+  it('of a chick whose kind has no curve is beyond all from hatching to twice its parents', () => {
+    // Where no fledging age is known the pace is not known either.
+    const at = (grams: number, but: Record<string, string>) =>
+      doubt(`date: 2026-03-20, weighed: {c1: ${grams}}`, { ...but, fledging: '' });
+    expect([0.5, 23].map((grams) => at(grams, masses))).toEqual([null, null]);
+    expect(at(25, masses)).toEqual({ low: 1, high: 12 });
+    expect(at(0.3, masses)).toEqual({ low: 1, high: 12 });
+    expect(at(0.3, { 'adult-mass': '12' })).toEqual({ low: 12 * 0.065, high: 12 });
   });
 
   it('is anything where no mass is known', () => {
