@@ -39,8 +39,33 @@ describe('a keeper’s text', () => {
     ['KÄTHE and Kathe', '[bird] and Kathe'],
     ['from Ada, Mrs Loveday', 'from [keeper], Mrs [keeper]'],
     ['an adage', 'an adage'],
+    ['theLW-12 and A7/2', 'the[pair] and [bird]/2'],
+    ['ring 9014 and 0145', 'ring 9014 and 0145'],
+    ['two elm rooms', 'two [room]s'],
   ])('%s', (text, expected) => {
     expect(say(text)).toBe(expected);
+  });
+
+  it('names a longer name before a shorter one within it', () => {
+    const nests = (housing: string, more: string) => ({
+      P: `pair: P-1\nspecies: star finch\nhousing: ${housing}\nlog:\n  - {date: 2026-01-01, paired}\n`,
+      Q: `pair: P-2\nspecies: star finch\nhousing: ${more}\nlog:\n  - {date: 2026-01-01, paired}\n`,
+    });
+    const told = (some: Files, text: string) =>
+      discretionOf(record(some, '2026-06-01'), room(some, '2026-06-01'), new Set())(text);
+    expect(told(nests('loft 1', 'loft 1 left'), 'moved from loft 1 left to loft 1')).toBe(
+      'moved from [housing] to [housing]',
+    );
+    expect(told(nests('loft 2', 'loft 4'), 'lofts 2 and 4')).toBe('[housing] and 4');
+  });
+
+  it('knows the room with and without its article, and an article within its name', () => {
+    const told = (name: string, text: string) => {
+      const some = { 'nestlog.yaml': `room: ${name}\n` };
+      return discretionOf(record(some, '2026-06-01'), room(some, '2026-06-01'), new Set())(text);
+    };
+    expect(told('a quiet room', 'in our quiet room')).toBe('in our [room]');
+    expect(told('over the hill', 'sold over the hill')).toBe('sold [room]');
   });
 
   it.each([

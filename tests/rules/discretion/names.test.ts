@@ -58,3 +58,43 @@ it.each([
 ] as const)('every %s of the record is known, also of days to come', (kind, expected) => {
   expect(names(kind)).toEqual(expected);
 });
+
+/** The names of other keepers in one bird's origin or owner. */
+function keepers(said: string): string[] {
+  const one = { 'birds.yaml': `birds:\n  - {id: X, ${said}}\n` };
+  return namesIn(record(one, '2026-06-01'), room(one, '2026-06-01'))
+    .filter(({ kind }) => kind === 'owner')
+    .map(({ text }) => text);
+}
+
+it('a keeper is named by capital words, not by the one that begins a sentence, nor by two letters', () => {
+  expect(keepers('origin: Swapped with Cora at Oakhurst')).toEqual([
+    'Swapped with Cora at Oakhurst',
+    'Cora',
+    'Oakhurst',
+  ]);
+  expect(keepers('origin: Swapped with Cora Oakhurst')).toEqual([
+    'Swapped with Cora Oakhurst',
+    'Cora',
+    'Oakhurst',
+  ]);
+  expect(keepers('owner: Cora Loveday of Oakhurst')).toEqual([
+    'Cora Loveday of Oakhurst',
+    'Cora',
+    'Loveday',
+    'Oakhurst',
+  ]);
+  expect(keepers('owner: Cora of Oakhurst')).toEqual(['Cora of Oakhurst', 'Cora', 'Oakhurst']);
+  expect(keepers('owner: Al Green')).toEqual(['Al Green', 'Green']);
+  expect(keepers('owner: "014"')).toEqual(['014']);
+});
+
+it('an entry that names no place adds none; eggs set under another pair name it', () => {
+  const some = {
+    'birds.yaml': 'birds:\n  - {id: X, log: [{date: 2026-01-01, arrived}, {date: 2026-01-20, released}]}\n',
+    P: 'pair: P\nspecies: star finch\nlog:\n  - {date: 2026-03-01, clutch: 1, laid: 1, pulled: e1}\n  - {date: 2026-03-04, set: {BF-8: e1}}\n  - {date: 2026-03-05, set: e1}\n',
+  };
+  const all = namesIn(record(some, '2026-06-01'), room(some, '2026-06-01'));
+  expect(all.filter(({ kind }) => kind === 'housing')).toEqual([]);
+  expect(all.filter(({ kind }) => kind === 'pair').map(({ text }) => text)).toEqual(['P', 'BF-8']);
+});

@@ -36,6 +36,29 @@ test('part of any name narrows the list, scientific names and hyphens included',
   expect(names({ named: 'parrot-finch' })).toContain('blue-faced parrotfinch');
 });
 
+test('those that need live food are told apart from those that do without', () => {
+  expect(names({ liveFood: 'required' })).toContain('lavender waxbill');
+  expect(names({ liveFood: 'required' })).not.toContain('zebra finch');
+  expect(names({ liveFood: 'no' })).toContain('zebra finch');
+  const own = { 'species/moonfinch.yaml': 'species: moonfinch\nincubation: 13\n' };
+  const unsaid = speciesList(room(own, on), record(own, on).ownSpecies, { ...all, liveFood: 'no' });
+  expect(unsaid.map(({ species }) => species)).not.toContain('moonfinch');
+});
+
+test('a kept species of which a range is not known has no days for it', () => {
+  const own = {
+    'species/moonfinch.yaml': 'species: moonfinch\nincubation: 13\n',
+    'M-1': 'pair: M-1\nspecies: moonfinch\nlog: []\n',
+  };
+  const stood = room(own, on);
+  const [moonfinch] = keptSpecies(
+    stood,
+    speciesList(stood, record(own, on).ownSpecies, { ...all, kept: true }),
+  );
+  expect(moonfinch?.profile.species).toBe('moonfinch');
+  expect([moonfinch?.now.incubation?.n, moonfinch?.now.fledging]).toEqual([0, null]);
+});
+
 test('the list is in the order of common names, whatever their capitals', () => {
   const list = names({});
   expect(list.length).toBeGreaterThanOrEqual(60);

@@ -15,7 +15,7 @@ ${hatched.map((date) => `      - {date: ${date}, after: ${date.slice(0, 8)}15, h
 test('each species has its own score, and the room one of all together', () => {
   const stood = room(
     {
-      ...pair('SF-1', 'star finch', '2026-03-17'),
+      ...pair('A-1', 'star finch', '2026-03-17'),
       ...pair('LW-1', 'lavender waxbill', '2026-03-16'),
       ...pair('LW-2', 'Estrilda caerulescens', '2026-03-16'),
       ...pair('MF-1', 'melba finch'),
