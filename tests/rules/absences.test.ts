@@ -23,6 +23,26 @@ describe('a parent that is not with its nest', () => {
     ]);
   });
 
+  it('is told in the order in which they went', () => {
+    expect(absences('date: 2026-03-05, moved: {hen: cage 4}\n date: 2026-03-09, died: cock')).toEqual([
+      'the hen LW-20-11 was taken away',
+      'the cock LW-20-01 died',
+    ]);
+    expect(absences('date: 2026-03-05, died: hen\n date: 2026-03-09, parted')).toEqual([
+      'the hen LW-20-11 died',
+      'the pair was parted',
+    ]);
+  });
+
+  it('is lost to a clutch from its first day on, not by what was before it', () => {
+    const since = (on: string, words: string) => absences(`date: 2026-02-20, paired\n date: ${on}, ${words}`);
+    expect(since('2026-03-01', 'died: cock')).toEqual(['the cock LW-20-01 died']);
+    expect(since('2026-02-28', 'died: cock')).toEqual([]);
+    expect(since('2026-03-01', 'moved: {cock: cage 4}')).toEqual(['the cock LW-20-01 was taken away']);
+    expect(since('2026-03-01', 'parted')).toEqual(['the pair was parted']);
+    expect(since('2026-02-28', 'parted')).toEqual([]);
+  });
+
   it('is nobody in particular where the journal does not say which', () => {
     expect(absences('date: 2026-03-05, parted')).toEqual(['the pair was parted']);
   });
