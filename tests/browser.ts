@@ -92,6 +92,27 @@ export function isEasyToRead(open: Open, html: () => string, prepare = async (_p
   });
 }
 
+/** Words of a page that are broken between two of their letters, at this width. */
+export function brokenWords(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const broken: string[] = [];
+    while (walker.nextNode()) {
+      const { data } = walker.currentNode as Text;
+      for (const word of data.matchAll(/[\p{L}\p{N}]+/gu)) {
+        const range = document.createRange();
+        range.setStart(walker.currentNode, word.index);
+        range.setEnd(walker.currentNode, word.index + word[0].length);
+        const tops = Array.from(range.getClientRects())
+          .filter(({ width }) => width > 0.5)
+          .map(({ top }) => Math.round(top));
+        if (new Set(tops).size > 1) broken.push(word[0]);
+      }
+    }
+    return broken;
+  });
+}
+
 interface Violation {
   id: string;
   impact: string;

@@ -64,7 +64,8 @@ thead th { border-bottom: 1px solid var(--ink); font-weight: 600; overflow-wrap:
 thead td { border-bottom: 1px solid var(--ink); }
 tbody th { font-weight: 500; }
 th { overflow-wrap: normal; }
-tbody th { overflow-wrap: anywhere; min-width: 6.5rem; }
+tbody th { overflow-wrap: anywhere; min-width: 7rem; }
+table:not(.wide) td:not(.right) { min-width: 4.5rem; }
 .right { text-align: right; }
 td.right { white-space: nowrap; }
 td.drawing, th.drawing { width: 34%; min-width: 7rem; padding-left: 0.5rem; }
@@ -84,6 +85,7 @@ footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid var(--rule
   table.wide tbody th { min-width: 5.4rem; }
   table.wide .drawing { display: none; }
   th, td { padding-right: 0.5rem; }
+  table:not(.wide) td:not(.right) { min-width: 3rem; }
 }
 @page { size: A4; margin: 16mm 14mm 18mm; }
 @media print {

@@ -3,7 +3,7 @@ import { pairJson } from '../../../src/report/json/pair.ts';
 import { pairPage } from '../../../src/report/page/pair.tsx';
 import { dateSpan } from '../../../src/report/terminal/dates.ts';
 import { pairStory } from '../../../src/rules/season/story.ts';
-import { cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
+import { brokenWords, cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
 import { exampleStory } from '../../example/stories.ts';
 import { day, room } from '../../rooms.ts';
 import { story } from '../seasons.ts';
@@ -89,6 +89,13 @@ describeInChromium('the page of the example room’s LW-1', (open) => {
   });
 
   isEasyToRead(open, () => page);
+
+  it.each([1000, 800, 600])('breaks no word in the middle, %d px wide', async (width) => {
+    const plain = pairPage(told, { notes: [], pictures: [] });
+    expect(await brokenWords((await open(plain, { width })).page)).toEqual([]);
+    // What fits nowhere is broken all the same.
+    expect(await brokenWords((await open(page, { width })).page)).toEqual(['x'.repeat(10_000)]);
+  });
 
   it('is cut nowhere on paper', async () => {
     const { page: opened } = await open(page);
