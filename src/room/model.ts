@@ -185,9 +185,19 @@ export interface Pair {
   events: Event[];
 }
 
-/** Whether the two are in one housing as far as the journal tells; before its first entry they are no pair yet. */
+/**
+ * Since when the two are in one housing, as far as the journal tells: since they were put together last, else since its
+ * first entry. Null where they were separated, or are no pair yet.
+ */
+export function pairedSince({ partings, events }: Pair): Day | null {
+  const last = partings.at(-1);
+  if (last === undefined) return events[0]?.day ?? null;
+  return last.what === 'parted' ? null : last.day;
+}
+
+/** Whether the two are in one housing as far as the journal tells. */
 export function together(pair: Pair): boolean {
-  return pair.events.length > 0 && pair.partings.at(-1)?.what !== 'parted';
+  return pairedSince(pair) !== null;
 }
 
 /** `LW-1/2`: a clutch by its pair and number. */

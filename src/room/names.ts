@@ -38,10 +38,15 @@ export function newBird(id: string, species: string | null): Bird {
   };
 }
 
+/** The ring that a name means: it may stand there with `ring:` before it, so that digits are no count. */
+export function ringIn(name: string): string {
+  return name.replace(/^ring:/, '');
+}
+
 /** The bird of that id, ring or `PAIR/CLUTCH/cN`; null where the room has no such bird yet. */
 export function birdNamed(fold: Fold, name: string, ringOnly = false): Bird | null {
   if (ringOnly) return fold.byRing.get(name) ?? null;
-  return fold.birds.get(name) ?? fold.byRef.get(name) ?? fold.byRing.get(name) ?? null;
+  return fold.birds.get(name) ?? fold.byRef.get(name) ?? fold.byRing.get(ringIn(name)) ?? null;
 }
 
 /** The bird of that name, made if this is the first time that it is named. */

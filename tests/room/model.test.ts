@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clutchId, fullRef, sameSite, together } from '../../src/room/model.ts';
-import { room } from '../rooms.ts';
+import { clutchId, fullRef, pairedSince, sameSite, together } from '../../src/room/model.ts';
+import { day, room } from '../rooms.ts';
 import { birdIn, clutchIn, eggIn, pairIn, waxbills } from './facts.ts';
 
 const pair = (log: string) => pairIn(room({ P: waxbills(log) }, '2026-12-31'), 'LW-1');
@@ -13,6 +13,14 @@ describe('a pair', () => {
     expect(
       together(pair('date: 2026-03-01, paired\ndate: 2026-04-01, parted\ndate: 2026-04-05, reunited')),
     ).toBe(true);
+  });
+
+  it('is one since it was put together last, or since its first entry where nobody wrote that', () => {
+    expect(pairedSince(pair(''))).toBe(null);
+    expect(pairedSince(pair('date: 2026-03-01, laid: 1\ndate: 2026-03-02, laid: 1'))).toBe(day('2026-03-01'));
+    const log = 'date: 2026-03-01, checked\ndate: 2026-03-08, paired\ndate: 2026-04-01, parted';
+    expect(pairedSince(pair(log))).toBe(null);
+    expect(pairedSince(pair(`${log}\ndate: 2026-04-05, reunited`))).toBe(day('2026-04-05'));
   });
 });
 

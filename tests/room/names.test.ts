@@ -24,7 +24,7 @@ const named = (name: string) =>
   );
 
 describe('one bird, whatever it is called', () => {
-  it.each(['LW-1/1/c1', 'LW 25 007'])('by %s', (name) => {
+  it.each(['LW-1/1/c1', 'LW 25 007', "'ring:LW 25 007'"])('by %s', (name) => {
     const known = named(name);
     expect(birdIn(known, 'LW-1/1/c1')).toMatchObject({ sex: 'hen', unwell: [{ text: 'fluffed' }] });
     expect(known.birds.map(({ id }) => id)).toEqual(['LW-1/1/c1', 'LW-1/1/c2']);

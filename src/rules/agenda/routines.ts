@@ -4,6 +4,7 @@ import type { Room } from '../../room/fold.ts';
 import { enteredOn, housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
+import { birdsByName } from '../stock/names.ts';
 import * as anchors from './anchors.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
@@ -66,12 +67,11 @@ function birdTask(room: Room, routine: Routine, bird: Bird): AgendaItem | null {
 function isOver(room: Room, until: Routine['until'], bird: Bird, since: Day): boolean {
   if (until === 'independent') return bird.independent !== null && bird.independent.day >= since;
   if (until !== 'paired') return false;
+  const find = birdsByName(room.birds);
   return room.pairs.some((pair) =>
     pair.partings.some(
       ({ day, what, cock, hen }) =>
-        day >= since &&
-        what !== 'parted' &&
-        [...cock, ...hen].some((name) => name === bird.id || name === bird.ring),
+        day >= since && what !== 'parted' && [...cock, ...hen].some((name) => find(name) === bird),
     ),
   );
 }

@@ -1,4 +1,5 @@
 import { type Bird, fullRef } from '../../room/model.ts';
+import { ringIn } from '../../room/names.ts';
 
 /** Finds the bird behind a name, whichever of its names that is. */
 export type FindBird = (name: string) => Bird | null;
@@ -28,5 +29,5 @@ function named(birds: readonly Bird[]): FindBird {
     add(byName, bird.listed?.is?.text, bird);
     add(byRing, bird.ring, bird);
   }
-  return (name) => byName.get(name) ?? byRing.get(name.replace(/^ring:/, '')) ?? null;
+  return (name) => byName.get(name) ?? byRing.get(ringIn(name)) ?? null;
 }

@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import { enteredOn } from '../../room/lives.ts';
-import type { Bird, Pair } from '../../room/model.ts';
+import { type Bird, type Pair, pairedSince } from '../../room/model.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
 import { listed } from './words.ts';
 
@@ -84,7 +84,7 @@ function togetherSince(bird: Bird, other: Bird, pair: Pair | undefined): Day {
     bird.quarantine?.from ?? 0,
     other.quarantine?.from ?? 0,
     ...came,
-    pair?.partings.at(-1)?.day ?? 0,
+    (pair === undefined ? null : pairedSince(pair)) ?? 0,
   );
 }
 

@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
-import { type Bird, type Pair, together } from '../../room/model.ts';
+import { type Bird, type Pair, pairedSince } from '../../room/model.ts';
 import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
 import type { Found, View, Warning } from './warning.ts';
 import { capital, count, listed } from './words.ts';
@@ -35,9 +35,9 @@ export const tooYoung: Warning<TooYoung> = {
 };
 
 function youngIn(view: View, pair: Pair): TooYoung | null {
-  const put = pair.partings.at(-1);
+  const since = pairedSince(pair);
   const least = pair.profile?.breedingAge;
-  if (put === undefined || least == null || !together(pair)) return null;
+  if (since === null || least == null) return null;
   const parents = (['cock', 'hen'] as const).flatMap((sex) => {
     const [name, ...others] = pair[sex];
     const bird = name === undefined || others.length > 0 ? null : view.find(name);
@@ -45,8 +45,8 @@ function youngIn(view: View, pair: Pair): TooYoung | null {
     return age === null || age >= breedingAge(pair.profile) ? [] : [{ sex, bird: bird as Bird, age }];
   });
   if (parents.length === 0) return null;
-  const clutch = pair.clutches.find(({ opened, eggs }) => opened >= put.day && eggs.length > 0);
-  const date = clutch?.opened ?? put.day;
+  const clutch = pair.clutches.find(({ opened, eggs }) => opened >= since && eggs.length > 0);
+  const date = clutch?.opened ?? since;
   if (view.day - date > SHOWN) return null;
   const hen = parents.some(({ sex }) => sex === 'hen');
   return {

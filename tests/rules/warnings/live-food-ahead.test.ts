@@ -10,6 +10,11 @@ it('a pair of a species that rears on live food is told so for a fortnight', () 
   );
 });
 
+it('where nobody wrote when they were put together, from the first entry on', () => {
+  const files = { 'LW-1': waxbills('date: 2026-03-01, nest: offered\n date: 2026-03-05, courting') };
+  expect(spell(files, 'live-food-ahead', '2026-02-25', '2026-03-31')).toEqual(['03-01 … 03-15 note']);
+});
+
 it.each([
   ['live food is offered', 'food: [live food, dry seed]'],
   ['eggs are laid', 'laid: 1'],

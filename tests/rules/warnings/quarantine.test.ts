@@ -49,6 +49,14 @@ describe('a bird still in quarantine', () => {
     );
   });
 
+  it('that is in a pair without a line of its being put there, since the pair’s first entry', () => {
+    const files: Files = {
+      'birds.yaml': newcomer().replace('arrived: cage 9', 'arrived'),
+      'LW-1': waxbills('date: 2026-03-08, courting', 'cock: LW-26-01\nhen: LW-20-11'),
+    };
+    expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-08 … 03-15 watch']);
+  });
+
   it('that was moved into a full flight names four of those there', () => {
     const more = [12, 13, 14, 15, 16].map(
       (n) =>

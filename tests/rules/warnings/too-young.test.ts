@@ -21,6 +21,14 @@ describe('a bird put to a mate too young', () => {
     );
   });
 
+  it('is watched from the first entry on where nobody wrote when they were put together', () => {
+    const room = files('date: 2026-02-01, nest: offered\n date: 2026-03-10, laid: 1');
+    expect(spell(room, 'too-young', '2026-01-25', '2026-06-30')).toEqual([
+      '02-01 … 02-15 watch',
+      '03-10 … 03-24 watch',
+    ]);
+  });
+
   it('that laid is told with her first egg', () => {
     const room = files('date: 2026-02-01, paired\n date: 2026-03-10, laid: 1');
     expect(line(room, 'too-young', '2026-03-10').text).toMatch(
