@@ -43,11 +43,16 @@ export const clearEggs: Warning<ClearEggs> = {
     return view.room.pairs.flatMap((pair) => runOf(pair, view, judgements) ?? []);
   },
   say: ({ clear, judged, clutches, chance, expected }) => ({
-    text: `${clear === judged ? `All ${count(judged, 'egg')}` : `${clear} of ${count(judged, 'egg')}`} of ${clutches === 1 ? 'this clutch' : `the last ${clutches} clutches`} ${judged === 1 ? 'is' : 'are'} clear. Where ${Math.round(100 * expected)} in 100 were to be expected fertile, that happens once in ${Math.round(1 / chance)}.`,
+    text: `${ofEggs(clear, judged)} of ${clutches === 1 ? 'this clutch' : `the last ${clutches} clutches`} ${clear === 1 ? 'is' : 'are'} clear. Where ${Math.round(100 * expected)} in 100 were to be expected fertile, that happens once in ${Math.round(1 / chance)}.`,
     check:
       'first the age of both and whether their sexes are sure; then firm perches, disturbance, a varied diet, and how closely they are related. An avian vet if it goes on',
   }),
 };
+
+function ofEggs(clear: number, judged: number): string {
+  if (clear < judged) return `${clear} of ${count(judged, 'egg')}`;
+  return judged === 1 ? 'The only egg' : `All ${judged} eggs`;
+}
 
 interface Judged {
   clutch: Clutch;

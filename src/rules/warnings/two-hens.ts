@@ -59,6 +59,9 @@ function signsIn(brood: Brood, { day }: View): TwoHens | null {
   };
 }
 
+/** One clear egg says nothing of who laid it, also in a species that lays a single one. */
+const FEWEST = 2;
+
 /** Two eggs of one clutch that no hen can have laid with the species' interval between them. */
 function twoInADay({ eggs, pair }: Clutch, profile: Profile | null): Sign | null {
   const interval = profile?.layingInterval?.value.low ?? 1;
@@ -101,11 +104,9 @@ function tooManyEggs({ eggs, pair }: Clutch, profile: Profile | null): Sign | nu
 
 function allClear({ eggs }: Clutch, profile: Profile | null): Sign | null {
   const known = eggs.map(clearOn).filter((day) => day !== null);
-  if (known.length < eggs.length || known.length < (profile?.clutch?.value.low ?? 2)) return null;
-  return {
-    day: Math.max(...known),
-    text: `all ${count(eggs.length, 'egg')} ${eggs.length === 1 ? 'is' : 'are'} clear`,
-  };
+  if (known.length < eggs.length || known.length < Math.max(FEWEST, profile?.clutch?.value.low ?? 0))
+    return null;
+  return { day: Math.max(...known), text: `all ${eggs.length} eggs are clear` };
 }
 
 /** The day on which an egg that is known to be clear was told so. */

@@ -291,9 +291,8 @@ describe('of a bird that arrived', () => {
       'birds.yaml': `birds:\n  - id: HF-9\n    ring: HF 25 014\n    species: hill finch\n    log:\n      - {date: 2026-03-01, arrived: cage 1}\n`,
       'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-02, paired', `cock: ${name}`),
     });
-    for (const name of ['HF 25 014', "'ring:HF 25 014'"]) {
-      expect(lines(birds(name), 'weigh', '2026-03-03'), name).toEqual([]);
-    }
+    expect(lines(birds('HF 25 014'), 'weigh', '2026-03-03')).toEqual([]);
+    expect(lines(birds("'ring:HF 25 014'"), 'weigh', '2026-03-03')).toEqual([]);
     expect(lines(birds('HF 25 015'), 'weigh', '2026-03-03')).toHaveLength(1);
   });
 

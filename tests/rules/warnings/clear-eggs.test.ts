@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { clearEggs } from '../../../src/rules/warnings/clear-eggs.ts';
 import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 /** Two clutches of four, candled on their sixth day; the second in April. */
@@ -35,6 +36,17 @@ describe('a run of clear eggs', () => {
     expect(said.check).toMatch(
       /^first the age of both and whether their sexes are sure.*perches.*diet.*related.*vet/,
     );
+  });
+
+  it.each([
+    [1, 1, 1, 'The only egg of this clutch is clear.'],
+    [1, 5, 1, '1 of 5 eggs of this clutch is clear.'],
+    [3, 4, 1, '3 of 4 eggs of this clutch are clear.'],
+    [2, 2, 2, 'All 2 eggs of the last 2 clutches are clear.'],
+  ])('of %i of %i eggs in %i clutches reads as it is said', (clear, judged, clutches, words) => {
+    const found = { level: 'note', pair: 'LW-1', bird: null, clutch: 1, date: 0 } as const;
+    const { text } = clearEggs.say({ ...found, clear, judged, clutches, chance: 0.04, expected: 0.8 });
+    expect(text).toBe(`${words} Where 80 in 100 were to be expected fertile, that happens once in 25.`);
   });
 
   it('counts what the pair did before: after a good clutch a bad one is rarer', () => {

@@ -52,6 +52,7 @@ describe('the warnings of a morning', () => {
       ['act', 'chasing', 'LW-10'],
       ['watch', 'stored', 'LW-1'],
       ['note', 'live-food-ahead', 'LW-2'],
+      ['note', 'live-food-ahead', 'LW-10'],
     ]);
   });
 

@@ -94,6 +94,21 @@ describe('a clutch that is all clear', () => {
     );
   });
 
+  it('is no sign where it is a single egg, however few the species lays', () => {
+    const files = (log: string) => ({
+      'species/cliff-pigeon.yaml': 'species: cliff pigeon\nsexes: alike\nclutch: 1-2\nincubation: 13-15\n',
+      'CP-1': pair('CP-1', 'cliff pigeon', log),
+    });
+    const one = 'date: 2026-03-01, laid: 1, sitting';
+    const two = 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, laid: 1, sitting';
+    expect(
+      warned(files(`${one}\ndate: 2026-03-12, candled: {clear: all}`), 'two-hens', '2026-03-12'),
+    ).toEqual([]);
+    expect(
+      line(files(`${two}\ndate: 2026-03-12, candled: {clear: all}`), 'two-hens', '2026-03-12').text,
+    ).toBe('All 2 eggs are clear. Cock and hen look alike in this species: two hens?');
+  });
+
   it('is louder with two eggs in a day', () => {
     const log = `
       date: 2026-03-01, laid: 1
