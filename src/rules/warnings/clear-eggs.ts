@@ -51,7 +51,7 @@ export const clearEggs: Warning<ClearEggs> = {
 
 function ofEggs(clear: number, judged: number): string {
   if (clear < judged) return `${clear} of ${count(judged, 'egg')}`;
-  return judged === 1 ? 'The only egg' : `All ${judged} eggs`;
+  return judged === 1 ? 'The one egg judged' : `All ${judged} eggs`;
 }
 
 interface Judged {

@@ -39,7 +39,7 @@ describe('a run of clear eggs', () => {
   });
 
   it.each([
-    [1, 1, 1, 'The only egg of this clutch is clear.'],
+    [1, 1, 1, 'The one egg judged of this clutch is clear.'],
     [1, 5, 1, '1 of 5 eggs of this clutch is clear.'],
     [3, 4, 1, '3 of 4 eggs of this clutch are clear.'],
     [2, 2, 2, 'All 2 eggs of the last 2 clutches are clear.'],
