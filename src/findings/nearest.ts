@@ -5,7 +5,8 @@ const LONGEST = 40;
 
 /**
  * The word that was probably meant, or null where nothing is near. Capitals, blanks, hyphens and underscores make no
- * difference; beyond that one letter in three may be wrong.
+ * difference; beyond that one letter in three may be wrong. Where nothing is as near as that, the one word that begins
+ * with what was said: `dead` for `dead-in-shell`.
  *
  * @example nearest('candeled', ['candled', 'checked']) // 'candled'
  */
@@ -20,7 +21,12 @@ export function nearest(said: string, words: Iterable<string>): string | null {
     best = word;
     distance = away;
   }
-  return best;
+  return best ?? begunWith(wanted, words);
+}
+
+function begunWith(wanted: string, words: Iterable<string>): string | null {
+  const [only, ...others] = [...words].filter((word) => plain(word).startsWith(`${wanted}-`));
+  return only === undefined || others.length > 0 ? null : only;
 }
 
 function plain(word: string): string {

@@ -214,7 +214,7 @@ function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: 
 
 function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
   if (ref.form !== 'egg') {
-    report(scene, ref.at, 'not-an-egg', { who: ref.text });
+    report(scene, ref.at, 'not-an-egg', { who: ref.text, did: wanted.did });
     return [];
   }
   const clutches = clutchesFor(scene, ref);
@@ -250,7 +250,7 @@ function birdsOf(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[] {
   }
   if (found.length === 0) {
     const code = ref.form === 'chick' ? 'no-such-chick' : 'egg-not-hatched';
-    report(scene, ref.at, code, known(scene, ref, clutches, 'chicks'));
+    report(scene, ref.at, code, { ...known(scene, ref, clutches, 'chicks'), did: wanted.did });
   }
   return pick(scene, ref, found, wanted);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { nearest } from '../../src/findings/nearest.ts';
 
-const words = ['candled', 'checked', 'dead-in-shell', 'hen', 'cock', 'laid'];
+const words = ['candled', 'checked', 'dead-in-shell', 'clutch-size', 'clutch-count', 'hen', 'cock', 'laid'];
 
 describe('nearest', () => {
   it.each([
@@ -10,6 +10,9 @@ describe('nearest', () => {
     ['laied', 'laid'],
     ['dead in shell', 'dead-in-shell'],
     ['dead_in_shell', 'dead-in-shell'],
+    ['dead', 'dead-in-shell'],
+    ['dea', null],
+    ['clutch', null],
     ['hne', null],
     ['hem', 'hen'],
     ['fledged', null],

@@ -51,12 +51,18 @@ export const roomCodes = {
   'egg-not-hatched': {
     level: 'error',
     text: ({ who }) => `no chick came out of \`${who}\` as far as the journal knows`,
-    hint: ({ have }) => (have ? `the chicks there are ${have}` : 'record it with `hatched: e1` first'),
+    hint: ({ who, have, did }) => {
+      if (did === 'died') {
+        return `an egg that died is \`lost: {dead-in-shell: ${who}}\`, or \`candled: {dead: ${who}}\` while it lies there; a chick is first \`hatched: ${who}\``;
+      }
+      return have ? `the chicks there are ${have}` : 'record it with `hatched: e1` first';
+    },
   },
   'not-an-egg': {
     level: 'error',
     text: ({ who }) => `\`${who}\` is not an egg`,
-    hint: () => 'eggs are e1, e2 … in laying order',
+    hint: ({ did }) =>
+      `eggs are e1, e2 … in laying order${did === 'lost' ? '; a cause stands before them: `lost: {dead-in-shell: e1}`' : ''}`,
   },
   'parent-unknown': {
     level: 'error',
