@@ -29,7 +29,7 @@ function byUrgency(a: AgendaItem, b: AgendaItem): number {
     STATES.indexOf(a.state) - STATES.indexOf(b.state) ||
     (a.state === 'coming' ? a.from - b.from : (a.to ?? a.from) - (b.to ?? b.from)) ||
     naturally(a.pair ?? '', b.pair ?? '') ||
-    a.task.localeCompare(b.task)
+    naturally(a.task, b.task)
   );
 }
 

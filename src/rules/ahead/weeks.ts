@@ -1,4 +1,5 @@
 import { type Day, isoWeek, weekday } from '../../days.ts';
+import { naturally } from '../../findings/naturally.ts';
 import { type Estimate, estimateOf } from '../../statistics/estimate.ts';
 import type { Course } from './courses.ts';
 
@@ -142,7 +143,5 @@ export function youngBySpecies(
   });
   return [...groups]
     .map(of)
-    .sort(
-      (a, b) => b.independent.mean - a.independent.mean || (a.species ?? '').localeCompare(b.species ?? ''),
-    );
+    .sort((a, b) => b.independent.mean - a.independent.mean || naturally(a.species ?? '', b.species ?? ''));
 }

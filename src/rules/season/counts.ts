@@ -1,3 +1,4 @@
+import { naturally } from '../../findings/naturally.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import { youngFateOf } from './fates.ts';
@@ -60,7 +61,7 @@ function addCause(causes: Map<string, number>, cause: string | null): void {
 }
 
 function commonestFirst(causes: ReadonlyMap<string, number>): Record<string, number> {
-  return Object.fromEntries([...causes].sort(([a, n], [b, m]) => m - n || a.localeCompare(b, 'en')));
+  return Object.fromEntries([...causes].sort(([a, n], [b, m]) => m - n || naturally(a, b)));
 }
 
 /** All that a table of causes adds up to. */

@@ -1,3 +1,4 @@
+import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { comparable, namesOf } from '../../species/names.ts';
 import type { Profile, Range } from '../../species/profile.ts';
@@ -26,7 +27,7 @@ export function speciesList(room: Room, own: readonly Profile[], filter: Species
     .filter(
       (profile) => wanted === null || namesOf(profile).some((name) => comparable(name).includes(wanted)),
     )
-    .sort((a, b) => a.species.localeCompare(b.species, 'en'));
+    .sort((a, b) => naturally(a.species, b.species));
 }
 
 /** A species of this room, and what its own clutches made of the book. */

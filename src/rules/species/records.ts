@@ -1,3 +1,4 @@
+import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import type { DurationKind } from '../forecast/own-durations.ts';
 import { pastForecasts, type TrackRecord, trackRecord } from '../forecast/track-record.ts';
@@ -17,12 +18,10 @@ export function roomRecords(room: Room): KindRecord[] {
   return (['incubation', 'fledging'] as const).map((kind) => {
     const ofKind = past.filter((one) => one.kind === kind);
     const names = [...new Set(ofKind.map(({ species }) => species))];
-    const species = names
-      .sort((a, b) => a.localeCompare(b, 'en'))
-      .flatMap((name) => {
-        const record = trackRecord(ofKind.filter((one) => one.species === name));
-        return record === null ? [] : [{ species: name, record }];
-      });
+    const species = names.sort(naturally).flatMap((name) => {
+      const record = trackRecord(ofKind.filter((one) => one.species === name));
+      return record === null ? [] : [{ species: name, record }];
+    });
     return { kind, species, all: trackRecord(ofKind) };
   });
 }

@@ -99,9 +99,7 @@ export function bySpecies(birds: readonly StockBird[]): Map<string | null, Stock
     else group.push(one);
   }
   return new Map(
-    [...groups].sort(
-      ([a], [b]) => Number(a === null) - Number(b === null) || (a ?? '').localeCompare(b ?? ''),
-    ),
+    [...groups].sort(([a], [b]) => Number(a === null) - Number(b === null) || naturally(a ?? '', b ?? '')),
   );
 }
 
