@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Files } from '../../rooms.ts';
+import { formatDay } from '../../../src/days.ts';
+import { day, type Files } from '../../rooms.ts';
 import { alone, match, pairsOf } from './rooms.ts';
 
 const ON = '2026-05-17';
@@ -31,11 +32,47 @@ describe('left out of the proposals', () => {
     );
   });
 
+  it('not one that is old enough on this very day', () => {
+    // Zebra finches: nine months are the least, at 30.44 days a month 274 d (common practice).
+    const [, ready = ''] = /old enough on (.*)$/.exec(why('sex: hen, hatched: 2026-01-10') ?? '') ?? [];
+    const born = 'sex: hen, hatched: 2026-01-10';
+    expect(alone(match(room(born), ready)).H).toBeUndefined();
+    expect(alone(match(room(born), formatDay(day(ready) - 1))).H).toMatch(/^too young/);
+  });
+
+  it('the young in the nest and those that are still fed', () => {
+    const rearing = (more: string) => `
+      pair: ZF-1
+      species: zebra finch
+      log:
+        - {date: 2026-04-01, laid: 1, sitting}
+        - {date: 2026-04-14, hatched: 1}
+        ${more}
+    `;
+    const young = (more: string) => {
+      const found = match(room('sex: hen, hatched: 2024-01-01', { 'ZF-1': rearing(more) }), ON);
+      return alone(found)['ZF-1/1/c1'];
+    };
+    expect(young('')).toBe('still in the nest or fed');
+    expect(young('- {date: 2026-05-05, fledged: 1}')).toBe('still in the nest or fed');
+    expect(young('- {date: 2026-05-05, fledged: 1}\n        - {date: 2026-05-16, independent: 1}')).toBe(
+      'not sexed',
+    );
+  });
+
+  it('one that the keeper asks to leave out', () => {
+    const asked = match(room('sex: hen, hatched: 2024-01-01'), ON, { not: ['H'] });
+    expect(alone(asked).H).toBe('left out as you asked');
+  });
+
   it('one in quarantine, until that is over', () => {
     const arrived = (day: string) =>
       why(`sex: hen, hatched: 2024-01-01, log: [{date: ${day}, arrived: cage 3}]`);
     expect(arrived('2026-05-01')).toBe('in quarantine until 31 May');
     expect(arrived('2026-04-01')).toBeUndefined();
+    // Of the last of thirty days it is the morning after that counts.
+    expect(arrived('2026-04-18')).toBe('in quarantine until 18 May');
+    expect(arrived('2026-04-17')).toBeUndefined();
   });
 
   it('one that was let out earlier is free', () => {
@@ -90,6 +127,19 @@ describe('a hen that has laid as often as a year allows', () => {
     expect(why(hen, { 'ZF-1': log, 'nestlog.yaml': limits })).toBe(
       'resting: 3 clutches in a year, the limit is 3; free on 2026-08-01',
     );
+  });
+
+  it('rests after a single one where that is the limit', () => {
+    const log = clutches(['2026-02-01']);
+    expect(why(hen, { 'ZF-1': log, 'nestlog.yaml': 'limits: {clutches-per-year: 1}' })).toBe(
+      'resting: 1 clutch in a year, the limit is 1; free on 2027-02-01',
+    );
+  });
+
+  it('is the hen’s matter alone: the cock is free', () => {
+    const log = clutches(['2025-08-01', '2025-11-01', '2026-02-01']).replace('cock: Z', 'cock: C');
+    const found = alone(match(room(hen, { 'ZF-1': log, 'nestlog.yaml': limits }), ON));
+    expect(found.C).not.toMatch(/resting/);
   });
 
   it('does not for clutches of more than a year ago', () => {
