@@ -103,6 +103,7 @@ function addPair(fold: Fold, journal: PairJournal): boolean {
     nestLooks: journal.nestLooks ?? profile?.nestLooks?.value ?? 'freely',
     cock,
     hen,
+    first: { cock, hen },
     housing: journal.housing?.text ?? null,
     partings: [],
     clutches: [],

@@ -162,6 +162,8 @@ export interface Pair {
   nestLooks: 'freely' | 'sparingly' | 'never';
   cock: readonly string[];
   hen: readonly string[];
+  /** Whom the journal's head names: the two with whom it began, whoever took a place since. */
+  first: { readonly cock: readonly string[]; readonly hen: readonly string[] };
   housing: string | null;
   /** When they were put together or separated, in order. */
   partings: {

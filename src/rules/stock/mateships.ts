@@ -22,8 +22,8 @@ export function mateshipsOf(pair: Pair, find: FindBird): Mateship[] {
     current = { pair, cock, hen, from, to: null };
     all.push(current);
   };
-  const [first] = pair.partings;
-  if (first === undefined || first.day > begun.day) begin(begun.day, pair.clutches[0] ?? first ?? pair);
+  const [parting] = pair.partings;
+  if (parting === undefined || parting.day > begun.day) begin(begun.day, pair.first);
   for (const parting of pair.partings) {
     const same: boolean = current !== null && alike(current, parting);
     if (current !== null && (parting.what === 'parted' || !same)) {

@@ -25,6 +25,20 @@ describe('who was with whom', () => {
     expect(mates('  - {date: 2026-02-01, nest: building}')).toEqual([['A', 'B', '2026-02-01', null]]);
   });
 
+  it('the first mate as well, where she was lost or replaced before anybody wrote of eggs', () => {
+    const begun = '  - {date: 2026-02-01, courting}\n';
+    const lost = '  - {date: 2026-02-10, died: hen}\n';
+    const anew = '  - {date: 2026-02-20, paired: {hen: C}}\n  - {date: 2026-03-01, laid: 1}';
+    expect(mates(begun + lost + anew)).toEqual([
+      ['A', 'B', '2026-02-01', '2026-02-10'],
+      ['A', 'C', '2026-02-20', null],
+    ]);
+    expect(mates(begun + anew)).toEqual([
+      ['A', 'B', '2026-02-01', '2026-02-20'],
+      ['A', 'C', '2026-02-20', null],
+    ]);
+  });
+
   it('until they were parted, and again from when they were reunited', () => {
     const log =
       '  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, parted}\n  - {date: 2026-04-01, reunited}';
