@@ -99,3 +99,8 @@ export function shortSpan({ from, to }: Span): string {
   const sameMonth = civilDate(from).month === civilDate(to).month && to - from < 31;
   return sameMonth ? `${civilDate(from).date}–${shortDay(to)}` : `${shortDay(from)}–${shortDay(to)}`;
 }
+
+/** `5 Mar` of what is known to the day; `by 5 Mar` of what was found then, and may be older. */
+export function foundWords({ from, to }: Span): string {
+  return from === to ? shortDay(to) : `by ${shortDay(to)}`;
+}

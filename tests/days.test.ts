@@ -9,6 +9,7 @@ import {
   dayOf,
   daysInMonth,
   formatDay,
+  foundWords,
   isLeapYear,
   isoWeek,
   parseDay,
@@ -151,6 +152,11 @@ describe('a day in a sentence', () => {
   ])('from %s to %s is %s', (from, to, words) => {
     expect(shortSpan({ from: day(from), to: day(to) })).toBe(words);
   });
+});
+
+it('what was found is told by the day of the look, what is known to the day by itself', () => {
+  expect(foundWords({ from: day('2026-03-04'), to: day('2026-03-04') })).toBe('4 Mar');
+  expect(foundWords({ from: day('2026-03-01'), to: day('2026-03-04') })).toBe('by 4 Mar');
 });
 
 describe('the Gregorian leap rule', () => {

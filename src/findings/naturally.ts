@@ -7,3 +7,9 @@ export function naturally(a: string, b: string): number {
   collator ??= new Intl.Collator('en', { numeric: true });
   return collator.compare(a, b);
 }
+
+/** The same where a name may not be known: those come last. */
+export function naturallyNamed(a: string | null, b: string | null): number {
+  if (a === null || b === null) return Number(a === null) - Number(b === null);
+  return naturally(a, b);
+}

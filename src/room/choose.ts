@@ -20,6 +20,8 @@ export interface Wanted<T extends Egg | Bird> {
   rank?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
   kind?: (one: T) => string | null | undefined;
+  /** How to write what was probably meant by a word that is no egg. */
+  instead?: (said: string) => string;
   /** Makes one more where the nest was never counted. */
   another?: (clutch: Clutch) => T;
 }
@@ -214,7 +216,7 @@ function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: 
 
 function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
   if (ref.form !== 'egg') {
-    report(scene, ref.at, 'not-an-egg', { who: ref.text, did: wanted.did });
+    report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: wanted.instead?.(ref.text) ?? '' });
     return [];
   }
   const clutches = clutchesFor(scene, ref);

@@ -14,36 +14,37 @@ export interface RingLate {
 /** Days past the usual age in which the ring may still pass the toes of a slow chick (common practice). */
 const SLOW = 2;
 
-/** The day before which it must have hatched for a closed ring to be too late, and the days on which one goes on. */
-function closedRing({ clutch }: Bird, hatched: Span): { least: number; fits: Span } | null {
-  const usual = clutch?.pair.profile?.ringAge?.value;
-  if (usual === undefined) return null;
+interface Late {
+  /** How old it was at the least, days. */
+  age: number;
+  /** The days on which a closed ring went on. */
+  fits: Span;
+}
+
+/** How late it was for a closed ring, whenever the bird can have hatched; null where it was not, or nobody knows. */
+function lateBy(bird: Bird, day: Day): Late | null {
+  const hatched = hatchedOn(bird);
+  const usual = bird.clutch?.pair.profile?.ringAge?.value;
+  if (hatched === null || usual === undefined || day - hatched.to <= usual.high + SLOW) return null;
   return {
-    least: usual.high + SLOW + 1,
+    age: day - hatched.to,
     fits: { from: hatched.from + Math.floor(usual.low), to: hatched.to + Math.ceil(usual.high) },
   };
 }
 
-/** Whether a bird is too old on this day for a closed ring, whenever it can have hatched. */
+/** Whether a bird is too old on this day for a closed ring, as far as is known. */
 export function isTooOldForRing(bird: Bird, day: Day): boolean {
-  const hatched = hatchedOn(bird);
-  const ring = hatched === null ? null : closedRing(bird, hatched);
-  return hatched !== null && ring !== null && day - hatched.to >= ring.least;
+  return lateBy(bird, day) !== null;
 }
 
 /** Closed rings that cannot have gone on; where the clutch is to get none, an open or split ring is meant. */
 export function lateRings({ ringsLate }: Fold): Finding[] {
   return ringsLate.flatMap(({ bird, day, at }): Finding[] => {
-    const hatched = hatchedOn(bird);
-    const ring = hatched === null ? null : closedRing(bird, hatched);
-    if (hatched === null || ring === null || !isTooOldForRing(bird, day)) return [];
-    if (bird.clutch?.skipped.some(({ task }) => task === 'ring')) return [];
-    const args = {
-      who: bird.ref ?? bird.id,
-      age: day - hatched.to,
-      from: formatDay(ring.fits.from),
-      to: formatDay(ring.fits.to),
-    };
+    // What was written later may tell its age better.
+    const late = lateBy(bird, day);
+    if (late === null || bird.clutch?.skipped.some(({ task }) => task === 'ring')) return [];
+    const { age, fits } = late;
+    const args = { who: bird.ref ?? bird.id, age, from: formatDay(fits.from), to: formatDay(fits.to) };
     return [{ code: 'ringed-late', at, args }];
   });
 }

@@ -4,6 +4,7 @@ import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
 import { dayAt, entryAt } from '../journal/entries.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
+import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
 
 /** One observation of one visit, ready to be put in order with all others of the room. */
@@ -137,10 +138,8 @@ function bySigns(a: string, b: string): number {
 
 function orderOf(sighting: Sighting): number {
   if (sighting.of === 'bird') return birdObservations[sighting.observation.key].order;
-  const { key, value } = sighting.observation;
-  // All, or so many, whose age is told are those that a look of that day counted.
-  const nameless = key === 'aged' && value.some(({ who }) => who.kind !== 'refs');
-  return nameless ? observations.checked.order + 0.5 : observations[key].order;
+  const { order, orderOf: ask } = observations[sighting.observation.key] as ObservationDefinition;
+  return ask?.(sighting.observation.value) ?? order;
 }
 
 /** What was said, without where it stands: of two alike it does not matter which comes first. */

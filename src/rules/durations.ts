@@ -1,50 +1,78 @@
-import { group } from 'd3-array';
 import type { Room } from '../room/fold.ts';
 import type { Clutch } from '../room/model.ts';
 import type { Range } from '../species/profile.ts';
-import { type Duration, learnedDuration } from './forecast/duration.ts';
-import { type DurationKind, type OwnDuration, ownDurations } from './forecast/own-durations.ts';
+import { type Duration, learnedDuration, type ObservedDuration } from './forecast/duration.ts';
+import {
+  type DurationKind,
+  eachOwnDuration,
+  type OwnDuration,
+  ownDuration,
+} from './forecast/own-durations.ts';
 
 /** How long sitting and the nest take in this room, by kind and species. */
 export type Durations = (kind: DurationKind, species: string, range: Range) => Duration;
 
 /** The book, sharpened by what the room's own clutches of the species took. */
 export function learnedDurations(room: Room): Durations {
-  return durationsFrom(ownDurations(room));
+  return durationsFrom(eachOwnDuration(room));
 }
 
 /** The same from own durations already at hand. Each species is worked out once. */
-export function durationsFrom(own: readonly OwnDuration[]): Durations {
-  const bySpecies = group(own, kindAndSpecies);
-  const known = new Map<string, Duration>();
-  return (kind, species, range) => {
-    const key = `${kind} ${species} ${range.low} ${range.high}`;
-    const found =
-      known.get(key) ?? learnedDuration(range, bySpecies.get(kindAndSpecies({ kind, species })) ?? []);
-    known.set(key, found);
-    return found;
-  };
+export function durationsFrom(own: Iterable<OwnDuration>): Durations {
+  return durationsIn(countedOf(own));
 }
 
 /**
- * What all other clutches say of one: its own outcome never teaches its own forecast. Clutches of a species that took
+ * What all other clutches say of one of these: its own outcome never teaches its own forecast. Clutches of a species that took
  * equally long leave the same behind, so that a room of any age works out a few of them.
  */
-export function durationsOfOthers(own: readonly OwnDuration[]): (clutch: Clutch) => Durations {
-  const byClutch = group(own, ({ clutch }) => clutch);
-  const bySpecies = group(own, kindAndSpecies);
-  const all = durationsFrom(own);
+export function durationsOfOthers(own: Iterable<OwnDuration>): (clutch: Clutch) => Durations {
+  const counted = countedOf(own);
+  const all = durationsIn(counted);
   const known = new Map<string, Duration>();
   return (clutch) => (kind, species, range) => {
-    const wanted = kindAndSpecies({ kind, species });
-    const mine = byClutch.get(clutch)?.find((one) => kindAndSpecies(one) === wanted);
-    if (mine === undefined) return all(kind, species, range);
-    const key = `${wanted} ${range.low} ${range.high} ${mine.days} ${mine.width}`;
-    const others = () => (bySpecies.get(wanted) ?? []).filter((one) => one !== mine);
-    const found = known.get(key) ?? learnedDuration(range, others());
+    const mine = ownDuration(kind, clutch);
+    if (mine === null || mine.species !== species) return all(kind, species, range);
+    const wanted = kindAndSpecies(mine);
+    const key = `${wanted} ${range.low} ${range.high} ${lengthKey(mine)}`;
+    const found = known.get(key) ?? learnedDuration(range, without(mine, counted.get(wanted)));
     known.set(key, found);
     return found;
   };
 }
 
+/** Durations by kind and species, each length once with the clutches that took it: a lifetime's come to the same few. */
+type Counted = ReadonlyMap<string, ReadonlyMap<string, Alike>>;
+type Alike = ObservedDuration & { clutches: number };
+
+function countedOf(own: Iterable<OwnDuration>): Counted {
+  const all = new Map<string, Map<string, Alike>>();
+  for (const one of own) {
+    const lengths = all.get(kindAndSpecies(one)) ?? new Map<string, Alike>();
+    all.set(kindAndSpecies(one), lengths);
+    const alike = lengths.get(lengthKey(one));
+    if (alike === undefined) lengths.set(lengthKey(one), { days: one.days, width: one.width, clutches: 1 });
+    else alike.clutches += 1;
+  }
+  return all;
+}
+
+function durationsIn(counted: Counted): Durations {
+  const known = new Map<string, Duration>();
+  return (kind, species, range) => {
+    const wanted = kindAndSpecies({ kind, species });
+    const key = `${wanted} ${range.low} ${range.high}`;
+    const found = known.get(key) ?? learnedDuration(range, [...(counted.get(wanted)?.values() ?? [])]);
+    known.set(key, found);
+    return found;
+  };
+}
+
+function without(mine: ObservedDuration, lengths: ReadonlyMap<string, Alike> = new Map()): Alike[] {
+  return [...lengths]
+    .map(([key, alike]) => (key === lengthKey(mine) ? { ...alike, clutches: alike.clutches - 1 } : alike))
+    .filter(({ clutches }) => clutches > 0);
+}
+
 const kindAndSpecies = ({ kind, species }: Pick<OwnDuration, 'kind' | 'species'>) => `${kind} ${species}`;
+const lengthKey = ({ days, width }: ObservedDuration) => `${days} ${width}`;

@@ -61,8 +61,8 @@ export const roomCodes = {
   'not-an-egg': {
     level: 'error',
     text: ({ who }) => `\`${who}\` is not an egg`,
-    hint: ({ did }) =>
-      `eggs are e1, e2 … in laying order${did === 'lost' ? '; a cause stands before them: `lost: {dead-in-shell: e1}`' : ''}`,
+    hint: ({ instead }) =>
+      `eggs are e1, e2 … in laying order${instead ? `; a cause stands before them: \`${instead}\`` : ''}`,
   },
   'parent-unknown': {
     level: 'error',

@@ -21,7 +21,7 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
   for (const ref of who.refs) {
     const next = (clutch.eggs.at(-1)?.number ?? 0) + fresh + 1;
     if (ref.form !== 'egg') {
-      report(scene, ref.at, 'not-an-egg', { who: ref.text, did: 'laid' });
+      report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: '' });
     } else if (ref.number < next) {
       report(scene, ref.at, 'laid-twice', { who: ref.text, clutch: clutch.number });
     } else {

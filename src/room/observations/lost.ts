@@ -1,8 +1,11 @@
-import { takenCauses } from '../../journal/observations/lost.ts';
+import { nearest } from '../../findings/nearest.ts';
+import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs } from '../choose.ts';
 import { addUnseenEgg, ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
 import type { Egg, Lamp, LossCause, TakenHow } from '../model.ts';
 import type { Apply } from './apply.ts';
+
+const CAUSES = [...lossCauses, ...takenCauses];
 
 type Cause = LossCause | TakenHow | null;
 
@@ -16,6 +19,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
       past: (egg) => longPast(egg, day) && !isLeftOver(cause, egg),
       rank: (egg) => rankFor(cause, egg),
       kind: (egg) => egg.lamp.at(-1)?.saw,
+      instead: (said) => `lost: {${nearest(said, CAUSES) ?? 'broken'}: e1}`,
       another: (clutch) => addUnseenEgg(clutch, day),
     });
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });

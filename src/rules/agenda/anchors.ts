@@ -1,4 +1,4 @@
-import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
+import { type Day, foundWords, type Span, shortDay, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
@@ -24,11 +24,6 @@ export type FindAnchors = (brood: Brood) => Anchor[];
 
 const day = (on: Day): Span => ({ from: on, to: on });
 
-/** `e3 laid 5 Mar`; `by` where it was found, and may have lain there for days. */
-function laidWords({ ref, laid }: Egg): string {
-  return `${ref} laid ${laid.from === laid.to ? '' : 'by '}${shortDay(laid.to)}`;
-}
-
 const one = (anchor: Anchor): Anchor[] => [anchor];
 
 /** The last egg of a clutch that may still grow. */
@@ -36,7 +31,7 @@ export const lastEgg: FindAnchors = ({ clutch, hatched, where, eggs, stored: kep
   const egg = clutch?.eggs.at(-1);
   if (egg === undefined || clutch?.counted !== true || hatched.length > 0) return [];
   if (where !== 'nest' || eggs.length + kept.length === 0) return [];
-  return one({ span: day(egg.laid.to), says: laidWords(egg), who: null });
+  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${foundWords(egg.laid)}`, who: null });
 };
 
 /** The first egg that the species sits on. */
@@ -47,7 +42,7 @@ export const sittingEgg: FindAnchors = ({ clutch, profile, where, eggs }) => {
   if (where !== 'nest' || eggs.length === 0) return [];
   const egg = from === 'last' ? clutch.eggs.at(-1) : clutch.eggs[from.low - 1];
   if (egg === undefined) return [];
-  return one({ span: day(egg.laid.to), says: laidWords(egg), who: null });
+  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${foundWords(egg.laid)}`, who: null });
 };
 
 /** Full sitting; as the lamp told it where it aged them all; for guests and for eggs in an incubator, the clocks of the eggs themselves. */

@@ -1,4 +1,4 @@
-import { type Day, shortDay } from '../../days.ts';
+import { type Day, foundWords, shortDay } from '../../days.ts';
 import type { Routine } from '../../journal/settings.ts';
 import type { Room } from '../../room/fold.ts';
 import { enteredOn, housingOf } from '../../room/lives.ts';
@@ -162,12 +162,7 @@ function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | 
     case 'laid': {
       const egg =
         brood.clutch?.eggs[0] ?? pair.clutches.findLast(({ opened }) => opened >= (last?.day ?? 0))?.eggs[0];
-      return egg === undefined
-        ? null
-        : {
-            day: egg.laid.to,
-            says: `first egg ${egg.laid.from === egg.laid.to ? '' : 'by '}${shortDay(egg.laid.to)}`,
-          };
+      return egg === undefined ? null : { day: egg.laid.to, says: `first egg ${foundWords(egg.laid)}` };
     }
     case 'sitting':
       return fromAnchor(anchors.sitting(brood), 'to');

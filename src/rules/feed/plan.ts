@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
-import { naturally } from '../../findings/naturally.ts';
+import { naturallyNamed } from '../../findings/naturally.ts';
 import { isFedByHand } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -134,10 +134,7 @@ function housingsOf(families: readonly Family[], { stock }: FeedSources): Place[
   for (const family of families) {
     if (family.mouths.length + family.unnamed > 0) placeOf(family.housing).families.push(family);
   }
-  return [...places.values()].sort(
-    (a, b) =>
-      Number(a.housing === null) - Number(b.housing === null) || naturally(a.housing ?? '', b.housing ?? ''),
-  );
+  return [...places.values()].sort((a, b) => naturallyNamed(a.housing, b.housing));
 }
 
 const rears = ({ mouths }: Family, span: readonly Day[]) =>

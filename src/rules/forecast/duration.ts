@@ -7,6 +7,8 @@ export interface ObservedDuration {
   days: number;
   /** Longest possible length less the shortest, days: how far the looks stood apart. 0 when known to the day. */
   width: number;
+  /** How many clutches took just so long; one where it is not said. */
+  clutches?: number;
 }
 
 /** How long something takes, as a distribution: sitting to hatching, hatching to fledging. Days and days². */
@@ -51,14 +53,18 @@ export function bookDuration(range: Range): Duration {
  * Without own clutches this is exactly the book.
  */
 export function learnedDuration(range: Range, observations: readonly ObservedDuration[]): Duration {
-  const n = observations.length;
+  const n = observations.reduce((sum, { clutches = 1 }) => sum + clutches, 0);
   const bookVariance = Math.max(LEAST_DEVIATION, (range.high - range.low) / CENTRAL_90) ** 2;
   const half = bookVariance / 2;
   const degrees = BOOK_WEIGHT + Math.max(0, n - 1);
-  const spreadVariance = (BOOK_WEIGHT * half + squaresAboutMean(observations)) / degrees;
+  const spreadVariance = (BOOK_WEIGHT * half + squaresAboutMean(observations, n)) / degrees;
   const room = normalUpdate(
     { mean: (range.low + range.high) / 2, variance: half },
-    observations.map(({ days, width }) => ({ mean: days, variance: spreadVariance + width ** 2 / 12 })),
+    // So many alike tell as much as one that is known so many times better.
+    observations.map(({ days, width, clutches = 1 }) => ({
+      mean: days,
+      variance: (spreadVariance + width ** 2 / 12) / clutches,
+    })),
   );
   return {
     range,
@@ -72,10 +78,10 @@ export function learnedDuration(range: Range, observations: readonly ObservedDur
   };
 }
 
-function squaresAboutMean(observations: readonly ObservedDuration[]): number {
-  if (observations.length === 0) return 0;
-  const mean = observations.reduce((sum, { days }) => sum + days, 0) / observations.length;
-  return observations.reduce((sum, { days }) => sum + (days - mean) ** 2, 0);
+function squaresAboutMean(observations: readonly ObservedDuration[], n: number): number {
+  if (n === 0) return 0;
+  const mean = observations.reduce((sum, { days, clutches = 1 }) => sum + clutches * days, 0) / n;
+  return observations.reduce((sum, { days, clutches = 1 }) => sum + clutches * (days - mean) ** 2, 0);
 }
 
 /** The central 90 % of what is expected of one egg or chick, days; of the book alone it is the profile's range. */

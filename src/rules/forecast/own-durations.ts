@@ -30,9 +30,19 @@ interface Member {
  * their housing and their weather. Only counted clutches teach, and nobody whose age was told by eye.
  */
 export function ownDurations(room: Room): OwnDuration[] {
-  return room.pairs.flatMap(({ clutches }) =>
-    clutches.flatMap((clutch) => [...durationOf('incubation', clutch), ...durationOf('fledging', clutch)]),
-  );
+  return [...eachOwnDuration(room)];
+}
+
+/** The same one by one, for whoever keeps less of them than a list. */
+export function* eachOwnDuration({ pairs }: Room): Generator<OwnDuration> {
+  for (const { clutches } of pairs) {
+    for (const clutch of clutches) {
+      for (const kind of ['incubation', 'fledging'] as const) {
+        const found = ownDuration(kind, clutch);
+        if (found !== null) yield found;
+      }
+    }
+  }
 }
 
 /** The eggs or chicks that a duration is the mean of. They are many, and mostly nobody asks for them. */
@@ -57,28 +67,20 @@ function fledging(bird: Bird): Member | null {
   return { start: hatched, end: fledged.span };
 }
 
-function durationOf(kind: DurationKind, clutch: Clutch): OwnDuration[] {
+/** How long it took this clutch; null where nobody can tell, or where a date must be a slip. */
+export function ownDuration(kind: DurationKind, clutch: Clutch): OwnDuration | null {
   const species = clutch.pair.profile?.species;
   const range = clutch.pair.profile?.[kind]?.value;
-  if (species === undefined || range === undefined || !clutch.counted) return [];
+  if (species === undefined || range === undefined || !clutch.counted) return null;
   const members = membersOf({ kind, clutch });
-  if (members.length === 0) return [];
+  if (members.length === 0) return null;
   const mean = (numbers: number[]) => numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
   const days = mean(members.map(lengthOf));
   const width = mean(members.map(({ start, end }) => end.to - end.from + start.to - start.from));
   // A slip in a date must not teach the room that eggs take a month.
-  if (days < range.low / 2 || days > range.high * 1.5) return [];
-  return [
-    {
-      kind,
-      species,
-      range,
-      clutch,
-      days,
-      width,
-      known: Math.max(...members.map(({ end }) => end.to)),
-    },
-  ];
+  if (days < range.low / 2 || days > range.high * 1.5) return null;
+  const known = Math.max(...members.map(({ end }) => end.to));
+  return { kind, species, range, clutch, days, width, known };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { civilDate } from '../../days.ts';
-import { naturally } from '../../findings/naturally.ts';
+import { naturallyNamed } from '../../findings/naturally.ts';
 import type { RoomSettings } from '../../journal/settings.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import { foodOn } from '../food-on-offer.ts';
@@ -85,10 +85,9 @@ export const whole: Grouping = { name: 'all', says: 'all', byCare: false, namele
 
 /** Groups in the order of a calendar where they are months, else in natural order; what is unknown comes last. */
 export function inGroupOrder(name: string): (a: string | null, b: string | null) => number {
-  return (a, b) => {
-    if (a === null || b === null) return Number(a === null) - Number(b === null);
-    return name === 'month' ? MONTHS.indexOf(a) - MONTHS.indexOf(b) : naturally(a, b);
-  };
+  if (name !== 'month') return naturallyNamed;
+  const place = (month: string | null) => (month === null ? MONTHS.length : MONTHS.indexOf(month));
+  return (a, b) => place(a) - place(b);
 }
 
 /** The nest itself (`wicker basket`), else the site that the entries name where a pair has two. */

@@ -4,7 +4,7 @@ import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird, Clutch, Egg, Pair } from '../../room/model.ts';
 import { type Durations, durationsOfOthers } from '../durations.ts';
-import { type DurationKind, ownDurations } from '../forecast/own-durations.ts';
+import { type DurationKind, eachOwnDuration } from '../forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from '../forecast/window.ts';
 import { lastStanding, type Standing } from '../growth/weighings.ts';
 import { eggDoubt } from '../incubator/doubt.ts';
@@ -86,7 +86,7 @@ export function pairStory(room: Room, pair: Pair): PairStory {
 export function clutchStories(room: Room, clutches: readonly Clutch[]): ClutchStory[] {
   const known = {
     day: room.day,
-    others: durationsOfOthers(ownDurations(room)),
+    others: durationsOfOthers(eachOwnDuration(room)),
     start: room.settings.seasonStart,
   };
   return clutches.map((clutch) => clutchStory(clutch, known));

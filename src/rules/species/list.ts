@@ -3,9 +3,9 @@ import type { Room } from '../../room/fold.ts';
 import { comparable, namesOf } from '../../species/names.ts';
 import type { Profile, Range } from '../../species/profile.ts';
 import { allShipped } from '../../species/shipped.ts';
-import { durationsFrom } from '../durations.ts';
+import { learnedDurations } from '../durations.ts';
 import { usualRange } from '../forecast/duration.ts';
-import { type DurationKind, ownDurations } from '../forecast/own-durations.ts';
+import type { DurationKind } from '../forecast/own-durations.ts';
 
 /** How the list of species may be narrowed. */
 export interface SpeciesFilter {
@@ -39,7 +39,7 @@ export interface KeptSpecies {
 
 /** What forecasts now use for each of these species. */
 export function keptSpecies(room: Room, profiles: readonly Profile[]): KeptSpecies[] {
-  const durations = durationsFrom(ownDurations(room));
+  const durations = learnedDurations(room);
   const now = (kind: DurationKind, profile: Profile) => {
     const book = profile[kind]?.value;
     if (book === undefined) return null;

@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { naturally } from '../../findings/naturally.ts';
+import { naturally, naturallyNamed } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
@@ -98,9 +98,7 @@ export function bySpecies(birds: readonly StockBird[]): Map<string | null, Stock
     if (group === undefined) groups.set(species, [one]);
     else group.push(one);
   }
-  return new Map(
-    [...groups].sort(([a], [b]) => Number(a === null) - Number(b === null) || naturally(a ?? '', b ?? '')),
-  );
+  return new Map([...groups].sort(([a], [b]) => naturallyNamed(a, b)));
 }
 
 /** The mateship a bird is in on the day stood on, or null: the last that has not ended. */

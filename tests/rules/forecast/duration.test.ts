@@ -113,6 +113,25 @@ describe('learning from own clutches', () => {
     expect(weekly.meanVariance).toBeCloseTo(1 / (1 / half + 1 / (half + 49 / 12)), 12);
   });
 
+  it('learns the same from clutches counted together as from each by itself', () => {
+    fc.assert(
+      fc.property(ranges, observations, fc.integer({ min: 2, max: 5 }), (range, seen, clutches) => {
+        const each = learnedDuration(
+          range,
+          seen.flatMap((one) => Array.from({ length: clutches }, () => one)),
+        );
+        const counted = learnedDuration(
+          range,
+          seen.map((one) => ({ ...one, clutches })),
+        );
+        expect([counted.n, counted.degrees, counted.longest]).toEqual([each.n, each.degrees, each.longest]);
+        expect(counted.mean).toBeCloseTo(each.mean, 9);
+        expect(counted.variance).toBeCloseTo(each.variance, 9);
+        expect(counted.meanVariance).toBeCloseTo(each.meanVariance, 9);
+      }),
+    );
+  });
+
   it('does not hang on the order of the clutches', () => {
     fc.assert(
       fc.property(ranges, observations, (range, seen) => {

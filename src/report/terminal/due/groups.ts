@@ -1,4 +1,4 @@
-import { naturally } from '../../../findings/naturally.ts';
+import { naturallyNamed } from '../../../findings/naturally.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import { type Said, unsaid } from './where.ts';
 
@@ -21,7 +21,7 @@ export function groupsBy(by: Exclude<Grouping, 'urgency'>, items: readonly Agend
     groups.set(key, [...(groups.get(key) ?? []), item]);
   }
   return [...groups]
-    .sort(([a], [b]) => Number(a === null) - Number(b === null) || naturally(a ?? '', b ?? ''))
+    .sort(([a], [b]) => naturallyNamed(a, b))
     .map(([key, ofGroup]) => (by === 'housing' ? ofHousing(key, ofGroup) : ofPair(key, ofGroup)));
 }
 
