@@ -25,9 +25,8 @@ export const definition: CommandDefinition = {
 /** Writes the agenda as iCalendar to stdout. A room where nothing is due gives a calendar without entries. */
 export function run(context: Context<Narrowed>): ExitCode {
   const { day, options, stdout } = context;
-  const open = openRoom(context);
-  const { room } = open;
-  const wanted = wantedOf(options, open);
+  const { room } = openRoom(context);
+  const wanted = wantedOf(options, room);
   tellUnread(context, room);
   const items = agendaOf(room, broodsOf(room, learnedDurations(room)), options.days).filter(wanted);
   const words = [...taskWords, ...room.settings.routines.map(routineWords)];

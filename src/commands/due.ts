@@ -82,9 +82,8 @@ export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> 
 /** The room, and what of it is asked for. What its journals say is let go: it may be millions of entries. */
 function opened(context: Context<DueOptions>) {
   const { options } = context;
-  const open = openRoom(context, { forOthers: options.page !== undefined });
-  const { room, files } = open;
-  return { room, files, wanted: options.explain === undefined ? wantedOf(options, open) : () => true };
+  const { room, files } = openRoom(context, { forOthers: options.page !== undefined });
+  return { room, files, wanted: options.explain === undefined ? wantedOf(options, room) : () => true };
 }
 
 /** Whoever opens a page in the bird room or takes it along walks from housing to housing. */

@@ -4,8 +4,8 @@ import { judge, matingOf } from '../rules/match/mating.ts';
 import { matchStock } from '../rules/match/proposals.ts';
 import { matesOf } from '../rules/match/staying.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { pairNamed } from './named.ts';
-import { birdNamed, type OpenStock, openStock, speciesNamed } from './open-stock.ts';
+import { pairNamed, speciesNamed } from './named.ts';
+import { birdNamed, type OpenStock, openStock } from './open-stock.ts';
 import { UsageError } from './usage-error.ts';
 
 interface MatchOptions {
@@ -62,7 +62,7 @@ export function run(context: Context<MatchOptions>): ExitCode {
   }
   const anew = options.anew ?? false;
   const [name] = context.arguments;
-  const species = name === undefined ? null : speciesNamed(name, open);
+  const species = name === undefined ? null : speciesNamed(name, room);
   const matches = matchStock(room, stock, {
     keep: new Set((options.keep ?? []).map((pair) => pairToKeep(pair, open))),
     not: new Set((options.not ?? []).map((bird) => birdNamed(bird, stock))),

@@ -2,6 +2,7 @@ import { naturally } from '../findings/naturally.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Room } from '../room/fold.ts';
 import type { Pair } from '../room/model.ts';
+import { findSpecies } from '../species/find.ts';
 import { UsageError } from './usage-error.ts';
 
 /** The pair of that id; one that there is not is wrong usage. */
@@ -24,9 +25,16 @@ export function housingNamed(name: string, { pairs, birds }: Pick<Room, 'pairs' 
   return found;
 }
 
-/** Refuses a name that is none of these; null asks for nothing. */
-export function mustBeOneOf(what: string, name: string | null, known: readonly string[]): void {
-  if (name !== null && !known.includes(name)) throw noSuch(what, name, known);
+/** The species as the room calls it, by any of its names; one of which there is neither pair nor bird is wrong usage. */
+export function speciesNamed(
+  name: string,
+  { pairs, birds, own }: Pick<Room, 'pairs' | 'birds' | 'own'>,
+): string {
+  const known = [...new Set([...pairs, ...birds].flatMap(({ species }) => species ?? []))].sort(naturally);
+  const asked = findSpecies(name, own)?.species ?? name;
+  const found = known.find((one) => one.toLowerCase() === asked.toLowerCase());
+  if (found === undefined) throw noSuch('species', name, known);
+  return found;
 }
 
 /** Names the one that was probably meant, or all that there are. */

@@ -1,8 +1,7 @@
-import { type Only, onlyFor } from '../rules/agenda/only.ts';
-import { findSpecies } from '../species/find.ts';
+import type { Room } from '../room/fold.ts';
+import { onlyFor } from '../rules/agenda/only.ts';
 import type { CommandOption } from './context.ts';
-import { housingNamed, mustBeOneOf, pairNamed } from './named.ts';
-import type { OpenRoom } from './room.ts';
+import { housingNamed, pairNamed, speciesNamed } from './named.ts';
 import { UsageError } from './usage-error.ts';
 
 /** How far ahead, and for whom: what every command that tells the agenda can be asked. */
@@ -25,19 +24,15 @@ export const onlyOptions: readonly CommandOption[] = [
 ];
 
 /** Whether a task or warning is among those asked for; a name that the room does not have is wrong usage. */
-export function wantedOf(options: Omit<Narrowed, 'days'>, open: OpenRoom): ReturnType<typeof onlyFor> {
-  return onlyFor(open.room, askedFor(options, open));
-}
-
-/** The names asked for, or a sentence that says which there are. */
-function askedFor(options: Omit<Narrowed, 'days'>, { room, record }: OpenRoom): Only {
-  const { pair = null, species = null } = options;
-  if (pair !== null) pairNamed(pair, room);
-  const housing = options.housing === undefined ? null : housingNamed(options.housing, room);
-  const kept = [...new Set(room.pairs.flatMap((known) => known.species ?? []))];
-  const named = species === null ? null : (findSpecies(species, record.ownSpecies)?.species ?? species);
-  mustBeOneOf('species', named, kept);
-  return { pair, housing, species: named };
+export function wantedOf(
+  { pair, housing, species }: Omit<Narrowed, 'days'>,
+  room: Room,
+): ReturnType<typeof onlyFor> {
+  return onlyFor(room, {
+    pair: pair === undefined ? null : pairNamed(pair, room).id,
+    housing: housing === undefined ? null : housingNamed(housing, room),
+    species: species === undefined ? null : speciesNamed(species, room),
+  });
 }
 
 function daysAhead(text: string): number {

@@ -1,6 +1,5 @@
 import { nearest } from '../findings/nearest.ts';
 import { type Stock, type StockBird, stockOf } from '../rules/stock/stock.ts';
-import { findSpecies, suggestSpecies } from '../species/find.ts';
 import type { Context } from './context.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -22,19 +21,7 @@ export function birdNamed(name: string, { find, of, birds }: Stock): StockBird {
   const known = bird === null ? null : of(bird);
   if (known !== null) return known;
   const names = birds.flatMap(({ id, bird: { ring } }) => (ring === null ? [id] : [id, ring]));
-  throw new UsageError(`no bird is called \`${name}\`${suggested(nearest(name, names))}`);
-}
-
-/** The species as the stock calls it, by any of its names; one that neither book nor room knows is wrong usage. */
-export function speciesNamed(name: string, { record, stock }: OpenStock): string {
-  const kept = stock.birds.find(({ bird }) => bird.species?.toLowerCase() === name.toLowerCase());
-  const species = kept?.bird.species ?? findSpecies(name, record.ownSpecies)?.species;
-  if (species !== undefined) return species;
-  throw new UsageError(
-    `no species is called \`${name}\`${suggested(suggestSpecies(name, record.ownSpecies))}`,
-  );
-}
-
-function suggested(name: string | null): string {
-  return name === null ? '; `nestlog stock` lists who is here' : `; did you mean \`${name}\`?`;
+  const near = nearest(name, names);
+  const more = near === null ? '`nestlog stock` lists who is here' : `did you mean \`${near}\`?`;
+  throw new UsageError(`no bird is called \`${name}\`; ${more}`);
 }

@@ -6,8 +6,8 @@ import { speciesGroups } from '../rules/stock/groups.ts';
 import { ageClasses } from '../rules/stock/life.ts';
 import { bySpecies } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { housingNamed } from './named.ts';
-import { type OpenStock, openStock, speciesNamed } from './open-stock.ts';
+import { housingNamed, speciesNamed } from './named.ts';
+import { type OpenStock, openStock } from './open-stock.ts';
 import { UsageError } from './usage-error.ts';
 
 interface StockOptions {
@@ -48,7 +48,7 @@ function pageOf(open: OpenStock, options: StockOptions): StockPage {
   const { room, stock } = open;
   const { age = null, sex = null, gone = false } = options;
   const housing = options.housing === undefined ? null : housingNamed(options.housing, room);
-  const species = options.species === undefined ? null : speciesNamed(options.species, open);
+  const species = options.species === undefined ? null : speciesNamed(options.species, room);
   const wanted = filterStock(stock.birds, { species, housing, age, sex });
   const left = wanted.filter(({ status }) => status === 'gone' || status === 'died');
   const here = wanted.filter(({ status }) => status === 'here');

@@ -1,8 +1,8 @@
 import type { Reared } from '../rules/season/block.ts';
 import type { SeasonBook } from '../rules/season/season.ts';
+import { count } from '../words.ts';
 import { longDate } from './terminal/dates.ts';
 import { visible } from './terminal/visible.ts';
-import { count } from './terminal/words.ts';
 
 /** The first words of a season: what it is called, the day it is known on, and how much there was of it. */
 export function headOf({ season, room, day, totals, bySpecies }: SeasonBook) {

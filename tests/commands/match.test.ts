@@ -26,8 +26,18 @@ describe('nestlog match', () => {
   it('takes one species, by any of its names', async () => {
     const { species } = await match({ species: 'Taeniopygia guttata' });
     expect(species.map((each: { species: string }) => each.species)).toEqual(['zebra finch']);
-    await expect(match({ species: 'canary' })).rejects.toThrow('no canary is here on that day');
+    await expect(match({ species: 'canary' })).rejects.toThrow('no species `canary` in this room');
     await expect(match({ species: 'kanarie' })).rejects.toThrow(UsageError);
+  });
+
+  it('has nobody to match of a species whose last bird is gone', async () => {
+    const birds = 'birds:\n  - {id: DD-1, species: diamond dove, log: [{date: 2024-03-01, gone}]}\n';
+    const gone = runCommand(
+      { run },
+      { 'birds.yaml': birds },
+      { on: '2024-04-01', options: {}, arguments: ['diamond dove'] },
+    );
+    await expect(gone).rejects.toThrow('no diamond dove is here on that day');
   });
 
   it('keeps a pair that was parted, and leaves a bird out', async () => {

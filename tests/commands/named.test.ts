@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { housingNamed, mustBeOneOf, pairNamed } from '../../src/commands/named.ts';
+import { housingNamed, pairNamed, speciesNamed } from '../../src/commands/named.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
 import { room } from '../rooms.ts';
 
@@ -17,9 +17,23 @@ it('a name that there is not is wrong usage, with the nearest one, or all, or no
   expect(() => pairNamed('SF-1', { pairs: [] })).toThrow('there is none');
 });
 
-it('nothing asked for is nothing refused', () => {
-  expect(() => mustBeOneOf('housing', null, [])).not.toThrow();
-  expect(() => mustBeOneOf('housing', 'flight 1', [])).toThrow('no housing `flight 1` in this room');
+it('a species is found by each of its names, also where it has no profile or no pair', () => {
+  const known = room(
+    {
+      'SF-1': of('SF-1'),
+      'XF-1': 'pair: XF-1\nspecies: crag finch\nlog:\n  - {date: 2026-03-01, paired}\n',
+      'birds.yaml': 'birds:\n  - {id: DD-1, species: diamond dove}\n',
+    },
+    '2026-03-02',
+  );
+  expect(speciesNamed('Neochmia ruficauda', known)).toBe('star finch');
+  expect(speciesNamed('Crag Finch', known)).toBe('crag finch');
+  expect(speciesNamed('diamond dove', known)).toBe('diamond dove');
+  expect(() => speciesNamed('star fnich', known)).toThrow('did you mean `star finch`?');
+  // A profile that nobody here is of.
+  expect(() => speciesNamed('canary', known)).toThrow(
+    'no species `canary` in this room; there is crag finch, diamond dove, star finch',
+  );
 });
 
 it('a housing is found however its letters are written, and also when it stands empty by now', () => {

@@ -12,18 +12,25 @@ const open = () =>
     journals: roomFolder({
       'LW-1': of('LW-1', 'lavender waxbill', 'flight 2'),
       'DD-1': of('DD-1', 'diamond dove', 'aviary'),
+      'birds.yaml': 'birds:\n  - {id: GF-1, species: Gouldian finch, housing: quarantine}\n',
     }),
     day: on,
     today: on,
   });
+const gouldian = { pair: null, bird: 'GF-1' };
 const wanted = (options: Parameters<typeof wantedOf>[0]) =>
-  ['LW-1', 'DD-1'].filter((pair) => wantedOf(options, open())({ pair, bird: null }));
+  ['LW-1', 'DD-1'].filter((pair) => wantedOf(options, open().room)({ pair, bird: null }));
 
 describe('an agenda', () => {
   it('is everybody’s, or of a pair, a housing, a species under any of its names', () => {
     expect(wanted({})).toEqual(['LW-1', 'DD-1']);
     for (const only of [{ pair: 'LW-1' }, { housing: 'flight 2' }, { species: 'Estrilda caerulescens' }])
       expect(wanted(only)).toEqual(['LW-1']);
+  });
+
+  it('is of a bird too whose species has no pair yet', () => {
+    expect(wantedOf({ species: 'Gouldian finch' }, open().room)(gouldian)).toBe(true);
+    expect(wantedOf({ species: 'diamond dove' }, open().room)(gouldian)).toBe(false);
   });
 
   it('of a name that is not there is wrong usage, with the one that was probably meant', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { birdNamed, openStock, speciesNamed } from '../../src/commands/open-stock.ts';
+import { birdNamed, openStock } from '../../src/commands/open-stock.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
 import { FAMILY_DAY, family } from '../report/family.ts';
 import { day } from '../rooms.ts';
@@ -12,12 +12,10 @@ describe('what a keeper names on the command line', () => {
   it('is found by every name that it has', () => {
     const room = open();
     expect(birdNamed('SF 23 11', room.stock).id).toBe('SF-23-11');
-    expect(speciesNamed('STAR FINCH', room)).toBe('star finch');
   });
 
   it('is wrong usage where there is none, with the nearest one', () => {
     const room = open();
     expect(() => birdNamed('SF-23-1l', room.stock)).toThrow(UsageError);
-    expect(() => speciesNamed('star fnich', room)).toThrow('did you mean `star finch`?');
   });
 });

@@ -1,8 +1,9 @@
+import { count } from '../../words.ts';
 import type { FindingKind } from '../codes.ts';
 import type { FindingArgs } from '../finding.ts';
 
-const counted = (count: FindingArgs[string] | undefined, what: string) =>
-  count === 0 ? '' : `${count} ${what}${count === 1 ? '' : 's'}`;
+const counted = (number: FindingArgs[string] | undefined, what: string) =>
+  number === 0 ? '' : count(Number(number), what);
 
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;

@@ -1,14 +1,11 @@
 import type { Account } from '../../rules/account/account.ts';
 import type { AccountClutch } from '../../rules/account/clutch.ts';
+import { capital, count } from '../../words.ts';
 import { fullDate } from '../terminal/dates.ts';
-import { count } from '../terminal/words.ts';
 
 /** The title of an account and its first sentences. */
 export function openings({ species, clutches, day }: Account): { title: string; opening: string[] } {
-  const name =
-    species === null
-      ? 'A pair of a species not recorded'
-      : `${species.common.slice(0, 1).toUpperCase()}${species.common.slice(1)}`;
+  const name = species === null ? 'A pair of a species not recorded' : capital(species.common);
   const scientific = species?.scientific ? ` (${species.scientific})` : '';
   const total = (of: (one: AccountClutch) => number) => clutches.reduce((sum, one) => sum + of(one), 0);
   const days = clutches.flatMap(({ laid, hatched }) => laid?.from ?? hatched?.from ?? []);

@@ -1,12 +1,12 @@
 import type { Day } from '../../days.ts';
 import type { Mate, Portrait } from '../../rules/stock/portrait.ts';
 import type { Stock } from '../../rules/stock/stock.ts';
+import { capital, count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { factsOf, inbreedingOf, titleOf } from '../terminal/bird/words.ts';
 import { coefficient } from '../terminal/birds.ts';
 import { longDate, shortDate } from '../terminal/dates.ts';
 import { visible } from '../terminal/visible.ts';
-import { count } from '../terminal/words.ts';
 import { documentText } from './document.tsx';
 import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PEDIGREE_STYLE, Pedigree } from './pedigree/drawing.tsx';
@@ -77,8 +77,6 @@ function Young({ mates, day }: { mates: readonly Mate[]; day: Day }) {
     </section>
   );
 }
-
-const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 function together(from: Day, to: Day | null, day: Day): string {
   return to === null

@@ -1,5 +1,6 @@
 import type { Note } from '../../journal/notes.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
+import { count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { guestsWords } from '../season.ts';
 import { longDate, shortDate } from '../terminal/dates.ts';
@@ -7,7 +8,6 @@ import { clutchFacts, titleOf } from '../terminal/pair/facts.ts';
 import { fatesOf } from '../terminal/pair/fates.ts';
 import { percent, percentRange } from '../terminal/season/figures.ts';
 import { visible } from '../terminal/visible.ts';
-import { count } from '../terminal/words.ts';
 import { documentText } from './document.tsx';
 import { FACTS_STYLE, Facts } from './facts.tsx';
 import { PICTURE_STYLE, Pictures } from './pictures.tsx';

@@ -1,3 +1,4 @@
+import { count } from '../../words.ts';
 import type { AheadPage } from '../ahead.ts';
 import { basisLines } from './ahead/basis.ts';
 import { eventLines, restLines } from './ahead/birds.ts';
@@ -10,7 +11,6 @@ import { findingsSummary } from './findings.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { wrap } from './width.ts';
-import { count } from './words.ts';
 
 /** What is laid out for less gets longer lines; more is not used, as long lines are hard to read. */
 const NARROWEST = 40;

@@ -2,13 +2,13 @@ import type { Day } from '../../days.ts';
 import type { Ancestor } from '../../rules/stock/lineage.ts';
 import type { Mate, Portrait } from '../../rules/stock/portrait.ts';
 import type { Stock, StockBird } from '../../rules/stock/stock.ts';
+import { count } from '../../words.ts';
 import { pedigreeLines } from './bird/pedigree.ts';
 import { factsOf, inbreedingOf, titleOf } from './bird/words.ts';
 import { shortDate } from './dates.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, truncate, wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Options {
   width: number;

@@ -1,9 +1,9 @@
 import type { Finding } from '../../findings/finding.ts';
+import { count } from '../../words.ts';
 import { countLevel, findingsText } from './findings.ts';
 import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-import { count } from './words.ts';
 
 /** What was read and what was found in it. */
 export interface Checked {

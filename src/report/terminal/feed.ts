@@ -1,5 +1,6 @@
 import { formatTime } from '../../journal/grammar/time-text.ts';
 import type { FeedPlan } from '../../rules/feed/plan.ts';
+import { count } from '../../words.ts';
 import { longDate } from './dates.ts';
 import { basisLines } from './feed/basis.ts';
 import { batchLines } from './feed/batches.ts';
@@ -11,7 +12,6 @@ import { findingsSummary } from './findings.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Page {
   width: number;

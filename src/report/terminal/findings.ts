@@ -1,10 +1,10 @@
 import { kindOf } from '../../findings/codes.ts';
 import { byPlace, type Finding, type FindingArgs, type Level } from '../../findings/finding.ts';
+import { count } from '../../words.ts';
 import { excerpt } from './excerpt.ts';
 import type { Styles } from './style.ts';
 import { visible } from './visible.ts';
 import { truncate, widthOf, wrap } from './width.ts';
-import { count } from './words.ts';
 
 /** What a list of findings is laid out with. */
 interface Layout {

@@ -1,8 +1,8 @@
+import { count } from '../../words.ts';
 import type { ImportOutcome } from '../import.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { truncate, widthOf, wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Options {
   width: number;

@@ -1,13 +1,13 @@
 import { formatDay } from '../../days.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
+import { count } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { ancestorsText, coefficient, percent } from './birds.ts';
 import { longDate } from './dates.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Options {
   width: number;

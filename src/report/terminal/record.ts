@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { AgendaItem, WarningLine } from '../../rules/agenda/item.ts';
+import { count } from '../../words.ts';
 import { dateSpan, weekdayDate } from './dates.ts';
 import type { Page } from './due/lines.ts';
 import { warningLines } from './due/warnings.ts';
@@ -9,7 +10,6 @@ import { findingsText } from './findings.ts';
 import { type Styles, styles } from './style.ts';
 import { visible, visibleData } from './visible.ts';
 import { pad, wrap } from './width.ts';
-import { count } from './words.ts';
 
 /** What is told of an entry: whether it was written, what it changes, and what speaks against it. */
 export interface Recorded {

@@ -2,6 +2,7 @@ import type { Day } from '../../days.ts';
 import type { GroupDiversity } from '../../rules/stock/groups.ts';
 import type { AgeClass } from '../../rules/stock/life.ts';
 import type { StockBird } from '../../rules/stock/stock.ts';
+import { count } from '../../words.ts';
 import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percent } from './birds.ts';
 import { columns } from './columns.ts';
@@ -9,7 +10,6 @@ import { longDate, shortDate } from './dates.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-import { count } from './words.ts';
 
 interface Options {
   width: number;

@@ -3,6 +3,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
+import { count } from '../../words.ts';
 import { restOf } from '../hen-year.ts';
 import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
@@ -123,7 +124,7 @@ function rest(room: Room, pair: Pair, find: FindBird): AgendaItem[] {
   const needed = restOf(room, pair, find);
   if (needed === null || needed.from === null) return [];
   const { hen, clutches, limit, from, free } = needed;
-  const why = `${clutches} ${clutches === 1 ? 'clutch' : 'clutches'} in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
+  const why = `${count(clutches, 'clutch', 'clutches')} in a year, the limit is ${limit}; first fledged ${shortDay(from)}; free again ${shortDay(free)}`;
   const about = { pair: pair.id, bird: null, who: [hen.id], housing: pair.housing, species: pair.species };
   return item(room, 'rest', { from, to: null, lapses: from + GIVEN_UP, why }, about);
 }

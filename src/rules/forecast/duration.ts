@@ -1,5 +1,6 @@
 import type { Range } from '../../species/profile.ts';
 import { normalUpdate } from '../../statistics/normal-update.ts';
+import { count } from '../../words.ts';
 
 /** One length that was seen in this room. */
 export interface ObservedDuration {
@@ -100,5 +101,5 @@ export function usualRange({ mean, variance }: Duration): Range {
 export function basisOf(range: Range, n: number): string {
   const days = range.low === range.high ? `${range.low} d` : `${range.low}–${range.high} d`;
   if (n === 0) return `${days}, book`;
-  return `${days}, book; ${n} own ${n === 1 ? 'clutch' : 'clutches'}`;
+  return `${days}, book; ${count(n, 'own clutch', 'own clutches')}`;
 }

@@ -1,6 +1,7 @@
 import type { Room } from '../../room/fold.ts';
 import type { Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
+import { count } from '../../words.ts';
 import { type Duration, learnedDuration, type ObservedDuration } from './duration.ts';
 import { type ForecastWindow, windowOf } from './window.ts';
 
@@ -67,5 +68,5 @@ function teaches(one: Clutch, clutch: Clutch): boolean {
 /** What the forecast rests on: `4–5 eggs, book; 2 clutches of this hen`. */
 export function layingBasis({ eggs, n }: ClutchForecast): string {
   const usual = eggs.low === eggs.high ? `${eggs.low} eggs, book` : `${eggs.low}–${eggs.high} eggs, book`;
-  return n === 0 ? usual : `${usual}; ${n} ${n === 1 ? 'clutch' : 'clutches'} of this hen`;
+  return n === 0 ? usual : `${usual}; ${count(n, 'clutch', 'clutches')} of this hen`;
 }

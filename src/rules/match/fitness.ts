@@ -1,5 +1,6 @@
 import { type Day, formatDay, shortDay } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
+import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn } from '../illness.ts';
 import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
@@ -60,6 +61,5 @@ function resting({ bird, profile }: StockBird, room: Room, { find }: Stock): str
   const year = inYearTo(clutchesOfHen(room, bird, find), room.day);
   const free = freeAgain(year, limit);
   if (year.length < limit || free === null) return null;
-  const clutches = year.length === 1 ? '1 clutch' : `${year.length} clutches`;
-  return `resting: ${clutches} in a year, the limit is ${limit}; free on ${formatDay(free)}`;
+  return `resting: ${count(year.length, 'clutch', 'clutches')} in a year, the limit is ${limit}; free on ${formatDay(free)}`;
 }

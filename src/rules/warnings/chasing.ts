@@ -1,6 +1,7 @@
 import { shortDay } from '../../days.ts';
 import { isDependent } from '../../room/lives.ts';
 import type { Pair } from '../../room/model.ts';
+import { count } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
@@ -9,7 +10,7 @@ import { walksOff } from '../growth/curve.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
 import { other } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { capital, count } from './words.ts';
+import { opening } from './words.ts';
 
 interface Chasing extends Found {
   by: string | null;
@@ -48,14 +49,14 @@ export const chasing: Warning<Chasing> = {
     const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
       onFoot && young > 0
-        ? ` ${capital(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
+        ? ` ${opening(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
         : feeding !== null
-          ? ` ${capital(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
+          ? ` ${opening(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
           : eggs > 0
             ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
             : ' A hunted bird does not eat and does not rest.';
     return {
-      text: `${capital(who.filter((word) => word !== '').join(' '))} on ${shortDay(date)}${times}.${cost}`,
+      text: `${opening(who.filter((word) => word !== '').join(' '))} on ${shortDay(date)}${times}.${cost}`,
       check:
         'wounds, plucked places, a bird on the floor: part them now, and an avian vet for an injury. Otherwise cover, and a second place to feed; look again today',
     };

@@ -3,8 +3,8 @@ import { fertilityOf } from '../../room/fertility.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import { atLeast, type Beta, betaMean, betaUpdate, betaWithMoments } from '../../statistics/beta.ts';
 import { clusteredProportion, effective } from '../../statistics/design-effect.ts';
+import { count } from '../../words.ts';
 import type { Found, View, Warning } from './warning.ts';
-import { count } from './words.ts';
 
 interface ClearEggs extends Found {
   clear: number;

@@ -1,13 +1,13 @@
 import { type Day, shortDay } from '../../days.ts';
 import { sittingStart } from '../../room/clock.ts';
 import type { Clutch } from '../../room/model.ts';
+import { count } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 import { leavesCold } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { count } from './words.ts';
 
 interface Deserted extends Found {
   eggs: number;

@@ -4,7 +4,7 @@ import type { Range } from '../../species/profile.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { type EggLoss, eggLoss, type LossForecast, shares, WANTED_WORDS, widest } from '../incubator/loss.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, names } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface EggWeightLoss extends Found {
   eggs: string;
@@ -31,7 +31,7 @@ export const eggWeightLoss: Warning<EggWeightLoss> = {
     'Eggs of 81 species lost 15 % of their fresh mass, with a standard deviation of 2.5 (Ar & Rahn 1980). An egg that dries too slowly leaves the chick no air to breathe before it pips; one that dries too fast, a chick stuck to its shell. Moister air slows it, drier air hastens it. The loss is carried on in a straight line from the weights, and rises a little towards the end; the range, nine in ten, tells how much the scales and the number of weights can bear out. One egg that loses far more than its fellows may be cracked. Temperature, turning, and how to change the humidity are the incubator maker’s matter, and an avian vet’s where chicks die in the shell.',
   find: ({ day, broods }) => broods.flatMap((brood) => lossesIn(brood, day)),
   say: ({ eggs, many, verdict, differ, atPip, warm, pip }) => ({
-    text: `${capital(eggs)} in the incubator, at day ${Math.round(warm)} of warmth: ${shares(atPip)} lost by ${shortDay(pip)}, about when ${many ? 'they pip' : 'it pips'}; ${WANTED_WORDS} is wanted. ${MEANS[verdict](many)}.`,
+    text: `${opening(eggs)} in the incubator, at day ${Math.round(warm)} of warmth: ${shares(atPip)} lost by ${shortDay(pip)}, about when ${many ? 'they pip' : 'it pips'}; ${WANTED_WORDS} is wanted. ${MEANS[verdict](many)}.`,
     check: `${differ ? ONE_MACHINE : TURN[verdict]}; weigh again in three days. How, and temperature and turning, is the maker’s matter; where chicks die in the shell, an avian vet’s`,
   }),
 };

@@ -4,7 +4,7 @@ import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, names } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface EmptyCrop extends Found {
   young: string;
@@ -30,7 +30,7 @@ export const emptyCrop: Warning<EmptyCrop> = {
   say: ({ young, many, crop, yolk, byHand, date }) => ({
     text:
       crop === 'thin'
-        ? `${capital(young)} had a thin crop at two looks in a row, the last on ${shortDay(date)}: fed, but not enough.`
+        ? `${opening(young)} had a thin crop at two looks in a row, the last on ${shortDay(date)}: fed, but not enough.`
         : `The ${many ? 'crops' : 'crop'} of ${young} ${many ? 'were' : 'was'} empty on ${shortDay(date)}${crop === 'unclear' ? ', though another look of that day says full' : ''}. ${
             yolk
               ? 'A chick lives its first day on its yolk, not its second.'

@@ -5,7 +5,7 @@ import type { Brood } from '../brood.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
 import { absenceWords, leavesCold, needsWarmth, onFoot } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { capital } from './words.ts';
+import { opening } from './words.ts';
 
 interface FeederAway extends Found {
   away: string;
@@ -35,7 +35,7 @@ export const feederAway: Warning<FeederAway> = {
     'Young out of the nest are often fed by one parent only, mostly the cock, while the hen builds again. So do not take the cock before you saw who feeds. When a feeder is away, look at each chick’s crop within hours; put the family together again if the parent that was left neglects or chases some of the young, but never one back that was taken away because it chased hard (common practice). Which parent feeds whom is written with `feeding`. A weak chick is a matter for an avian vet.',
   find: (view) => view.broods.flatMap((brood) => awayFrom(view, brood) ?? []),
   say: ({ away, feeding, parted, chased, fedByOther, date }) => ({
-    text: `${capital(away)} on ${shortDay(date)} while the young still depend on being fed: ${feeding}. ${
+    text: `${opening(away)} on ${shortDay(date)} while the young still depend on being fed: ${feeding}. ${
       fedByOther
         ? 'The one that stayed has to feed them all now'
         : 'Young that nobody feeds starve within a day or two'

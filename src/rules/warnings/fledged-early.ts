@@ -3,7 +3,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, daysRange, names } from './words.ts';
+import { daysRange, names, opening } from './words.ts';
 
 interface FledgedEarly extends Found {
   /** Who left on which day, in order. */
@@ -29,7 +29,7 @@ export const fledgedEarly: Warning<FledgedEarly> = {
     'A chick that leaves too early can neither keep warm nor get off the floor, and its parents may not find it. Usually it was frightened out, by a look into the nest or a fright at night. Put back at dusk, and covered with a hand until it is quiet, it often stays (common practice). A young bird of the usual age that is chased back into the nest comes to harm: so nothing is said where nobody wrote `hatched` and the chicks can have been old enough, and where `hatched` came days after the last look, only to watch. One that is cold and limp is a matter for warmth and an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => earlyIn(brood, day) ?? []),
   say: ({ left, age, usual, sure, fed }) => ({
-    text: `${capital(leftWords(left))}, at ${daysRange(age)}; ${daysRange(usual)} is usual. ${sure ? 'So young a bird' : 'A bird that leaves too early'} chills on the floor in its first night${fed ? '' : ', and nobody wrote who feeds it since'}.`,
+    text: `${opening(leftWords(left))}, at ${daysRange(age)}; ${daysRange(usual)} is usual. ${sure ? 'So young a bird' : 'A bird that leaves too early'} chills on the floor in its first night${fed ? '' : ', and nobody wrote who feeds it since'}.`,
     check: `at dusk: warm, off the floor, crop full, and who feeds it? ${
       sure ? 'Put it back if it will stay' : 'One that flies up by itself is old enough: leave it be'
     }. A cold, limp chick: warmth, and an avian vet`,

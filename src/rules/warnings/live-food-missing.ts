@@ -1,10 +1,10 @@
 import { shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
+import { count } from '../../words.ts';
 import { foodOffered } from '../agenda/conditions.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { count } from './words.ts';
 
 interface LiveFoodMissing extends Found {
   chicks: number;

@@ -2,9 +2,10 @@ import { type Day, type Span, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fledging, incubation } from '../../room/lives.ts';
 import type { Bird, Egg } from '../../room/model.ts';
+import { count, listed } from '../../words.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, count, daysRange, listed } from './words.ts';
+import { daysRange, opening } from './words.ts';
 
 interface NoProfile extends Found {
   species: string;
@@ -31,7 +32,7 @@ export const noProfile: Warning<NoProfile> = {
     const whose = [eggs === 0 ? '' : count(eggs, 'egg'), nestlings ? 'nestlings' : ''].filter((one) => one);
     const days = `${daysRange(widest)} of sitting, as of any small cage bird`;
     return {
-      text: `${capital(listed(whose))}, and no profile says how long the ${species} takes: no date is expected and no task given.${hatch === null ? '' : ` Hatching may fall on ${shortSpan(hatch)} (${days}).`}`,
+      text: `${opening(listed(whose))}, and no profile says how long the ${species} takes: no date is expected and no task given.${hatch === null ? '' : ` Hatching may fall on ${shortSpan(hatch)} (${days}).`}`,
       check: `the nest and the live food by your own count of days; what you know of it goes into a file of species/ that begins with \`species: ${species}\`, then its figures, such as \`incubation: 12-14\``,
     };
   },

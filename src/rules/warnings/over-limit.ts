@@ -1,8 +1,8 @@
 import { type Day, shortDay } from '../../days.ts';
 import { type Pair, together } from '../../room/model.ts';
+import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, firstEgg, inYearTo } from '../hen-year.ts';
 import type { Found, View, Warning } from './warning.ts';
-import { count } from './words.ts';
 
 interface OverLimit extends Found {
   hen: string;

@@ -4,7 +4,7 @@ import type { Brood } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { overdueFrom, shareHatchingAfter } from '../forecast/overdue.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, names } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface Overdue extends Found {
   eggs: string;
@@ -42,7 +42,7 @@ export const overdue: Warning<Overdue> = {
         check: unseenCheck(unseen.never),
       };
     }
-    const late = `${capital(eggs)} ${one ? 'is' : 'are'} overdue: ${time}; ${inThousand(share)} such eggs hatch later than today.`;
+    const late = `${opening(eggs)} ${one ? 'is' : 'are'} overdue: ${time}; ${inThousand(share)} such eggs hatch later than today.`;
     return where === 'nest'
       ? {
           text: `${late} Sitting that began late or was broken off delays the hatch.`,

@@ -2,7 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import { familyOf } from '../../species/families.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, names } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface PippedLong extends Found {
   eggs: string;
@@ -25,7 +25,7 @@ export const pippedLong: Warning<PippedLong> = {
     'From the first crack to the chick a small bird needs about a day, a parrot up to two. The chick rests for most of that time and takes in the yolk, so help that comes too early bleeds it. It needs warmth and moist air. One that has stopped and is still alive is a matter for an avian vet or a very experienced hand.',
   find: ({ day, broods }) => broods.flatMap((brood) => pippedIn(brood, day) ?? []),
   say: ({ eggs, many, usual, date }) => ({
-    text: `${capital(eggs)} pipped on ${shortDay(date)} and ${many ? 'have' : 'has'} not hatched; ${usual === 1 ? 'a day' : `${usual} days`} is usual. A chick that dries in its shell cannot turn.`,
+    text: `${opening(eggs)} pipped on ${shortDay(date)} and ${many ? 'have' : 'has'} not hatched; ${usual === 1 ? 'a day' : `${usual} days`} is usual. A chick that dries in its shell cannot turn.`,
     check:
       'listen first, without opening the nest: did it hatch unseen? Warm and moist enough? Do not peel it; ask an avian vet or a very experienced keeper',
   }),

@@ -1,8 +1,8 @@
 import { type Day, shortDay } from '../../days.ts';
 import { enteredOn } from '../../room/lives.ts';
 import { type Bird, type Pair, pairedSince } from '../../room/model.ts';
+import { listed } from '../../words.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
-import { listed } from './words.ts';
 
 interface Mixed extends Found {
   birds: string[];

@@ -1,7 +1,7 @@
 import { unringed } from '../agenda/anchors.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, daysRange, names } from './words.ts';
+import { daysRange, names, opening } from './words.ts';
 
 interface RingTooLate extends Found {
   chicks: string;
@@ -23,7 +23,7 @@ export const ringTooLate: Warning<RingTooLate> = {
     'A closed ring passes the toes for a few days only. After that it would have to be forced, and a forced or tight ring costs a foot: never force one. Other marks exist, such as split rings and photographs; whether they will do where a ring is asked for by law or by a society is a matter of your local rules and your ring issuer. A swollen leg under a ring is a job for an avian vet, never for pliers at home.',
   find: ({ day, broods }) => broods.flatMap((brood) => tooLateIn(brood, day)),
   say: ({ chicks, many, age, usual }) => ({
-    text: `${capital(chicks)}: ${age} d old without a ring; ${daysRange(usual)} is the age for a closed one. It is too late: do not force a ring over the ${many ? 'feet' : 'foot'}.`,
+    text: `${opening(chicks)}: ${age} d old without a ring; ${daysRange(usual)} is the age for a closed one. It is too late: do not force a ring over the ${many ? 'feet' : 'foot'}.`,
     check:
       'another mark, as your local rules and ring issuer allow (write `skip: ring`). A leg that is swollen or cut under a ring: an avian vet',
   }),

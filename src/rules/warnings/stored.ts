@@ -1,8 +1,9 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Egg } from '../../room/model.ts';
+import { count } from '../../words.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { capital, count, names } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface Stored extends Found {
   eggs: string;
@@ -25,7 +26,7 @@ export const stored: Warning<Stored> = {
     'An egg in store loses: in poultry a fall in hatching shows after two or three days, quail eggs keep a week or longer in the cool, and no figure for a finch was ever published. So nestlog prints no chance; it says 5 and 7 days, which is common practice. Days in store are counted together when an egg was stored twice. Eggs stored long may also hatch later.',
   find: ({ day, broods }) => broods.flatMap((brood) => storedIn(brood, day) ?? []),
   say: ({ eggs, days, pulled }) => ({
-    text: `${capital(eggs)}: ${count(days, 'day')} in store since ${shortDay(pulled)}. Every day costs some of their chance to hatch${days >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,
+    text: `${opening(eggs)}: ${count(days, 'day')} in store since ${shortDay(pulled)}. Every day costs some of their chance to hatch${days >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,
     check:
       'set them back today, or under another pair; cool, not cold, and turned once or twice a day until then',
   }),

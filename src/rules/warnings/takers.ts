@@ -2,10 +2,10 @@ import { type Day, shortDay } from '../../days.ts';
 import { together } from '../../room/model.ts';
 import { familyOf } from '../../species/families.ts';
 import { middle, type Profile } from '../../species/profile.ts';
+import { listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import type { View } from './warning.ts';
-import { listed } from './words.ts';
 
 /** Days by which the stages of two nests may differ for eggs or nestlings to change over (common practice). */
 const APART = 2;

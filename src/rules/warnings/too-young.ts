@@ -1,9 +1,10 @@
 import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { type Bird, type Pair, pairedSince } from '../../room/model.ts';
+import { count, listed } from '../../words.ts';
 import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
 import type { Found, View, Warning } from './warning.ts';
-import { capital, count, listed } from './words.ts';
+import { opening } from './words.ts';
 
 interface TooYoung extends Found {
   who: string[];
@@ -25,7 +26,7 @@ export const tooYoung: Warning<TooYoung> = {
     'Able to breed is not fit to breed: wild zebra finches breed at two months (Emu 1994), keepers wait for six to nine or more (common practice). A hen that lays before she is grown is prone to egg binding, which is an emergency for an avian vet, and young parents leave their first broods more often.',
   find: (view) => view.room.pairs.flatMap((pair) => youngIn(view, pair) ?? []),
   say: ({ who, months, hen, laid, date }) => ({
-    text: `${capital(listed(who))} ${laid === null ? `in a pair since ${shortDay(date)}` : `with a first egg on ${shortDay(laid)}`}; ${months} months is the least for the species. ${
+    text: `${opening(listed(who))} ${laid === null ? `in a pair since ${shortDay(date)}` : `with a first egg on ${shortDay(laid)}`}; ${months} months is the least for the species. ${
       hen
         ? 'A hen that lays before she is grown is prone to egg binding.'
         : 'Young parents leave their broods more often.'

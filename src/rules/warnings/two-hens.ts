@@ -2,9 +2,10 @@ import { type Day, shortDay } from '../../days.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Clutch, Egg } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
+import { count } from '../../words.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { capital, count } from './words.ts';
+import { opening } from './words.ts';
 
 interface TwoHens extends Found {
   signs: string[];
@@ -31,7 +32,7 @@ export const twoHens: Warning<TwoHens> = {
     'A small bird lays one egg a day, parrots and doves one every other (Woodall 1975; common practice). Two in a day, or far more eggs than a hen lays, mean that two hens lay: two birds taken for a pair, or another hen of the flight that uses the nest. In species whose sexes look alike, a first clutch that is all clear asks the same. The plain reason comes first: an egg written down twice. A feather sent away for sexing settles it.',
   find: (view) => view.broods.flatMap((brood) => signsIn(brood, view) ?? []),
   say: ({ signs, alike }) => ({
-    text: `${capital(signs.join('; '))}. ${alike ? 'Cock and hen look alike in this species: two hens?' : 'Does another hen lay in this nest?'}`,
+    text: `${opening(signs.join('; '))}. ${alike ? 'Cock and hen look alike in this species: two hens?' : 'Does another hen lay in this nest?'}`,
     check: `whether an egg was written down twice; ${alike ? 'who sings and who sits, and a feather for sexing' : 'which hens can get at the nest'}`,
   }),
 };

@@ -1,10 +1,11 @@
 import type { Day } from '../../days.ts';
 import { incubation, independence } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
+import { count, listed } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { daysInStore, STORED_SHOWN } from './stored.ts';
 import type { Found, View, Warning } from './warning.ts';
-import { capital, count, listed } from './words.ts';
+import { opening } from './words.ts';
 
 interface Unaccounted extends Found {
   eggs: number;
@@ -34,7 +35,7 @@ export const unaccounted: Warning<Unaccounted> = {
     const named =
       clutches.length > NAMED ? [...clutches.slice(0, NAMED), `${clutches.length - NAMED} more`] : clutches;
     return {
-      text: `${capital(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after ${eggs + young === 1 ? 'its' : 'their'} time, in ${listed(named)}. The season’s rates leave them open.`,
+      text: `${opening(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after ${eggs + young === 1 ? 'its' : 'their'} time, in ${listed(named)}. The season’s rates leave them open.`,
       check: 'what became of them: one line a clutch with `lost`, `died`, `independent` or `gone`',
     };
   },

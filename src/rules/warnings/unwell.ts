@@ -1,10 +1,10 @@
 import { type Day, shortDay } from '../../days.ts';
 import { feederOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
+import { listed } from '../../words.ts';
 import { type Illness, illnessOf } from '../illness.ts';
 import { bindingOf } from './egg-binding.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
-import { listed } from './words.ts';
 
 interface Unwell extends Found {
   birds: string[];

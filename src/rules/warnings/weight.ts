@@ -1,11 +1,12 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
+import { listed } from '../../words.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import { type Brood, profileIn, refIn } from '../brood.ts';
 import { type Standing, standingOf, type Weighing, weighingsOf } from '../growth/weighings.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { daysRange, listed } from './words.ts';
+import { daysRange } from './words.ts';
 
 interface Weight extends Found {
   /** What the scales showed of each, in words. */

@@ -1,9 +1,9 @@
 import { type Day, shortSpan } from '../../days.ts';
 import { isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef } from '../../room/model.ts';
+import { count, listed } from '../../words.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { count, listed } from './words.ts';
 
 interface YoungAtHatch extends Found {
   independent: string[];

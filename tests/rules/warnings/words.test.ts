@@ -1,23 +1,6 @@
 import { expect, it } from 'vitest';
-import { capital, count, daysRange, listed, names } from '../../../src/rules/warnings/words.ts';
+import { daysRange, names, opening } from '../../../src/rules/warnings/words.ts';
 import { view, waxbills } from './warned.ts';
-
-it('lists names as a sentence does', () => {
-  expect([[], ['c1'], ['c1', 'c2'], ['c1', 'c2', 'c3']].map(listed)).toEqual([
-    '',
-    'c1',
-    'c1 and c2',
-    'c1, c2 and c3',
-  ]);
-});
-
-it('counts with the right plural', () => {
-  expect([count(1, 'egg'), count(3, 'egg'), count(2, 'clutch', 'clutches')]).toEqual([
-    '1 egg',
-    '3 eggs',
-    '2 clutches',
-  ]);
-});
 
 it('says one figure where both ends of a range are alike', () => {
   expect(daysRange({ low: 11, high: 13 })).toBe('11–13 d');
@@ -25,8 +8,8 @@ it('says one figure where both ends of a range are alike', () => {
 });
 
 it('begins a sentence with a capital, but leaves the refs of eggs and chicks as they are written', () => {
-  expect(capital('the young')).toBe('The young');
-  expect(capital('e1 and e2')).toBe('e1 and e2');
+  expect(opening('the young')).toBe('The young');
+  expect(opening('e1 and e2')).toBe('e1 and e2');
 });
 
 it('names young as the journal does, and not those that were only heard', () => {

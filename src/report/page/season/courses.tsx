@@ -1,10 +1,10 @@
 import { group } from 'd3-array';
 import type { Day, Span } from '../../../days.ts';
 import { naturally } from '../../../findings/naturally.ts';
+import { count } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { dateSpan } from '../../terminal/dates.ts';
 import { truncate } from '../../terminal/width.ts';
-import { count } from '../../terminal/words.ts';
 import { Table } from '../table.tsx';
 import { type Course, spanOf } from '../timeline/course.ts';
 import { TimelineLegend } from '../timeline/legend.tsx';

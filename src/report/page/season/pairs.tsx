@@ -1,9 +1,9 @@
 import { group, max } from 'd3-array';
 import type { Day, Span } from '../../../days.ts';
+import { count } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { dateSpan } from '../../terminal/dates.ts';
 import { percent, percentRange } from '../../terminal/season/figures.ts';
-import { count } from '../../terminal/words.ts';
 import { Bar, Whisker } from '../strip.tsx';
 import { type Course, spanOf } from '../timeline/course.ts';
 import { MonthLines, type Place, placeOn, wholeMonths } from '../timeline/months.tsx';

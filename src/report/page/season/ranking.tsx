@@ -1,8 +1,8 @@
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
+import { count } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { rankingNote, TOO_LITTLE } from '../../season.ts';
 import { percent, percentRange } from '../../terminal/season/figures.ts';
-import { count } from '../../terminal/words.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';
 

@@ -1,6 +1,6 @@
 import type { Ahead, Basis, StepShare } from '../../../rules/ahead/ahead.ts';
+import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
-import { count } from '../words.ts';
 import { indented, type Page } from './page.ts';
 
 /** The shares that were reckoned with, and of how many of the room's own clutches they know. */

@@ -1,7 +1,7 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import type { Rest } from '../../../rules/ahead/rest.ts';
+import { count } from '../../../words.ts';
 import { shortDate, weekdayDate } from '../dates.ts';
-import { count } from '../words.ts';
 import { indented, type Page } from './page.ts';
 
 /** Hens that will have had their clutches for a year. */

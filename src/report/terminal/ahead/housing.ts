@@ -1,9 +1,9 @@
 import type { Day } from '../../../days.ts';
 import type { Housing, Leaving, WeanedPlace } from '../../../rules/ahead/housing.ts';
+import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { flow } from '../width.ts';
-import { count } from '../words.ts';
 import { estimateText, indented, type Page } from './page.ts';
 
 /** Where the young will have to live once they feed themselves. */

@@ -1,6 +1,6 @@
 import type { RingSize, Rings } from '../../../rules/ahead/rings.ts';
+import { count } from '../../../words.ts';
 import { relativeDay, shortDate, weekdayDate } from '../dates.ts';
-import { count } from '../words.ts';
 import { estimateText, indented, type Page } from './page.ts';
 
 /** What to order by when, size by size: the most urgent order first. */

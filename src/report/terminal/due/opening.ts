@@ -1,7 +1,7 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
+import { count } from '../../../words.ts';
 import type { Morning } from '../../morning.ts';
 import { longDate, relativeDay, weekdayDate } from '../dates.ts';
-import { count } from '../words.ts';
 import { subject } from './where.ts';
 
 /** What a morning opens with: its day and room, whether it is another than today, and how much there is to do. */

@@ -1,10 +1,10 @@
 import { formatTime } from '../../../journal/grammar/time-text.ts';
 import type { FeedPlan } from '../../../rules/feed/plan.ts';
+import { count } from '../../../words.ts';
 import { shortDate } from '../dates.ts';
 import type { Styles } from '../style.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { count } from '../words.ts';
 
 const WORDS = { live: 'live food', egg: 'egg food', sprouted: 'sprouted seed', dry: 'dry seed' } as const;
 

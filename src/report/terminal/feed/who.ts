@@ -3,11 +3,11 @@ import { hatchedOn } from '../../../room/clock.ts';
 import type { Bird } from '../../../room/model.ts';
 import type { Family, Hatching } from '../../../rules/feed/families.ts';
 import type { HousingPlan } from '../../../rules/feed/plan.ts';
+import { count } from '../../../words.ts';
 import { dateSpan, weekdayDate } from '../dates.ts';
 import type { Styles } from '../style.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { count } from '../words.ts';
 
 interface Page {
   day: Day;
@@ -76,7 +76,7 @@ function hatchingWords({ from, to, eggs, counted, expected }: Hatching, day: Day
   const chicks = Math.round(expected * 10) / 10;
   const days = `${to < day ? 'may have hatched' : 'may hatch'} ${from === to ? weekdayDate(from, day) : dateSpan(from, to, day)}`;
   if (!counted) return `at least ${count(eggs, 'egg')}, not counted, ${days}`;
-  return `${count(eggs, 'egg')} ${days} (about ${chicks} ${chicks === 1 ? 'chick' : 'chicks'} on average)`;
+  return `${count(eggs, 'egg')} ${days} (about ${count(chicks, 'chick')} on average)`;
 }
 
 /** `live food up to 4 mm; from Wed 20 May up to 7 mm`. */

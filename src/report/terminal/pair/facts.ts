@@ -1,8 +1,8 @@
 import type { Day, Span } from '../../../days.ts';
 import type { ClutchStory, PairStory } from '../../../rules/season/story.ts';
+import { count } from '../../../words.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { visible } from '../visible.ts';
-import { count } from '../words.ts';
 
 /** Who the pair is: its id, species, parents and housing. */
 export function titleOf({ pair }: PairStory): string {

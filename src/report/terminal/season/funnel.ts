@@ -1,6 +1,6 @@
 import type { Block } from '../../../rules/season/block.ts';
+import { count } from '../../../words.ts';
 import { pad } from '../width.ts';
-import { count } from '../words.ts';
 import { aside, type Page } from './page.ts';
 import { bar } from './plots.ts';
 

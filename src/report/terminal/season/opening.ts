@@ -1,8 +1,8 @@
 import type { SeasonBook } from '../../../rules/season/season.ts';
 import type { Danger } from '../../../rules/season/survival.ts';
+import { count } from '../../../words.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { count } from '../words.ts';
 import { days, total } from './figures.ts';
 
 export function openingLines(book: SeasonBook, width: number): string[] {

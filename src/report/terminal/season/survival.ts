@@ -1,7 +1,7 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { SurvivalRow } from '../../../rules/season/survival.ts';
+import { count } from '../../../words.ts';
 import { pad } from '../width.ts';
-import { count } from '../words.ts';
 import { days, number, percent, percentRange } from './figures.ts';
 import { aside, type Page, sentence } from './page.ts';
 import { stepPlot } from './plots.ts';

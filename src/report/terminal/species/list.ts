@@ -1,11 +1,11 @@
 import type { DurationKind } from '../../../rules/forecast/own-durations.ts';
 import type { KeptSpecies } from '../../../rules/species/list.ts';
 import type { Profile, Range, Sourced } from '../../../species/profile.ts';
+import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { styles } from '../style.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { count } from '../words.ts';
 import { forecastText, valueText } from './value.ts';
 
 interface Options {

@@ -4,12 +4,12 @@ import type { DurationKind } from '../../../rules/forecast/own-durations.ts';
 import type { PastForecast, TrackRecord } from '../../../rules/forecast/track-record.ts';
 import type { KindRecord } from '../../../rules/species/records.ts';
 import type { SpeciesView } from '../../../rules/species/view.ts';
+import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { styles } from '../style.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { count } from '../words.ts';
 
 interface Options {
   width: number;

@@ -1,0 +1,17 @@
+/** The words that every sentence needs. Pure text: what a sentence says stands where it is known. */
+
+/** `1 error`, `2 errors`: a number with its noun; give the plural where it is not made with an s. */
+export function count(number: number, noun: string, plural = `${noun}s`): string {
+  return `${number} ${number === 1 ? noun : plural}`;
+}
+
+/** `c1`, `c1 and c2`, `c1, c2 and c3`. */
+export function listed(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** A sentence begins with a capital. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
