@@ -139,7 +139,7 @@ export const milestones = [
     when: 'the day of the first egg that the species sits on … + 2 d',
     doneBy: '`sitting`',
     over: 'a chick is out, or the hatch window begins',
-    say: 'see whether they sit',
+    say: 'see whether the eggs are sat on',
     explain:
       'All later days are counted from the day on which full sitting, by day and night, began. Write `sitting` when you see it; until then it is inferred from the egg with which the species usually starts.',
     needsLook: false,

@@ -43,10 +43,8 @@ function feederOn(bird: Bird, day: Day): Care | null {
   if (origin === null) return null;
   const stays = bird.stays.filter(({ from }) => from <= day);
   // Independence itself is written down as a stay with nobody who feeds.
-  if (independent?.day === day && stays.length > 1 && stays.at(-1)?.nest === null) {
-    while (stays.length > 1 && stays.at(-1)?.from === day && stays.at(-1)?.nest === null) stays.pop();
-  }
-  const stay = stays.at(-1);
+  const fed = stays.filter(({ from, nest }) => nest !== null || from < day);
+  const stay = independent?.day === day ? (fed.at(-1) ?? stays[0]) : stays.at(-1);
   const byHand = bird.fedBy.findLast((seen) => seen.day <= day)?.by === 'hand';
   const pair = byHand ? null : (stay?.nest ?? null);
   return {

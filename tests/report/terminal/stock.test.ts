@@ -29,6 +29,6 @@ it('of a part of the birds it does not say how varied they are: that would be of
 });
 
 it('of nobody says so', async () => {
-  expect(await text(80, { housing: 'cage 9', species: 'gouldian finch' })).toContain('Nobody is here.');
+  expect(await text(80, { housing: 'cage 9', species: 'zebra finch' })).toContain('Nobody is here.');
   expect((await runCommand({ run }, {}, { options: { gone: true } })).text).toContain('Nobody has left.');
 });
