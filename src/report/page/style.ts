@@ -56,7 +56,7 @@ svg .outline { fill: none; stroke: var(--mark); }
 .step-5 { --fill: var(--step-5); --on: var(--on-step-5); }
 svg .fill { fill: var(--fill); stroke: var(--mark); stroke-width: 0.75; }
 svg text.on { fill: var(--on); }
-.table { overflow-x: auto; margin: 0.75rem 0 1.25rem; }
+.table { position: relative; overflow-x: auto; margin: 0.75rem 0 1.25rem; }
 table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; font-size: 0.925rem; }
 caption { text-align: left; font-weight: 600; padding-bottom: 0.3rem; }
 th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.75rem 0.3rem 0; border-bottom: 1px solid var(--rule); }
@@ -82,7 +82,9 @@ footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid var(--rule
 @media screen and (max-width: 40rem) {
   body { padding: 1rem 0.9rem 3rem; }
   table.wide { font-size: 0.75rem; }
-  table.wide tbody th { min-width: 5.4rem; }
+  /* A table that has no room is pushed aside with a finger; words stay whole. */
+  .table td, .table tbody th { overflow-wrap: break-word; }
+  tbody th { min-width: 5.4rem; }
   table.wide .drawing { display: none; }
   th, td { padding-right: 0.5rem; }
   table:not(.wide) td:not(.right) { min-width: 3rem; }

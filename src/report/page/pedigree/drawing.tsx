@@ -5,8 +5,8 @@ import { Figure } from '../figure.tsx';
 import { Table } from '../table.tsx';
 import { GENERATIONS, type ParentsOf, type Place, pedigreeLayout } from './layout.ts';
 
-const BOX = { width: 168, height: 40 };
-const COLUMN = 190;
+const BOX = { width: 176, height: 40 };
+const COLUMN = 198;
 const ROW = 50;
 /** Units that a text has in a box, and the size of the two lines. */
 const INSIDE = BOX.width - 28;
@@ -90,13 +90,18 @@ function Box({ place }: { place: Place }) {
 /** As much of a text as has room, by the width that its letters have at the most in common typefaces. */
 function fitted(text: string, width: number, size: number): string {
   const letters = Array.from(text);
-  const of = (letter: string) => (/[\p{Ll}\d\s.,·/'()-]/u.test(letter) && !/[mw]/.test(letter) ? 0.68 : 1.15);
   let taken = 0;
   const fits = letters.findIndex((letter) => {
-    taken += of(letter) * size;
+    taken += widthOf(letter) * size;
     return taken > width;
   });
   return fits === -1 ? text : `${letters.slice(0, Math.max(1, fits - 1)).join('')}…`;
+}
+
+/** In parts of the size of the letters; the widest of common typefaces without serifs (measured). */
+function widthOf(letter: string): number {
+  if (/[\sfijlrt.,·/'()-]/.test(letter)) return 0.45;
+  return /[\p{Ll}\d]/u.test(letter) && !/[mw]/.test(letter) ? 0.68 : 1.15;
 }
 
 function ringOf({ bird, id }: Ancestor): string | null {
