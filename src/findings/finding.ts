@@ -11,6 +11,11 @@ export interface Place {
   length: number;
 }
 
+/** Told by its shape, as a key does not tell it: `at` also says whom a bird chases. */
+export function isPlace(value: unknown): value is Place {
+  return typeof value === 'object' && value !== null && 'file' in value && 'line' in value;
+}
+
 /** The words that a finding's sentence needs, by name. */
 export type FindingArgs = Record<string, string | number>;
 

@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import type { Place } from '../findings/finding.ts';
+import { isPlace, type Place } from '../findings/finding.ts';
 import type { Entries, Entry } from './entry.ts';
 
 /** What an entry says apart from its day, its line and its note. Many entries of a room say the same. */
@@ -209,10 +209,6 @@ class Spot {
     this.length = length;
     this.says = says;
   }
-}
-
-function isPlace(value: unknown): value is Place {
-  return typeof value === 'object' && value !== null && 'file' in value && 'line' in value;
 }
 
 function isSaid(value: object): value is { text: string; at: Place } {

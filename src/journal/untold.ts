@@ -1,3 +1,4 @@
+import { isPlace } from '../findings/finding.ts';
 import { isPrivate } from './private.ts';
 import type { RoomRecord } from './record.ts';
 
@@ -30,18 +31,15 @@ export function untold(record: RoomRecord): RoomRecord {
 /** The same value where it holds nothing private. */
 function without(value: unknown, nameOf: (text: string) => string): unknown {
   if (typeof value === 'string') return isPrivate(value) ? nameOf(value) : value;
-  if (typeof value !== 'object' || value === null) return value;
+  if (typeof value !== 'object' || value === null || isPlace(value)) return value;
   if (Array.isArray(value)) return value.map((one) => without(one, nameOf));
   return Object.fromEntries(
-    Object.entries(value).map(([key, inner]) => {
-      if (PLACES.has(key)) return [key, inner];
-      return [key, isPrivateNote(key, inner) ? null : without(inner, nameOf)];
-    }),
+    Object.entries(value).map(([key, inner]) => [
+      key,
+      isPrivateNote(key, inner) ? null : without(inner, nameOf),
+    ]),
   );
 }
-
-/** Where something stands in a file: no words of the keeper's. */
-const PLACES = new Set(['at', 'dateAt']);
 
 function isPrivateNote(key: string, value: unknown): boolean {
   if (key !== 'note' || typeof value !== 'object' || value === null || !('text' in value)) return false;

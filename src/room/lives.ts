@@ -353,6 +353,7 @@ export function comeBack(fold: Fold, bird: Bird, day: Day): void {
   if (fate === null) return;
   bird.absences = joined(bird.absences, { fate, until: day });
   bird.fate = null;
+  if (isDependent(bird)) feederOf(bird)?.here.young.add(bird);
   if (fate.kind === 'gone') startQuarantine(fold, bird, day);
 }
 

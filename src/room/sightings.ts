@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import { isPlace } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
@@ -145,13 +146,8 @@ function orderOf(sighting: Sighting): number {
 /** What was said, without where it stands: of two alike it does not matter which comes first. */
 function said(sighting: Sighting): string {
   const { key, value } = sighting.observation;
-  const text = JSON.stringify(value, (name, inner) => (name === 'at' && isPlace(inner) ? undefined : inner));
+  const text = JSON.stringify(value, (_name, inner) => (isPlace(inner) ? undefined : inner));
   if (sighting.of === 'bird') return `${key} ${text}`;
   const { clutch, site, after } = sighting.entry;
   return [key, clutch?.number ?? '', site?.text ?? '', after?.day ?? '', after?.time ?? '', text].join(' ');
-}
-
-/** `at` also says whom a bird chases. */
-function isPlace(inner: unknown): boolean {
-  return typeof inner === 'object' && inner !== null && 'file' in inner;
 }

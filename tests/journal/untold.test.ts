@@ -21,6 +21,11 @@ it('what is private is not told, and a note is none', () => {
   expect([first?.site?.text, first?.note]).toEqual(['not told', null]);
 });
 
+it('whom a bird chases is text of the keeper, and private where it says so', () => {
+  const known = log('date: 2026-03-01, chasing: {by: cock, at: "private: the hen next door"}');
+  expect(texts(known)).not.toMatch(/next door/);
+});
+
 it('two nests in two private places are still two', () => {
   const sites = ['oak', 'safe', 'oak'].map(
     (place, i) => `date: 2026-03-0${i + 1}, site: "private: ${place}", laid: 1`,

@@ -215,6 +215,15 @@ describe('a bird of the list', () => {
     expect([lent.fate, lent.arrived, lent.quarantine?.from]).toEqual([null, null, day('2026-03-09')]);
   });
 
+  it('is in its nest again where it was missing as a nestling, whoever tells it', () => {
+    const pair =
+      'pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, laid: 1, sitting: both}\n  - {date: 2026-03-14, hatched: e1}\n';
+    const listed =
+      'birds:\n  - id: LW-26-01\n    is: LW-1/1/c1\n    log:\n      - {date: 2026-03-18, died: missing}\n      - {date: 2026-03-18, time: 18:00, back}\n';
+    const [nest] = room({ 'birds.yaml': listed, 'LW-1': pair }, '2026-03-19').pairs;
+    expect([...(nest?.here.young ?? [])].map(({ ref }) => ref)).toEqual(['c1']);
+  });
+
   it('is known of from the first line of its log on', () => {
     const log =
       'date: 2026-03-09, weighed: 8.4\ndate: 2026-03-02, moved: cage 9\ndate: 2026-03-05, unwell: fluffed';

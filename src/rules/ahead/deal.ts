@@ -85,10 +85,9 @@ export function seenOf({ eggs, chicks }: Clutch, step: Step): Proportion {
         return told === null ? null : told === 'fertile';
       });
     case 'hatchOfFertile':
-      return of(eggs, ({ fate }) =>
-        fate === null || fate.kind === 'taken' || (fate.kind === 'lost' && fate.cause === 'clear')
-          ? null
-          : fate.kind === 'hatched',
+      return of(
+        eggs.filter((egg) => fertilityOf(egg) !== 'clear'),
+        ({ fate }) => (fate === null || fate.kind === 'taken' ? null : fate.kind === 'hatched'),
       );
     case 'fledge':
       return of(chicks, ({ fledged, fate }) =>

@@ -43,9 +43,12 @@ function feederOn(bird: Bird, day: Day): Care | null {
   if (origin === null) return null;
   const stays = bird.stays.filter(({ from }) => from <= day);
   // Independence itself is written down as a stay with nobody who feeds.
-  const fed = stays.filter(({ from, nest }) => nest !== null || from < day);
-  const stay = independent?.day === day ? (fed.at(-1) ?? stays[0]) : stays.at(-1);
-  const byHand = bird.fedBy.findLast((seen) => seen.day <= day)?.by === 'hand';
+  const fed = stays.filter(({ from, nest }) => independent?.day !== day || nest !== null || from < day);
+  const stay = fed.at(-1) ?? stays[0];
+  const seen = bird.fedBy.findLast((one) => one.day <= day);
+  // A feeder that it was brought to since is credited, though nobody saw it fed there.
+  const brought = fed[1 + fed.findLastIndex(({ nest }) => nest !== stay?.nest)];
+  const byHand = seen?.by === 'hand' && seen.day >= (brought?.from ?? seen.day);
   const pair = byHand ? null : (stay?.nest ?? null);
   return {
     origin,

@@ -30,7 +30,7 @@ function kindOf(housing: string): string | null {
 }
 
 function discreetBird(bird: Bird, discreet: Discreet): Bird {
-  const { listed, stays, unwell, treated, fate } = bird;
+  const { listed, stays, unwell, treated, fate, absences } = bird;
   const told = (seen: Bird['unwell']) =>
     seen.flatMap(({ day, text }) => {
       const said = discreet(text);
@@ -45,6 +45,7 @@ function discreetBird(bird: Bird, discreet: Discreet): Bird {
     unwell: told(unwell),
     treated: told(treated),
     fate: fate === null ? null : discreetFate(fate, discreet),
+    absences: absences.map((absence) => ({ ...absence, fate: discreetFate(absence.fate, discreet) })),
     listed: listed === null ? null : { ...listed, origin: null, owner: null },
   };
 }

@@ -9,6 +9,8 @@ import { opening } from './words.ts';
 
 interface ParentLost extends Found {
   lost: string[];
+  /** Whether one of them is dead, and not only away. */
+  died: boolean;
   what: string;
   left: string;
   /** Whether a parent is left that could go on. */
@@ -33,10 +35,10 @@ export const parentLost: Warning<ParentLost> = {
   explain:
     'Eggs and naked chicks without a parent on them last hours, not days, though cooling alone does not at once kill an egg (Olson, Vleck & Vleck 2006). In many species the one that is left goes on, above all where both sit; so look first, at dusk too. Eggs and young chicks can go to a pair whose own are within two days of them and that has room (common practice). A bird that died for no plain reason concerns the others too: ask an avian vet.',
   find: (view) => view.broods.flatMap((brood) => lostFrom(view, brood) ?? []),
-  say: ({ lost, what, left, goesOn, takers, alone, onFoot, date }) => ({
+  say: ({ lost, died, what, left, goesOn, takers, alone, onFoot, date }) => ({
     text: `${opening(listed(lost))} on ${shortDay(date)}, with ${what}${onFoot ? ' to keep warm' : ' in the nest'}. ${left}${takers === null ? '' : ` ${takers}.`}`,
     check: goesOn
-      ? 'at dusk, that the one that is left still sits or broods and feeds; what the other died of, with an avian vet'
+      ? `at dusk, that the one that is left still sits or broods and feeds${died ? '; what the other died of, with an avian vet' : ''}`
       : `now: are they warm${alone ? `, and does the other parent ${onFoot ? 'brood them' : 'sit, brood and feed'}` : ''}? If not, ${onFoot ? 'a brooder at once, with a warm place and a cooler one beside it' : 'give them to another pair, or to an incubator and the hand'}. An avian vet if the loss has no plain cause`,
   }),
 };
@@ -62,6 +64,7 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
     level: ago <= ACT && !goesOn ? 'act' : 'watch',
     date: last.day,
     lost: absences.map(absenceWords),
+    died: absences.some(({ how }) => how === 'died'),
     what: listed(parts),
     left: leftWords(last, { alone, goesOn, cold: coldSince(brood, last) }),
     alone,

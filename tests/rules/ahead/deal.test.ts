@@ -35,6 +35,7 @@ describe('what a clutch has told of itself', () => {
     const lamp = 'date: 2026-03-10, candled: {fertile: [e1, e2, e3], clear: e4}';
     expect(told([lamp], '2026-03-10')).toEqual(['3 of 4', '0 of 0', '0 of 0', '0 of 0']);
     expect(told([lamp, 'date: 2026-03-11, lost: {clear: e4}'], '2026-03-11')[1]).toBe('0 of 0');
+    expect(told([lamp, 'date: 2026-03-11, lost: {thrown-out: e4}'], '2026-03-11')[1]).toBe('0 of 0');
   });
 
   it('is who hatched, left the nest and feeds itself, of those whose turn has come', () => {

@@ -124,4 +124,12 @@ describe('a chick', () => {
     expect(c1 && who(nestFeederOf(c1, day(ON)))).toEqual([null, 'hand']);
     expect(c2 && who(nestFeederOf(c2, day(ON)))[0]).toBeNull();
   });
+
+  it('fed by hand until it was brought to a foster pair is credited to that pair', () => {
+    const hand = `${hatched}\n date: 2026-03-18, feeding: {hand: c1}`;
+    const [c1] = fostered(`${hand}\n date: 2026-03-19, fostered: {SF-1: c1}`)?.chicks ?? [];
+    expect(c1 && who(nestFeederOf(c1, day(ON)))[0]).toBe('SF-1');
+    const [moved] = fostered(`${hand}\n date: 2026-03-19, moved: {c1: cage 9}`)?.chicks ?? [];
+    expect(moved && who(nestFeederOf(moved, day(ON)))[0]).toBeNull();
+  });
 });

@@ -20,6 +20,25 @@ const files: Files = {
   `,
 };
 
+it('tells of an absence no more than of the end', () => {
+  const missing: Files = {
+    'birds.yaml': `
+      birds:
+        - id: LW-19-04
+          species: lavender waxbill
+          log:
+            - {date: 2025-04-01, died: "carried off by Bela’s cat"}
+            - {date: 2025-05-01, back}
+    `,
+  };
+  const stock = stockOf(room(missing, '2026-01-01'));
+  const [one] = stock.birds;
+  if (one === undefined) throw new Error('no bird');
+  const portrait = handedOver(portraitOf(one, stock), (text) => text.replace('Bela', '[keeper]'));
+  expect(JSON.stringify(portrait.life)).toContain('[keeper]’s cat');
+  expect(JSON.stringify(portrait.life)).not.toContain('Bela');
+});
+
 it('what goes with a bird is its life and health, no place, no other keeper, nothing private', () => {
   const stock = stockOf(room(files, '2026-01-01'));
   const [one] = stock.birds;
