@@ -1,6 +1,7 @@
 import type { Day, Span } from '../days.ts';
-import { layingInterval } from './lives.ts';
+import { layingInterval, usualClutch } from './lives.ts';
 import type { Bird, Clutch, Egg } from './model.ts';
+import { lastLook } from './scene.ts';
 
 /** When full sitting on a clutch began, as far as it is known. */
 export interface SittingStart {
@@ -41,14 +42,25 @@ function seenStart(clutch: Clutch, seen: Day): SittingStart {
   return { span: { from: Math.min(from, seen), to: seen }, inferred: false, eggs: null };
 }
 
-/** From the egg with which the species starts to sit; with fewer eggs, once no more are to be expected, the last. */
+/**
+ * From the egg with which the species starts to sit; with fewer eggs, once no more are to be expected, the last. Nobody
+ * having looked in since, more may have come: it can have begun as late as with the last that would be awaited.
+ */
 function inferredStart(clutch: Clutch, day: Day): SittingStart | null {
   const last = clutch.eggs.at(-1);
   if (last === undefined || !clutch.counted) return uncountedStart(clutch);
+  const { profile } = clutch.pair;
   const numbers = eggNumbers(clutch);
-  const settled = day - last.laid.to > layingInterval(clutch.pair.profile) + 1;
-  if (numbers === null || clutch.eggs.length < numbers.low) {
-    return settled ? { span: last.laid, inferred: true, eggs: last.ref } : null;
+  const count = clutch.eggs.length;
+  if (numbers === null || count < numbers.low) {
+    const interval = layingInterval(profile);
+    if (day - last.laid.to <= interval + 1) return null;
+    const { low, high } = numbers ?? usualClutch(profile);
+    const looked = lastLook(clutch.pair, clutch.site, day + 1) ?? last.laid.to;
+    if (count >= low || looked - last.laid.to > interval)
+      return { span: last.laid, inferred: true, eggs: last.ref };
+    const to = Math.min(day, last.laid.to + (high - count) * interval);
+    return { span: { from: last.laid.from, to }, inferred: true, eggs: `${last.ref}–e${high}` };
   }
   const low = clutch.eggs[numbers.low - 1] as Egg;
   const high = clutch.eggs[numbers.high - 1] ?? last;

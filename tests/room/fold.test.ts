@@ -15,6 +15,31 @@ describe('a clutch', () => {
     expect(sizes(`${first}\ndate: 2026-03-08, laid: 1`, '2026-04-01')).toEqual({ 1: 1, 2: 1 });
   });
 
+  it('takes several found at once, though the last of them came later: the first was in time', () => {
+    const found = (count: number, on: string, first = 'laid: 1') =>
+      sizes(`date: 2026-03-01, ${first}\ndate: 2026-03-${on}, laid: ${count}, sitting`, '2026-04-01');
+    expect(found(2, '08')).toEqual({ 1: 3 });
+    expect(found(3, '09')).toEqual({ 1: 4 });
+    expect(found(3, '10')).toEqual({ 1: 1, 2: 3 });
+    // Lavender waxbills lay four or five: a sixth is of the next.
+    expect(found(2, '08', 'laid: 3')).toEqual({ 1: 5 });
+    expect(found(3, '08', 'laid: 3')).toEqual({ 1: 3, 2: 3 });
+  });
+
+  it('begun anew while the eggs of the one before cannot have hatched is doubtful, unless its number is told', () => {
+    const doubts = (second: string, on = '10') =>
+      room(
+        { P: waxbills(`date: 2026-03-01, laid: 2\ndate: 2026-03-${on}, ${second}`) },
+        '2026-04-01',
+      ).findings.map(({ code, args }) => [code, args.taken, args.others, args.number]);
+    const anew = ['which-clutch', 'a new one, clutch 2', 'clutch 1', 2];
+    expect(doubts('laid: 1')).toEqual([anew]);
+    expect(doubts('clutch: 2, laid: 1')).toEqual([]);
+    // A lavender waxbill sits eleven days at least; the first of two was laid on the day before.
+    expect(doubts('laid: 1', '11')).toEqual([]);
+    expect(doubts('lost: {eaten: all}\ndate: 2026-03-11, laid: 1', '09')).toEqual([]);
+  });
+
   // One egg every other day (common practice for parrots): 4 × 2 = 8 days.
   it('of a species that lays every other day takes one eight days after the last', () => {
     const first = 'date: 2026-03-01, laid: 1';

@@ -3,19 +3,11 @@ import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
-import {
-  addUnseenEgg,
-  canHatchBy,
-  hasClutchInCourse,
-  hatch,
-  longPast,
-  openClutch,
-  takesEggs,
-} from '../lives.ts';
+import { addUnseenEgg, canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
-import { addLaid } from './laid.ts';
+import { addLaid, growsBy } from './laid.ts';
 
 /** A look into the nest: what it counted is compared with what the journal knows. */
 export const checked: Apply<'checked'> = (scene, value) => {
@@ -34,7 +26,7 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   const last = scene.pinned ?? scene.pair.clutches.at(-1) ?? null;
   const clutch =
     more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
-  if (more > 0 && clutch !== null && takesEggs(clutch, scene.day)) {
+  if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
     addLaid(scene, clutch, more, true);
     report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
   } else if (more > 0 && clutch !== null && !clutch.counted) {

@@ -1,5 +1,14 @@
 import type { Day, Span } from '../../days.ts';
-import { addEgg, incubation, layingInterval, openClutch, takesEggs, whyNotAlive } from '../lives.ts';
+import type { Place } from '../../findings/finding.ts';
+import {
+  addEgg,
+  incubation,
+  layingInterval,
+  openClutch,
+  takesEggs,
+  usualClutch,
+  whyNotAlive,
+} from '../lives.ts';
 import { type Clutch, type Egg, sameSite } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import { lastLook, refuse, report, type Scene } from '../scene.ts';
@@ -10,7 +19,7 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
   const away = hen === undefined ? null : whyNotAlive(hen);
   if (hen !== undefined && away !== null) refuse(scene, at, away, { who: hen.id, did: 'laid' });
   if (who.kind === 'all') return report(scene, who.at, 'laid-all');
-  const clutch = layingClutch(scene);
+  const clutch = layingClutch(scene, at, who.kind === 'count' ? who.count : who.refs.length);
   if (who.kind === 'count') {
     if (who.exact !== 'exactly') clutch.counted = false;
     scene.about.push({ at: who.at, who: addLaid(scene, clutch, who.count) });
@@ -32,15 +41,36 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
   scene.about.push({ at: who.at, who: addLaid(scene, clutch, fresh) });
 };
 
-/** The clutch that a new egg belongs to: the pinned one, the one still being laid, or a new one. */
-function layingClutch(scene: Scene): Clutch {
+/** The clutch that new eggs belong to: the pinned one, the one still being laid, or a new one. */
+function layingClutch(scene: Scene, at: Place, count: number): Clutch {
   if (scene.pinned !== null) return scene.pinned;
-  const site = scene.entry.site?.text ?? null;
-  const open = scene.pair.clutches.findLast(
-    (clutch) => sameSite(site, clutch.site) && takesEggs(clutch, scene.day),
-  );
-  if (open !== undefined && scene.entry.clutch === null) return open;
-  return openClutch(scene, { counted: true });
+  if (scene.entry.clutch !== null) return openClutch(scene, { counted: true });
+  const there = scene.pair.clutches.filter(({ site }) => sameSite(scene.entry.site?.text ?? null, site));
+  const open = there.findLast((clutch) => growsBy(clutch, count, scene.day));
+  if (open !== undefined) return open;
+  const unhatched = there.findLast((clutch) => isWaitedFor(clutch, scene.day));
+  const fresh = openClutch(scene, { counted: true });
+  if (unhatched !== undefined) {
+    const [taken, others] = [`a new one, clutch ${fresh.number}`, `clutch ${unhatched.number}`];
+    report(scene, at, 'which-clutch', { did: 'laid', taken, others, number: fresh.number });
+  }
+  return fresh;
+}
+
+/**
+ * Whether so many eggs found on a day still belong to the clutch. Of no more than the species lays, the first came some
+ * days before the last.
+ */
+export function growsBy(clutch: Clutch, count: number, day: Day): boolean {
+  const { profile } = clutch.pair;
+  const asUsual = clutch.eggs.length + count <= usualClutch(profile).high;
+  return takesEggs(clutch, asUsual ? day - (count - 1) * layingInterval(profile) : day);
+}
+
+/** Whether its eggs lie in the nest and none of them can have hatched yet. */
+function isWaitedFor({ pair, eggs, chicks }: Clutch, day: Day): boolean {
+  const first = eggs.find((egg) => pair.here.eggs.has(egg));
+  return first !== undefined && chicks.length === 0 && day - first.laid.to < incubation(pair.profile).low;
 }
 
 /** Adds the new eggs of one look, each with the days on which it can have been laid. */
