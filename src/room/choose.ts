@@ -4,7 +4,7 @@ import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { isDependent, longPast } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
-import { type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
+import { isInNest, means, type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
 
 /** What an observation asks of the eggs or birds that it can be about. */
 export interface Wanted<T extends Egg | Bird> {
@@ -91,7 +91,7 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
   const rank = wanted.rank ?? (() => 0);
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null)
-    .filter((one) => scene.pinned === null || hostClutch(one) === scene.pinned)
+    .filter((one) => means(scene, hostClutch(one)))
     .sort(
       (a, b) =>
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
@@ -116,9 +116,8 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   const left = candidates.slice(who.count);
   const past = (one: T) => isPast(scene, wanted, one);
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
-  const uncounted = scene.pinned ?? uncountedClutch(scene);
+  const uncounted = uncountedClutch(scene);
   while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
-    if (uncounted.counted && uncounted.chicksCounted) break;
     chosen.push(wanted.another(uncounted));
   }
   if (chosen.length < who.count && who.exact === 'exactly') {
@@ -131,7 +130,11 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
 }
 
 function uncountedClutch(scene: Scene): Clutch | null {
-  return scene.pair.clutches.findLast((clutch) => !clutch.counted || !clutch.chicksCounted) ?? null;
+  return (
+    scene.pair.clutches.findLast(
+      (clutch) => means(scene, clutch) && !(clutch.counted && clutch.chicksCounted),
+    ) ?? null
+  );
 }
 
 /** Says so when a count had to guess between ones that are not alike. */
@@ -193,7 +196,9 @@ function clutchesFor(scene: Scene, ref: Extract<Ref, { form: 'egg' | 'chick' }>)
   }
   if (ref.clutch !== null) return pair.clutches.filter((clutch) => clutch.number === ref.clutch);
   if (pair === scene.pair && scene.entry.clutch !== null) return scene.pinned === null ? [] : [scene.pinned];
-  return [...pair.clutches].reverse();
+  const all = [...pair.clutches].reverse();
+  const there = all.filter((clutch) => pair === scene.pair && isInNest(scene, clutch));
+  return there.length === 0 ? all : there;
 }
 
 /** Of several with one number, the one for which it is possible; of several possible, the one in the nest, else the youngest. */

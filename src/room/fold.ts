@@ -16,7 +16,7 @@ import { becomeIndependent, isDependent, settle } from './lives.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
-import { type Fold, reportedDays, type Scene } from './scene.ts';
+import { type Fold, reportedDays, type Scene, siteOf } from './scene.ts';
 import { inOrder, type Sighting } from './sightings.ts';
 
 /** The room as known on one day. */
@@ -129,13 +129,15 @@ function applyPairObservation(
 ): { clutch: Clutch | null; about: readonly About[] } {
   const pair = fold.pairs.get(journal.pair.text) as Pair;
   const number = entry.clutch?.number ?? null;
+  const isMeant = (clutch: Clutch) => clutch.number === number;
+  const pinnedBefore = pair.clutches.find(isMeant) ?? null;
   const scene: Scene = {
     fold,
     pair,
     entry,
     day: entry.date,
-    since: reportedDays(pair, entry),
-    pinned: number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null),
+    since: reportedDays(pair, entry, siteOf({ entry, pinned: pinnedBefore })),
+    pinned: pinnedBefore,
     about: [],
   };
   meetParents(scene);
@@ -145,8 +147,9 @@ function applyPairObservation(
     at: Observation['at'],
   ) => void;
   apply(scene, observation.value, observation.at);
-  const site = entry.site?.text ?? null;
-  const pinned = number === null ? null : (pair.clutches.find((clutch) => clutch.number === number) ?? null);
+  // What it says may have opened the clutch.
+  const pinned = pair.clutches.find(isMeant) ?? null;
+  const site = siteOf({ entry, pinned });
   const event = eventOf(fold, { day: entry.date, key: observation.key, site, clutch: pinned });
   pair.events.push(event);
   if (pinned === null && number !== null) reportNoClutch(scene, number);

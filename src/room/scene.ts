@@ -53,13 +53,13 @@ export function report(scene: Scene, at: Place, code: FindingCode, args: Finding
  * The days in which what an entry reports can have happened: after the last look of an earlier day at that nest,
  * or after what the entry itself gives as `after`, and by its date.
  */
-export function reportedDays(pair: Pair, entry: Entry): Span {
+export function reportedDays(pair: Pair, entry: Entry, site: string | null): Span {
   const to = entry.date;
   if (entry.after !== null) {
     const { day, time } = entry.after;
     return { from: Math.min(to, time === null ? day + 1 : day), to };
   }
-  const last = lastLook(pair, entry.site?.text ?? null, to);
+  const last = lastLook(pair, site, to);
   return { from: last === null ? to : Math.min(to, last + 1), to };
 }
 
@@ -70,6 +70,21 @@ export function lastLook(pair: Pair, site: string | null, day: Day): Day | null 
     if (look.day < day && sameSite(site, look.site)) return look.day;
   }
   return null;
+}
+
+/** Whether the entry speaks of this clutch: the pinned one, else any of the nest that it names. Guests by themselves are in any. */
+export function means(scene: Scene, clutch: Clutch | null): boolean {
+  return scene.pinned === null ? isInNest(scene, clutch) : clutch === scene.pinned;
+}
+
+/** Whether a clutch is in the nest that the entry is about: the one it names, else that of the pinned clutch, else any. */
+export function isInNest(scene: Scene, clutch: Clutch | null): boolean {
+  return sameSite(siteOf(scene), clutch?.site ?? null);
+}
+
+/** Which nest the entry is about, where the pair has two; null where it does not say. */
+export function siteOf({ entry, pinned }: Pick<Scene, 'entry' | 'pinned'>): string | null {
+  return entry.site?.text ?? pinned?.site ?? null;
 }
 
 /** Why an observation cannot be about this egg or bird: words, with a code of their own where a fix differs. */

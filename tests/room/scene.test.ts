@@ -162,6 +162,67 @@ describe('two nests of one pair', () => {
     expect(sizes(log('', 'clutch: 1, '))).toEqual([2]);
   });
 
+  describe('that is named is the one that is meant', () => {
+    const both = `
+      date: 2026-03-01, site: left, laid: 1
+      date: 2026-03-04, site: left, laid: 3, sitting
+      date: 2026-03-05, site: right, laid: 1
+      date: 2026-03-08, site: right, laid: 3
+    `;
+    const clutches = (log: string) => pairIn(at(both + log), 'LW-1').clutches;
+    const doubts = (log: string) => at(both + log).findings.map(({ code }) => code);
+
+    it('by who sits on it', () => {
+      const sat = (log: string) => clutches(log).map(({ sittings }) => sittings.length);
+      expect(sat('date: 2026-03-09, site: left, sitting')).toEqual([2, 0]);
+      expect(sat('date: 2026-03-09, site: right, sitting')).toEqual([1, 1]);
+      // In a third nest it is a clutch that nobody saw laid.
+      expect(sat('date: 2026-03-09, site: top, sitting')).toEqual([1, 0, 1]);
+    });
+
+    it('by the lamp, a loss and a count', () => {
+      const lamps = (log: string) => clutches(log).map(({ eggs }) => eggs.flatMap(({ lamp }) => lamp).length);
+      expect(lamps('date: 2026-03-10, site: right, candled: {fertile: 2}')).toEqual([0, 2]);
+      expect(lamps('date: 2026-03-10, site: left, candled: {fertile: all}')).toEqual([4, 0]);
+      const left = (log: string) =>
+        clutches(log).map(({ eggs }) => eggs.filter(({ fate }) => fate === null).length);
+      expect(left('date: 2026-03-10, site: right, lost: {broken: 1}')).toEqual([4, 3]);
+      expect(doubts('date: 2026-03-10, site: right, lost: {broken: 1}')).toEqual([]);
+      expect(doubts('date: 2026-03-10, site: right, checked: {eggs: 4}')).toEqual([]);
+      expect(doubts('date: 2026-03-10, clutch: 2, checked: {eggs: 4}')).toEqual([]);
+      expect(doubts('date: 2026-03-10, checked: {eggs: 8}')).toEqual([]);
+      expect(left('date: 2026-03-10, site: right, checked: {eggs: 5}')).toEqual([4, 5]);
+      expect(doubts('date: 2026-03-10, site: right, lost: e1')).toEqual([]);
+      expect(left('date: 2026-03-10, site: left, lost: e1')).toEqual([3, 4]);
+    });
+
+    it('by what hatches, is heard or is told old', () => {
+      const hatched = (log: string) => clutches(log).map(({ chicks }) => chicks.length);
+      expect(hatched('date: 2026-03-20, site: right, hatched: 2')).toEqual([0, 2]);
+      expect(hatched('date: 2026-03-20, site: right, heard')).toEqual([0, 1]);
+      // One was heard on the right: the two that are counted on the left are others.
+      const heard = 'date: 2026-03-18, site: right, heard\n';
+      expect(hatched(`${heard}date: 2026-03-18, site: left, hatched: 2`)).toEqual([2, 1]);
+      expect(hatched(`${heard}date: 2026-03-18, clutch: 1, hatched: 2`)).toEqual([2, 1]);
+      expect(hatched(`${heard}date: 2026-03-19, site: left, heard`)).toEqual([1, 1]);
+      expect(hatched(`${heard}date: 2026-03-19, site: left, checked: {chicks: 3}`)).toEqual([3, 1]);
+      expect(hatched(`${heard}date: 2026-03-19, site: right, checked: {chicks: 3}`)).toEqual([0, 3]);
+      const aged = clutches(`${heard}date: 2026-03-19, site: left, aged: {12: all}`).map(({ eggs }) =>
+        eggs.filter((egg) => egg.aged !== null),
+      );
+      expect(aged.map(({ length }) => length)).toEqual([4, 0]);
+    });
+
+    it('by a task that is left out, and by a nest that is taken down', () => {
+      const skipped = clutches('date: 2026-03-09, site: left, skip: candle').map(
+        ({ skipped }) => skipped.length,
+      );
+      expect(skipped).toEqual([1, 0]);
+      const down = pairIn(at(`${both}date: 2026-03-09, clutch: 2, nest: removed`), 'LW-1').nestStates;
+      expect(down.map(({ site }) => site)).toEqual(['right']);
+    });
+  });
+
   it('hold two clutches at a time', () => {
     const log = `
       date: 2026-03-01, site: left, laid: 1

@@ -1,8 +1,9 @@
 import { type Day, formatDay } from '../../days.ts';
-import { chooseBirds, chooseEggs } from '../choose.ts';
+import { chooseBirds, chooseEggs, hostClutch } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import { eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
-import type { Bird, Pair } from '../model.ts';
+import type { Bird } from '../model.ts';
+import { means, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 /**
@@ -16,7 +17,7 @@ export const aged: Apply<'aged'> = (scene, value) => {
     const chicks =
       who.kind === 'refs'
         ? who.refs.some((ref) => ref.form === 'chick')
-        : eggsInReach(pair).length === 0 || nestlingsCanBe(pair, hatched);
+        : !eggsInReach(pair).some((egg) => means(scene, hostClutch(egg))) || nestlingsCanBe(scene, hatched);
     if (chicks) {
       const young = chooseBirds(scene, who, {
         did: 'aged',
@@ -40,8 +41,10 @@ export const aged: Apply<'aged'> = (scene, value) => {
 };
 
 /** Whether there are nestlings, and each can have hatched on that day. */
-function nestlingsCanBe(pair: Pair, day: Day): boolean {
-  const young = youngInReach(pair).filter(({ fledged }) => fledged === null);
+function nestlingsCanBe(scene: Scene, day: Day): boolean {
+  const young = youngInReach(scene.pair).filter(
+    (one) => one.fledged === null && means(scene, hostClutch(one)),
+  );
   return (
     young.length > 0 &&
     young.every((bird) => {

@@ -4,8 +4,8 @@ import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { addUnseenEgg, canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
-import type { Clutch } from '../model.ts';
-import { report, type Scene } from '../scene.ts';
+import type { Bird, Clutch, Egg } from '../model.ts';
+import { isInNest, means, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 import { addLaid, growsBy } from './laid.ts';
 
@@ -15,15 +15,21 @@ export const checked: Apply<'checked'> = (scene, value) => {
   if (value.eggs !== null) reconcileEggs(scene, value.eggs);
 };
 
-function nestlings(scene: Scene): number {
-  return [...scene.pair.here.young].filter((young) => young.fledged === null).length;
+/** Those of the pair's nest, or of the one of its two that the look was into. */
+function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
+  return [...all].filter((one) => isInNest(scene, hostClutch(one)));
+}
+
+/** The youngest clutch that the look can be about. */
+function youngest(scene: Scene): Clutch | null {
+  return scene.pair.clutches.findLast((clutch) => means(scene, clutch)) ?? null;
 }
 
 function reconcileEggs(scene: Scene, seen: Count): void {
-  const known = [...scene.pair.here.eggs].length;
+  const known = inNest(scene, scene.pair.here.eggs).length;
   const more = seen.count - known;
   if (more === 0) return;
-  const last = scene.pinned ?? scene.pair.clutches.at(-1) ?? null;
+  const last = youngest(scene);
   const clutch =
     more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
   if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
@@ -42,16 +48,17 @@ function isUnwritten(last: Clutch | null, day: Day): boolean {
 }
 
 function reconcileChicks(scene: Scene, seen: Count): void {
-  for (const young of scene.pair.here.young) young.placeholder = false;
-  const known = nestlings(scene);
+  const young = inNest(scene, scene.pair.here.young);
+  for (const one of young) one.placeholder = false;
+  const known = young.filter(({ fledged }) => fledged === null).length;
   const more = seen.count - known;
   const clutch =
     scene.pinned ??
     (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
-    scene.pair.clutches.findLast((one) => one.chicks.length > 0) ??
+    scene.pair.clutches.findLast((one) => means(scene, one) && one.chicks.length > 0) ??
     null;
   if (more > 0) {
-    const eggs = [...scene.pair.here.eggs]
+    const eggs = inNest(scene, scene.pair.here.eggs)
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
       .sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
     for (let i = 0; i < more; i++) {

@@ -16,13 +16,13 @@ import {
   whyNotOpen,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';
-import { type Refusal, report, type Scene } from '../scene.ts';
+import { means, type Refusal, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const hatched: Apply<'hatched'> = (scene, who, at) => {
-  const { pair } = scene;
+  const reach = eggsInReach(scene.pair);
   if (
-    eggsInReach(pair).length === 0 &&
+    !reach.some((egg) => means(scene, hostClutch(egg))) &&
     scene.pinned === null &&
     who.kind === 'count' &&
     !hasClutchInCourse(scene.pair, scene.day)
@@ -33,7 +33,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   if (left === null) return;
   const eggs = chooseEggs(scene, left, {
     did: 'hatched',
-    among: eggsInReach(pair).filter((egg) => !longPast(egg, scene.day)),
+    among: reach.filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: clearRank,
     kind: lampSays,
@@ -60,7 +60,9 @@ function hatchOne(scene: Scene, egg: Egg, at: Place): void {
  */
 function takePlaceholders(scene: Scene, who: Who): Who | null {
   if (who.kind !== 'count') return who;
-  const heard = [...scene.pair.here.young].filter(({ placeholder }) => placeholder).slice(0, who.count);
+  const heard = [...scene.pair.here.young]
+    .filter((young) => young.placeholder && means(scene, hostClutch(young)))
+    .slice(0, who.count);
   for (const young of heard) young.placeholder = false;
   scene.about.push({ at: who.at, who: heard.map((young) => young.egg ?? young) });
   const left = who.count - heard.length;

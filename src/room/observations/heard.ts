@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import {
   addUnseenEgg,
@@ -11,7 +12,7 @@ import {
   openClutch,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';
-import { lastLook, refuse } from '../scene.ts';
+import { isInNest, lastLook, means, refuse, siteOf } from '../scene.ts';
 import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
 
@@ -21,20 +22,19 @@ import { tooSoon } from './hatched.ts';
  */
 export const heard: Apply<'heard'> = (scene, _text, at) => {
   const { pair, day, entry, pinned } = scene;
-  if ([...pair.here.young].some((young) => young.fledged === null)) return;
-  const eggs = [...pair.here.eggs].filter(
-    (egg) => (pinned === null || egg.clutch === pinned) && !longPast(egg, day),
-  );
-  const ripe = eggs.filter((egg) => (pair.here.young.size > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
+  const inNest = [...pair.here.young].filter((young) => isInNest(scene, hostClutch(young)));
+  if (inNest.some((young) => young.fledged === null)) return;
+  const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
+  const ripe = eggs.filter((egg) => (inNest.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   ripe.sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
-  if (ripe.length === 0 && pair.here.young.size > 0) return;
+  if (ripe.length === 0 && inNest.length > 0) return;
   const [fresh] = eggs;
   if (ripe.length === 0 && fresh !== undefined) {
     const why = tooSoon(scene, fresh);
     if (why !== null) refuse(scene, at, why, { who: fresh.ref, did: 'hatched' });
     return;
   }
-  const unseen = entry.after === null && lastLook(pair, entry.site?.text ?? null, day) === null;
+  const unseen = entry.after === null && lastLook(pair, siteOf(scene), day) === null;
   const age = unseen ? Math.round(fledging(pair.profile).high) : 0;
   const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day, age);
   const since = unseen ? day - age : scene.since.from;

@@ -9,9 +9,9 @@ import {
   usualClutch,
   whyNotAlive,
 } from '../lives.ts';
-import { type Clutch, type Egg, sameSite } from '../model.ts';
+import type { Clutch, Egg } from '../model.ts';
 import { parentsOf } from '../names.ts';
-import { lastLook, refuse, report, type Scene } from '../scene.ts';
+import { isInNest, lastLook, refuse, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const laid: Apply<'laid'> = (scene, who, at) => {
@@ -45,7 +45,7 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
 function layingClutch(scene: Scene, at: Place, count: number): Clutch {
   if (scene.pinned !== null) return scene.pinned;
   if (scene.entry.clutch !== null) return openClutch(scene, { counted: true });
-  const there = scene.pair.clutches.filter(({ site }) => sameSite(scene.entry.site?.text ?? null, site));
+  const there = scene.pair.clutches.filter((clutch) => isInNest(scene, clutch));
   const open = there.findLast((clutch) => growsBy(clutch, count, scene.day));
   if (open !== undefined) return open;
   const unhatched = there.findLast((clutch) => isWaitedFor(clutch, scene.day));

@@ -1,8 +1,9 @@
+import { hostClutch } from '../choose.ts';
 import { joined } from '../lists.ts';
 import { addUnseenEgg, openClutch, whyNotAlive } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { parentsOf } from '../names.ts';
-import { refuse, type Scene } from '../scene.ts';
+import { isInNest, refuse, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const sitting: Apply<'sitting'> = (scene, by, at) => {
@@ -15,15 +16,18 @@ export const sitting: Apply<'sitting'> = (scene, by, at) => {
     clutch.sittings = joined(clutch.sittings, { day: scene.day, time: scene.entry.time, by });
 };
 
-/** The clutch that is sat on: pinned, the youngest with eggs, or one nobody saw laid. */
+/** The clutch that is sat on: pinned, the youngest with eggs in the nest it names, or one nobody saw laid. */
 function sittingClutch(scene: Scene, off: boolean): Clutch | null {
   const { pair } = scene;
   if (scene.pinned !== null) return scene.pinned;
-  const open = pair.clutches.findLast((clutch) => clutch.eggs.some((egg) => egg.fate === null));
+  const open = pair.clutches.findLast(
+    (clutch) => isInNest(scene, clutch) && clutch.eggs.some((egg) => egg.fate === null),
+  );
   if (open !== undefined || scene.entry.clutch === null) {
-    const nestInUse =
-      [...pair.here.eggs].length > 0 || [...pair.here.young].some((young) => young.fledged === null);
-    if (open !== undefined || off || nestInUse) return open ?? null;
+    const inUse = [...pair.here.eggs, ...pair.here.young].some(
+      (one) => ('laid' in one || one.fledged === null) && isInNest(scene, hostClutch(one)),
+    );
+    if (open !== undefined || off || inUse) return open ?? null;
   }
   const clutch = openClutch(scene, { counted: false });
   addUnseenEgg(clutch, scene.day);

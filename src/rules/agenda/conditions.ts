@@ -41,7 +41,9 @@ export const seenSince =
 
 function events({ pair, clutch }: Brood, keys: readonly ObservationKey[]): Event[] {
   return pair.events.filter(
-    (event) => keys.includes(event.key) && (event.clutch === null || event.clutch === clutch),
+    (event) =>
+      keys.includes(event.key) &&
+      (event.clutch === null ? sameSite(event.site, clutch?.site ?? null) : event.clutch === clutch),
   );
 }
 

@@ -36,6 +36,15 @@ describe('what was recorded', () => {
     expect(holds(is.seenSinceDue('heard', 'crops'), heard('16'), '2026-03-20')).toBe(true);
   });
 
+  it('of the other of two nests does not count', () => {
+    const left = THREE_CHICKS.replaceAll('laid: 1', 'laid: 1, site: left');
+    const seen = (site: string) =>
+      holds(is.seenSince('food'), `${left}date: 2026-03-17, ${site}food: [egg food]`, '2026-03-20');
+    expect(seen('site: left, ')).toBe(true);
+    expect(seen('site: right, ')).toBe(false);
+    expect(seen('')).toBe(true);
+  });
+
   it('of another clutch does not count', () => {
     const log = `${ALL_OUT}date: 2026-04-20, clutch: 2, laid: 1\ndate: 2026-04-21, clutch: 2, checked\n`;
     expect(holds(is.seenAfter('checked'), log, '2026-04-22')).toBe(false);
