@@ -10,6 +10,8 @@ import { mutated, slips } from './mutations.ts';
 
 /** How long one room may take, in milliseconds; the largest has the entries of three years. */
 const TOO_LONG = 2000;
+/** How often a slow room is tried again. */
+const TRIES = 3;
 const FIRST = parseDay('2026-01-01') as Day;
 
 /** A room, the day to stand on, and what else has to hold of it. */
@@ -77,8 +79,9 @@ export function tryRooms(trials: fc.Arbitrary<Trial>, { runs, seed, clock }: Ask
       return { broken, took: clock() - begun };
     };
     const { broken, took: first } = timed();
-    // A room that hangs does so again; what else the machine was doing, or a clearing of the memory, does not.
-    const took = first > TOO_LONG ? Math.min(first, timed().took) : first;
+    let took = first;
+    // A room that hangs does so each time; what else the machine was doing, or a clearing of the memory, does not.
+    for (let again = 0; again < TRIES && took > TOO_LONG; again++) took = Math.min(took, timed().took);
     slowest = Math.max(slowest, took);
     if (took > TOO_LONG) broken.push(`one room took ${Math.round(took)} ms`);
     broken.push(...(law?.() ?? []));

@@ -128,14 +128,14 @@ function followedData({ lives, survival: { followed, estimated } }: Block) {
 
 /** One clutch, when it was in which stage, and what came of it. */
 function timelineData(story: ClutchStory) {
-  const { clutch, laid } = story;
-  const { pair, eggs, chicks, opened, housing, counted } = clutch;
+  const { clutch, begun } = story;
+  const { pair, eggs, chicks, housing, counted } = clutch;
   return {
     pair: pair.id,
     species: pair.species,
     housing,
     ...courseData(story),
-    begun: formatDay(Math.min(opened, laid?.from ?? opened)),
+    begun: formatDay(begun),
     of: {
       eggs: counted ? eggs.length : null,
       hatched: chicks.length,

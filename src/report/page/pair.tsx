@@ -62,14 +62,13 @@ h3 { margin-top: 0; }
 function summary({ clutches, own }: PairStory): string {
   if (clutches.length === 0) return 'No clutch yet.';
   const { eggs, chicks } = own;
-  return `${count(clutches.length, 'clutch', 'clutches')} since ${longDate(Math.min(...clutches.map(({ clutch }) => clutch.opened)))}: ${count(eggs.laid, 'egg')} laid, ${chicks.hatched} hatched, ${chicks.fledged} fledged, ${chicks.independent} independent.`;
+  return `${count(clutches.length, 'clutch', 'clutches')} since ${longDate(Math.min(...clutches.map(({ begun }) => begun)))}: ${count(eggs.laid, 'egg')} laid, ${chicks.hatched} hatched, ${chicks.fledged} fledged, ${chicks.independent} independent.`;
 }
 
 function yearOf(story: ClutchStory): YearClutch {
-  const { opened, number, counted, eggs, chicks } = story.clutch;
+  const { number, counted, eggs, chicks } = story.clutch;
   return {
     ...story,
-    begun: opened,
     number,
     eggs: counted ? eggs.length : null,
     chicks: chicks.length,
@@ -80,12 +79,12 @@ function yearOf(story: ClutchStory): YearClutch {
 
 /** The clutch in whose time a day lies: the last begun by then. */
 function clutchAt(clutches: readonly ClutchStory[], day: number): ClutchStory | null {
-  return clutches.findLast(({ clutch }) => clutch.opened <= day) ?? null;
+  return clutches.findLast(({ begun }) => begun <= day) ?? null;
 }
 
 function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly Note[] }) {
   const { clutch } = story;
-  const day = clutch.opened;
+  const day = story.begun;
   const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
   return (
     <section>

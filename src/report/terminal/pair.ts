@@ -43,7 +43,7 @@ const OTHER_YEAR = 0;
 /** Dates are of the year in which the clutch was begun, which stands in its head, unless they say otherwise. */
 function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
   const { clutch } = story;
-  const day = clutch.opened;
+  const day = story.begun;
   const cells = clutchFacts(story);
   const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
   return [

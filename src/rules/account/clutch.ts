@@ -45,7 +45,7 @@ export function accountClutch(story: ClutchStory, discreet: Discreet): AccountCl
   return {
     season: story.season,
     number: clutch.number,
-    begun: clutch.opened,
+    begun: story.begun,
     site: clutch.site === null ? null : discreet(clutch.site),
     eggs: clutch.counted ? clutch.eggs.length : null,
     fertile: fertile('fertile'),

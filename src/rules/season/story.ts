@@ -49,6 +49,8 @@ export interface EggStory {
 export interface ClutchStory {
   clutch: Clutch;
   season: string;
+  /** The day of its first egg. */
+  begun: Day;
   /** From the first day on which an egg may have been laid to the last on which one was found. */
   laid: Span | null;
   /** Seen, or inferred from the egg with which the species starts to sit. */
@@ -104,9 +106,11 @@ function clutchStory(clutch: Clutch, { day, others, start }: Known): ClutchStory
   // Eggs that all lie in store are sat on by nobody.
   const warmed = eggs.some((egg) => eggClock(egg, egg.fate?.day ?? day) !== null);
   const sitting = warmed ? sittingStart(clutch, day) : null;
+  const first = begun(clutch);
   return {
     clutch,
-    season: seasonName(seasonOf(begun(clutch), start), start),
+    season: seasonName(seasonOf(first, start), start),
+    begun: first,
     laid: around(eggs.filter(({ assumed }) => !assumed).flatMap(({ laid }) => daysOf(laid))),
     sitting: sitting === null ? null : { span: sitting.span, inferred: sitting.inferred },
     hatched: around(chicks.flatMap((bird) => daysOf(hatchedOn(bird)))),

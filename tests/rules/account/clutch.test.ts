@@ -51,5 +51,10 @@ it('a cause marked private is not known to others', () => {
 it('what was foreseen is days alone', () => {
   const told = clutch('- {date: 2026-03-01, clutch: 1, laid: 4, sitting}\n', '2026-03-05');
   expect(Object.keys(told.foreseen.hatch ?? {})).toEqual(['from', 'likely', 'to']);
-  expect(told.begun).toBe(day('2026-03-01'));
+});
+
+it('is begun on the day of its first egg, one a day before the last of those found together', () => {
+  expect(clutch('- {date: 2026-03-04, clutch: 1, laid: 4, sitting}\n', '2026-03-05').begun).toBe(
+    day('2026-03-01'),
+  );
 });

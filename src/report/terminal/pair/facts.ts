@@ -23,7 +23,7 @@ function names(birds: readonly string[]): string {
 
 /** What came of a clutch, step by step, each with its days, how many, and what was foreseen. */
 export function clutchFacts(story: ClutchStory): string[][] {
-  const day = story.clutch.opened;
+  const day = story.begun;
   const { clutch, hatched, fledged, independent, foreseen, laid, sitting } = story;
   const { eggs, chicks } = clutch;
   const size = clutch.counted ? count(eggs.length, 'egg') : 'unknown size';

@@ -16,7 +16,7 @@ export function timelineLines(
   { width, look }: { width: number; look: Styles },
 ): string[] {
   const marks = foreseenMarks(story);
-  const first = Math.min(story.clutch.opened, story.laid?.from ?? Number.POSITIVE_INFINITY);
+  const first = Math.min(story.begun, story.laid?.from ?? story.begun);
   const end = Math.min(story.over ?? day, day, first + LONGEST);
   const last = Math.min(first + LONGEST, Math.max(end, ...marks.map(({ to }) => to)));
   const perColumn = Math.max(1, Math.ceil((last - first + 1) / (width - 4)));
