@@ -44,7 +44,7 @@ the note last and in double quotes, is the form that git merges best.
 | \`time\` | \`07:30\` |
 | \`after\` | what is told happened after this day (\`2026-02-27\`, or with a time): when you last looked, where the journal does not say |
 | \`clutch\` | the number of the pair's clutch; write it on the first \`laid\` of each |
-| \`site\` | which nest, where the pair has two |
+| \`site\` | which nest, where the pair has two; all that the entry says is of what lies in it |
 | \`note\` | what you would tell a friend; one that begins with \`private:\` is yours alone and stands on no page and in no account |
 
 ## Whom it is about

@@ -141,7 +141,7 @@ export const milestones = [
     over: 'a chick is out, or the hatch window begins',
     say: 'see whether the eggs are sat on',
     explain:
-      'All later days are counted from the day on which full sitting, by day and night, began. Write `sitting` when you see it; until then it is inferred from the egg with which the species usually starts.',
+      'All later days are counted from the day on which full sitting, by day and night, began. Write `sitting` when you see it; until then it is inferred from the egg with which the species usually starts; while fewer are told and nobody looks whether more came, it may have begun with the last that would be awaited.',
     needsLook: false,
     anchors: anchors.sittingEgg,
     window: days(0, 2),
