@@ -7,7 +7,7 @@ import { count } from '../../words.ts';
 import { restOf } from '../hen-year.ts';
 import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
-import { breedingAge, statusOf } from '../stock/life.ts';
+import { breedsFrom, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
@@ -112,10 +112,9 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   if (task === 'moult' && bird.moult.length > 0) return [];
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
   if (age === undefined) return [];
-  const days = task === 'moult' ? age : breedingAge(profile);
-  const on = hatched.to + days;
+  const on = task === 'moult' ? hatched.to + age : breedsFrom(hatched.to, profile);
   if (bird.arrived !== null && bird.arrived > on) return [];
-  const why = `hatched ${shortDay(hatched.to)} + ${task === 'moult' ? `${days} d` : `${age} months`}`;
+  const why = `hatched ${shortDay(hatched.to)} + ${age} ${task === 'moult' ? 'd' : 'months'}`;
   return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));
 }
 
