@@ -7,6 +7,7 @@ import { count } from '../../words.ts';
 import { restOf } from '../hen-year.ts';
 import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
+import { fewNames, quarantineOf } from '../quarantine.ts';
 import { breedsFrom, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
@@ -30,7 +31,7 @@ export const birdTaskWords = {
   'quarantine-end': {
     task: 'quarantine-end',
     say: 'let out of quarantine',
-    when: 'arrival or return + the days of quarantine … + 2 d',
+    when: 'arrival, return, or the day on which another bird joined + the days of quarantine … + 2 d',
     doneBy: '`released`',
     over: 'the bird left; 60 d later. It waits while the bird is unwell, until `well again` or 14 d without a word of it',
     explain:
@@ -92,13 +93,13 @@ function aboutBird(bird: Bird): About {
 }
 
 function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
-  const { quarantine } = bird;
-  if (quarantine === null || bird.released !== null || bird.fate !== null) return [];
-  if (illOn(bird, room.day) !== null) return [];
-  const { from: begun, until } = quarantine;
+  const quarantine = quarantineOf(room, bird);
+  if (quarantine === null || illOn(bird, room.day) !== null) return [];
+  const { from: begun, until, joined } = quarantine;
   const well = wellSince(bird);
   const from = Math.max(until, well ?? until);
-  const came = bird.absences.some((absence) => absence.until === begun) ? 'back' : 'arrived';
+  const back = bird.absences.some((absence) => absence.until === begun);
+  const came = joined.length > 0 ? `with ${fewNames(joined)} since` : back ? 'back' : 'arrived';
   const why = `${came} ${shortDay(begun)} + ${until - begun} d${from > until ? `, unwell until ${shortDay(from)}` : ''}`;
   return item(room, 'quarantine-end', { from, to: from + 2, lapses: from + GIVEN_UP, why }, aboutBird(bird));
 }

@@ -3,6 +3,7 @@ import type { Room } from '../../room/fold.ts';
 import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn } from '../illness.ts';
+import { quarantineOf } from '../quarantine.ts';
 import { breedsFrom } from '../stock/life.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
 
@@ -27,10 +28,7 @@ export function whyNotFit(one: StockBird, { room, stock, not, spokenFor }: Fitne
   const pair = spokenFor.get(one);
   if (pair !== undefined) return `in ${pair}, which stays together`;
   return (
-    tooYoung(one, room.day) ??
-    inQuarantine(one, room.day) ??
-    unwell(one, room.day) ??
-    resting(one, room, stock)
+    tooYoung(one, room.day) ?? inQuarantine(one, room) ?? unwell(one, room.day) ?? resting(one, room, stock)
   );
 }
 
@@ -41,9 +39,9 @@ function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
   return `too young: ${wholeMonths(bird.hatched.to, day)} months, old enough on ${formatDay(ready)}`;
 }
 
-function inQuarantine({ bird }: StockBird, day: Day): string | null {
-  const { quarantine, released } = bird;
-  if (quarantine === null || released !== null || quarantine.until <= day) return null;
+function inQuarantine({ bird }: StockBird, room: Room): string | null {
+  const quarantine = quarantineOf(room, bird);
+  if (quarantine === null || quarantine.until <= room.day) return null;
   return `in quarantine until ${shortDay(quarantine.until)}`;
 }
 
