@@ -1,14 +1,12 @@
 import type { Day, Span } from '../../days.ts';
-import { addEgg, incubation, layingInterval, openClutch, takesEggs, whyNotAlive } from '../lives.ts';
+import { livingParents } from '../family.ts';
+import { addEgg, incubation, layingInterval, openClutch, takesEggs } from '../lives.ts';
 import { type Clutch, type Egg, sameSite } from '../model.ts';
-import { parentsOf } from '../names.ts';
-import { lastLook, refuse, report, type Scene } from '../scene.ts';
+import { lastLook, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const laid: Apply<'laid'> = (scene, who, at) => {
-  const hen = parentsOf(scene, 'hen')[0];
-  const away = hen === undefined ? null : whyNotAlive(hen);
-  if (hen !== undefined && away !== null) refuse(scene, at, away, { who: hen.id, did: 'laid' });
+  livingParents(scene, 'hen', { at, did: 'laid' });
   if (who.kind === 'all') return report(scene, who.at, 'laid-all');
   const clutch = layingClutch(scene);
   if (who.kind === 'count') {
