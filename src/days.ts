@@ -123,6 +123,11 @@ export function shortSpan({ from, to }: Span): string {
   return sameMonth ? `${civilDate(from).date}–${shortDay(to)}` : `${shortDay(from)}–${shortDay(to)}`;
 }
 
+/** From the first to the last of some days, of which there is one at least. */
+export function spanOf(days: readonly Day[]): Span {
+  return { from: Math.min(...days), to: Math.max(...days) };
+}
+
 /** `5 Mar` of what is known to the day; `by 5 Mar` of what was found then, and may be older. */
 export function foundWords({ from, to }: Span): string {
   return from === to ? shortDay(to) : `by ${shortDay(to)}`;

@@ -16,6 +16,7 @@ import {
   parseDay,
   shortDay,
   shortSpan,
+  spanOf,
   weekday,
   wholeMonths,
 } from '../src/days.ts';
@@ -84,6 +85,11 @@ describe('a day is the number of days since 1970-01-01', () => {
       ),
     );
   });
+});
+
+it('several days span from the first to the last', () => {
+  expect(spanOf([7, 3, 5])).toEqual({ from: 3, to: 7 });
+  expect(spanOf([4])).toEqual({ from: 4, to: 4 });
 });
 
 describe('months are counted by the calendar', () => {
