@@ -6,7 +6,7 @@ import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
-import { isHenAway } from '../absences.ts';
+import { isAlone, isHenAway } from '../absences.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
 import { walksOff } from '../growth/curve.ts';
@@ -124,6 +124,9 @@ function laterClutches({ pair, clutch }: Brood, anchor: Anchor): Clutch[] {
 function sameNest(a: Clutch | null, b: Clutch | null): boolean {
   return sameSite(a?.site ?? null, b?.site ?? null);
 }
+
+/** One of the two is left. */
+export const alone: Condition = (brood) => isAlone(brood);
 
 export const parted: Condition = ({ pair }) => !together(pair);
 
