@@ -22,8 +22,8 @@ export interface Wanted<T extends Egg | Bird> {
   kind?: (one: T) => string | null | undefined;
   /** How to write what was probably meant by a word that is no egg. */
   instead?: (said: string) => string;
-  /** Makes one more where the nest was never counted. */
-  another?: (clutch: Clutch) => T;
+  /** Makes one more where the nest was never counted; null where it can hold no more. */
+  another?: (clutch: Clutch) => T | null;
 }
 
 /** The clutch of the nest that it lives with: its own, or the one it was given to. */
@@ -119,7 +119,9 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   const uncounted = scene.pinned ?? uncountedClutch(scene);
   while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
     if (uncounted.counted && uncounted.chicksCounted) break;
-    chosen.push(wanted.another(uncounted));
+    const one = wanted.another(uncounted);
+    if (one === null) break;
+    chosen.push(one);
   }
   if (chosen.length < who.count && who.exact === 'exactly') {
     const args = { did: wanted.did, count: who.count, possible: chosen.length, pair: scene.pair.id };

@@ -5,6 +5,10 @@ import type { FindingArgs } from '../finding.ts';
 const counted = (number: FindingArgs[string] | undefined, what: string) =>
   number === 0 ? '' : count(Number(number), what);
 
+/** `e1`, `[e1, e2]`: some of them as a value. */
+const refs = (names: FindingArgs[string] | undefined) =>
+  String(names).includes(',') ? `[${names}]` : String(names);
+
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;
 
@@ -175,6 +179,12 @@ export const roomCodes = {
     level: 'hint',
     text: ({ who }) => `${who} hatched though the lamp had called it clear; the chick is believed`,
     hint: () => 'if the lamp was right it came out of another egg: name that one, `hatched: e2`',
+  },
+  'clear-though-fertile': {
+    level: 'hint',
+    text: ({ who }) => `${who} lost as clear, though seen fertile before; clear is believed`,
+    hint: ({ who }) =>
+      `an egg that was fertile and died is \`lost: {dead-in-shell: ${refs(who)}}\`; where some were clear, name those`,
   },
   'counted-as-laid': {
     level: 'hint',
