@@ -90,6 +90,12 @@ export const roomCodes = {
     text: ({ who, did, why }) => `${who} cannot be ${did}: ${why}`,
     hint: () => 'another one, another clutch, or correct the earlier entry',
   },
+  'back-from-hand': {
+    level: 'error',
+    text: ({ who, why }) => `${who} was not away: ${why}`,
+    hint: ({ who, pair }) =>
+      `put into a nest again it is brought to that pair: \`fostered: {${pair}: ${who}}\``,
+  },
   'hatched-twice': {
     level: 'error',
     text: ({ who, why }) => `${who} cannot hatch again: ${why}`,
