@@ -73,6 +73,29 @@ export function formatDay(day: Day): string {
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`;
 }
 
+/** Of a month, on average; what a part of a month is reckoned by. */
+export const DAYS_A_MONTH = 365.25 / 12;
+
+/**
+ * The day on which so many months are full: the same date of a later month, or its last day where that month is shorter.
+ * What is left of a part of a month is rounded up to whole days.
+ */
+export function monthsAfter(day: Day, months: number): Day {
+  const { year, month, date } = civilDate(day);
+  const whole = Math.floor(months);
+  const since = month - 1 + whole;
+  const [inYear, inMonth] = [year + Math.floor(since / 12), (((since % 12) + 12) % 12) + 1];
+  const same = dayOf(inYear, inMonth, Math.min(date, daysInMonth(inYear, inMonth)));
+  return same + Math.ceil((months - whole) * DAYS_A_MONTH);
+}
+
+/** How many months are full from one day to a later one, as {@link monthsAfter} counts them. */
+export function wholeMonths(from: Day, to: Day): number {
+  const [first, last] = [civilDate(from), civilDate(to)];
+  const months = (last.year - first.year) * 12 + last.month - first.month;
+  return monthsAfter(from, months) > to ? months - 1 : months;
+}
+
 /** ISO 8601 weekday of a day: 1 is Monday, 7 is Sunday. */
 export function weekday(day: Day): number {
   return ((((day + 3) % 7) + 7) % 7) + 1;
@@ -98,6 +121,11 @@ export function shortSpan({ from, to }: Span): string {
   if (from === to) return shortDay(from);
   const sameMonth = civilDate(from).month === civilDate(to).month && to - from < 31;
   return sameMonth ? `${civilDate(from).date}–${shortDay(to)}` : `${shortDay(from)}–${shortDay(to)}`;
+}
+
+/** From the first to the last of some days, of which there is one at least. */
+export function spanOf(days: readonly Day[]): Span {
+  return { from: Math.min(...days), to: Math.max(...days) };
 }
 
 /** `5 Mar` of what is known to the day; `by 5 Mar` of what was found then, and may be older. */

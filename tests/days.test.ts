@@ -12,10 +12,13 @@ import {
   foundWords,
   isLeapYear,
   isoWeek,
+  monthsAfter,
   parseDay,
   shortDay,
   shortSpan,
+  spanOf,
   weekday,
+  wholeMonths,
 } from '../src/days.ts';
 
 const MILLISECONDS = 86_400_000;
@@ -78,6 +81,41 @@ describe('a day is the number of days since 1970-01-01', () => {
         (start, days) => {
           const noon = DateTime.fromISO(`${formatDay(start)}T12:00`, { zone: 'Europe/Berlin' });
           expect(formatDay(start + days)).toBe(noon.plus({ days }).toISODate());
+        },
+      ),
+    );
+  });
+});
+
+it('several days span from the first to the last', () => {
+  expect(spanOf([7, 3, 5])).toEqual({ from: 3, to: 7 });
+  expect(spanOf([4])).toEqual({ from: 4, to: 4 });
+});
+
+describe('months are counted by the calendar', () => {
+  const full = (text: string, months: number) => formatDay(monthsAfter(day(text), months));
+
+  it('to the same date, in a shorter month to its last day', () => {
+    expect(full('2026-03-15', 9)).toBe('2026-12-15');
+    expect(full('2026-05-31', 9)).toBe('2027-02-28');
+    expect(full('2027-05-31', 9)).toBe('2028-02-29');
+    expect(full('2026-12-15', 12)).toBe('2027-12-15');
+  });
+
+  it('half a month is fifteen days and a little: sixteen, so that nobody is of age too early', () => {
+    expect(full('2026-03-15', 1.5)).toBe('2026-05-01');
+  });
+
+  it('as luxon counts them', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: dayOf(1900, 1, 1), max: dayOf(2100, 1, 1) }),
+        fc.integer({ min: 0, max: 240 }),
+        (start, months) => {
+          const end = monthsAfter(start, months);
+          expect(formatDay(end)).toBe(inLuxon(start).plus({ months }).toISODate());
+          expect(wholeMonths(start, end)).toBe(months);
+          expect(wholeMonths(start, end - 1)).toBe(months - 1);
         },
       ),
     );

@@ -10,6 +10,7 @@ import { readTable } from '../write/import/table.ts';
 import { createFiles } from '../write/new-files.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { intoOption } from './into.ts';
+import { understandAll } from './room.ts';
 import { isRoom } from './room-folder.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -69,7 +70,12 @@ export function run(context: Context<ImportOptions>): ExitCode {
     throw new UsageError('No room here to import into: name its folder with --journals, or begin one.');
   }
   const mapping = { name: basename(options.map), text: textOf(options.map) };
-  const target = { existing: loadRoom(folder), into: options.into ?? '', clock: { day, today } };
+  const target = {
+    existing: loadRoom(folder),
+    into: options.into ?? '',
+    clock: { day, today },
+    understand: understandAll,
+  };
   const plan = planImport(table, mapping, target);
   const outcome = { ...plan, written: plan.problems.length === 0 && !options.dryRun };
   if (outcome.written) {

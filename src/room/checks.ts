@@ -29,7 +29,7 @@ export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day })
   );
 }
 
-/** One hen's clutches in two pairs, one begun while the other was being laid or sat on. */
+/** One hen's clutches in two pairs, one begun while another was being laid or sat on; each with every pair in course. */
 function hensInTwoPairs(pairs: readonly Pair[], record: RoomRecord): Finding[] {
   const byHen = new Map<string, Clutch[]>();
   for (const clutch of pairs.flatMap((pair) => pair.clutches)) {
@@ -40,13 +40,18 @@ function hensInTwoPairs(pairs: readonly Pair[], record: RoomRecord): Finding[] {
   const findings: Finding[] = [];
   for (const [hen, clutches] of byHen) {
     clutches.sort((a, b) => a.opened - b.opened);
-    clutches.forEach((clutch, i) => {
-      const next = clutches[i + 1];
-      if (next === undefined || next.pair === clutch.pair || next.opened > lastLaying(clutch)) return;
-      const at = firstSeen(record, next.pair, next.opened) ?? next.pair.at;
-      const args = { hen, other: next.pair.id, pair: clutch.pair.id, day: formatDay(next.opened) };
-      findings.push({ code: 'hen-in-two-pairs', at, args });
-    });
+    let inCourse: { pair: Pair; until: Day }[] = [];
+    for (const clutch of clutches) {
+      const { pair, opened } = clutch;
+      inCourse = inCourse.filter(({ until }) => until >= opened);
+      const others = new Set(inCourse.map((other) => other.pair).filter((other) => other !== pair));
+      for (const other of others) {
+        const at = firstSeen(record, pair, opened) ?? pair.at;
+        const args = { hen, other: pair.id, pair: other.id, day: formatDay(opened) };
+        findings.push({ code: 'hen-in-two-pairs', at, args });
+      }
+      inCourse.push({ pair, until: lastLaying(clutch) });
+    }
   }
   return findings;
 }

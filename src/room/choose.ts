@@ -1,7 +1,7 @@
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
-import { isDependent, longPast } from './lives.ts';
+import { isDependent, isFedByHand, longPast } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isInNest, means, type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
@@ -14,7 +14,10 @@ export interface Wanted<T extends Egg | Bird> {
   among: Iterable<T>;
   /** Why it cannot be this one, in words, or null where it can. */
   impossible: (one: T) => Refusal | null;
-  /** By count nobody means this one while another is there; where nothing is said, an egg that has lain for months. */
+  /**
+   * By count nobody means this one while another is there; where nothing is said, an egg that has lain for months, or a
+   * chick in the hand while others are in the nest.
+   */
   past?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
@@ -22,8 +25,8 @@ export interface Wanted<T extends Egg | Bird> {
   kind?: (one: T) => string | null | undefined;
   /** How to write what was probably meant by a word that is no egg. */
   instead?: (said: string) => string;
-  /** Makes one more where the nest was never counted. */
-  another?: (clutch: Clutch) => T;
+  /** Makes one more where the nest was never counted; null where it can hold no more. */
+  another?: (clutch: Clutch) => T | null;
 }
 
 /** The clutch of the nest that it lives with: its own, or the one it was given to. */
@@ -103,7 +106,7 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
 }
 
 function isPast<T extends Egg | Bird>(scene: Scene, { past }: Wanted<T>, one: T): boolean {
-  return past?.(one) ?? ('laid' in one && longPast(one, scene.day));
+  return past?.(one) ?? ('laid' in one ? longPast(one, scene.day) : isFedByHand(one));
 }
 
 function compare(a: Egg | Bird, b: Egg | Bird): number {
@@ -118,7 +121,9 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   const uncounted = uncountedClutch(scene);
   while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
-    chosen.push(wanted.another(uncounted));
+    const one = wanted.another(uncounted);
+    if (one === null) break;
+    chosen.push(one);
   }
   if (chosen.length < who.count && who.exact === 'exactly') {
     const args = { did: wanted.did, count: who.count, possible: chosen.length, pair: scene.pair.id };

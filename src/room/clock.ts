@@ -21,9 +21,12 @@ export interface EggClock {
   running: boolean;
 }
 
-/** When sitting on this clutch began; null while it has not. Pure: only what the clutch holds up to the day counts. */
+/**
+ * When sitting on this clutch began, as things stood on that day; null while it has not. Pure: a bird that is seen on
+ * the eggs later does not move what was known, so that a lamp keeps its meaning.
+ */
 export function sittingStart(clutch: Clutch, day: Day): SittingStart | null {
-  const seen = clutch.sittings.find((sighting) => sighting.by !== 'off');
+  const seen = clutch.sittings.find((sighting) => sighting.by !== 'off' && sighting.day <= day);
   return seen === undefined ? inferredStart(clutch, day) : seenStart(clutch, seen.day);
 }
 

@@ -1,13 +1,27 @@
+import type { Place } from '../findings/finding.ts';
 import type { Who } from '../journal/grammar/who.ts';
 import { feederOf, housingOf, whyNotAlive, youngInReach } from './lives.ts';
 import type { Bird, Pair } from './model.ts';
 import { parentsOf } from './names.ts';
-import type { Scene } from './scene.ts';
+import { refuse, type Scene } from './scene.ts';
 
 /** Whom words about health mean where nobody is named: a count the young that are fed, `all` their parents as well. */
 export function familyOf(scene: Scene, who: Who): Bird[] {
   const parents = who.kind === 'all' ? parentsOf(scene, 'both') : [];
   return [...parents.filter((bird) => whyNotAlive(bird) === null), ...youngInReach(scene.pair)];
+}
+
+/** The parents that something is told of, as far as they are alive and here; of one that is not, a finding says so. */
+export function livingParents(
+  scene: Scene,
+  parent: 'cock' | 'hen' | 'both',
+  { at, did }: { at: Place; did: string },
+): Bird[] {
+  return parentsOf(scene, parent).filter((bird) => {
+    const away = whyNotAlive(bird);
+    if (away !== null) refuse(scene, at, away, { who: bird.id, did });
+    return away === null;
+  });
 }
 
 /** The young, guests included, that left the nest and were given no place of their own yet. */

@@ -128,6 +128,11 @@ export function addUnseenEgg(clutch: Clutch, day: Day, age = 0): Egg {
   return addEgg(clutch, { from: Math.min(day, earliest), to: day }, true);
 }
 
+/** One more egg that a count speaks of, as {@link addUnseenEgg}; null where it is known how many were laid. */
+export function uncountedEgg(clutch: Clutch, day: Day): Egg | null {
+  return clutch.counted ? null : addUnseenEgg(clutch, day);
+}
+
 /** The pair whose nest it is in now, or null. */
 function nestOf(egg: Egg): Pair | null {
   const place = egg.places.at(-1)?.place;

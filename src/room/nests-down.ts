@@ -40,6 +40,25 @@ export function nestsOverBroods({ nestsDown }: Fold): Finding[] {
   });
 }
 
+/** Whether a nest in that state was emptied. */
+export function isDown(state: string): state is NestDown['state'] {
+  return state === 'removed' || state === 'cleaned';
+}
+
+/** Whether the nest in which an egg lay was taken out or cleaned before that day, whatever became of the egg. */
+export function isNestGone({ places }: Egg, day: Day): boolean {
+  const last = places.at(-1);
+  if (last?.place.kind !== 'nest') return false;
+  const { pair, clutch } = last.place;
+  return pair.nestStates.some(
+    (nest) =>
+      isDown(nest.state) &&
+      nest.day >= last.from &&
+      nest.day < day &&
+      sameSite(nest.site, clutch?.site ?? null),
+  );
+}
+
 function isOver({ clutch, laid }: Egg, day: Day): boolean {
   return day - laid.to > incubation(clutch.pair.profile).high + WAITED;
 }

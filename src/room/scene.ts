@@ -100,7 +100,7 @@ export function wordsOf(why: Why): string {
 /** Reports that an observation cannot be about someone. */
 export function refuse(scene: Scene, at: Place, refusal: Refusal, about: { who: string; did: string }): void {
   const { code, why } = typeof refusal === 'object' ? refusal : { code: 'impossible' as const, why: refusal };
-  report(scene, at, code, { ...about, why: wordsOf(why) });
+  report(scene, at, code, { ...about, pair: scene.pair.id, why: wordsOf(why) });
 }
 
 /** Reports that no journal has the pair that was named. */

@@ -44,6 +44,16 @@ export function isHenAway(brood: Brood): boolean {
   return absencesFrom(brood).some(({ parent }) => parent === 'hen');
 }
 
+/** One of the two that are the pair now is dead, gone or in another place: the other has no mate to build with. */
+export function isAlone(brood: Brood): boolean {
+  const { pair, room } = brood;
+  const find = birdsByName(room.birds);
+  const away = new Set(absencesFrom(brood).map(({ bird }) => bird));
+  return (['cock', 'hen'] as const).some((parent) =>
+    [...parentBirds(find, parent, pair, [])].some((bird) => bird.fate !== null || away.has(bird)),
+  );
+}
+
 /** The birds of that parent's name, now and when the clutch was laid; one of several is nobody in particular. */
 function parentBirds(find: FindBird, parent: Parent, pair: Pair, atLaying: readonly string[]): Set<Bird> {
   const birds = [pair[parent], atLaying].flatMap((names) => {

@@ -1,3 +1,4 @@
+import { DAYS_A_MONTH } from '../days.ts';
 import { familyOf } from './families.ts';
 import type { Profile, Range } from './profile.ts';
 import { type TraitKey, traits } from './traits.ts';
@@ -13,8 +14,6 @@ interface Rule {
   reason: string;
   breaks: (profile: Profile) => boolean;
 }
-
-const DAYS_A_MONTH = 365.25 / 12;
 
 /** The maturity of 12 months that data sets carry on as if it had been measured, in days. */
 const PLACEHOLDER_MATURITY = [363.468, 364.234];

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { definition, run } from '../../src/commands/export.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
+import { understandRoom } from '../../src/room/fold.ts';
 import { planImport } from '../../src/write/import/plan.ts';
 import { FAMILY_DAY, family } from '../report/family.ts';
 import { day } from '../rooms.ts';
@@ -107,7 +108,7 @@ it('what is exported can be imported again, texts to the letter', async () => {
   const mapping =
     'rows: events\npair: <pair>\nspecies: <species>\nlog:\n  - {date: <date>, heard: <what>, note: <note>}\n';
   const on = day('2026-06-01');
-  const target = { existing: [], into: '', clock: { day: on, today: on } };
+  const target = { existing: [], into: '', clock: { day: on, today: on }, understand: understandRoom };
   const plan = planImport({ name: 'events.csv', text }, { name: 'map.yaml', text: mapping }, target);
   expect(plan.problems).toEqual([]);
   expect(plan.journals[0]?.text).toContain(`heard: "-2 °C outside", note: ${JSON.stringify(note)}}`);

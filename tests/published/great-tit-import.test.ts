@@ -52,7 +52,7 @@ describe.skipIf(!folder)(folder ? title : `${title} (skipped: NESTLOG_REFERENCE 
   const plan = planImport(
     { name: 'greattit_scotland_nests.csv', text },
     { name: 'great-tit.yaml', text: mapping },
-    { existing: [species], into: '', clock },
+    { existing: [species], into: '', clock, understand: understandRoom },
   );
   const room = understandRoom(readRoom([species, ...plan.journals], clock), clock);
   const clutches = room.pairs.flatMap((pair) => pair.clutches);

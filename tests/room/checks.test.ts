@@ -48,6 +48,31 @@ describe('a hen', () => {
     expect(found({ a: twice })).toEqual([]);
   });
 
+  it('who lays in three nests at once is told for each two of them', () => {
+    const all = {
+      a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
+      b: other('date: 2026-03-02, laid: 1\ndate: 2026-03-04, laid: 1'),
+      c: journal('LW-3', 'lavender waxbill', 'date: 2026-03-03, laid: 1', 'hen: LW-20-11'),
+    };
+    expect(found(all)).toMatchObject([
+      { file: 'pairs/b.yaml', other: 'LW-2', pair: 'LW-1' },
+      { file: 'pairs/c.yaml', other: 'LW-3', pair: 'LW-1' },
+      { file: 'pairs/c.yaml', other: 'LW-3', pair: 'LW-2' },
+    ]);
+  });
+
+  it('who still lays here is told of, though she began another clutch elsewhere meanwhile', () => {
+    const between = {
+      a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
+      b: other('date: 2026-03-02, laid: 1'),
+      c: journal('LW-3', 'lavender waxbill', 'date: 2026-03-04, laid: 1', 'hen: LW-20-11'),
+    };
+    expect(found(between)).toMatchObject([
+      { other: 'LW-2', pair: 'LW-1' },
+      { other: 'LW-3', pair: 'LW-1' },
+    ]);
+  });
+
   it('may lay for another cock later', () => {
     const files = {
       a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),

@@ -98,6 +98,15 @@ describe('what is said of the health of all', () => {
     expect(told(log)).toEqual([['LW-19-04'], [], []]);
   });
 
+  it('is said of the parent that is left where the other died, as the finding tells', () => {
+    const stood = known(
+      `${eggs}\ndate: 2026-03-06, died: hen\ndate: 2026-03-08, treated: as the vet ordered`,
+    );
+    expect(birdIn(stood, 'LW-19-04').treated).toHaveLength(1);
+    expect(birdIn(stood, 'LW-20-11').treated).toEqual([]);
+    expect(codes(stood)).toEqual(['dead-bird']);
+  });
+
   it('by count is said of young, by name of anyone', () => {
     expect(told(`${chicks}\ndate: 2026-03-20, unwell: {2: cold}, treated: {"c3, hen": warmth}`)).toEqual([
       ['LW-1/1/c3', 'LW-20-11'],

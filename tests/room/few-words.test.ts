@@ -270,6 +270,17 @@ test('an egg dead in shell was rather fertile than doubtful, and clear last of a
   expect(lost('broken', '{fertile: e1, clear: e2, unsure: [e3, e4]}')).toEqual(['e1']);
 });
 
+test('eggs seen fertile that are lost as clear are believed, and asked about once', () => {
+  const lost = (what: string) =>
+    told(eggs, '2026-03-12, candled: {fertile: [e1, e3], clear: e2}', `2026-03-20, lost: ${what}`);
+  const asked = (what: string) => lost(what).findings.map(({ code, args }) => `${code} ${args.who}`);
+  expect(asked('{clear: all}')).toEqual(['clear-though-fertile e1, e3']);
+  expect(fates(clutch(lost('{clear: e1}')))[0]).toBe('e1 lost (clear)');
+  expect(asked('{clear: [e2, e4]}')).toEqual([]);
+  expect(asked('{undeveloped: all}')).toEqual([]);
+  expect(asked('{clear: e2, dead-in-shell: [e1, e3]}')).toEqual([]);
+});
+
 test('eggs in store and in an incubator are lost too, those given up by their own pair are not', () => {
   const known = told(
     eggs,

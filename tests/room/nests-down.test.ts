@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { kindOf } from '../../src/findings/codes.ts';
 import { room } from '../rooms.ts';
-import { journal, until, waxbills } from './facts.ts';
+import { journal, pairIn, until, waxbills } from './facts.ts';
 
 const { eggs, chicks, fledglings } = until;
 
@@ -42,6 +42,22 @@ describe('a nest that comes down', () => {
   it('behind the young that left it is in order, with the eggs that they left over', () => {
     expect(doubts(fledglings, 'date: 2026-04-12, nest: removed')).toEqual([]);
     expect(doubts(chicks, 'date: 2026-04-06, nest: removed, fledged: all')).toEqual([]);
+  });
+
+  it('takes an egg left over with it: all that is lost later lies in the nest of today', () => {
+    const again = 'date: 2026-05-01, clutch: 2, laid: 3, sitting\ndate: 2026-05-10, candled: {clear: all}';
+    const ends = (more: string) => {
+      const known = room({ P: waxbills(`${fledglings}\n${more}`) }, '2026-07-01');
+      return pairIn(known, 'LW-1').clutches.map(
+        (clutch) => clutch.eggs.filter(({ fate }) => fate?.kind === 'lost').length,
+      );
+    };
+    const down = 'date: 2026-04-20, nest: removed\n';
+    expect(ends(`${down}${again}\ndate: 2026-05-20, lost: {clear: all}`)).toEqual([0, 3]);
+    expect(ends(`${down}${again}\ndate: 2026-05-20, lost: {clear: 1}`)).toEqual([0, 1]);
+    // Where that nest was left in place, the old egg lies there still; told by itself, it is the one that is meant.
+    expect(ends(`${again}\ndate: 2026-05-20, lost: {clear: all}`)).toEqual([1, 3]);
+    expect(ends(`${down}date: 2026-04-21, lost: {clear: all}`)).toEqual([1]);
   });
 
   it('may be the other of two', () => {

@@ -105,12 +105,17 @@ describe('a dead hen', () => {
     ['sitting: hen', 'nothing new can be told of LW-20-11 (sat): it died on 2026-03-03'],
     ['paired', 'nothing new can be told of LW-20-11 (paired): it died on 2026-03-03'],
     ['reunited', 'nothing new can be told of LW-20-11 (reunited): it died on 2026-03-03'],
+    ['treated: as the vet ordered', 'nothing new can be told of LW-20-11 (treated): it died on 2026-03-03'],
+    ['parted: {hen: cage 4}', 'nothing new can be told of LW-20-11 (parted): it died on 2026-03-03'],
   ])('can be told of no more: %s', (entry, why) => {
     expect(told(deadHen, `2026-03-05, ${entry}`)).toEqual([why]);
   });
 
   it('is no hindrance to the cock, who sits or is paired with a new hen', () => {
     expect(told(deadHen, '2026-03-05, sitting: cock')).toEqual([]);
+    expect(told(deadHen, '2026-03-05, treated: {cock: as the vet ordered}')).toEqual([]);
+    expect(told(deadHen, '2026-03-05, parted: {cock: cage 4}')).toEqual([]);
+    expect(told(deadHen, '2026-03-05, parted')).toEqual([]);
     expect(told(deadHen, '2026-03-05, paired: {hen: LW-21-02}')).toEqual([]);
     const reared = `${eggs}\ndate: 2026-03-06, died: hen`;
     expect(told(reared, '2026-03-08, sitting')).toEqual([]);

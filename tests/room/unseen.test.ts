@@ -71,6 +71,17 @@ describe('chicks that hatched from eggs nobody saw', () => {
 });
 
 describe('young that are heard', () => {
+  it('come of eggs that were counted: no more can hatch, be lost or leave the nest than were laid', () => {
+    const heard = 'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, heard';
+    const found = (more: string) => codes(room({ P: waxbills(`${heard}\n${more}`) }, '2026-07-01'));
+    expect(found('date: 2026-04-06, fledged: 9')).toEqual(['too-many']);
+    expect(clutches(`${heard}\ndate: 2026-04-06, fledged: 9`)).toEqual(['1: 3 eggs, 3+ chicks']);
+    expect(found('date: 2026-04-06, fledged: 3')).toEqual([]);
+    expect(found('date: 2026-03-19, hatched: 4')).toEqual(['too-many']);
+    expect(found('date: 2026-03-19, lost: {broken: 3}')).toEqual(['too-many']);
+    expect(found('date: 2026-03-19, lost: {broken: 2}')).toEqual([]);
+  });
+
   it('are one chick of unknown number, and the next count takes it in', () => {
     const heard = 'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, heard';
     expect(clutches(heard)).toEqual(['1: 3 eggs, 1+ chicks']);

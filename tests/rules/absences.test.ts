@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { absencesFrom, isHenAway } from '../../src/rules/absences.ts';
+import { absencesFrom, isAlone, isHenAway } from '../../src/rules/absences.ts';
 import type { Brood } from '../../src/rules/brood.ts';
 import { absenceWords } from '../../src/rules/warnings/parents.ts';
 import type { Files } from '../rooms.ts';
@@ -115,5 +115,18 @@ describe('a parent that was moved', () => {
     expect(isHenAway(brood('date: 2026-03-05, died: hen'))).toBe(true);
     expect(isHenAway(brood('date: 2026-03-05, moved: {cock: cage 4}'))).toBe(false);
     expect(isHenAway(brood('date: 2026-03-05, parted'))).toBe(false);
+  });
+
+  it('leaves the other alone, until that one has a new mate', () => {
+    expect(isAlone(brood(''))).toBe(false);
+    for (const lost of ['died: hen', 'gone: {escaped: cock}', 'moved: {hen: cage 4}'])
+      expect(isAlone(brood(`date: 2026-03-05, ${lost}`)), lost).toBe(true);
+    expect(isAlone(brood('date: 2026-03-05, died: cock\ndate: 2026-03-08, paired: {cock: LW-22-03}'))).toBe(
+      false,
+    );
+  });
+
+  it('leaves the other alone also where it died before the first egg was seen', () => {
+    expect(isAlone(brood('date: 2026-02-28, died: cock'))).toBe(true);
   });
 });

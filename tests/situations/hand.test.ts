@@ -117,6 +117,49 @@ describe('what hatched in an incubator, and what was taken from the nest into th
   });
 });
 
+describe('a chick taken from the nest into the hand', () => {
+  const brood = (later: string) =>
+    room(
+      {
+        a: waxbills(`
+          date: 2026-03-01, laid: 1
+          date: 2026-03-03, laid: 2, sitting
+          date: 2026-03-15, hatched: 3
+          date: 2026-03-20, fostered: {hand: c1}
+          ${later}
+        `),
+      },
+      '2026-04-10',
+    );
+  const chicks = (later: string) => clutchIn(brood(later), 'LW-1/1').chicks;
+
+  it('is not among those that are counted in the nest', () => {
+    expect(chicks('date: 2026-03-25, died: 1').map(({ fate }) => fate?.kind ?? 'here')).toEqual([
+      'here',
+      'died',
+      'here',
+    ]);
+    const fledged = 'date: 2026-04-04, fledged: 2';
+    expect(chicks(fledged).map((one) => one.fledged !== null)).toEqual([false, true, true]);
+    expect(chicks('date: 2026-03-25, crops: {full: 2}').map(({ crops }) => crops.length)).toEqual([0, 1, 1]);
+    for (const later of ['date: 2026-03-25, died: 1', fledged])
+      expect(codes(brood(later)), later).toEqual([]);
+  });
+
+  it('is counted where more are counted than are in the nest', () => {
+    const all = 'date: 2026-04-04, fledged: 3';
+    expect(chicks(all).every((one) => one.fledged !== null)).toBe(true);
+    expect(codes(brood(all))).toEqual([]);
+  });
+
+  it('is brought to its pair again as to any other, and the way is told to whoever writes `back`', () => {
+    const home = 'date: 2026-03-24, fostered: {LW-1: c1}';
+    expect(codes(brood(home))).toEqual([]);
+    expect(chicks(home)[0]?.stays.at(-1)?.nest?.id).toBe('LW-1');
+    expect(codes(brood('date: 2026-03-24, back: c1'))).toEqual(['back-from-hand']);
+  });
+});
+
 describe('“back: 1” without saying who', () => {
   const log = (out: string) => `
     date: 2026-03-01, laid: 1

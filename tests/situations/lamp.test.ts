@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { due, journal, spell, waxbills } from './morning.ts';
+import { fertilityOf } from '../../src/room/fertility.ts';
+import { room } from '../rooms.ts';
+import { due, eggIn, journal, spell, waxbills } from './morning.ts';
 
 // Lavender waxbills: candled on day 5–6 of sitting, which begins with the third or fourth egg.
 const laid = `
@@ -27,6 +29,26 @@ describe('eggs called clear on the second day of sitting', () => {
     const clear = { a: waxbills(`${laid}\ndate: 2026-03-09, candled: {clear: all}`) };
     for (const task of ['candle', 'live-food', 'hatch'])
       expect(spell(clear, task, 'LW-1', '2026-03-09', '2026-03-25'), task).toEqual([]);
+  });
+});
+
+// Nobody wrote of sitting: with e3 or e4 it began on the 3rd or 4th, and the lamp tells from the 9th on.
+describe('an egg called clear on its day, with the first word of sitting later', () => {
+  const judged = `${laid.replace(', sitting', '')}\ndate: 2026-03-10, candled: {fertile: [e1, e3, e4], clear: e2}`;
+  const fertility = (more: string, on: string) =>
+    fertilityOf(eggIn(room({ a: waxbills(`${judged}\n${more}`) }, on), 'LW-1/1/e2'));
+
+  it('stays clear', () => {
+    expect(fertility('', '2026-03-12')).toBe('clear');
+    expect(fertility('date: 2026-03-13, sitting', '2026-03-13')).toBe('clear');
+    expect(fertility('date: 2026-03-12, sitting: off\ndate: 2026-03-13, sitting', '2026-03-13')).toBe(
+      'clear',
+    );
+  });
+
+  it('is as unsure as before where the keeper corrects that sitting began the day before the lamp', () => {
+    const corrected = 'date: 2026-03-08, sitting: off\ndate: 2026-03-09, sitting';
+    expect(fertility(corrected, '2026-03-13')).toBeNull();
   });
 });
 

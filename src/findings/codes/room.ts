@@ -5,6 +5,10 @@ import type { FindingArgs } from '../finding.ts';
 const counted = (number: FindingArgs[string] | undefined, what: string) =>
   number === 0 ? '' : count(Number(number), what);
 
+/** `e1`, `[e1, e2]`: some of them as a value. */
+const refs = (names: FindingArgs[string] | undefined) =>
+  String(names).includes(',') ? `[${names}]` : String(names);
+
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;
 
@@ -85,6 +89,12 @@ export const roomCodes = {
     level: 'error',
     text: ({ who, did, why }) => `${who} cannot be ${did}: ${why}`,
     hint: () => 'another one, another clutch, or correct the earlier entry',
+  },
+  'back-from-hand': {
+    level: 'error',
+    text: ({ who, why }) => `${who} was not away: ${why}`,
+    hint: ({ who, pair }) =>
+      `put into a nest again it is brought to that pair: \`fostered: {${pair}: ${who}}\``,
   },
   'hatched-twice': {
     level: 'error',
@@ -175,6 +185,12 @@ export const roomCodes = {
     level: 'hint',
     text: ({ who }) => `${who} hatched though the lamp had called it clear; the chick is believed`,
     hint: () => 'if the lamp was right it came out of another egg: name that one, `hatched: e2`',
+  },
+  'clear-though-fertile': {
+    level: 'hint',
+    text: ({ who }) => `${who} lost as clear, though seen fertile before; clear is believed`,
+    hint: ({ who }) =>
+      `an egg that was fertile and died is \`lost: {dead-in-shell: ${refs(who)}}\`; where some were clear, name those`,
   },
   'counted-as-laid': {
     level: 'hint',

@@ -4,7 +4,7 @@ import { count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { guestsWords } from '../season.ts';
 import { longDate, shortDate } from '../terminal/dates.ts';
-import { clutchFacts, titleOf } from '../terminal/pair/facts.ts';
+import { clutchFacts, clutchHead, titleOf } from '../terminal/pair/facts.ts';
 import { fatesOf } from '../terminal/pair/fates.ts';
 import { percent, percentRange } from '../terminal/season/figures.ts';
 import { visible } from '../terminal/visible.ts';
@@ -85,16 +85,11 @@ function clutchAt(clutches: readonly ClutchStory[], day: number): ClutchStory | 
 function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly Note[] }) {
   const { clutch } = story;
   const day = story.begun;
-  const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
   return (
     <section>
       <h2>
         Clutch {clutch.number}
-        <span class="quiet begun">
-          {' '}
-          begun {shortDate(day, 0)}
-          {site}
-        </span>
+        <span class="quiet begun"> {clutchHead(story)}</span>
       </h2>
       <div class="outcome">
         <Table

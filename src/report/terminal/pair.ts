@@ -2,14 +2,12 @@ import type { Day } from '../../days.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { guestsWords } from '../season.ts';
 import { columns } from './columns.ts';
-import { shortDate } from './dates.ts';
-import { clutchFacts, titleOf } from './pair/facts.ts';
+import { clutchFacts, clutchHead, titleOf } from './pair/facts.ts';
 import { fateLines } from './pair/fates.ts';
 import { LEGEND, timelineLines } from './pair/timeline.ts';
 import { percent } from './season/figures.ts';
 import { aside, fitted, type Page, section, sentence, without } from './season/page.ts';
 import { styles } from './style.ts';
-import { visible } from './visible.ts';
 import { pad, wrap } from './width.ts';
 
 interface Options {
@@ -37,18 +35,16 @@ export function pairText(story: PairStory, { width, color }: Options): string {
     .join('\n');
 }
 
-/** A day of another year than any clutch: beside it a date is written with its year. */
-const OTHER_YEAR = 0;
-
 /** Dates are of the year in which the clutch was begun, which stands in its head, unless they say otherwise. */
 function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
   const { clutch } = story;
   const day = story.begun;
   const cells = clutchFacts(story);
-  const site = clutch.site === null ? '' : ` · ${visible(clutch.site)}`;
+  const number = `CLUTCH ${clutch.number}`;
+  const [first = '', ...rest] = wrap(`${number} · ${clutchHead(story)}`, page.width);
   return [
-    page.look.heading(`CLUTCH ${clutch.number}`) +
-      page.look.muted(` · begun ${shortDate(day, OTHER_YEAR)}${site}`),
+    page.look.heading(number) + page.look.muted(first.slice(number.length)),
+    ...rest.map(page.look.muted),
     ...(cells.length === 0 ? [] : columns(cells, { width: page.width, indent: 2, cut: 3 })),
     ...timelineLines(story, today, page),
     ...fateLines(story, day, page.width),

@@ -1,7 +1,8 @@
+import { formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
-import { comeBack, independence, placeEgg, settle } from '../lives.ts';
+import { comeBack, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
-import type { Fold } from '../scene.ts';
+import type { Fold, Refusal } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 /** Whoever was lost, missing, out of the nest or away is here again. */
@@ -54,9 +55,19 @@ function notMissingEgg(egg: Egg): string | null {
   return egg.fate === null ? 'it is in the nest as far as the journal knows' : 'it is not lost';
 }
 
-function notAway(bird: Bird): string | null {
+function notAway(bird: Bird): Refusal | null {
   if (bird.fate !== null) return null;
+  if (isFedByHand(bird) && bird.fledged === null) {
+    return {
+      code: 'back-from-hand',
+      why: () => `it has been fed by hand since ${formatDay(inHandSince(bird))}`,
+    };
+  }
   return bird.fledged !== null && bird.independent === null ? null : 'it is here as far as the journal knows';
+}
+
+function inHandSince({ stays }: Bird): number {
+  return (stays[stays.findLastIndex(({ nest }) => nest !== null) + 1] as Bird['stays'][number]).from;
 }
 
 /** An egg lies again where it lay when it was lost, be it a foster's nest. */

@@ -3,11 +3,11 @@ import { chooseBirds } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
-  addUnseenEgg,
   canHatchBy,
   fledging,
   hatch,
   openClutch,
+  uncountedEgg,
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
@@ -46,12 +46,13 @@ function isOver(clutch: Clutch): boolean {
   return clutch.counted && clutch.chicksCounted;
 }
 
-/** A fledgling of a nest that was never looked into: it hatched a fledging age ago. */
-function unseenNestling(scene: Scene, clutch: Clutch): Bird {
+/** A fledgling of a nest that was never looked into: it hatched a fledging age ago, of no more eggs than were counted. */
+function unseenNestling(scene: Scene, clutch: Clutch): Bird | null {
   const { low, high } = fledging(scene.pair.profile);
   const open = clutch.eggs
     .filter((one) => one.fate === null && canHatchBy(one, scene.day - low))
     .sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
-  const egg = open[0] ?? addUnseenEgg(clutch, scene.day - low);
+  const egg = open[0] ?? uncountedEgg(clutch, scene.day - low);
+  if (egg === null) return null;
   return hatch(scene.fold, egg, { from: scene.day - high, to: scene.day - low }, scene.day);
 }

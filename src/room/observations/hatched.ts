@@ -5,7 +5,6 @@ import { chooseEggs, hostClutch } from '../choose.ts';
 import { clearRank, lampSays } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
-  addUnseenEgg,
   begun,
   canHatchBy,
   eggsInReach,
@@ -13,6 +12,7 @@ import {
   hatch,
   longPast,
   openClutch,
+  uncountedEgg,
   whyNotOpen,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';
@@ -37,7 +37,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: clearRank,
     kind: lampSays,
-    another: (clutch) => addUnseenEgg(clutch, scene.day),
+    another: (clutch) => uncountedEgg(clutch, scene.day),
   });
   for (const egg of eggs) hatchOne(scene, egg, at);
   if (who.kind === 'count' && who.exact !== 'exactly') {

@@ -1,23 +1,13 @@
 import type { Day, Span } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
-import {
-  addEgg,
-  incubation,
-  layingInterval,
-  openClutch,
-  takesEggs,
-  usualClutch,
-  whyNotAlive,
-} from '../lives.ts';
+import { livingParents } from '../family.ts';
+import { addEgg, incubation, layingInterval, openClutch, takesEggs, usualClutch } from '../lives.ts';
 import type { Clutch, Egg } from '../model.ts';
-import { parentsOf } from '../names.ts';
-import { isInNest, lastLook, refuse, report, type Scene } from '../scene.ts';
+import { isInNest, lastLook, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const laid: Apply<'laid'> = (scene, who, at) => {
-  const hen = parentsOf(scene, 'hen')[0];
-  const away = hen === undefined ? null : whyNotAlive(hen);
-  if (hen !== undefined && away !== null) refuse(scene, at, away, { who: hen.id, did: 'laid' });
+  livingParents(scene, 'hen', { at, did: 'laid' });
   if (who.kind === 'all') return report(scene, who.at, 'laid-all');
   const clutch = layingClutch(scene, at, who.kind === 'count' ? who.count : who.refs.length);
   if (who.kind === 'count') {

@@ -1,8 +1,12 @@
 import { nearest } from '../../findings/nearest.ts';
+import type { Who } from '../../journal/grammar/who.ts';
 import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs } from '../choose.ts';
-import { addUnseenEgg, ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
-import type { Egg, Lamp, LossCause, TakenHow } from '../model.ts';
+import { fertilityOf } from '../fertility.ts';
+import { ELSEWHERE, eggsInReach, endEgg, longPast, uncountedEgg, whyNotOpen } from '../lives.ts';
+import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
+import { isNestGone } from '../nests-down.ts';
+import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 const CAUSES = [...lossCauses, ...takenCauses];
@@ -12,19 +16,31 @@ type Cause = LossCause | TakenHow | null;
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { cause, who } of value) {
+    const inReach = eggsInReach(pair, ELSEWHERE);
+    const there = inReach.filter((egg) => !isNestGone(egg, day));
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
-      among: eggsInReach(pair, ELSEWHERE),
+      // What went with its nest is lost only where nothing else lies there.
+      among: who.kind === 'all' && there.length > 0 ? there : inReach,
       impossible: (egg) => whyNotOpen(egg),
-      past: (egg) => longPast(egg, day) && !isLeftOver(cause, egg),
+      past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
       kind: (egg) => egg.lamp.at(-1)?.saw,
       instead: (said) => `lost: {${nearest(said, CAUSES) ?? 'broken'}: e1}`,
-      another: (clutch) => addUnseenEgg(clutch, day),
+      another: (clutch) => uncountedEgg(clutch, day),
     });
+    if (cause === 'clear') hintFertile(scene, who, eggs);
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
   }
 };
+
+/** Said once for all that the lamp, or a cracked shell, had shown to be fertile. */
+function hintFertile(scene: Scene, { at }: Who, eggs: readonly Egg[]): void {
+  const fertile = eggs
+    .filter((egg) => fertilityOf(egg) === 'fertile')
+    .map((egg) => (egg.clutch.pair === scene.pair ? egg.ref : fullRef(egg)));
+  if (fertile.length > 0) report(scene, at, 'clear-though-fertile', { who: fertile.join(', ') });
+}
 
 function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
   if (cause !== null && isTaken(cause)) endEgg(egg, { kind: 'taken', cause, span, day: span.to });

@@ -1,4 +1,4 @@
-import { inNest } from '../nests-down.ts';
+import { inNest, isDown } from '../nests-down.ts';
 import { siteOf } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
@@ -7,7 +7,7 @@ export const nest: Apply<'nest'> = (scene, value, at) => {
   const site = value.site?.text ?? siteOf(scene);
   const state = value.state ?? 'offered';
   pair.nestStates.push({ day, site, state });
-  if (state === 'removed' || state === 'cleaned') {
+  if (isDown(state)) {
     fold.nestsDown.push({ pair, day, state, at, over: inNest(pair, site, day) });
   }
 };

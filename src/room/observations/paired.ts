@@ -1,10 +1,11 @@
 import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import type { ObservationValue } from '../../journal/observations/index.ts';
-import { becomeIndependent, isDependent, settle, whyNotAlive } from '../lives.ts';
+import { livingParents } from '../family.ts';
+import { becomeIndependent, isDependent, settle } from '../lives.ts';
 import { together } from '../model.ts';
 import { parentsOf } from '../names.ts';
-import { refuse, report, type Scene } from '../scene.ts';
+import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 /** Put together, again or for the first time; a new mate takes the old one's place from this day. */
@@ -36,12 +37,7 @@ function houseFamily(scene: Scene, housing: Located | null, what: 'paired' | 're
   const { pair, day } = scene;
   if (housing !== null) pair.housing = housing.text;
   for (const sex of ['cock', 'hen'] as const) {
-    for (const bird of parentsOf(scene, sex)) {
-      const away = whyNotAlive(bird);
-      if (away !== null) {
-        refuse(scene, at, away, { who: bird.id, did: what });
-        continue;
-      }
+    for (const bird of livingParents(scene, sex, { at, did: what })) {
       bird.sex ??= sex;
       bird.firstSeen ??= day;
       if (isDependent(bird)) becomeIndependent(bird, { from: bird.fledged?.day ?? day, to: day });

@@ -1,16 +1,13 @@
 import { hostClutch } from '../choose.ts';
+import { livingParents } from '../family.ts';
 import { joined } from '../lists.ts';
-import { addUnseenEgg, openClutch, whyNotAlive } from '../lives.ts';
+import { addUnseenEgg, openClutch } from '../lives.ts';
 import type { Clutch } from '../model.ts';
-import { parentsOf } from '../names.ts';
-import { isInNest, refuse, type Scene } from '../scene.ts';
+import { isInNest, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const sitting: Apply<'sitting'> = (scene, by, at) => {
-  for (const parent of by === 'cock' || by === 'hen' || by === 'both' ? parentsOf(scene, by) : []) {
-    const away = whyNotAlive(parent);
-    if (away !== null) refuse(scene, at, away, { who: parent.id, did: 'sat' });
-  }
+  if (by === 'cock' || by === 'hen' || by === 'both') livingParents(scene, by, { at, did: 'sat' });
   const clutch = sittingClutch(scene, by === 'off');
   if (clutch !== null)
     clutch.sittings = joined(clutch.sittings, { day: scene.day, time: scene.entry.time, by });

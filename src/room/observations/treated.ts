@@ -1,15 +1,14 @@
 import { chooseBirds } from '../choose.ts';
-import { familyOf } from '../family.ts';
+import { familyOf, livingParents } from '../family.ts';
 import { tellAll } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
-import { parentsOf } from '../names.ts';
 import type { Apply } from './apply.ts';
 
-export const treated: Apply<'treated'> = (scene, value) => {
+export const treated: Apply<'treated'> = (scene, value, at) => {
   for (const { who, what } of value) {
     const birds =
       who === null
-        ? parentsOf(scene, 'both')
+        ? livingParents(scene, 'both', { at, did: 'treated' })
         : chooseBirds(scene, who, {
             did: 'treated',
             among: familyOf(scene, who),

@@ -11,6 +11,7 @@ import type { Rates } from '../season/rates.ts';
 import type { PairStory } from '../season/story.ts';
 import { type AccountCare, careOf, type Dated } from './care.ts';
 import { type AccountClutch, accountClutch } from './clutch.ts';
+import { partnersLost } from './partners.ts';
 
 /**
  * How one pair was kept and what it did, for other keepers. Plain dates, numbers and words: nothing in it leads back to
@@ -66,6 +67,7 @@ export function accountOf(
     .sort((a, b) => a.date - b.date);
   const say = (texts: readonly string[]) => texts.flatMap((text) => discreet(text) ?? []);
   const rooms = room.settings.log.filter(({ date }) => date <= day);
+  const care = careOf(entries, rooms, discreet);
   return {
     day,
     species: speciesOf(pair, discreet),
@@ -75,7 +77,10 @@ export function accountOf(
     rings: told.has('rings') ? ringsOf(pair, discreet) : null,
     housing: housingOf(pair, told, say),
     nestLooks: pair.nestLooks,
-    care: careOf(entries, rooms, discreet),
+    care: {
+      ...care,
+      together: [...care.together, ...partnersLost(room, pair, discreet)].sort((a, b) => a.day - b.day),
+    },
     clutches: story.clutches.map((clutch) => accountClutch(clutch, discreet)),
     durations: durationsOf(ownDurations(room).filter(({ clutch }) => clutch.pair === pair)),
     rates: own.rates,

@@ -1,4 +1,4 @@
-import { type Day, foundWords, type Span, shortDay, shortSpan } from '../../days.ts';
+import { type Day, foundWords, type Span, shortDay, shortSpan, spanOf } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
@@ -101,10 +101,11 @@ export const lamp: FindAnchors = (brood) => {
 /** Eggs lying in the cool store, from the day the first of them was taken. */
 export const stored: FindAnchors = ({ stored: eggs }) => {
   if (eggs.length === 0) return [];
-  const first = Math.min(...eggs.map((egg) => egg.places.at(-1)?.from ?? 0));
+  const pulled = spanOf(eggs.map((egg) => egg.places.at(-1)?.from ?? 0));
   return one({
-    span: day(first),
-    says: `${eggs.map((egg) => egg.ref).join(', ')} pulled ${shortDay(first)}`,
+    // They go back together, so that they hatch together: by the day of the eldest.
+    span: day(pulled.from),
+    says: `${eggs.map((egg) => egg.ref).join(', ')} pulled ${shortSpan(pulled)}`,
     who: eggs,
   });
 };

@@ -7,7 +7,8 @@ import { count } from '../../words.ts';
 import { restOf } from '../hen-year.ts';
 import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
-import { breedingAge, statusOf } from '../stock/life.ts';
+import { fewNames, quarantineOf } from '../quarantine.ts';
+import { breedsFrom, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
@@ -30,7 +31,7 @@ export const birdTaskWords = {
   'quarantine-end': {
     task: 'quarantine-end',
     say: 'let out of quarantine',
-    when: 'arrival or return + the days of quarantine … + 2 d',
+    when: 'arrival, return, or the day on which another bird joined + the days of quarantine … + 2 d',
     doneBy: '`released`',
     over: 'the bird left; 60 d later. It waits while the bird is unwell, until `well again` or 14 d without a word of it',
     explain:
@@ -92,13 +93,13 @@ function aboutBird(bird: Bird): About {
 }
 
 function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
-  const { quarantine } = bird;
-  if (quarantine === null || bird.released !== null || bird.fate !== null) return [];
-  if (illOn(bird, room.day) !== null) return [];
-  const { from: begun, until } = quarantine;
+  const quarantine = quarantineOf(room, bird);
+  if (quarantine === null || illOn(bird, room.day) !== null) return [];
+  const { from: begun, until, joined } = quarantine;
   const well = wellSince(bird);
   const from = Math.max(until, well ?? until);
-  const came = bird.absences.some((absence) => absence.until === begun) ? 'back' : 'arrived';
+  const back = bird.absences.some((absence) => absence.until === begun);
+  const came = joined.length > 0 ? `with ${fewNames(joined)} since` : back ? 'back' : 'arrived';
   const why = `${came} ${shortDay(begun)} + ${until - begun} d${from > until ? `, unwell until ${shortDay(from)}` : ''}`;
   return item(room, 'quarantine-end', { from, to: from + 2, lapses: from + GIVEN_UP, why }, aboutBird(bird));
 }
@@ -112,10 +113,9 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   if (task === 'moult' && bird.moult.length > 0) return [];
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
   if (age === undefined) return [];
-  const days = task === 'moult' ? age : breedingAge(profile);
-  const on = hatched.to + days;
+  const on = task === 'moult' ? hatched.to + age : breedsFrom(hatched.to, profile);
   if (bird.arrived !== null && bird.arrived > on) return [];
-  const why = `hatched ${shortDay(hatched.to)} + ${task === 'moult' ? `${days} d` : `${age} months`}`;
+  const why = `hatched ${shortDay(hatched.to)} + ${age} ${task === 'moult' ? 'd' : 'months'}`;
   return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));
 }
 

@@ -6,7 +6,8 @@ import type { Room } from '../../room/fold.ts';
 import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
-import { isHenAway } from '../absences.ts';
+import { isDown } from '../../room/nests-down.ts';
+import { isAlone, isHenAway } from '../absences.ts';
 import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
 import { walksOff } from '../growth/curve.ts';
@@ -127,12 +128,15 @@ function sameNest(a: Clutch | null, b: Clutch | null): boolean {
   return sameSite(a?.site ?? null, b?.site ?? null);
 }
 
+/** One of the two is left. */
+export const alone: Condition = (brood) => isAlone(brood);
+
 export const parted: Condition = ({ pair }) => !together(pair);
 
 /** The nest was taken out or cleaned after the last of the young left it. */
 export const nestTakenOut: Condition = (brood, anchor) => {
   const site = brood.clutch?.site ?? null;
-  return statesSince(brood, anchor).some((nest) => DOWN.includes(nest.state) && sameSite(nest.site, site));
+  return statesSince(brood, anchor).some((nest) => isDown(nest.state) && sameSite(nest.site, site));
 };
 
 /** The pair builds again in this very nest since the young left it, or was offered another in its place. */
@@ -144,7 +148,6 @@ export const builtAgainHere: Condition = (brood, anchor) => {
   );
 };
 
-const DOWN = ['removed', 'cleaned'];
 const BUILT = ['offered', 'building', 'lined', 'ready'];
 
 /** What was written of the pair's nests after the last of the young left this one. */

@@ -353,7 +353,7 @@ export const milestones = [
     task: 'watch-restart',
     when: 'first fledging + the profile’s restart days, with no end',
     doneBy: '`parted`, or the next clutch is laid',
-    over: 'no young depend any more; 60 d after the last of them must feed itself',
+    over: 'no young depend any more, or one of the two is dead or gone; 60 d after the last of them must feed itself',
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
@@ -363,15 +363,16 @@ export const milestones = [
       const first = (
         brood.profile !== null && walksOff(brood.profile) ? anchors.firstHatching : anchors.firstFledging
       )(brood);
-      const early = (rangeOf(brood.profile, 'restart')?.low ?? 0) < 0;
+      const early = (rangeOf(brood.pair.profile, 'restart')?.low ?? 0) < 0;
       return first.length > 0 || !early ? first : anchors.fledgeWindow(brood);
     },
-    window: (anchor, { profile }) => {
-      const restart = rangeOf(profile, 'restart');
+    // It is the parents that begin anew, whosever young they rear.
+    window: (anchor, { pair }) => {
+      const restart = rangeOf(pair.profile, 'restart');
       return restart === null ? null : days(restart.low, null, { from: 'from', to: 'from' })(anchor);
     },
     done: is.any(is.parted, is.laidAgain),
-    moot: is.any(is.withoutParents, is.noYoung),
+    moot: is.any(is.withoutParents, is.noYoung, is.alone),
     // Long after they must have fed themselves they are asked about as unaccounted for.
     lapses: (_anchor, _window, brood) => {
       const ends = anchors.dependents(brood).map(({ span, profile }) => {

@@ -1,9 +1,10 @@
-import { type Day, formatDay, shortDay } from '../../days.ts';
+import { type Day, formatDay, shortDay, wholeMonths } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
 import { illOn } from '../illness.ts';
-import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
+import { quarantineOf } from '../quarantine.ts';
+import { breedsFrom } from '../stock/life.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
 
 /** What a bird's fitness is judged by, beside the bird. */
@@ -27,25 +28,20 @@ export function whyNotFit(one: StockBird, { room, stock, not, spokenFor }: Fitne
   const pair = spokenFor.get(one);
   if (pair !== undefined) return `in ${pair}, which stays together`;
   return (
-    tooYoung(one, room.day) ??
-    inQuarantine(one, room.day) ??
-    unwell(one, room.day) ??
-    resting(one, room, stock)
+    tooYoung(one, room.day) ?? inQuarantine(one, room) ?? unwell(one, room.day) ?? resting(one, room, stock)
   );
 }
 
 function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
   if (bird.hatched === null) return null;
-  const age = day - bird.hatched.to;
-  if (age >= breedingAge(profile)) return null;
-  const months = (days: number) => Math.floor(days / DAYS_A_MONTH);
-  const ready = bird.hatched.to + breedingAge(profile);
-  return `too young: ${months(age)} months, old enough on ${formatDay(ready)}`;
+  const ready = breedsFrom(bird.hatched.to, profile);
+  if (day >= ready) return null;
+  return `too young: ${wholeMonths(bird.hatched.to, day)} months, old enough on ${formatDay(ready)}`;
 }
 
-function inQuarantine({ bird }: StockBird, day: Day): string | null {
-  const { quarantine, released } = bird;
-  if (quarantine === null || released !== null || quarantine.until <= day) return null;
+function inQuarantine({ bird }: StockBird, room: Room): string | null {
+  const quarantine = quarantineOf(room, bird);
+  if (quarantine === null || quarantine.until <= room.day) return null;
   return `in quarantine until ${shortDay(quarantine.until)}`;
 }
 

@@ -3,7 +3,7 @@ import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
 import { kinOf } from '../stock/kin.ts';
-import { breedingAge } from '../stock/life.ts';
+import { breedsFrom } from '../stock/life.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
 
 /** A cock and a hen, and what their young would be. */
@@ -99,7 +99,7 @@ function doubts({ id, parents, inbreeding }: StockBird): string[] {
 /** Birds of which nobody knows that they are old enough: hatched who knows when, and not long enough here. */
 function unknownAge(birds: readonly StockBird[], day: Day): string[] {
   const doubtful = birds.filter(({ bird: { hatched, firstSeen }, profile }) => {
-    return hatched === null && (firstSeen === null || day - firstSeen < breedingAge(profile));
+    return hatched === null && (firstSeen === null || day < breedsFrom(firstSeen, profile));
   });
   if (doubtful.length === 0) return [];
   const names = doubtful.map(({ id }) => id).join(' and ');

@@ -1,4 +1,4 @@
-import type { Day } from '../../days.ts';
+import { type Day, monthsAfter } from '../../days.ts';
 import { fledging, independence, isDependent } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -9,9 +9,6 @@ export type Status = 'here' | 'unaccounted' | 'gone' | 'died' | 'expected';
 /** `chick` until it leaves the nest, `fledgling` while it is fed, `young` until it is old enough to breed. */
 export const ageClasses = ['chick', 'fledgling', 'young', 'adult'] as const;
 export type AgeClass = (typeof ageClasses)[number];
-
-/** Of a month, on average. */
-export const DAYS_A_MONTH = 365.25 / 12;
 
 /** So many days after it should feed itself, a chick of whom nothing more was written is unaccounted for. */
 const PATIENCE = 30;
@@ -70,10 +67,10 @@ export function ageClassOf(bird: Bird, day: Day, profile: Profile | null): AgeCl
     return bird.fledged !== null || age > fledging(profile).high ? 'fledgling' : 'chick';
   }
   if (bird.ref === null && age <= fledging(profile).high) return 'chick';
-  return age >= breedingAge(profile) ? 'adult' : 'young';
+  return day >= breedsFrom(hatched.to, profile) ? 'adult' : 'young';
 }
 
-/** Whole days of age from which a bird may be asked to breed; a year where the species has no profile. */
-export function breedingAge(profile: Profile | null): number {
-  return Math.ceil((profile?.breedingAge?.value.low ?? 12) * DAYS_A_MONTH);
+/** From when a bird of that day may be asked to breed: months by the calendar, a year where the species has no profile. */
+export function breedsFrom(hatched: Day, profile: Profile | null): Day {
+  return monthsAfter(hatched, profile?.breedingAge?.value.low ?? 12);
 }

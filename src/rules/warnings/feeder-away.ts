@@ -1,8 +1,8 @@
-import { type Day, shortDay } from '../../days.ts';
+import { shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
 import { type Absence, absencesFrom } from '../absences.ts';
 import type { Brood } from '../brood.ts';
-import { feedersOf, feedingWords } from './feeders.ts';
+import { feedersOf, feedingWords, unfedSince } from './feeders.ts';
 import { absenceWords, leavesCold, needsWarmth, onFoot } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { opening } from './words.ts';
@@ -55,7 +55,7 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
     .filter((absence) => !leavesCold(absence) || !needsWarmth(brood))
     .at(-1);
   if (absence === undefined || view.day - absence.day > SHOWN) return null;
-  const waiting = brood.young.filter((bird) => !onFoot(brood, bird) && !fedSince(bird, absence));
+  const waiting = unfedSince(brood, absence).filter((bird) => !onFoot(brood, bird));
   if (waiting.length === 0) return null;
   const fedByOther = waiting.every((bird) => knownFeeder(bird, absence));
   const ago = view.day - absence.day;
@@ -83,15 +83,6 @@ function hasChased({ pair }: Brood, { day, parent }: Absence): boolean {
       seen.day <= day &&
       day - seen.day < CHASED &&
       (by === null || parent === null || by === parent),
-  );
-}
-
-/** It was fed by somebody who is still there, or had a full crop, on a later day. */
-function fedSince(bird: Bird, { day, parent }: Absence): boolean {
-  const later = (seen: { day: Day }) => seen.day > day;
-  return (
-    bird.fedBy.some((seen) => later(seen) && seen.by !== parent) ||
-    bird.crops.some((seen) => later(seen) && seen.crop === 'full')
   );
 }
 

@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { shortDay } from '../../days.ts';
 import type { Bird } from '../../room/model.ts';
+import type { Absence } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { names } from './words.ts';
 
@@ -12,6 +13,25 @@ export function feedersOf(bird: Bird, by: Day): { day: Day; who: Set<Feeder> } |
   if (seen.length === 0) return null;
   const day = Math.max(...seen.map((one) => one.day));
   return { day, who: new Set(seen.filter((one) => one.day === day).map((one) => one.by)) };
+}
+
+/**
+ * The young of a nest that nobody who is left was seen feeding on a later day than the loss, nor had a full crop then.
+ * Who came out or was counted only after the others were fed asks for no new proof: the parent goes on.
+ */
+export function unfedSince({ pair, young, hatched }: Brood, absence: Absence): Bird[] {
+  const days = hatched.flatMap((bird) => fedDays(bird, absence));
+  const last = days.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...days);
+  return young.filter((bird) => {
+    const here = bird.stays.find(({ nest }) => nest === pair)?.from ?? last;
+    return fedDays(bird, absence).length === 0 && here <= last;
+  });
+}
+
+/** The later days on which it was fed by somebody who is still there, or had a full crop. */
+function fedDays({ fedBy, crops }: Bird, { day, parent }: Absence): Day[] {
+  const seen = [...fedBy.filter(({ by }) => by !== parent), ...crops.filter(({ crop }) => crop === 'full')];
+  return seen.map((one) => one.day).filter((on) => on > day);
 }
 
 /** `the cock fed c1 and c2 on 3 Apr; nobody wrote who feeds c3`. */

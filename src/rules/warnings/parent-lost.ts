@@ -2,6 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import { count, listed } from '../../words.ts';
 import { type Absence, absencesFrom } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
+import { unfedSince } from './feeders.ts';
 import { absenceWords, leavesCold, needsWarmth, onFoot, other, unbrooded } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
@@ -91,13 +92,10 @@ function coldSince({ clutch }: Brood, { day }: Absence): Day | null {
 }
 
 /** The other parent was seen sitting, or feeding them all, on a later day. */
-function seenSince({ clutch, young }: Brood, { day, parent }: Absence): boolean {
-  const sat =
-    clutch?.sittings.some((seen) => seen.day > day && seen.by !== 'off' && seen.by !== parent) ?? false;
-  const fed = young.every(
-    (bird) =>
-      bird.fedBy.some((seen) => seen.day > day && seen.by !== parent) ||
-      bird.crops.some((seen) => seen.day > day && seen.crop === 'full'),
+function seenSince(brood: Brood, absence: Absence): boolean {
+  if (brood.young.length > 0) return unfedSince(brood, absence).length === 0;
+  const { day, parent } = absence;
+  return (
+    brood.clutch?.sittings.some((seen) => seen.day > day && seen.by !== 'off' && seen.by !== parent) ?? false
   );
-  return young.length > 0 ? fed : sat;
 }

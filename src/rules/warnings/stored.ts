@@ -1,4 +1,4 @@
-import { type Day, shortDay } from '../../days.ts';
+import { type Day, type Span, shortSpan, spanOf } from '../../days.ts';
 import type { Egg } from '../../room/model.ts';
 import { count } from '../../words.ts';
 import type { Brood } from '../brood.ts';
@@ -7,8 +7,11 @@ import { names, opening } from './words.ts';
 
 interface Stored extends Found {
   eggs: string;
-  days: number;
-  pulled: Day;
+  /** Whether it is about a single egg. */
+  one: boolean;
+  /** Days in store of the youngest and of the eldest. */
+  days: { low: number; high: number };
+  pulled: Span;
 }
 
 /** Days in store after which it is said, said louder, and no longer said. */
@@ -25,10 +28,9 @@ export const stored: Warning<Stored> = {
   explain:
     'An egg in store loses: in poultry a fall in hatching shows after two or three days, quail eggs keep a week or longer in the cool, and no figure for a finch was ever published. So nestlog prints no chance; it says 5 and 7 days, which is common practice. Days in store are counted together when an egg was stored twice. Eggs stored long may also hatch later.',
   find: ({ day, broods }) => broods.flatMap((brood) => storedIn(brood, day) ?? []),
-  say: ({ eggs, days, pulled }) => ({
-    text: `${opening(eggs)}: ${count(days, 'day')} in store since ${shortDay(pulled)}. Every day costs some of their chance to hatch${days >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,
-    check:
-      'set them back today, or under another pair; cool, not cold, and turned once or twice a day until then',
+  say: ({ eggs, one, days, pulled }) => ({
+    text: `${opening(eggs)}: ${stretch(days)} in store since ${shortSpan(pulled)}. Every day costs some of ${one ? 'its' : 'their'} chance to hatch${days.high >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,
+    check: `set ${one ? 'it' : 'them'} back today, or under another pair; cool, not cold, and turned once or twice a day until then`,
   }),
 };
 
@@ -37,18 +39,25 @@ function storedIn(brood: Brood, day: Day): Stored | null {
     .map((egg) => ({ egg, days: daysInStore(egg, day), pulled: egg.places.at(-1)?.from ?? day }))
     .filter(({ days }) => days >= NOTE && days <= STORED_SHOWN);
   if (long.length === 0) return null;
-  const days = Math.max(...long.map((one) => one.days));
+  const high = Math.max(...long.map(({ days }) => days));
+  const pulled = spanOf(long.map((egg) => egg.pulled));
   return {
     ...about(brood),
-    level: days >= WATCH ? 'watch' : 'note',
-    date: Math.min(...long.map(({ pulled }) => pulled)),
+    level: high >= WATCH ? 'watch' : 'note',
+    date: pulled.from,
     eggs: names(
       brood,
       long.map(({ egg }) => egg),
     ),
-    days,
-    pulled: Math.min(...long.map(({ pulled }) => pulled)),
+    one: long.length === 1,
+    days: { low: Math.min(...long.map(({ days }) => days)), high },
+    pulled,
   };
+}
+
+/** `5 days`, `5–7 days`. */
+function stretch({ low, high }: Stored['days']): string {
+  return low === high ? count(high, 'day') : `${low}–${high} days`;
 }
 
 /** All its days in store, taken together. */

@@ -1,8 +1,8 @@
-import { type Day, shortDay } from '../../days.ts';
+import { type Day, shortDay, wholeMonths } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
-import { type Bird, type Pair, pairedSince } from '../../room/model.ts';
+import { type Pair, pairedSince } from '../../room/model.ts';
 import { count, listed } from '../../words.ts';
-import { breedingAge, DAYS_A_MONTH } from '../stock/life.ts';
+import { breedsFrom } from '../stock/life.ts';
 import type { Found, View, Warning } from './warning.ts';
 import { opening } from './words.ts';
 
@@ -42,8 +42,10 @@ function youngIn(view: View, pair: Pair): TooYoung | null {
   const parents = (['cock', 'hen'] as const).flatMap((sex) => {
     const [name, ...others] = pair[sex];
     const bird = name === undefined || others.length > 0 ? null : view.find(name);
-    const age = bird === null ? null : ageOf(bird, view.day);
-    return age === null || age >= breedingAge(pair.profile) ? [] : [{ sex, bird: bird as Bird, age }];
+    const hatched = bird === null || bird.fate !== null ? null : hatchedOn(bird);
+    // Taken for as old as it can be.
+    if (bird === null || hatched === null || view.day >= breedsFrom(hatched.from, pair.profile)) return [];
+    return [{ sex, bird, months: wholeMonths(hatched.from, view.day) }];
   });
   if (parents.length === 0) return null;
   const clutch = pair.clutches.find(({ opened, eggs }) => opened >= since && eggs.length > 0);
@@ -56,18 +58,9 @@ function youngIn(view: View, pair: Pair): TooYoung | null {
     bird: null,
     clutch: clutch?.number ?? null,
     date,
-    who: parents.map(
-      ({ sex, bird, age }) =>
-        `the ${sex} ${bird.id} is ${count(Math.floor(age / DAYS_A_MONTH), 'month')} old`,
-    ),
+    who: parents.map(({ sex, bird, months }) => `the ${sex} ${bird.id} is ${count(months, 'month')} old`),
     months: least.value.low,
     hen,
     laid: clutch?.opened ?? null,
   };
-}
-
-/** Its age in days, taking it for as old as it can be; null where nobody knows or it is dead. */
-function ageOf(bird: Bird, day: Day): number | null {
-  const hatched = hatchedOn(bird);
-  return hatched === null || bird.fate !== null ? null : day - hatched.from;
 }

@@ -9,7 +9,7 @@ import { type Condition, type EntryTemplate, type HeaderKey, type Mapping, readM
 import { type ImportProblem, RowProblems } from './problem.ts';
 import { type Row, readTable, type Table } from './table.ts';
 import { type CellReader, cellReader, filled, holesOf, plainHeading } from './template.ts';
-import { type ImportHint, verify } from './verify.ts';
+import { type ImportHint, type Understand, verify } from './verify.ts';
 
 /** All that an import would do; it does it only without a problem. */
 export interface ImportPlan {
@@ -39,6 +39,7 @@ interface Target {
   /** Folder below `pairs/`, or empty. */
   into: string;
   clock: Clock;
+  understand: Understand;
 }
 
 /** The plan of an import of which nothing is understood yet. */
@@ -77,10 +78,10 @@ export function planImport(tableFile: ImportFile, mappingFile: ImportFile, targe
   if (problems.length > 0) return plan;
   const drafts = rows.drafts(plan.dates);
   plan.zeros = rows.zeros;
-  const { into, clock, existing } = target;
+  const { into, clock } = target;
   const layout = { table: table.file, today: clock.today, into, numbered: mapping.rows === 'clutches' };
   plan.journals = journalsOf(drafts, layout, problems);
-  plan.hints = verify(table.file, existing, plan.journals, clock, problems);
+  plan.hints = verify(table.file, target, plan.journals, problems);
   return plan;
 }
 

@@ -2,10 +2,13 @@ import { kindOf } from '../../findings/codes.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { PairJournal } from '../../journal/entry.ts';
 import type { Clock } from '../../journal/future.ts';
-import { readRoom, type SourceFile } from '../../journal/record.ts';
-import { understandRoom } from '../../room/fold.ts';
+import { type RoomRecord, readRoom, type SourceFile } from '../../journal/record.ts';
+import type { Room } from '../../room/fold.ts';
 import type { NewJournal } from './journals.ts';
 import type { ImportProblem } from './problem.ts';
+
+/** Understands the room as it will be, with every finding that `check` has of it. */
+export type Understand = (record: RoomRecord, clock: Clock) => Pick<Room, 'findings'>;
 
 /** Something to know about what was imported; it does not stand in the way. */
 export interface ImportHint {
@@ -22,9 +25,8 @@ export interface ImportHint {
  */
 export function verify(
   table: string,
-  existing: readonly SourceFile[],
+  { existing, clock, understand }: { existing: readonly SourceFile[]; clock: Clock; understand: Understand },
   journals: readonly NewJournal[],
-  clock: Clock,
   problems: ImportProblem[],
 ): ImportHint[] {
   const byPath = new Map(journals.map((journal) => [journal.path, journal]));
@@ -33,9 +35,9 @@ export function verify(
   const known = record.pairs.filter(({ file }) => !byPath.has(file));
   for (const journal of journals) problems.push(...overwritten(table, journal, existing, known));
   if (problems.length > 0) return [];
-  const room = understandRoom(record, clock);
+  const { findings } = understand(record, clock);
   const hints = new Map<string, ImportHint>();
-  for (const finding of room.findings) {
+  for (const finding of findings) {
     const journal = byPath.get(finding.at.file);
     if (journal === undefined) continue;
     const row = journal.rows.get(finding.at.line) ?? firstRow(journal);

@@ -36,6 +36,26 @@ it('a pair without a clutch is a sentence', () => {
   expect(text).not.toMatch(/NaN|null|undefined/);
 });
 
+describe('a pair whose cock has changed', () => {
+  const files = {
+    'LW-1': waxbills(
+      `${FOUR}\ndate: 2026-04-01, died: cock\ndate: 2026-04-10, paired: {cock: LW-22-03}\ndate: 2026-05-01, clutch: 2, laid: 4`,
+      'cock: LW-19-04\nhen: LW-20-11',
+    ),
+  };
+  const page = (width: number) => pairText(story('LW-1', files, '2026-05-10'), { width, color: false });
+
+  it('tells of each clutch whose it is, where those are the pair no longer', () => {
+    expect(page(80)).toContain('LW-1 · lavender waxbill · LW-22-03 × LW-20-11');
+    expect(page(80)).toMatch(/^CLUTCH 1 · begun \d+ \w+ 2026 · LW-19-04 × LW-20-11$/m);
+    expect(page(80)).toMatch(/^CLUTCH 2 · begun 1 May 2026$/m);
+  });
+
+  it('keeps to a narrow page', () => {
+    for (const line of page(40).split('\n')) expect(widthOf(line), line).toBeLessThanOrEqual(40);
+  });
+});
+
 it('control characters of a name are made visible', () => {
   const files = { 'LW-1': waxbills(FOUR, 'housing: "cage\\e[2J 4"') };
   expect(pairText(story('LW-1', files, '2026-03-10'), { width: 80, color: false })).toContain(

@@ -43,6 +43,24 @@ const kept: Files = {
 };
 
 describe('an account', () => {
+  it('tells that one of the two died or left, whichever file has it, and names nobody', () => {
+    const pair = (more: string): Files => ({
+      'birds.yaml': 'birds:\n  - {id: LW-20-11, log: [{date: 2026-05-02, gone: escaped}]}\n',
+      'LW-1': `pair: LW-1\nspecies: lavender waxbill\ncock: LW-19-04\nhen: LW-20-11\nlog:\n  - {date: 2026-02-01, paired}\n${more}`,
+    });
+    const cock = '  - {date: 2026-04-01, died: {egg food of LW-1 gone off: cock}}\n';
+    const told = (more: string) => account(pair(more), '2026-06-01').care.together.map(({ text }) => text);
+    expect(told(cock)).toEqual(['put together', 'the cock died: egg food of [pair] gone off']);
+    const anew = '  - {date: 2026-04-10, paired: {cock: LW-22-03}}\n';
+    expect(told(cock + anew)).toEqual([
+      'put together',
+      'the cock died: egg food of [pair] gone off',
+      'put together with a new cock',
+      'the hen left the room',
+    ]);
+    expect(told('  - {date: 2026-04-01, parted}\n')).toEqual(['put together', 'parted']);
+  });
+
   it('tells how the pair was kept, and names nobody', () => {
     const told = account(kept, '2026-04-01');
     expect(told.species).toEqual({ common: 'lavender waxbill', scientific: 'Glaucestrilda caerulescens' });

@@ -84,7 +84,7 @@ describe('from the eggs', () => {
 
   it('stored eggs from the day on which the first was taken', () => {
     const log = 'date: 2026-03-01, laid: 1, pulled: e1\ndate: 2026-03-02, laid: 1, pulled: e2';
-    expect(found('stored', log, '2026-03-02')).toEqual(['03-01; e1, e2 pulled 1 Mar; HF-1/1/e1 HF-1/1/e2']);
+    expect(found('stored', log, '2026-03-02')).toEqual(['03-01; e1, e2 pulled 1–2 Mar; HF-1/1/e1 HF-1/1/e2']);
     expect(found('stored', FOUR_EGGS, '2026-03-04')).toEqual([]);
   });
 

@@ -60,7 +60,7 @@ describe('the end of quarantine', () => {
 });
 
 describe('notes of an age', () => {
-  // Hatched 15 March: + 40 d is 24 April; nine months of 30.4 d are 274 d, 14 December.
+  // Hatched 15 March: + 40 d is 24 April; nine months are 15 December, by the calendar.
   const grown = hillFinches(`${ALL_OUT}date: 2026-04-22, independent: all`);
 
   it('on the one day on which the first moult begins', () => {
@@ -72,12 +72,12 @@ describe('notes of an age', () => {
   });
 
   it('on the one day on which it is old enough to breed', () => {
-    expect(stands(grown, 'of-age', '2026-12-10', '2026-12-20')).toEqual(['12-14 now now now']);
+    expect(stands(grown, 'of-age', '2026-12-10', '2026-12-20')).toEqual(['12-15 now now now']);
   });
 
   it('say what they are counted from', () => {
     expect(lines(grown, 'moult', '2026-04-24')[0]?.why).toBe('hatched 15 Mar + 40 d');
-    expect(lines(grown, 'of-age', '2026-12-14')[0]?.why).toBe('hatched 15 Mar + 9 months');
+    expect(lines(grown, 'of-age', '2026-12-15')[0]?.why).toBe('hatched 15 Mar + 9 months');
   });
 
   it('are apart: who has moulted still comes of age', () => {
@@ -85,7 +85,7 @@ describe('notes of an age', () => {
       `${ALL_OUT}date: 2026-04-22, independent: all\ndate: 2026-04-23, moult: {started: all}`,
     );
     expect(lines(moulted, 'moult', '2026-04-24')).toEqual([]);
-    expect(lines(moulted, 'of-age', '2026-12-14')).toHaveLength(3);
+    expect(lines(moulted, 'of-age', '2026-12-15')).toHaveLength(3);
   });
 
   it('are not said where nobody knows the age', () => {
@@ -102,9 +102,9 @@ describe('notes of an age', () => {
 
   const mate = { 'HF-1': pair('HF-1', 'hill finch', 'date: 2026-02-01, paired') };
   it('for a young bird that came from outside', () => {
-    // Hatched 1 February + 274 d is 2 November.
+    // Hatched 1 February, nine months are 1 November.
     const files = { ...bird('', '    hatched: 2026-02-01\n'), ...mate };
-    expect(stands(files, 'of-age', '2026-10-30', '2026-11-05')).toEqual(['11-02 now']);
+    expect(stands(files, 'of-age', '2026-10-30', '2026-11-05')).toEqual(['11-01 now']);
     // Forty days are over on 13 March, after it came.
     expect(stands(files, 'moult', '2026-03-01', '2026-03-31')).toEqual(['03-13 now']);
   });

@@ -1,4 +1,7 @@
+import { pair } from '../warnings/warned.ts';
 import { ALL_OUT, check, hillFinches, type Row, THREE_CHICKS } from './hill-finch.ts';
+
+const PARENTS = 'cock: HF-1-c\nhen: HF-1-h';
 
 check('first-feed', [
   [
@@ -167,6 +170,40 @@ check('watch-restart', [
     'is done by the next clutch',
     hillFinches(`${ALL_OUT}date: 2026-04-12, clutch: 2, laid: 1`),
     ['04-10 … 04-11 now'],
+  ],
+  [
+    'is over when one of the two has died',
+    {
+      ...hillFinches(''),
+      'HF-1': pair('HF-1', 'hill finch', `${ALL_OUT}date: 2026-04-12, died: hen`, PARENTS),
+    },
+    ['04-10 … 04-11 now'],
+  ],
+  [
+    'goes on with a new mate, who never fed these young',
+    {
+      ...hillFinches(''),
+      'HF-1': pair(
+        'HF-1',
+        'hill finch',
+        `${ALL_OUT}date: 2026-04-12, died: cock\ndate: 2026-04-14, paired: {cock: HF-9}\ndate: 2026-04-20, independent: all`,
+        PARENTS,
+      ),
+    },
+    ['04-10 … 04-11 now', '04-14 … 04-19 now'],
+  ],
+  // Hill finches begin anew five days after, whoever was put to them; long finches would after nine.
+  [
+    'counts the days of the foster parents, not of the young that they rear',
+    {
+      ...hillFinches(
+        'date: 2026-03-01, paired\ndate: 2026-04-05, fledged: all\ndate: 2026-04-20, independent: all',
+      ),
+      'species/long-finch.yaml':
+        'species: long finch\nincubation: 11-13\nfledging: 20-22\nrestart: 9\nindependence: 30-40\n',
+      'LF-1': pair('LF-1', 'long finch', `${THREE_CHICKS}date: 2026-03-20, fostered: {HF-1: all}`),
+    },
+    ['04-10 … 04-19 now'],
   ],
   // Nobody has fledged yet: three days before the window of 4 April.
   [

@@ -132,6 +132,20 @@ describe('a parent lost with chicks', () => {
     expect(line(room, 'parent-lost', '2026-03-20').text).toContain('with 3 chicks in the nest');
   });
 
+  it('whose mate was seen feeding all that were there does not press anew when another hatches or is counted', () => {
+    const goesOn = 'date: 2026-03-19, died: hen\n date: 2026-03-20, feeding: {cock: all}';
+    const level = (more: string) => line(rear(`${goesOn}\n ${more}`), 'parent-lost', '2026-03-21').level;
+    expect(level('date: 2026-03-21, hatched: 1')).toBe('watch');
+    expect(level('date: 2026-03-21, checked: {chicks: 4}')).toBe('watch');
+    expect(level('date: 2026-03-21, hatched: 1, crops: {empty: c4}')).toBe('watch');
+  });
+
+  it('whose mate was seen feeding some of those there presses on, whoever hatches', () => {
+    const some = 'date: 2026-03-19, died: hen\n date: 2026-03-20, feeding: {cock: [c1, c2]}';
+    const room = rear(`${some}\n date: 2026-03-21, hatched: 1`);
+    expect(line(room, 'parent-lost', '2026-03-21').level).toBe('act');
+  });
+
   it('of feathered young is a matter of who feeds them', () => {
     const room = rear('date: 2026-03-18, lost: {clear: e4}\n date: 2026-03-28, died: hen');
     expect(warned(room, 'parent-lost', '2026-03-28')).toEqual([]);

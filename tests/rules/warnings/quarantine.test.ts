@@ -24,7 +24,7 @@ describe('a bird still in quarantine', () => {
     const files: Files = { 'birds.yaml': newcomer(), 'LW-1': paired };
     expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-10 … 03-17 watch']);
     expect(line(files, 'quarantine', '2026-03-10').text).toBe(
-      'LW-26-01: in quarantine until 31 Mar, and since 10 Mar in flight 2 with LW-20-11. What a new bird carries shows late.',
+      'LW-26-01: in quarantine until 9 Apr, and since 10 Mar in flight 2 with LW-20-11. What a new bird carries shows late.',
     );
     expect(warned(files, 'quarantine', '2026-03-10')).toMatchObject([{ pair: 'LW-1', bird: 'LW-26-01' }]);
   });
@@ -34,9 +34,12 @@ describe('a bird still in quarantine', () => {
     expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-12 … 03-19 watch']);
   });
 
-  it('is over with the last day of quarantine', () => {
-    const files: Files = { 'birds.yaml': newcomer('- {date: 2026-03-28, moved: flight 2}') };
-    expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-28 … 03-30 watch']);
+  it('that met others on its last day is told as any other, the day after it is not', () => {
+    const moved = (on: string): Files => ({ 'birds.yaml': newcomer(`- {date: ${on}, moved: flight 2}`) });
+    expect(spell(moved('2026-03-30'), 'quarantine', '2026-03-01', '2026-04-15')).toEqual([
+      '03-30 … 04-06 watch',
+    ]);
+    expect(spell(moved('2026-03-31'), 'quarantine', '2026-03-01', '2026-04-15')).toEqual([]);
   });
 
   it('that was paired, wherever the two live', () => {
@@ -45,7 +48,7 @@ describe('a bird still in quarantine', () => {
       'LW-1': waxbills('date: 2026-03-10, paired', 'cock: LW-26-01\nhen: LW-20-11'),
     };
     expect(line(files, 'quarantine', '2026-03-10').text).toBe(
-      'LW-26-01: in quarantine until 31 Mar, and since 10 Mar together with LW-20-11. What a new bird carries shows late.',
+      'LW-26-01: in quarantine until 9 Apr, and since 10 Mar together with LW-20-11. What a new bird carries shows late.',
     );
   });
 

@@ -15,10 +15,23 @@ it('stored eggs are a note after five days and watched from seven; after fourtee
     '03-08 … 03-16 watch',
   ]);
   expect(line(files, 'stored', '2026-03-06').text).toBe(
-    'e1: 5 days in store since 1 Mar. Every day costs some of their chance to hatch.',
+    'e1: 5 days in store since 1 Mar. Every day costs some of its chance to hatch.',
   );
   expect(line(files, 'stored', '2026-03-09').text).toBe(
-    'e1 and e2: 8 days in store since 1 Mar. Every day costs some of their chance to hatch; a week is as long as most keepers wait.',
+    'e1 and e2: 7–8 days in store since 1–2 Mar. Every day costs some of their chance to hatch; a week is as long as most keepers wait.',
+  );
+});
+
+it('a single egg is set back by itself, several together', () => {
+  const check = (on: string) => line({ 'LW-1': waxbills(pulled) }, 'stored', on).check;
+  expect(check('2026-03-06')).toMatch(/^set it back today/);
+  expect(check('2026-03-07')).toMatch(/^set them back today/);
+});
+
+it('eggs pulled on one day are told with that day', () => {
+  const together = waxbills('date: 2026-03-01, laid: 1\n date: 2026-03-02, laid: 1, pulled: all');
+  expect(line({ 'LW-1': together }, 'stored', '2026-03-08').text).toMatch(
+    /^e1 and e2: 6 days in store since 2 Mar\./,
   );
 });
 

@@ -38,7 +38,7 @@ describe('a bird put to a mate too young', () => {
 
   it('is over when it is old enough, or parted', () => {
     const old = files('date: 2026-05-28, paired');
-    expect(spell(old, 'too-young', '2026-05-20', '2026-06-30')).toEqual(['05-28 … 06-01 watch']);
+    expect(spell(old, 'too-young', '2026-05-20', '2026-06-30')).toEqual(['05-28 … 05-31 watch']);
     const parted = files('date: 2026-02-01, paired\n date: 2026-02-03, parted');
     expect(spell(parted, 'too-young', '2026-01-25', '2026-06-30')).toEqual(['02-01 … 02-02 watch']);
   });

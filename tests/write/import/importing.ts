@@ -1,3 +1,4 @@
+import { understandAll } from '../../../src/commands/room.ts';
 import type { SourceFile } from '../../../src/journal/record.ts';
 import { type ImportPlan, planImport } from '../../../src/write/import/plan.ts';
 import { day, dedent } from '../../rooms.ts';
@@ -20,7 +21,7 @@ export function plan(
   return planImport(
     csv,
     { name: 'map.yaml', text: dedent(mapping) },
-    { existing: files, into, clock: { day: on, today: on } },
+    { existing: files, into, clock: { day: on, today: on }, understand: understandAll },
   );
 }
 

@@ -33,3 +33,18 @@ test('the room’s own species profiles are known', () => {
   expect(plan(`${headings}\nA-1,2024-03-01,4,,\n`, blue, { existing: own }).hints).toEqual([]);
   expect(plan(`${headings}\nA-1,2024-03-01,4,,\n`, blue).hints).toHaveLength(1);
 });
+
+test('a cock whose name differs from the bird list only in capitals is told, as `check` tells it', () => {
+  const existing = { 'birds.yaml': 'birds:\n  - {id: ZF-20-04, species: zebra finch}\n' };
+  const cock = mapping.replace('  log:', '  cock: <cock>\n  log:');
+  const rows = `${headings},cock\nA-1,2024-03-01,4,,,zf-20-04\n`;
+  expect(plan(rows, cock, { existing }).hints).toMatchObject([
+    { row: 2, text: expect.stringContaining('`zf-20-04` and `ZF-20-04` differ only in capitals') },
+  ]);
+});
+
+test('a weight that can only be a slip of the pen is told by its row', () => {
+  const weighed = mapping.replace('  log:', '  log:\n    - {date: <hatched> + 9, weighed: {c1: <grams>}}');
+  const rows = `${headings},grams\nA-1,2024-03-01,4,2024-03-17,3,90\n`;
+  expect(plan(rows, weighed).hints.map(({ row }) => row)).toEqual([2]);
+});

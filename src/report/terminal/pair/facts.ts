@@ -1,4 +1,5 @@
 import type { Day, Span } from '../../../days.ts';
+import type { Clutch } from '../../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../../rules/season/story.ts';
 import { count } from '../../../words.ts';
 import { dateSpan, shortDate } from '../dates.ts';
@@ -6,8 +7,7 @@ import { visible } from '../visible.ts';
 
 /** Who the pair is: its id, species, parents and housing. */
 export function titleOf({ pair }: PairStory): string {
-  const parents =
-    [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : `${names(pair.cock)} × ${names(pair.hen)}`;
+  const parents = [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : parentsOf(pair);
   const parts = [
     pair.id,
     pair.species ?? 'species not known',
@@ -15,6 +15,24 @@ export function titleOf({ pair }: PairStory): string {
     ...(pair.housing === null ? [] : [pair.housing]),
   ];
   return parts.map(visible).join(' · ');
+}
+
+/** What stands behind a clutch's number: when it was begun, in which nest, and by whom where that is no longer the pair. */
+export function clutchHead({ clutch }: ClutchStory): string {
+  const { opened, pair, site } = clutch;
+  const parents = parentsOf(clutch);
+  return [
+    `begun ${shortDate(opened, OTHER_YEAR)}`,
+    ...(site === null ? [] : [visible(site)]),
+    ...(parents === parentsOf(pair) ? [] : [visible(parents)]),
+  ].join(' · ');
+}
+
+/** A day of another year than any clutch: beside it a date is written with its year. */
+const OTHER_YEAR = 0;
+
+function parentsOf({ cock, hen }: Pick<Clutch, 'cock' | 'hen'>): string {
+  return `${names(cock)} × ${names(hen)}`;
 }
 
 function names(birds: readonly string[]): string {

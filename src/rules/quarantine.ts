@@ -1,0 +1,189 @@
+import type { Day } from '../days.ts';
+import type { Room } from '../room/fold.ts';
+import { enteredOn } from '../room/lives.ts';
+import type { Bird } from '../room/model.ts';
+import { listed } from '../words.ts';
+import { type Mateship, mateshipsByBird } from './stock/mateships.ts';
+import { birdsByName, type FindBird } from './stock/names.ts';
+
+/** A bird that a bird in quarantine was put together with, though the two did not come together. */
+export interface Meeting {
+  bird: Bird;
+  since: Day;
+  /** The day on which they were parted; null while they are together. */
+  to: Day | null;
+}
+
+/** The days for which a bird stays apart, as they are to be counted now. */
+export interface Quarantine {
+  /** Its arrival or return, or the day on which the last bird joined it. */
+  from: Day;
+  /** The first day on which it may come out. */
+  until: Day;
+  /** With whom the days began anew; nobody where they run as they were begun. */
+  joined: Bird[];
+  meetings: Meeting[];
+}
+
+/** A time that a bird spent in one housing; `to` is the day on which it left. */
+interface Presence {
+  bird: Bird;
+  housing: string;
+  from: Day;
+  to: Day;
+}
+
+/** So many birds are named, and the others counted. */
+const NAMED = 4;
+
+/** Birds by name; of a full flight the first few. */
+export function fewNames(birds: readonly Bird[]): string {
+  const names = birds.map(({ id }) => id);
+  return listed(names.length > NAMED ? [...names.slice(0, NAMED), `${names.length - NAMED} others`] : names);
+}
+
+const STILL = Number.POSITIVE_INFINITY;
+
+/**
+ * The quarantine of a bird that is here and was not let out yet, or null. The days begin anew with each bird that joins it
+ * before they are over (common practice), also where the two were parted again since.
+ */
+export function quarantineOf(room: Room, bird: Bird): Quarantine | null {
+  if (!isApart(bird)) return null;
+  const meet = known.get(room.birds) ?? meetingsIn(room);
+  known.set(room.birds, meet);
+  let before: Day;
+  let quarantine: Quarantine = { ...bird.quarantine, joined: [], meetings: [] };
+  // Days begun anew may see others join.
+  do {
+    before = quarantine.until;
+    quarantine = begunAnew(bird, meet(bird, before));
+  } while (quarantine.until > before);
+  return quarantine;
+}
+
+function begunAnew(bird: InQuarantine, meetings: Meeting[]): Quarantine {
+  const { from: begun, until: end } = bird.quarantine;
+  const quarantine: Quarantine = { from: begun, until: end, joined: [], meetings };
+  for (const { bird: other, since } of meetings) {
+    if (since <= begun || since >= quarantine.until) continue;
+    if (since > quarantine.from) quarantine.joined = [];
+    quarantine.from = since;
+    quarantine.until = since + end - begun;
+    quarantine.joined.push(other);
+  }
+  return quarantine;
+}
+
+/** A room's birds are looked through once, whoever asks. */
+const known = new WeakMap<readonly Bird[], FindMeetings>();
+
+type FindMeetings = (bird: InQuarantine, before: Day) => Meeting[];
+
+type InQuarantine = Bird & { quarantine: NonNullable<Bird['quarantine']> };
+
+function isApart(bird: Bird): bird is InQuarantine {
+  return bird.quarantine !== null && bird.released === null && bird.fate === null;
+}
+
+/** Finds whom a bird in quarantine met since it was begun and before a day, in the order in which they joined. */
+function meetingsIn({ birds, pairs }: Room): FindMeetings {
+  const find = birdsByName(birds);
+  const mateships = mateshipsByBird(pairs, find);
+  const there = presentIn(birds, new Set(birds.filter(isApart).flatMap(housingsOf)));
+  return (bird, before) => {
+    const own = mateships.get(bird) ?? [];
+    const met = [...metInHousing(bird, there, before), ...metInPair(bird, own, find)]
+      .filter(({ bird: other, since }) => since < before && isStranger(bird, other, since, own))
+      .sort((a, b) => a.since - b.since);
+    // Who lives with it already does not join it again by becoming its mate.
+    const partedOn = new Map<Bird, Day>();
+    return met.filter(({ bird: other, since, to }) => {
+      const last = partedOn.get(other) ?? since;
+      partedOn.set(other, Math.max(last, to ?? STILL));
+      return since >= last;
+    });
+  };
+}
+
+function metInHousing(
+  bird: InQuarantine,
+  there: ReadonlyMap<string, readonly Presence[]>,
+  before: Day,
+): Meeting[] {
+  const begun = bird.quarantine.from;
+  // Where it lived once it was over is no matter, and mostly a full flight.
+  const apart = presencesOf(bird).filter(({ from, to }) => from < before && to > begun);
+  return apart.flatMap(({ housing, from, to }) =>
+    (there.get(housing) ?? []).flatMap((other) => {
+      const since = Math.max(from, other.from, begun);
+      const until = Math.min(to, other.to);
+      return other.bird === bird || since >= until ? [] : [meeting(other.bird, since, until)];
+    }),
+  );
+}
+
+function metInPair(bird: InQuarantine, mateships: readonly Mateship[], find: FindBird): Meeting[] {
+  return mateships.flatMap(({ cock, hen, from, to }) => {
+    const since = Math.max(from, bird.quarantine.from);
+    const until = to ?? STILL;
+    if (since >= until) return [];
+    return [...cock, ...hen].flatMap((name) => {
+      const mate = find(name);
+      return mate === null || mate === bird ? [] : [meeting(mate, since, until)];
+    });
+  });
+}
+
+function meeting(bird: Bird, since: Day, until: Day): Meeting {
+  return { bird, since, to: until === STILL ? null : until };
+}
+
+/** Neither came with it, nor hatched to it or beside it. */
+function isStranger(bird: InQuarantine, other: Bird, since: Day, mateships: readonly Mateship[]): boolean {
+  if (mateships.some(({ pair }) => other.clutch?.pair === pair)) return false;
+  if (other.ref !== null && other.stays[0]?.from === since) return false;
+  const apart = other.quarantine !== null && (other.released === null || other.released > since);
+  return !apart || (other.quarantine?.from !== bird.quarantine.from && enteredOn(other) !== enteredOn(bird));
+}
+
+function housingsOf({ stays }: Bird): string[] {
+  return stays.flatMap(({ housing }) => housing ?? []);
+}
+
+/** Who was ever in these housings, whoever is nobody in particular left out. */
+function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<string, Presence[]> {
+  const there = new Map<string, Presence[]>([...housings].map((housing) => [housing, []]));
+  for (const bird of birds) {
+    if (bird.placeholder || !bird.stays.some(({ housing }) => housing !== null && housings.has(housing)))
+      continue;
+    for (const presence of presencesOf(bird)) there.get(presence.housing)?.push(presence);
+  }
+  return there;
+}
+
+/** Where a bird was and from when to when: as long as it stayed in one housing, less the time it was out of the room. */
+function presencesOf(bird: Bird): Presence[] {
+  const all: Presence[] = [];
+  bird.stays.forEach(({ from, housing }, i) => {
+    const to = bird.stays[i + 1]?.from ?? bird.fate?.day ?? STILL;
+    const last = all.at(-1);
+    if (housing === null || from >= to) return;
+    if (last?.housing === housing && last.to === from) last.to = to;
+    else all.push({ bird, housing, from, to });
+  });
+  return bird.absences.reduce(
+    (left, { fate, until }) =>
+      fate.kind === 'gone' ? left.flatMap((one) => without(one, fate.day, until)) : left,
+    all,
+  );
+}
+
+function without(presence: Presence, from: Day, to: Day): Presence[] {
+  const { from: came, to: left } = presence;
+  if (to <= came || from >= left) return [presence];
+  return [
+    { ...presence, to: from },
+    { ...presence, from: to },
+  ].filter((part) => part.from < part.to);
+}
