@@ -217,3 +217,8 @@ export function fullRef(young: Egg | Bird): string {
 export function sameSite(one: string | null, other: string | null): boolean {
   return one === null || other === null || one === other;
 }
+
+/** How many hatched; null where young were heard or seen that nobody counted. */
+export function hatchedFrom({ chicks }: Clutch): number | null {
+  return chicks.some(({ placeholder }) => placeholder) ? null : chicks.length;
+}
