@@ -5,6 +5,11 @@ export function count(number: number, noun: string, plural = `${noun}s`): string
   return `${number} ${number === 1 ? noun : plural}`;
 }
 
+/** `it` of one, `them` of several. */
+export function them(number: number): string {
+  return number === 1 ? 'it' : 'them';
+}
+
 /** `c1`, `c1 and c2`, `c1, c2 and c3`. */
 export function listed(names: readonly string[]): string {
   if (names.length < 2) return names.join('');

@@ -46,6 +46,8 @@ const common: KnownOption[] = [
   option('--json', 'data for programs'),
   option('--color', 'colour'),
   option('--no-color', 'no colour'),
+  option('--no-cache', 'read every journal anew'),
+  option('--version', 'the version'),
   option('--help', 'help'),
 ];
 
@@ -63,8 +65,7 @@ export async function wordsFor(
 ): Promise<string[]> {
   const current = (words.at(-1) ?? '').replace(/^["']/, '');
   const before = words.slice(0, -1);
-  const folderAt = before.lastIndexOf('--journals');
-  const room = () => look(folderAt >= 0 ? (before[folderAt + 1] ?? null) : null);
+  const room = () => look(folderIn(before));
   const entry = commandOf(before, commands);
   const definition = entry === null ? null : (await entry.load()).definition;
   const options = [
@@ -94,6 +95,14 @@ export async function wordsFor(
   }
   const place = argumentAt(entry, definition, positionals(before, options).length - 1);
   return place === null ? [] : offer(await candidates(place, room, commands), current);
+}
+
+/** The room that the words name last, in either way of writing it. */
+function folderIn(before: readonly string[]): string | null {
+  const at = before.findLastIndex((word) => word === '--journals' || word.startsWith('--journals='));
+  const said = before[at];
+  if (said === undefined) return null;
+  return said === '--journals' ? (before[at + 1] ?? null) : said.slice('--journals='.length);
 }
 
 function option(flags: string, says: string, completes?: readonly string[]): KnownOption {

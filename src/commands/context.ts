@@ -20,6 +20,8 @@ export interface Context<Options = Record<string, unknown>> {
   json: boolean;
   /** Where readings of journals are kept between runs; undefined where none are to be kept. */
   cache?: string | undefined;
+  /** The user's folder for what programs remember between runs, absolute. */
+  state: string;
   /** Says what is being waited for; may be called often. */
   progress?: (text: string) => void;
   /**

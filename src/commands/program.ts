@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
 import { type Day, parseDay } from '../days.ts';
-import { cacheFolder } from './cache-folder.ts';
+import { cacheFolder, stateFolder } from './cache-folder.ts';
 import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
 import type { CommandEntry } from './index.ts';
 import { keepAnswer } from './kept-answer.ts';
@@ -130,6 +130,7 @@ async function run(module: CommandModule, command: Command, world: World): Promi
       ? { keep: (said) => keepAnswer(answer, { option: journals, folder, today, ...said }) }
       : {}),
     cache: cache ? cacheFolder(world.environment) : undefined,
+    state: stateFolder(world.environment),
     arguments: command.args,
     options: rest,
     stdout: world.stdout(color),

@@ -9,7 +9,7 @@ import { keepMemory, memoryFile } from '../write/undo.ts';
 import type { CommandDefinition, Context, ExitCode, Output } from './context.ts';
 import { type NoPlace, type Request, type Trial, tryEntry } from './try-entry.ts';
 import { UsageError } from './usage-error.ts';
-import { notWritten, stateFolder, writer } from './writing.ts';
+import { notWritten, writer } from './writing.ts';
 
 interface RecordOptions {
   note?: string;
@@ -72,7 +72,7 @@ function requestOf({ arguments: words, options, day, today }: Context<RecordOpti
 }
 
 function write(context: Context<RecordOptions>, attempt: () => Trial | NoPlace, lock: Lock): ExitCode {
-  const { journals, options, stderr } = context;
+  const { journals, state, options, stderr } = context;
   for (let tried = 1; ; tried++) {
     const trial = attempt();
     if ('refused' in trial) return refuse(stderr, trial);
@@ -82,7 +82,7 @@ function write(context: Context<RecordOptions>, attempt: () => Trial | NoPlace, 
     const outcome = replaceFile(join(journals, plan.path), plan.before, plan.after, lock.remember);
     if (outcome.state === 'written') {
       const room = realpathSync(journals);
-      const lost = keepMemory(memoryFile(stateFolder(), room), room, plan);
+      const lost = keepMemory(memoryFile(state, room), room, plan);
       if (lost !== null) stderr.write(`nestlog: written, but undo will not know of it: ${lost}\n`);
       return answer(context, trial, 'written');
     }

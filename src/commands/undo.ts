@@ -5,7 +5,7 @@ import { type Lock, withLock } from '../write/lock.ts';
 import { replaceFile } from '../write/replace.ts';
 import { forget, memoryFile, planUndo, readMemory } from '../write/undo.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
-import { notWritten, stateFolder, textOf, writer } from './writing.ts';
+import { notWritten, textOf, writer } from './writing.ts';
 
 interface UndoOptions {
   dryRun?: true;
@@ -30,9 +30,9 @@ export async function run(context: Context<UndoOptions>): Promise<ExitCode> {
 
 /** @param lock null where nothing is to be written */
 function undo(context: Context<UndoOptions>, lock: Lock | null): ExitCode {
-  const { journals, stdout } = context;
+  const { journals, state, stdout } = context;
   const room = realpathSync(journals);
-  const file = memoryFile(stateFolder(), room);
+  const file = memoryFile(state, room);
   const memory = readMemory(file);
   if (memory === null || memory.room !== room) {
     return refuse(context, 'there is no entry to take back: `record` wrote none here since the last undo');

@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { homedir } from 'node:os';
-import { isAbsolute, join } from 'node:path';
+import { join } from 'node:path';
 import { codeOf } from '../journal/system-error.ts';
 import type { Writer } from '../write/lock.ts';
 import type { Replaced } from '../write/replace.ts';
@@ -17,12 +16,6 @@ export const writer: Writer = {
     }
   },
 };
-
-/** The user's folder for what programs remember (XDG Base Directory Specification 0.8): relative paths do not count. */
-export function stateFolder(): string {
-  const { XDG_STATE_HOME } = process.env;
-  return XDG_STATE_HOME && isAbsolute(XDG_STATE_HOME) ? XDG_STATE_HOME : join(homedir(), '.local', 'state');
-}
 
 /** The text of a file of the room, or null where it cannot be read. */
 export function textOf(room: string, path: string): string | null {

@@ -6,6 +6,7 @@ import { day } from './grammar/moment.ts';
 import { ownName, parents } from './grammar/names.ts';
 import { type Located, text, word } from './grammar/values.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
+import { observations } from './observations/index.ts';
 import { readKeys, unknownKey } from './read/keys.ts';
 import { LogReader } from './read/log.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
@@ -53,7 +54,11 @@ export const birdKeys = {
 } as const satisfies KeyTable;
 
 /** What the entries of a bird's log may say. */
-export const birdLog: VisitGrammar = { observations: birdObservations, circumstances: ['time', 'note'] };
+export const birdLog: VisitGrammar = {
+  observations: birdObservations,
+  circumstances: ['time', 'note'],
+  elsewhere: { observations, where: 'the journal of its pair' },
+};
 
 export const birdsShape: Shape = { birds: 'records', log: 'entries' };
 

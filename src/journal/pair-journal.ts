@@ -1,4 +1,5 @@
 import type { Finding } from '../findings/finding.ts';
+import { birdObservations } from './bird-observations/index.ts';
 import type { Entry, PairJournal } from './entry.ts';
 import type { KeyTable } from './grammar/key.ts';
 import { ownName, parents } from './grammar/names.ts';
@@ -32,6 +33,7 @@ export const pairKeys = {
 export const pairLog: VisitGrammar = {
   observations,
   circumstances: ['time', 'after', 'clutch', 'site', 'note'],
+  elsewhere: { observations: birdObservations, where: 'the log of the bird in birds.yaml' },
 };
 
 export const pairShape: Shape = { log: 'entries' };

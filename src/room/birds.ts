@@ -105,6 +105,7 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
   },
   released: ({ bird, day }, housing) => {
     bird.released = day;
+    bird.releases = joined(bird.releases, day);
     if (housing !== null) rehouse(bird, day, housing.text);
   },
   moved: ({ bird, day }, housing) => rehouse(bird, day, housing.text),

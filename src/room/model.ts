@@ -102,7 +102,10 @@ export interface Bird {
   /** The first day on which it came from outside; a return is an absence. */
   arrived: Day | null;
   quarantine: { from: Day; until: Day } | null;
+  /** Out of the quarantine that it was in last; null while it is in one. */
   released: Day | null;
+  /** Each day on which it was let out of one. */
+  releases: readonly Day[];
   weights: readonly Weight[];
   crops: readonly { day: Day; crop: 'full' | 'thin' | 'empty' }[];
   fedBy: readonly { day: Day; by: 'cock' | 'hen' | 'hand' }[];
@@ -216,4 +219,9 @@ export function fullRef(young: Egg | Bird): string {
 /** What names no site can be any nest of the pair. */
 export function sameSite(one: string | null, other: string | null): boolean {
   return one === null || other === null || one === other;
+}
+
+/** How many hatched; null where young were heard or seen that nobody counted. */
+export function hatchedFrom({ chicks }: Clutch): number | null {
+  return chicks.some(({ placeholder }) => placeholder) ? null : chicks.length;
 }

@@ -25,6 +25,7 @@ export function newBird(id: string, species: string | null): Bird {
     arrived: null,
     quarantine: null,
     released: null,
+    releases: none,
     weights: none,
     crops: none,
     fedBy: none,

@@ -1,7 +1,7 @@
 import type { Room } from '../room/fold.ts';
 import type { Clutch } from '../room/model.ts';
 import type { Range } from '../species/profile.ts';
-import { type Duration, learnedDuration, type ObservedDuration } from './forecast/duration.ts';
+import { type Duration, type Length, learnedDuration, type ObservedDuration } from './forecast/duration.ts';
 import {
   type DurationKind,
   eachOwnDuration,
@@ -42,13 +42,12 @@ export function durationsOfOthers(own: Iterable<OwnDuration>): (clutch: Clutch) 
 }
 
 /** Durations by kind and species, each length once with the clutches that took it: a lifetime's come to the same few. */
-type Counted = ReadonlyMap<string, ReadonlyMap<string, Alike>>;
-type Alike = ObservedDuration & { clutches: number };
+type Counted = ReadonlyMap<string, ReadonlyMap<string, ObservedDuration>>;
 
 function countedOf(own: Iterable<OwnDuration>): Counted {
-  const all = new Map<string, Map<string, Alike>>();
+  const all = new Map<string, Map<string, ObservedDuration>>();
   for (const one of own) {
-    const lengths = all.get(kindAndSpecies(one)) ?? new Map<string, Alike>();
+    const lengths = all.get(kindAndSpecies(one)) ?? new Map<string, ObservedDuration>();
     all.set(kindAndSpecies(one), lengths);
     const alike = lengths.get(lengthKey(one));
     if (alike === undefined) lengths.set(lengthKey(one), { days: one.days, width: one.width, clutches: 1 });
@@ -68,11 +67,14 @@ function durationsIn(counted: Counted): Durations {
   };
 }
 
-function without(mine: ObservedDuration, lengths: ReadonlyMap<string, Alike> = new Map()): Alike[] {
+function without(
+  mine: Length,
+  lengths: ReadonlyMap<string, ObservedDuration> = new Map(),
+): ObservedDuration[] {
   return [...lengths]
     .map(([key, alike]) => (key === lengthKey(mine) ? { ...alike, clutches: alike.clutches - 1 } : alike))
     .filter(({ clutches }) => clutches > 0);
 }
 
 const kindAndSpecies = ({ kind, species }: Pick<OwnDuration, 'kind' | 'species'>) => `${kind} ${species}`;
-const lengthKey = ({ days, width }: ObservedDuration) => `${days} ${width}`;
+const lengthKey = ({ days, width }: Length) => `${days} ${width}`;

@@ -1,5 +1,7 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { cacheFolder } from '../../src/commands/cache-folder.ts';
+import { cacheFolder, stateFolder } from '../../src/commands/cache-folder.ts';
 
 // XDG base directory specification: $XDG_CACHE_HOME, else $HOME/.cache; relative paths are to be ignored.
 test.each([
@@ -10,4 +12,11 @@ test.each([
   [{}, undefined],
 ])('%o keeps in %s', (environment, folder) => {
   expect(cacheFolder(environment)).toBe(folder);
+});
+
+test('what is remembered lies in the user’s folder for state; a relative one does not count', () => {
+  expect(stateFolder({ XDG_STATE_HOME: '/elsewhere' })).toBe('/elsewhere');
+  for (const XDG_STATE_HOME of ['', 'relative', undefined]) {
+    expect(stateFolder({ XDG_STATE_HOME })).toBe(join(homedir(), '.local', 'state'));
+  }
 });

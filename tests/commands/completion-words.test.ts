@@ -60,6 +60,8 @@ test('a dash offers the options of the command and those of all', async () => {
     '--json',
     '--color',
     '--no-color',
+    '--no-cache',
+    '--version',
     '--help',
   ]);
   expect(await offered('record', '--dr')).toEqual(['--dry-run\twrite nothing']);
@@ -109,6 +111,7 @@ test('the room is looked at once it is needed, where --journals says', async () 
   await offered('record', '--by', '');
   expect(looks).toEqual([]);
   await offered('--journals', 'my-room', 'record', 'S');
+  await offered('--journals=other-room', 'record', 'S');
   await offered('record', 'S');
-  expect(looks).toEqual(['my-room', null]);
+  expect(looks).toEqual(['my-room', 'other-room', null]);
 });

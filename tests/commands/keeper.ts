@@ -13,18 +13,14 @@ interface Typed {
   on?: string;
   today?: string;
   json?: boolean;
+  /** The user's folder for what programs remember; one beside the room without it. */
+  state?: string;
 }
 
 /** A room on the disk, and commands that write to it. */
 export function keeper(files: Files, folder = roomFolder(files)) {
-  const { XDG_STATE_HOME: before } = process.env;
   const state = `${folder}.state`;
-  process.env.XDG_STATE_HOME = state;
-  onTestFinished(() => {
-    if (before === undefined) delete process.env.XDG_STATE_HOME;
-    else process.env.XDG_STATE_HOME = before;
-    rmSync(state, { recursive: true, force: true });
-  });
+  onTestFinished(() => rmSync(state, { recursive: true, force: true }));
   return {
     folder,
     read: (path: string) => readFileSync(join(folder, path), 'utf8'),
@@ -43,6 +39,7 @@ export function keeper(files: Files, folder = roomFolder(files)) {
         today,
         journals: folder,
         json: typed.json ?? false,
+        state: typed.state ?? state,
         arguments: typed.words ?? [],
         options: typed.options ?? {},
         stdout: stream('out'),

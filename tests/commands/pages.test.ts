@@ -47,6 +47,7 @@ async function page(
     day: on,
     today: on,
     journals: room,
+    state: '/nowhere',
     json: false,
     arguments: words,
     options: { days: 7, page: name, ...options },

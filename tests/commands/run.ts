@@ -46,6 +46,7 @@ export async function runCommand(
     day: on,
     today: call.today === undefined ? on : day(call.today),
     journals: roomFolder(files),
+    state: '/nowhere',
     json: call.json ?? false,
     arguments: call.arguments ?? [],
     options: call.options ?? {},

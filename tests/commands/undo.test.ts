@@ -76,8 +76,8 @@ test('another room has entries of its own', async () => {
 
 test('what undo cannot remember is written all the same, and told', async () => {
   const { type, folder, read } = keeper({ 'LW-1': JOURNAL });
-  process.env.XDG_STATE_HOME = join(folder, 'nestlog.yaml');
-  const { err, exit } = await type(record, { words: ['LW-1', 'checked'] });
+  const state = join(folder, 'nestlog.yaml');
+  const { err, exit } = await type(record, { words: ['LW-1', 'checked'], state });
   expect(exit).toBe(0);
   expect(err).toContain('undo will not know of it');
   expect(read(PATH)).toContain('checked');

@@ -1,26 +1,10 @@
-import { homedir } from 'node:os';
-import { join } from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
-import { notWritten, stateFolder, textOf, writer } from '../../src/commands/writing.ts';
+import { expect, test } from 'vitest';
+import { notWritten, textOf, writer } from '../../src/commands/writing.ts';
 import { keeper } from './keeper.ts';
 
 test('this process is alive, and one that cannot be is not', () => {
   expect(writer.isAlive(writer.pid)).toBe(true);
   expect(writer.isAlive(2 ** 30)).toBe(false);
-});
-
-test('what is remembered lies in the user’s folder for state; a relative one does not count', () => {
-  const { XDG_STATE_HOME: before } = process.env;
-  onTestFinished(() => {
-    if (before === undefined) delete process.env.XDG_STATE_HOME;
-    else process.env.XDG_STATE_HOME = before;
-  });
-  process.env.XDG_STATE_HOME = '/elsewhere';
-  expect(stateFolder()).toBe('/elsewhere');
-  for (const value of ['', 'relative']) {
-    process.env.XDG_STATE_HOME = value;
-    expect(stateFolder()).toBe(join(homedir(), '.local', 'state'));
-  }
 });
 
 test('a file is read as text, or is none', () => {

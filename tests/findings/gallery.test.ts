@@ -49,6 +49,7 @@ async function check(code: string, options: { json: boolean }): Promise<{ text: 
     day: day(standing),
     today: day(wall),
     journals: await roomOf(code),
+    state: '/nowhere',
     json: options.json,
     arguments: [],
     options: {},

@@ -1,19 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { nearest } from '../../src/findings/nearest.ts';
 
-const words = ['candled', 'checked', 'dead-in-shell', 'clutch-size', 'clutch-count', 'hen', 'cock', 'laid'];
+const words = [
+  'candled',
+  'parted',
+  'paired',
+  'checked',
+  'dead-in-shell',
+  'clutch-size',
+  'clutch-count',
+  'hen',
+  'cock',
+  'laid',
+];
 
 describe('nearest', () => {
   it.each([
     ['candeled', 'candled'],
     ['Laid', 'laid'],
     ['laied', 'laid'],
+    ['layed', 'laid'],
+    ['paried', 'paired'],
+    ['partde', 'parted'],
     ['dead in shell', 'dead-in-shell'],
     ['dead_in_shell', 'dead-in-shell'],
     ['dead', 'dead-in-shell'],
     ['dea', null],
     ['clutch', null],
-    ['hne', null],
+    ['hne', 'hen'],
     ['hem', 'hen'],
     ['fledged', null],
     ['e3', null],

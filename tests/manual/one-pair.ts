@@ -13,6 +13,7 @@ function morning(date: string): string {
     // Whoever tries it does so later; on the day itself all that follows would be taken for slips in the year.
     today: day('2026-05-17'),
     journals,
+    state: '/nowhere',
     json: false,
     arguments: [],
     options: { days: 3, by: 'urgency', pair: 'LW-1' },

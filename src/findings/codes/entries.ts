@@ -2,8 +2,12 @@ import type { FindingKind } from '../codes.ts';
 import type { FindingArgs } from '../finding.ts';
 
 /** The nearest word that could have been meant, else what there is. */
-const meant = ({ suggestion, keys }: FindingArgs) =>
-  suggestion ? `did you mean \`${suggestion}\`?` : `there are ${keys}`;
+const meant = ({ key, suggestion, keys, where }: FindingArgs) =>
+  where
+    ? `\`${key}\` belongs in ${where}`
+    : suggestion
+      ? `did you mean \`${suggestion}\`?`
+      : `there are ${keys}`;
 
 const ENTRY = '- {date: 2026-03-01, laid: 1, note: "first egg"}';
 

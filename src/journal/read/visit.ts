@@ -45,6 +45,8 @@ export interface Visit<O> {
 export interface VisitGrammar {
   observations: Readonly<Record<string, ObservationDefinition>>;
   circumstances: readonly Circumstance[];
+  /** Observations that belong into another file, and where they do. */
+  elsewhere?: { observations: object; where: string };
 }
 
 /**
@@ -157,7 +159,7 @@ function readObservation(
   grammar: VisitGrammar,
   findings: Finding[],
 ): void {
-  const { observations } = grammar;
+  const { observations, elsewhere } = grammar;
   const definition = Object.hasOwn(observations, key.text) ? observations[key.text] : undefined;
   if (definition !== undefined) {
     const value = readValue(definition, key, node, findings);
@@ -171,6 +173,11 @@ function readObservation(
     return;
   }
   const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);
+  if (elsewhere !== undefined && Object.hasOwn(elsewhere.observations, key.text)) {
+    const args = { key: key.text, where: elsewhere.where };
+    findings.push({ code: 'unknown-key', at: key.at, args: { ...args, suggestion: '', keys: '' } });
+    return;
+  }
   const alone = node instanceof Empty && finding.code === 'unknown-key' && finding.args.suggestion === '';
   findings.push(alone ? { code: 'comma-in-map', at: key.at, args: { key: key.text } } : finding);
 }

@@ -81,8 +81,10 @@ const either = (names: readonly string[]) => (names.length === 0 ? 'unknown' : n
 
 function clutchTable(clutches: readonly AccountClutch[]): Piece {
   const span = (one: Span | null) => (one === null ? '–' : dateSpan(one.from, one.to, WITH_YEAR));
-  const ofThem = (number: number, when: Span | null) =>
-    number === 0 && when === null ? '–' : when === null ? String(number) : `${number}: ${span(when)}`;
+  const ofThem = (number: number | null, when: Span | null) => {
+    const many = number === null ? '?' : String(number);
+    return number === 0 && when === null ? '–' : when === null ? many : `${many}: ${span(when)}`;
+  };
   return {
     kind: 'table',
     head: [

@@ -11,13 +11,14 @@ export function openings({ species, clutches, day }: Account): { title: string; 
   const days = clutches.flatMap(({ laid, hatched }) => laid?.from ?? hatched?.from ?? []);
   const since = days.length === 0 ? '' : ` since ${fullDate(Math.min(...days))}`;
   const eggs = clutches.some((one) => one.eggs === null) ? 'at least ' : '';
+  const young = clutches.some((one) => one.chicks === null) ? 'at least ' : '';
   const bred =
     clutches.length === 0
       ? 'No clutch yet.'
       : `${count(clutches.length, 'clutch', 'clutches')}${since}: ${eggs}${count(
           total((one) => one.eggs ?? 0),
           'egg',
-        )}, of which ${total((one) => one.chicks)} hatched; ${total((one) => one.left)} left the nest and ${total((one) => one.fed)} fed themselves.`;
+        )}, of which ${young}${total((one) => one.chicks ?? 1)} hatched; ${total((one) => one.left)} left the nest and ${total((one) => one.fed)} fed themselves.`;
   return {
     title: `${name}${scientific}: how one pair was kept and what it did`,
     opening: [

@@ -1,4 +1,5 @@
 import type { Note } from '../../journal/notes.ts';
+import { hatchedFrom } from '../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
@@ -71,7 +72,7 @@ function yearOf(story: ClutchStory): YearClutch {
     ...story,
     number,
     eggs: counted ? eggs.length : null,
-    chicks: chicks.length,
+    chicks: hatchedFrom(story.clutch),
     left: chicks.filter((bird) => bird.fledged !== null).length,
     fed: chicks.filter((bird) => bird.independent !== null).length,
   };

@@ -9,7 +9,7 @@ export interface YearClutch extends Course {
   number: number;
   /** Null where nobody counted them. */
   eggs: number | null;
-  chicks: number;
+  chicks: number | null;
   /** Young that left the nest, and that fed themselves. */
   left: number;
   fed: number;
@@ -32,7 +32,7 @@ export function Years({ clutches, day }: { clutches: readonly YearClutch[]; day:
               name: season,
               clutch: one.number,
               course: one,
-              cells: [one.eggs ?? '?', one.chicks, one.left, one.fed],
+              cells: [one.eggs ?? '?', one.chicks ?? '?', one.left, one.fed],
             }))}
           day={day}
           id={`year-${index}`}

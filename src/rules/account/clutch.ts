@@ -1,6 +1,6 @@
 import type { Day, Span } from '../../days.ts';
 import { wasFedByHand } from '../../room/lives.ts';
-import type { Clutch } from '../../room/model.ts';
+import { type Clutch, hatchedFrom } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 import type { ClutchStory } from '../season/story.ts';
 
@@ -17,7 +17,8 @@ export interface AccountClutch {
   laid: Span | null;
   sitting: { span: Span; inferred: boolean } | null;
   hatched: Span | null;
-  chicks: number;
+  /** Null where nobody counted them. */
+  chicks: number | null;
   fledged: Span | null;
   left: number;
   independent: Span | null;
@@ -53,7 +54,7 @@ export function accountClutch(story: ClutchStory, discreet: Discreet): AccountCl
     laid,
     sitting,
     hatched,
-    chicks: clutch.chicks.length,
+    chicks: hatchedFrom(clutch),
     fledged,
     left: clutch.chicks.filter((bird) => bird.fledged !== null).length,
     independent,

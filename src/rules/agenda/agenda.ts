@@ -1,3 +1,4 @@
+import type { Day } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Brood, refIn } from '../brood.ts';
@@ -44,6 +45,19 @@ function tasksOf(brood: Brood, milestone: Milestone): AgendaItem[] {
     if (state === null || !lookAllowed(brood, milestone, window, state)) return [];
     return [itemOf(brood, milestone, anchor, window, state)];
   });
+}
+
+/** The last day on which a task asks about this brood, as far as it comes up at all; null where it does not. */
+export function askedUntil(brood: Brood, task: string): Day | null {
+  const until = milestones.flatMap((milestone: Milestone) =>
+    milestone.task !== task
+      ? []
+      : milestone.anchors(brood).flatMap((anchor) => {
+          const window = milestone.window(anchor, brood);
+          return window === null ? [] : [milestone.lapses(anchor, window, brood) ?? Number.POSITIVE_INFINITY];
+        }),
+  );
+  return until.length === 0 ? null : Math.max(...until);
 }
 
 /** Tasks that need a look respect the pair's wish to be left alone, and the days in which a look costs young. */

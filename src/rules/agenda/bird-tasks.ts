@@ -10,7 +10,7 @@ import { profileOf } from '../profile-of.ts';
 import { fewNames, quarantineOf } from '../quarantine.ts';
 import { breedsFrom, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
-import type { AgendaItem, TaskWords } from './item.ts';
+import { type AgendaItem, GIVEN_UP, type TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
 
 /** Tasks of single birds, whether or not they are in a pair. */
@@ -65,9 +65,6 @@ export const birdTaskWords = {
       'Every clutch costs a hen calcium and flesh. Once she has had as many in a year as the room’s limit (else the species’) allows, take the nest out when the young have left it, or part the pair.',
   },
 } as const satisfies Record<string, TaskWords>;
-
-/** Long enough to be seen, not long enough to nag through a winter. */
-const GIVEN_UP = 60;
 
 function item(room: Room, task: keyof typeof birdTaskWords, window: Window, about: About): AgendaItem[] {
   const state = stateOn(room.day, window, window.lapses);

@@ -8,7 +8,7 @@ import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
-import type { TaskWindow, TaskWords } from './item.ts';
+import { GIVEN_UP, type TaskWindow, type TaskWords } from './item.ts';
 import { onFootTasks } from './on-foot.ts';
 import { weighEggs } from './weigh-eggs.ts';
 
@@ -106,8 +106,6 @@ const beforeHatch =
 
 const SAFE_EARLY = { from: 'from', to: 'to' } as const;
 const SAFE_LATE = { from: 'to', to: 'to' } as const;
-/** Long enough to be seen, not long enough to nag through a winter. */
-const GIVEN_UP = 60;
 
 /** Every shipped task around a clutch, in the order of a brood's life. */
 export const milestones = [

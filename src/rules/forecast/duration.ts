@@ -1,15 +1,20 @@
 import type { Range } from '../../species/profile.ts';
 import { normalUpdate } from '../../statistics/normal-update.ts';
+import { spreadBeyondError } from '../../statistics/spread.ts';
 import { count } from '../../words.ts';
 
-/** One length that was seen in this room. */
-export interface ObservedDuration {
+/** A length that was seen in this room. */
+export interface Length {
   /** Days; the middle, where looks leave several lengths possible. */
   days: number;
   /** Longest possible length less the shortest, days: how far the looks stood apart. 0 when known to the day. */
   width: number;
-  /** How many clutches took just so long; one where it is not said. */
-  clutches?: number;
+}
+
+/** The same, and how often. */
+export interface ObservedDuration extends Length {
+  /** How many clutches took just so long. */
+  clutches: number;
 }
 
 /** How long something takes, as a distribution: sitting to hatching, hatching to fledging. Days and days². */
@@ -25,7 +30,7 @@ export interface Duration {
   meanVariance: number;
   /** Spread between eggs (or chicks) about this room's mean. */
   spreadVariance: number;
-  /** Degrees of freedom that the spread rests on. */
+  /** Degrees of freedom that the spread rests on, whole: what is over is left out, so that tails are rather longer. */
   degrees: number;
   /** The longest that it took in this room, days; 0 without own clutches. */
   longest: number;
@@ -49,40 +54,34 @@ export function bookDuration(range: Range): Duration {
  * What the profile and this room's own clutches say together.
  *
  * Half of the book's variance is between rooms, half between eggs. Own clutches sharpen the room's mean
- * (normal–normal update) and the spread between eggs (average of variances, weighted by degrees of freedom). A length
- * known only to lie between two looks `width` apart counts for less by the variance of a uniform, width² / 12.
- * Without own clutches this is exactly the book.
+ * (normal–normal update) and the spread between eggs ({@link spreadBeyondError}: what the looks left open is no spread).
+ * A length known only to lie between two looks `width` apart counts for less in both by the variance of a uniform,
+ * width² / 12. Without own clutches this is exactly the book.
  */
 export function learnedDuration(range: Range, observations: readonly ObservedDuration[]): Duration {
-  const n = observations.reduce((sum, { clutches = 1 }) => sum + clutches, 0);
   const bookVariance = Math.max(LEAST_DEVIATION, (range.high - range.low) / CENTRAL_90) ** 2;
   const half = bookVariance / 2;
-  const degrees = BOOK_WEIGHT + Math.max(0, n - 1);
-  const spreadVariance = (BOOK_WEIGHT * half + squaresAboutMean(observations, n)) / degrees;
+  const measured = observations.map(({ days, width, clutches }) => ({
+    value: days,
+    error: width ** 2 / 12,
+    times: clutches,
+  }));
+  const spread = spreadBeyondError({ variance: half, degrees: BOOK_WEIGHT }, measured);
   const room = normalUpdate(
     { mean: (range.low + range.high) / 2, variance: half },
     // So many alike tell as much as one that is known so many times better.
-    observations.map(({ days, width, clutches = 1 }) => ({
-      mean: days,
-      variance: (spreadVariance + width ** 2 / 12) / clutches,
-    })),
+    measured.map(({ value, error, times }) => ({ mean: value, variance: (spread.variance + error) / times })),
   );
   return {
     range,
-    n,
+    n: observations.reduce((sum, { clutches }) => sum + clutches, 0),
     mean: room.mean,
-    variance: room.variance + spreadVariance,
+    variance: room.variance + spread.variance,
     meanVariance: room.variance,
-    spreadVariance,
-    degrees,
+    spreadVariance: spread.variance,
+    degrees: Math.floor(spread.degrees),
     longest: observations.reduce((longest, { days, width }) => Math.max(longest, days + width / 2), 0),
   };
-}
-
-function squaresAboutMean(observations: readonly ObservedDuration[], n: number): number {
-  if (n === 0) return 0;
-  const mean = observations.reduce((sum, { days, clutches = 1 }) => sum + clutches * days, 0) / n;
-  return observations.reduce((sum, { days, clutches = 1 }) => sum + clutches * (days - mean) ** 2, 0);
 }
 
 /** The central 90 % of what is expected of one egg or chick, days; of the book alone it is the profile's range. */

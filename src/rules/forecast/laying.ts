@@ -55,6 +55,7 @@ function laidIn({ eggs }: Clutch): ObservedDuration {
   return {
     days: (last.from + last.to - first.from - first.to) / 2,
     width: first.to - first.from + last.to - last.from,
+    clutches: 1,
   };
 }
 

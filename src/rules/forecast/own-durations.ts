@@ -3,12 +3,12 @@ import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
-import type { ObservedDuration } from './duration.ts';
+import type { Length } from './duration.ts';
 
 export type DurationKind = 'incubation' | 'fledging';
 
 /** How long one clutch of this room took, as a mean over its eggs or chicks. */
-export interface OwnDuration extends ObservedDuration {
+export interface OwnDuration extends Length {
   kind: DurationKind;
   /** The profile's own name of the species. */
   species: string;

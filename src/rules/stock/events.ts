@@ -35,7 +35,7 @@ export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
 const namesOf = (names: readonly string[]) => (names.length === 0 ? 'unknown' : names.join(' or '));
 
 function beginnings(bird: Bird): LifeEvent[] {
-  const { hatched, clutch, ringed, ring, fledged, independent, arrived, listed, released } = bird;
+  const { hatched, clutch, ringed, ring, fledged, independent, arrived, listed, releases } = bird;
   const origin = listed?.origin?.text ?? null;
   const events: [Day | null | undefined, string][] = [
     [hatched?.to, clutch === null ? 'hatched' : `hatched in clutch ${clutchId(clutch)}`],
@@ -43,7 +43,7 @@ function beginnings(bird: Bird): LifeEvent[] {
     [fledged?.day, 'left the nest'],
     [independent?.day, 'fed itself'],
     [arrived, origin === null ? 'arrived' : `arrived: ${origin}`],
-    [released, 'let out of quarantine'],
+    ...releases.map((day): [Day, string] => [day, 'let out of quarantine']),
   ];
   return events.flatMap(([day, what]) => (day === null || day === undefined ? [] : [{ day, what }]));
 }

@@ -1,7 +1,7 @@
 import { shortDay } from '../../days.ts';
 import { isDependent } from '../../room/lives.ts';
 import type { Pair } from '../../room/model.ts';
-import { count } from '../../words.ts';
+import { count, them } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
@@ -19,6 +19,8 @@ interface Chasing extends Found {
   how: string;
   days: number;
   young: number;
+  /** Nobody counted the young. */
+  uncounted: boolean;
   /** The young walked off as they hatched, and feed themselves. */
   onFoot: boolean;
   eggs: number;
@@ -44,14 +46,14 @@ export const chasing: Warning<Chasing> = {
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
-  say({ by, at, how, days, young, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
+  say({ by, at, how, days, young, uncounted, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
     const times = days > 1 ? `, on ${days} days of the last week` : '';
     const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
       onFoot && young > 0
         ? ` ${opening(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
         : feeding !== null
-          ? ` ${opening(count(young, 'young bird still depends', 'young still depend'))} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
+          ? ` ${uncounted ? 'The young still depend' : count(young, 'young bird still depends', 'young still depend')} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
           : eggs > 0
             ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
             : ' A hunted bird does not eat and does not rest.';
@@ -89,6 +91,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     how: worst?.level === 'fierce' ? 'fiercely' : (worst?.level ?? ''),
     days: days.filter(({ day }) => last.day - day < STORY).length,
     young: young.length,
+    uncounted: young.some(({ placeholder }) => placeholder),
     onFoot: pair.profile !== null && walksOff(pair.profile),
     eggs,
     aggressor,
@@ -111,7 +114,7 @@ function endsChase(gone: Parent | null, chase: Pair['chasing'][number] | undefin
 
 function feedingWordsOf(brood: Brood, { day }: View): string {
   return brood.young.every((bird) => feedersOf(bird, day) === null)
-    ? 'nobody wrote who feeds them'
+    ? `nobody wrote who feeds ${brood.young.some(({ placeholder }) => placeholder) ? 'them' : them(brood.young.length)}`
     : feedingWords(brood, brood.young, day);
 }
 

@@ -34,7 +34,7 @@ export const deserted: Warning<Deserted> = {
   find: (view) => view.broods.flatMap((brood) => desertedIn(view, brood) ?? []),
   say: ({ eggs, off, seen, left, takers }) => ({
     text: `${count(eggs, 'egg')} found cold or alone ${off.length > 1 ? `on ${off.map(shortDay).join(' and ')}` : `at two looks on ${shortDay(off[0] as Day)}`}; ${
-      seen === null ? 'nobody was seen sitting yet' : `last seen sat on on ${shortDay(seen)}`
+      seen === null ? 'nobody was seen sitting yet' : `sitting was last seen on ${shortDay(seen)}`
     }. Deserted? Cold eggs are not dead at once. ${takers}.`,
     check: `once more at dusk; ${left === null ? 'are both birds' : `is the ${left}, who sits alone now,`} well? A bird that is fluffed or on the floor: an avian vet. If nobody sits at night, a foster pair or an incubator is what saves the eggs`,
   }),

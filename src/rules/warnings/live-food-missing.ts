@@ -1,13 +1,13 @@
 import { shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
-import { count } from '../../words.ts';
 import { foodOffered } from '../agenda/conditions.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
+import { chicksWords, opening } from './words.ts';
 
 interface LiveFoodMissing extends Found {
-  chicks: number;
+  chicks: string;
   species: string;
   required: boolean;
   /** The day of the last `food` line; null where there is none. */
@@ -28,7 +28,7 @@ export const liveFoodMissing: Warning<LiveFoodMissing> = {
     'Parents that rear on live food and have none throw their chicks out or let them starve within days. `food` says what is offered from now on, in the pair’s journal or in the room’s; where it stands only in a note, nestlog cannot know it. Chicks that are seen with full crops without it are doing well enough. A weak chick is a matter for an avian vet.',
   find: (view) => view.broods.flatMap((brood) => missingFor(view, brood) ?? []),
   say: ({ chicks, species, required, food }) => ({
-    text: `${count(chicks, 'chick')} in the nest, and ${food === null ? 'no `food` was ever written for this pair' : `the food written on ${shortDay(food)} names no live food`}. The ${species} ${
+    text: `${opening(chicks)} in the nest, and ${food === null ? 'no `food` was ever written for this pair' : `the food written on ${shortDay(food)} names no live food`}. The ${species} ${
       required
         ? 'rears on live food: without it chicks are thrown out or starve'
         : 'rears far better with live food'
@@ -59,7 +59,7 @@ function missingFor({ room, day }: View, brood: Brood): LiveFoodMissing | null {
     ...about(brood),
     level: required && day - date <= ACT ? 'act' : 'watch',
     date,
-    chicks: nestlings.length,
+    chicks: chicksWords(nestlings),
     species: profileIn(brood, first)?.species ?? '',
     required,
     food: food?.day ?? null,

@@ -26,13 +26,14 @@ export const noProfile: Warning<NoProfile> = {
   health: false,
   when: 'eggs or nestlings are of a species for which no incubation or no fledging age is known',
   over: 'a profile in `species/` says it; the eggs have a fate and the young are out; 7 d after the last day on which the eggs of any small cage bird would hatch, or its young leave the nest',
-  explain: `Tasks and dates come from the species' profile. Without one nothing is expected, and the morning looks quiet while chicks may hatch. Eggs of small cage birds hatch after ${daysRange(widest)} of sitting (common practice): the days that are given are those, and live food must be there before the first of them if the species rears on it. Three lines in a file of \`species/\` are enough to be told more closely.`,
+  explain: `Tasks and dates come from the species' profile. Without one no hatching is expected, and the morning looks quiet while chicks may hatch. Eggs of small cage birds hatch after ${daysRange(widest)} of sitting (common practice): the days that are given are those, and live food must be there before the first of them if the species rears on it. Three lines in a file of \`species/\` are enough to be told more closely.`,
   find: ({ day, broods }) => broods.flatMap((brood) => unknownIn(brood, day) ?? []),
   say({ species, eggs, nestlings, hatch }) {
-    const whose = [eggs === 0 ? '' : count(eggs, 'egg'), nestlings ? 'nestlings' : ''].filter((one) => one);
+    const whose = [...(eggs === 0 ? [] : [count(eggs, 'egg')]), ...(nestlings ? ['nestlings'] : [])];
+    const what = [...(eggs === 0 ? [] : ['hatching']), ...(nestlings ? ['leaving the nest'] : [])];
     const days = `${daysRange(widest)} of sitting, as of any small cage bird`;
     return {
-      text: `${opening(listed(whose))}, and no profile says how long the ${species} takes: no date is expected and no task given.${hatch === null ? '' : ` Hatching may fall on ${shortSpan(hatch)} (${days}).`}`,
+      text: `${opening(listed(whose))}, and no profile says how long the ${species} takes: no day of ${listed(what)} is expected, and tasks that hang on it are not given.${hatch === null ? '' : ` Hatching may fall on ${shortSpan(hatch)} (${days}).`}`,
       check: `the nest and the live food by your own count of days; what you know of it goes into a file of species/ that begins with \`species: ${species}\`, then its figures, such as \`incubation: 12-14\``,
     };
   },

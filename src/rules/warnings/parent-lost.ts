@@ -1,18 +1,20 @@
 import { type Day, shortDay } from '../../days.ts';
-import { count, listed } from '../../words.ts';
+import { count, listed, them } from '../../words.ts';
 import { type Absence, absencesFrom } from '../absences.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { unfedSince } from './feeders.ts';
 import { absenceWords, leavesCold, needsWarmth, onFoot, other, unbrooded } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { opening } from './words.ts';
+import { chicksWords, opening } from './words.ts';
 
 interface ParentLost extends Found {
   lost: string[];
   /** Whether one of them is dead, and not only away. */
   died: boolean;
   what: string;
+  /** `it` where that is one egg or one chick, else `them`. */
+  whom: string;
   left: string;
   /** Whether a parent is left that could go on. */
   alone: boolean;
@@ -36,11 +38,11 @@ export const parentLost: Warning<ParentLost> = {
   explain:
     'Eggs and naked chicks without a parent on them last hours, not days, though cooling alone does not at once kill an egg (Olson, Vleck & Vleck 2006). In many species the one that is left goes on, above all where both sit; so look first, at dusk too. Eggs and young chicks can go to a pair whose own are within two days of them and that has room (common practice). A bird that died for no plain reason concerns the others too: ask an avian vet.',
   find: (view) => view.broods.flatMap((brood) => lostFrom(view, brood) ?? []),
-  say: ({ lost, died, what, left, goesOn, takers, alone, onFoot, date }) => ({
+  say: ({ lost, died, what, whom, left, goesOn, takers, alone, onFoot, date }) => ({
     text: `${opening(listed(lost))} on ${shortDay(date)}, with ${what}${onFoot ? ' to keep warm' : ' in the nest'}. ${left}${takers === null ? '' : ` ${takers}.`}`,
     check: goesOn
       ? `at dusk, that the one that is left still sits or broods and feeds${died ? '; what the other died of, with an avian vet' : ''}`
-      : `now: are they warm${alone ? `, and does the other parent ${onFoot ? 'brood them' : 'sit, brood and feed'}` : ''}? If not, ${onFoot ? 'a brooder at once, with a warm place and a cooler one beside it' : 'give them to another pair, or to an incubator and the hand'}. An avian vet if the loss has no plain cause`,
+      : `now: ${whom === 'it' ? 'is it' : 'are they'} warm${alone ? `, and does the other parent ${onFoot ? `brood ${whom}` : 'sit, brood and feed'}` : ''}? If not, ${onFoot ? 'a brooder at once, with a warm place and a cooler one beside it' : `give ${whom} to another pair, or to an incubator and the hand`}. An avian vet if the loss has no plain cause`,
   }),
 };
 
@@ -57,9 +59,10 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
   const goesOn = alone && seenSince(brood, last);
   const eggs = brood.eggs.filter(mayHatch).length;
   const cold = unbrooded(brood);
-  const chicks = cold.length;
   const walking = cold.some((bird) => onFoot(brood, bird));
-  const parts = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(chicks > 0 ? [count(chicks, 'chick')] : [])];
+  const parts = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(cold.length > 0 ? [chicksWords(cold)] : [])];
+  const counted = cold.every(({ placeholder }) => !placeholder);
+  const whom = them(counted ? eggs + cold.length : Number.POSITIVE_INFINITY);
   return {
     ...about(brood),
     level: ago <= ACT && !goesOn ? 'act' : 'watch',
@@ -67,7 +70,8 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
     lost: absences.map(absenceWords),
     died: absences.some(({ how }) => how === 'died'),
     what: listed(parts),
-    left: leftWords(last, { alone, goesOn, cold: coldSince(brood, last) }),
+    whom,
+    left: leftWords(last, { alone, goesOn, cold: coldSince(brood, last), whom }),
     alone,
     goesOn,
     onFoot: walking,
@@ -77,12 +81,13 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
 
 function leftWords(
   { parent }: Absence,
-  { alone, goesOn, cold }: { alone: boolean; goesOn: boolean; cold: Day | null },
+  { alone, goesOn, cold, whom }: { alone: boolean; goesOn: boolean; cold: Day | null; whom: string },
 ): string {
-  if (!alone || parent === null) return 'Nobody is left to keep them warm.';
+  if (!alone || parent === null) return `Nobody is left to keep ${whom} warm.`;
   if (goesOn) return `The ${other(parent)} was seen going on alone.`;
-  if (cold !== null) return `Nobody was on them on ${shortDay(cold)}; unwarmed they last hours.`;
-  return `Nobody wrote yet whether the ${other(parent)} goes on alone; unwarmed they last hours.`;
+  const hours = `unwarmed ${whom === 'it' ? 'it lasts' : 'they last'} hours`;
+  if (cold !== null) return `Nobody was on ${whom} on ${shortDay(cold)}; ${hours}.`;
+  return `Nobody wrote yet whether the ${other(parent)} goes on alone; ${hours}.`;
 }
 
 /** The day of the last look, where that found nobody on the eggs since the loss. */

@@ -11,6 +11,15 @@ export function other(parent: Parent): Parent {
   return parent === 'cock' ? 'hen' : 'cock';
 }
 
+/** `the parents`, or who is left of them. */
+export function parentsLeft(away: readonly Absence[]): string {
+  const gone = new Set(away.map(({ parent }) => parent));
+  if (gone.size === 0) return 'the parents';
+  if (gone.has(null)) return 'the parent that stayed';
+  const [left] = (['cock', 'hen'] as const).filter((parent) => !gone.has(parent));
+  return left === undefined ? 'nobody' : `the ${left}`;
+}
+
 /** Whether its kind walks off as it hatches: then it feeds itself, and needs nothing of a parent but warmth. */
 export function onFoot(brood: Brood, bird: Bird): boolean {
   const profile = profileIn(brood, bird);

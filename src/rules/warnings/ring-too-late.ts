@@ -6,7 +6,8 @@ import { daysRange, names, opening } from './words.ts';
 interface RingTooLate extends Found {
   chicks: string;
   many: boolean;
-  age: number;
+  /** Days; of the youngest if it hatched as late as it can have, and of the eldest if as early. */
+  age: { low: number; high: number };
   usual: { low: number; high: number };
 }
 
@@ -23,7 +24,7 @@ export const ringTooLate: Warning<RingTooLate> = {
     'A closed ring passes the toes for a few days only. After that it would have to be forced, and a forced or tight ring costs a foot: never force one. Other marks exist, such as split rings and photographs; whether they will do where a ring is asked for by law or by a society is a matter of your local rules and your ring issuer. A swollen leg under a ring is a job for an avian vet, never for pliers at home.',
   find: ({ day, broods }) => broods.flatMap((brood) => tooLateIn(brood, day)),
   say: ({ chicks, many, age, usual }) => ({
-    text: `${opening(chicks)}: ${age} d old without a ring; ${daysRange(usual)} is the age for a closed one. It is too late: do not force a ring over the ${many ? 'feet' : 'foot'}.`,
+    text: `${opening(chicks)}: ${daysRange(age)} old without a ring; ${daysRange(usual)} is the age for a closed one. It is too late: do not force a ring over the ${many ? 'feet' : 'foot'}.`,
     check:
       'another mark, as your local rules and ring issuer allow (write `skip: ring`). A leg that is swollen or cut under a ring: an avian vet',
   }),
@@ -36,10 +37,10 @@ function tooLateIn(brood: Brood, day: number): RingTooLate[] {
     .flatMap(({ span, who, profile }) => {
       const usual = (profile ?? brood.profile)?.ringAge?.value;
       return usual !== undefined && day > span.to + usual.high && day <= span.to + usual.high + SHOWN
-        ? [{ hatched: span.to, who: who ?? [], usual }]
+        ? [{ hatched: span, who: who ?? [], usual }]
         : [];
     })
-    .sort((a, b) => b.hatched - a.hatched);
+    .sort((a, b) => b.hatched.to - a.hatched.to);
   const birds = late.flatMap(({ who }) => who);
   const [last] = late;
   if (last === undefined) return [];
@@ -48,10 +49,10 @@ function tooLateIn(brood: Brood, day: number): RingTooLate[] {
     {
       ...about(brood),
       level: 'note',
-      date: hatched + usual.high,
+      date: hatched.to + usual.high,
       chicks: names(brood, birds),
       many: birds.length > 1,
-      age: day - hatched,
+      age: { low: day - hatched.to, high: day - Math.min(...late.map((one) => one.hatched.from)) },
       usual,
     },
   ];

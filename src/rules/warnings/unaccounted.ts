@@ -1,7 +1,9 @@
 import type { Day } from '../../days.ts';
 import { incubation, independence } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
-import { count, listed } from '../../words.ts';
+import { count, listed, them } from '../../words.ts';
+import { askedUntil } from '../agenda/agenda.ts';
+import { GIVEN_UP } from '../agenda/item.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { daysInStore, STORED_SHOWN } from './stored.ts';
 import type { Found, View, Warning } from './warning.ts';
@@ -13,9 +15,8 @@ interface Unaccounted extends Found {
   clutches: string[];
 }
 
-/** Days after the hatch window, and after the latest age of independence, when the tasks that ask are given up. */
-const EGGS_GIVEN_UP = 65;
-const YOUNG_GIVEN_UP = 61;
+/** Days after the hatch for which the eggs are left to themselves before anybody asks. */
+const GRACE = 4;
 /** Days after that for which it is said. */
 const SHOWN = 30;
 /** So many clutches are named. */
@@ -36,7 +37,7 @@ export const unaccounted: Warning<Unaccounted> = {
       clutches.length > NAMED ? [...clutches.slice(0, NAMED), `${clutches.length - NAMED} more`] : clutches;
     return {
       text: `${opening(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after ${eggs + young === 1 ? 'its' : 'their'} time, in ${listed(named)}. The season’s rates leave them open.`,
-      check: 'what became of them: one line a clutch with `lost`, `died`, `independent` or `gone`',
+      check: `what became of ${them(eggs + young)}: one line a clutch with \`lost\`, \`died\`, \`independent\` or \`gone\``,
     };
   },
 };
@@ -68,11 +69,15 @@ interface Open {
 
 /** Eggs in a nest or an incubator long after the hatch, and eggs in store longer than anybody keeps one. */
 function openEggs(brood: Brood, day: Day): Open[] {
-  const { eggs, stored, hatch } = brood;
+  const { eggs, stored, term } = brood;
+  const asked = askedUntil(brood, 'unhatched');
+  // Beside young they are left in the nest, and are asked about with them.
+  const withYoung = openYoung(brood).map(({ since }) => since);
   const warm = eggs.map((egg): Open => {
     const last = egg.clutch.eggs.at(-1)?.laid.to ?? egg.laid.to;
-    const until = hatch?.to ?? last + incubation(profileIn(brood, egg)).high;
-    return { what: 'egg', clutch: egg.clutch, since: until + EGGS_GIVEN_UP };
+    const over = term?.to ?? last + incubation(profileIn(brood, egg)).high;
+    const since = asked === null ? Math.max(over + GRACE + GIVEN_UP + 1, ...withYoung) : asked + 1;
+    return { what: 'egg', clutch: egg.clutch, since };
   });
   const cool = stored.map((egg): Open => {
     const over = STORED_SHOWN + 1 - daysInStore(egg, day);
@@ -87,6 +92,6 @@ function openYoung(brood: Brood): Open[] {
     const age = independence(profileIn(brood, bird)).high;
     return hatched === null || clutch === null
       ? []
-      : [{ what: 'young', clutch, since: hatched.to + age + YOUNG_GIVEN_UP }];
+      : [{ what: 'young', clutch, since: hatched.to + age + GIVEN_UP + 1 }];
   });
 }

@@ -1,11 +1,16 @@
 import type { Bird, Egg } from '../../room/model.ts';
-import { capital, listed } from '../../words.ts';
+import { capital, count, listed } from '../../words.ts';
 import { type Brood, refIn } from '../brood.ts';
 
 /** Whom a sentence is about, as this pair's journal names them; young that nobody counted have no name. */
 export function names(brood: Brood, some: readonly (Egg | Bird)[]): string {
   const known = some.filter((one) => !('placeholder' in one && one.placeholder));
   return known.length === 0 ? 'the young' : listed(known.map((one) => refIn(brood, one)));
+}
+
+/** `1 chick`, `2 chicks`; young that were heard and never counted may be any number. */
+export function chicksWords(some: readonly Bird[]): string {
+  return some.some(({ placeholder }) => placeholder) ? 'young (not counted)' : count(some.length, 'chick');
 }
 
 /** `11–13 d`. */

@@ -2,13 +2,17 @@ import { type Day, shortSpan } from '../../days.ts';
 import { isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef } from '../../room/model.ts';
 import { count, listed } from '../../words.ts';
+import { absencesFrom } from '../absences.ts';
 import type { Brood } from '../brood.ts';
+import { parentsLeft } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 
 interface YoungAtHatch extends Found {
   independent: string[];
   dependent: number;
   when: string;
+  /** With whom they are: `the parents`, or the one that is left. */
+  parents: string;
 }
 
 /** Days before the hatch window from which it is said, and after the first chick is out. */
@@ -31,14 +35,14 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
     const inOrder = orderOf(view.room.birds);
     return view.broods.flatMap((brood) => crowdAt(brood, view, inOrder) ?? []);
   },
-  say: ({ independent, dependent, when }) => {
+  say: ({ independent, dependent, when, parents }) => {
     const more =
       independent.length > NAMED
         ? [...independent.slice(0, NAMED), `${independent.length - NAMED} more`]
         : independent;
     const who = [...more, ...(dependent > 0 ? [`${dependent} still fed`] : [])];
     return {
-      text: `Young of an earlier clutch are with the parents at the next hatch (${when}): ${listed(who)}. They crowd the nest and beg food away from the new chicks.`,
+      text: `Young of an earlier clutch are with ${parents} at the next hatch (${when}): ${listed(who)}. They crowd the nest and beg food away from the new chicks.`,
       check:
         independent.length > 0
           ? `move out those that feed themselves, on an evening without a look into the nest${dependent > 0 ? '; the others stay with who feeds them' : ''}`
@@ -82,6 +86,7 @@ function crowdAt(
     independent: young.filter((bird) => !isDependent(bird)).map((bird) => bird.ring ?? fullRef(bird)),
     dependent,
     when: shortSpan({ from: span.from, to: span.to }),
+    parents: parentsLeft(absencesFrom(brood)),
   };
 }
 

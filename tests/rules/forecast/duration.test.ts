@@ -15,10 +15,11 @@ const ranges = fc
 const observation: fc.Arbitrary<ObservedDuration> = fc.record({
   days: fc.integer({ min: 14, max: 90 }).map((halves) => halves / 2),
   width: fc.integer({ min: 0, max: 6 }),
+  clutches: fc.constant(1),
 });
 const observations = fc.array(observation, { minLength: 1, maxLength: 15 });
 
-const days = (...lengths: number[]) => lengths.map((length) => ({ days: length, width: 0 }));
+const days = (...lengths: number[]) => lengths.map((length) => ({ days: length, width: 0, clutches: 1 }));
 
 describe('the book', () => {
   it('takes a profile range as the central 90 % of a normal distribution', () => {
@@ -37,8 +38,8 @@ describe('the book', () => {
 
   it('remembers the longest that it can have taken here: the looks’ middle and half of what lay between them', () => {
     const seen = [
-      { days: 12, width: 3 },
-      { days: 13, width: 0 },
+      { days: 12, width: 3, clutches: 1 },
+      { days: 13, width: 0, clutches: 1 },
     ];
     expect(learnedDuration({ low: 11, high: 13 }, seen).longest).toBe(13.5);
     expect(bookDuration({ low: 11, high: 13 }).longest).toBe(0);
@@ -104,13 +105,39 @@ describe('learning from own clutches', () => {
 
   it('counts a length known only between two looks for less', () => {
     const range = { low: 12, high: 15 };
-    const daily = learnedDuration(range, [{ days: 16, width: 0 }]);
-    const weekly = learnedDuration(range, [{ days: 16, width: 7 }]);
+    const daily = learnedDuration(range, [{ days: 16, width: 0, clutches: 1 }]);
+    const weekly = learnedDuration(range, [{ days: 16, width: 7, clutches: 1 }]);
     expect(weekly.mean).toBeLessThan(daily.mean);
     expect(weekly.mean).toBeGreaterThan(13.5);
     // A uniform 7 d wide has variance 49/12; the precision it brings is 1/(spread + 49/12).
     const half = (3 / 3.29) ** 2 / 2;
     expect(weekly.meanVariance).toBeCloseTo(1 / (1 / half + 1 / (half + 49 / 12)), 12);
+  });
+
+  it('is hardly less sure for a nest that is looked into once a week, if the usual length may lie between the looks', () => {
+    const width = ({ low, high }: { low: number; high: number }) => high - low;
+    fc.assert(
+      fc.property(
+        ranges.filter(({ low, high }) => high - low <= 5),
+        fc.array(fc.integer({ min: -2, max: 2 }), { maxLength: 8 }),
+        fc.integer({ min: -3, max: 3 }),
+        (range, off, late) => {
+          const daily = days(...off.map((one) => Math.round((range.low + range.high) / 2) + one));
+          const before = learnedDuration(range, daily);
+          const weekly = { days: before.mean + late, width: 6, clutches: 1 };
+          const after = learnedDuration(range, [...daily, weekly]);
+          expect(width(usualRange(after))).toBeLessThan(width(usualRange(before)) + 0.25);
+        },
+      ),
+    );
+  });
+
+  it('takes nothing for spread between eggs that the looks alone can have made', () => {
+    const range = { low: 11, high: 13 };
+    const weekly = [12, 13, 14, 15, 16, 17, 18].map((found) => ({ days: found, width: 6, clutches: 1 }));
+    const { spreadVariance } = learnedDuration(range, weekly);
+    expect(spreadVariance).toBeLessThan(bookDuration(range).spreadVariance * 1.1);
+    expect(learnedDuration(range, days(12, 13, 14, 15, 16, 17, 18)).spreadVariance).toBeGreaterThan(2);
   });
 
   it('learns the same from clutches counted together as from each by itself', () => {
@@ -170,7 +197,11 @@ describe('learning from own clutches', () => {
   });
 
   it('comes to the lengths that the room shows', () => {
-    const seen = Array.from({ length: 200 }, (_, index) => ({ days: 15 + (index % 3), width: 0 }));
+    const seen = Array.from({ length: 200 }, (_, index) => ({
+      days: 15 + (index % 3),
+      width: 0,
+      clutches: 1,
+    }));
     const { mean, spreadVariance } = learnedDuration({ low: 11, high: 13 }, seen);
     expect(Math.abs(mean - 16)).toBeLessThan(0.1);
     expect(spreadVariance).toBeCloseTo(2 / 3, 1);

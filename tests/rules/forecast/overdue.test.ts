@@ -12,7 +12,11 @@ const ranges = fc
   .tuple(fc.integer({ min: 8, max: 40 }), fc.integer({ min: 0, max: 12 }))
   .map(([low, width]) => ({ low, high: low + width }));
 const lengths = fc.array(
-  fc.record({ days: fc.integer({ min: 8, max: 45 }), width: fc.integer({ min: 0, max: 3 }) }),
+  fc.record({
+    days: fc.integer({ min: 8, max: 45 }),
+    width: fc.integer({ min: 0, max: 3 }),
+    clutches: fc.constant(1),
+  }),
   { maxLength: 10 },
 );
 const starts: fc.Arbitrary<Span> = fc
@@ -65,7 +69,7 @@ describe('an egg is overdue', () => {
   });
 
   it('later where own clutches have hatched late', () => {
-    const late = [12, 20, 13, 19, 14, 21].map((days) => ({ days, width: 0 }));
+    const late = [12, 20, 13, 19, 14, 21].map((days) => ({ days, width: 0, clutches: 1 }));
     const learned = learnedDuration({ low: 12, high: 14 }, late);
     const day = overdueFrom(learned, on(0), on(0));
     expect(day).toBeGreaterThan(overdueFrom(bookDuration({ low: 12, high: 14 }), on(0), on(0)));

@@ -21,6 +21,24 @@ describe('a life', () => {
     ]);
   });
 
+  it('tells of each time that a bird was let out of quarantine', () => {
+    const files = {
+      'birds.yaml': `
+        birds:
+          - id: x
+            log:
+              - {date: 2026-01-01, arrived: cage 1}
+              - {date: 2026-02-01, released}
+              - {date: 2026-03-01, quarantine: 14}
+              - {date: 2026-03-15, released}
+      `,
+    };
+    expect(life(files, 'x').filter((line) => line.includes('quarantine'))).toEqual([
+      '2026-02-01 let out of quarantine',
+      '2026-03-15 let out of quarantine',
+    ]);
+  });
+
   it('of a bird that was bred here', () => {
     expect(life(threeGenerations, 'SON')).toEqual([
       '2024-03-24 hatched in clutch LW-1/1',

@@ -19,6 +19,20 @@ describe('hard chasing', () => {
     );
   });
 
+  it('tells of one young bird as of one, and of young that were heard only as of an unknown number', () => {
+    const log = 'date: 2026-03-01, laid: 1, sitting: hen\n date: 2026-03-14, ';
+    const text = (found: string) =>
+      line(
+        files('date: 2026-03-20, chasing: {by: cock, at: hen, level: hard}', log + found),
+        'chasing',
+        '2026-03-20',
+      ).text;
+    expect(text('hatched: 1')).toContain(
+      ' 1 young bird still depends on being fed: nobody wrote who feeds it.',
+    );
+    expect(text('heard')).toContain(' The young still depend on being fed: nobody wrote who feeds them.');
+  });
+
   it('says who was seen feeding', () => {
     const other = files(`date: 2026-04-09, feeding: {hen: all}\n date: 2026-04-10, ${hard}`);
     expect(line(other, 'chasing', '2026-04-10').text).toContain(

@@ -16,7 +16,7 @@ describe('deserted eggs', () => {
     const room = files('date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off');
     expect(spell(room, 'deserted', '2026-03-01', '2026-03-31')).toEqual(['03-10 … 03-14 watch']);
     expect(line(room, 'deserted', '2026-03-10').text).toBe(
-      '4 eggs found cold or alone on 9 Mar and 10 Mar; last seen sat on on 4 Mar. Deserted? Cold eggs are not dead at once. No pair in this room is at that stage and has room.',
+      '4 eggs found cold or alone on 9 Mar and 10 Mar; sitting was last seen on 4 Mar. Deserted? Cold eggs are not dead at once. No pair in this room is at that stage and has room.',
     );
   });
 

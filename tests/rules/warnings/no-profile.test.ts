@@ -15,7 +15,7 @@ describe('a species without a profile', () => {
     const files = grassfinches(sat);
     expect(spell(files, 'no-profile', '2026-02-20', '2026-05-01')).toEqual(['03-01 … 04-04 watch']);
     expect(line(files, 'no-profile', '2026-03-05').text).toBe(
-      '3 eggs, and no profile says how long the reed grassfinch takes: no date is expected and no task given. Hatching may fall on 11–28 Mar (10–25 d of sitting, as of any small cage bird).',
+      '3 eggs, and no profile says how long the reed grassfinch takes: no day of hatching is expected, and tasks that hang on it are not given. Hatching may fall on 11–28 Mar (10–25 d of sitting, as of any small cage bird).',
     );
   });
 

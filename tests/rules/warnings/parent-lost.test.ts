@@ -28,6 +28,15 @@ describe('a parent lost with eggs', () => {
     );
   });
 
+  it('tells of one egg as of one', () => {
+    const one = waxbills('date: 2026-03-01, laid: 1, sitting: hen\n date: 2026-03-08, died: hen', heads);
+    const { text, check } = line({ 'LW-1': one }, 'parent-lost', '2026-03-08');
+    expect(text).toContain(
+      'with 1 egg in the nest. Nobody wrote yet whether the cock goes on alone; unwarmed it lasts hours.',
+    );
+    expect(check).toMatch(/^now: is it warm, .*If not, give it to another pair/);
+  });
+
   it('is watched only, once the other was seen sitting on a later day', () => {
     const room = files('date: 2026-03-08, died: hen\n date: 2026-03-09, sitting: cock');
     expect(spell(room, 'parent-lost', '2026-03-01', '2026-03-31')).toEqual([
@@ -101,6 +110,18 @@ describe('who could take them', () => {
 
 // Orange-cheeked waxbills stop brooding by night on the third day (Watchbird); most others at 7–12 d, from memory.
 describe('a parent lost with chicks', () => {
+  it('that were heard only counts none of them', () => {
+    const begging = waxbills(
+      `${eggs}\n date: 2026-03-17, heard: begging\n date: 2026-03-18, died: hen`,
+      heads,
+    );
+    const { text } = line({ 'LW-1': begging }, 'parent-lost', '2026-03-18');
+    expect(text).toContain('with 3 eggs and young (not counted) in the nest.');
+    expect(line({ 'LW-1': begging }, 'live-food-missing', '2026-03-18').text).toMatch(
+      /^Young \(not counted\) in the nest/,
+    );
+  });
+
   const chicks = `${eggs}\n date: 2026-03-16, hatched: 3`;
   const rear = (more: string) => ({ 'LW-1': waxbills(`${chicks}\n${more}`, heads) });
 

@@ -4,6 +4,7 @@ import { line, mixedNest, spell, warned, waxbills } from './warned.ts';
 const brood = `
   date: 2026-03-01, laid: 3
   date: 2026-03-02, sitting: hen
+  date: 2026-03-13, checked
   date: 2026-03-14, hatched: 3
 `;
 
@@ -14,6 +15,13 @@ it('a nestling past its ring age is noted on two days: do not force a ring', () 
   expect(spell(files, 'ring-too-late', '2026-03-14', '2026-04-10')).toEqual(['03-23 … 03-24 note']);
   expect(line(files, 'ring-too-late', '2026-03-23').text).toBe(
     'c2 and c3: 9 d old without a ring; 7–8 d is the age for a closed one. It is too late: do not force a ring over the feet.',
+  );
+});
+
+it('of which nobody knows the day of hatching is as old as the looks allow', () => {
+  const weekly = brood.replace('date: 2026-03-14, hatched', 'date: 2026-03-20, hatched');
+  expect(line({ 'LW-1': waxbills(weekly) }, 'ring-too-late', '2026-03-29').text).toMatch(
+    /^c1, c2 and c3: 9–15 d old without a ring;/,
   );
 });
 

@@ -1,5 +1,12 @@
 import { expect, it } from 'vitest';
-import { line, pair, spell, warned, waxbills } from './warned.ts';
+import { agendaOf } from '../../../src/rules/agenda/agenda.ts';
+import type { Files } from '../../rooms.ts';
+import { line, pair, spell, view, warned, waxbills } from './warned.ts';
+
+function tasksOn(files: Files, on: string) {
+  const { room, broods } = view(files, on);
+  return agendaOf(room, broods, 0);
+}
 
 const forgotten = `
   date: 2026-01-01, laid: 3
@@ -12,6 +19,22 @@ it('eggs without an end are one note, for thirty days after their task was given
   expect(line(files, 'unaccounted', '2026-04-01').text).toBe(
     '3 eggs have no end in the journal long after their time, in LW-1/1. The season’s rates leave them open.',
   );
+});
+
+it('eggs beside chicks are asked about when the nest comes down, and are no note before that is given up', () => {
+  const beside = `${forgotten}
+  date: 2026-01-14, hatched: 2
+  date: 2026-02-02, fledged: 2
+  date: 2026-02-25, independent: all
+`;
+  const files = { 'LW-1': waxbills(beside) };
+  const asked = tasksOn(files, '2026-04-15').filter(({ task }) => task === 'unhatched');
+  expect(asked).toMatchObject([{ pair: 'LW-1', who: ['e3'] }]);
+  expect(warned(files, 'unaccounted', '2026-04-15')).toEqual([]);
+  expect(spell(files, 'unaccounted', '2026-01-01', '2026-08-30')).toEqual(['04-17 … 05-17 note']);
+  expect(tasksOn(files, '2026-04-16').some(({ task }) => task === 'unhatched')).toBe(true);
+  expect(tasksOn(files, '2026-04-17').some(({ task }) => task === 'unhatched')).toBe(false);
+  expect(line(files, 'unaccounted', '2026-05-01').check).toMatch(/^what became of it:/);
 });
 
 it('of the whole room it is one line', () => {

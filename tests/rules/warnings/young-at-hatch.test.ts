@@ -25,6 +25,15 @@ describe('young of the last brood at the next hatch', () => {
     );
   });
 
+  it('are with the hen where the cock was taken away', () => {
+    const { text } = line(
+      files(`${independent}\n date: 2026-04-26, parted: {cock: flight 7}`),
+      'young-at-hatch',
+      '2026-04-30',
+    );
+    expect(text).toMatch(/^Young of an earlier clutch are with the hen at the next hatch/);
+  });
+
   it('are over when they live elsewhere', () => {
     const room = files(
       `${independent}\n date: 2026-05-01, moved: {1/c1: young flight, 1/c2: young flight, 1/c3: young flight}`,

@@ -1,5 +1,5 @@
 import type { Day, Span } from '../../../days.ts';
-import type { Clutch } from '../../../room/model.ts';
+import { type Clutch, hatchedFrom } from '../../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../../rules/season/story.ts';
 import { count } from '../../../words.ts';
 import { dateSpan, shortDate } from '../dates.ts';
@@ -45,23 +45,29 @@ export function clutchFacts(story: ClutchStory): string[][] {
   const { clutch, hatched, fledged, independent, foreseen, laid, sitting } = story;
   const { eggs, chicks } = clutch;
   const size = clutch.counted ? count(eggs.length, 'egg') : 'unknown size';
+  const known = hatchedFrom(clutch) !== null;
   const window = (one: { from: Day; likely: Day; to: Day } | null) =>
     one === null ? '' : `foreseen ${dateSpan(one.from, one.to, day)}, likely ${shortDate(one.likely, day)}`;
   const of = (k: number, n: number) => (n === 0 ? '' : `${k} of ${n}`);
   const rows: [string, Span | null, string, string][] = [
     ['laid', laid, size, ''],
     ['sitting', sitting?.span ?? null, sitting?.inferred === true ? 'inferred' : '', ''],
-    ['hatched', hatched, of(chicks.length, clutch.counted ? eggs.length : 0), window(foreseen.hatch)],
+    [
+      'hatched',
+      hatched,
+      of(chicks.length, clutch.counted && known ? eggs.length : 0),
+      window(foreseen.hatch),
+    ],
     [
       'fledged',
       fledged,
-      of(chicks.filter((bird) => bird.fledged !== null).length, chicks.length),
+      of(chicks.filter((bird) => bird.fledged !== null).length, known ? chicks.length : 0),
       window(foreseen.fledge),
     ],
     [
       'independent',
       independent,
-      of(chicks.filter((bird) => bird.independent !== null).length, chicks.length),
+      of(chicks.filter((bird) => bird.independent !== null).length, known ? chicks.length : 0),
       foreseen.independent === null
         ? ''
         : `foreseen ${dateSpan(foreseen.independent.from, foreseen.independent.to, day)}`,
