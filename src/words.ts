@@ -20,3 +20,12 @@ export function listed(names: readonly string[]): string {
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** Where so many code points of a text are past, in UTF-16 units from its beginning; its length when it has fewer. */
+export function offsetAfter(text: string, codePoints: number, from = 0): number {
+  let offset = from;
+  for (let passed = 0; passed < codePoints && offset < text.length; passed += 1) {
+    offset += (text.codePointAt(offset) as number) > 0xffff ? 2 : 1;
+  }
+  return offset;
+}

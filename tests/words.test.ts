@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { capital, count, listed } from '../src/words.ts';
+import { capital, count, listed, offsetAfter, them } from '../src/words.ts';
 
 test('one is singular, none and many are plural', () => {
   expect([0, 1, 2].map((number) => count(number, 'pair'))).toEqual(['0 pairs', '1 pair', '2 pairs']);
@@ -13,4 +13,12 @@ test('names are listed as a sentence does', () => {
 
 test('a sentence begins with a capital, also one that is empty', () => {
   expect(['the young', ''].map(capital)).toEqual(['The young', '']);
+});
+
+test('one is it, several are them', () => {
+  expect([1, 2].map(them)).toEqual(['it', 'them']);
+});
+
+test('a code point is one, however many units it takes; a text that is shorter ends', () => {
+  expect([offsetAfter('a🐣b', 2), offsetAfter('a🐣b', 1, 3), offsetAfter('a', 5)]).toEqual([3, 4, 1]);
 });

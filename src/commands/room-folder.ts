@@ -1,5 +1,6 @@
-import { existsSync, statSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
+import { isFolder } from '../write/new-files.ts';
 import { UsageError } from './usage-error.ts';
 
 /** The files by which a folder is known as a room; each of them may be missing. */
@@ -53,8 +54,4 @@ function nearestRoom(from: string): string | undefined {
     if (existsSync(join(folder, 'nestlog.yaml'))) return folder;
     if (folder === dirname(folder)) return undefined;
   }
-}
-
-function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }

@@ -1,7 +1,7 @@
 import type { Day } from '../days.ts';
 import { type Bird, type Pair, together } from '../room/model.ts';
 import type { Brood } from './brood.ts';
-import { birdsByName, type FindBird } from './stock/names.ts';
+import { birdsByName, type FindBird, onlyOf } from './stock/names.ts';
 
 export type Parent = 'cock' | 'hen';
 
@@ -57,7 +57,7 @@ export function isAlone(brood: Brood): boolean {
 /** The birds of that parent's name, now and when the clutch was laid; one of several is nobody in particular. */
 function parentBirds(find: FindBird, parent: Parent, pair: Pair, atLaying: readonly string[]): Set<Bird> {
   const birds = [pair[parent], atLaying].flatMap((names) => {
-    const bird = names.length === 1 ? find(names[0] as string) : null;
+    const bird = onlyOf(names, find);
     return bird === null ? [] : [bird];
   });
   return new Set(birds);

@@ -67,8 +67,3 @@ function logLogLimits(surviving: number, greenwood: number, confidence: number):
   const reach = (normalQuantile(0.5 + confidence / 2) * Math.sqrt(greenwood)) / Math.abs(Math.log(surviving));
   return { low: surviving ** Math.exp(reach), high: surviving ** Math.exp(-reach) };
 }
-
-/** The share that survives the time; 1 before the first death. */
-export function survivingAt(steps: readonly SurvivalStep[], time: number): number {
-  return steps.findLast((step) => step.time <= time)?.surviving ?? 1;
-}

@@ -1,6 +1,7 @@
 import type { Place } from '../findings/finding.ts';
 import { Empty, Fields, List, type Node } from '../journal/nodes.ts';
 import { blockOf, lineOf } from '../journal/print.ts';
+import { offsetAfter } from '../words.ts';
 import { flowEnd } from './braces.ts';
 import { dashOf, endsOfList, type Line, lineEndAt, linesOf } from './log-lines.ts';
 
@@ -114,9 +115,5 @@ function behindLine(
 
 /** Offset of a place, whose columns count code points. */
 function offsetOf(text: string, lines: readonly Line[], { line, column }: Place): number {
-  let offset = lines[line - 1]?.from ?? text.length;
-  for (let passed = 1; passed < column && offset < text.length; passed++) {
-    offset += (text.codePointAt(offset) as number) > 0xffff ? 2 : 1;
-  }
-  return offset;
+  return offsetAfter(text, column - 1, lines[line - 1]?.from ?? text.length);
 }

@@ -76,7 +76,8 @@ function failureOf(folder: string, path: string, error: unknown): CreateFailure 
   return { path, reason: reasonOf(why), code: codeOf(why) };
 }
 
-function isFolder(path: string): boolean {
+/** Whether a folder of that name can be seen there. */
+export function isFolder(path: string): boolean {
   try {
     return statSync(path).isDirectory();
   } catch {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { normalCdf, normalQuantile } from '../../src/statistics/normal.ts';
-import { coverage, crpsDays, crpsNormal, intervalScore, pinball } from '../../src/statistics/scores.ts';
+import { crpsDays } from '../../src/statistics/scores.ts';
+import { crpsNormal } from '../statistics/crps-normal.ts';
 
 const mean = (numbers: readonly number[]) => numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 
@@ -48,30 +49,6 @@ describe('CRPS of a forecast over days', () => {
   });
 });
 
-describe('pinball and interval score (formulas of Gneiting & Raftery 2007; values computed by hand)', () => {
-  it.each([
-    [15, 13, 0.9, 1.8],
-    [12, 13, 0.9, 0.1],
-    [15, 13, 0.5, 1],
-    [13, 13, 0.25, 0],
-  ])('pinball: %f happened, %f forecast at %f', (happened, quantile, q, score) => {
-    expect(pinball(quantile, q, happened)).toBeCloseTo(score, 12);
-  });
-
-  it.each([
-    [11.5, 14.5, 0.1, 13, 3],
-    [11.5, 14.5, 0.1, 15, 13],
-    [11.5, 14.5, 0.1, 11, 13],
-  ])('interval [%f, %f] at %f: %f happened', (low, high, alpha, happened, score) => {
-    expect(intervalScore(low, high, alpha, happened)).toBeCloseTo(score, 12);
-  });
-
-  it('an edge is inside: only the width is scored', () => {
-    expect(intervalScore(12, 14, 0.1, 12)).toBeCloseTo(2, 12);
-    expect(intervalScore(12, 14, 0.5, 10)).toBeCloseTo(10, 12);
-  });
-});
-
 describe('ten normal forecasts together (computed with scipy 1.17.1 and the R package scoringRules 1.1.1)', () => {
   const batch = [
     [13.2, 0.9, 13],
@@ -86,28 +63,9 @@ describe('ten normal forecasts together (computed with scipy 1.17.1 and the R pa
     [13.6, 0.6, 14],
   ].map(([centre = 0, deviation = 0, happened = 0]) => ({ centre, deviation, happened }));
 
-  const central = (share: number) =>
-    batch.map(({ centre, deviation, happened }) => {
-      const half = normalQuantile((1 + share) / 2) * deviation;
-      return { low: centre - half, high: centre + half, happened };
-    });
-
-  it.each([
-    [0.5, 0.5],
-    [0.8, 0.8],
-    [0.95, 0.9],
-  ])('central %f intervals hold %f of them', (share, held) => {
-    expect(coverage(central(share))).toBeCloseTo(held, 12);
-  });
-
   it('mean CRPS', () => {
     const scores = batch.map(({ centre, deviation, happened }) => crpsNormal(centre, deviation, happened));
     expect(mean(scores)).toBeCloseTo(0.5871202533, 10);
-  });
-
-  it('mean score of the central 80 % intervals', () => {
-    const scores = central(0.8).map(({ low, high, happened }) => intervalScore(low, high, 0.2, happened));
-    expect(mean(scores)).toBeCloseTo(4.0537861879, 10);
   });
 
   // The last is Φ(2/3) = 0.747507462453; the list it comes from has a slip in its seventh digit.

@@ -1,10 +1,12 @@
 /** Survival curves against published tables. Digits recomputed with the R packages survival 3.5.3 and npsurv 0.5.0. */
+
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { turnbull, turnbullCurve } from '../../src/statistics/interval-censored.ts';
 import { logRank } from '../../src/statistics/log-rank.ts';
-import { kaplanMeier, type Life, survivingAt } from '../../src/statistics/survival.ts';
+import { kaplanMeier, type Life } from '../../src/statistics/survival.ts';
+import { survivingAt } from '../statistics/surviving.ts';
 
 const reference = process.env.NESTLOG_REFERENCE;
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayDistribution } from '../../src/statistics/delay.ts';
-import { coverage, crpsDays, crpsNormal, intervalScore, pinball } from '../../src/statistics/scores.ts';
+import { crpsDays } from '../../src/statistics/scores.ts';
+import { crpsNormal } from './crps-normal.ts';
 
 const value = fc.double({ min: -30, max: 30, noNaN: true });
 const deviation = fc.double({ min: 0.2, max: 8, noNaN: true });
@@ -54,30 +55,5 @@ describe('continuous ranked probability score', () => {
         expect(crpsNormal(mean, spread, mean - off)).toBeCloseTo(score, 9);
       }),
     );
-  });
-});
-
-describe('scores of quantiles and intervals', () => {
-  it('the interval score is made of the pinball scores of its two ends', () => {
-    fc.assert(
-      fc.property(
-        value,
-        deviation,
-        value,
-        fc.double({ min: 0.05, max: 0.9, noNaN: true }),
-        (low, width, y, alpha) => {
-          const ends = pinball(low, alpha / 2, y) + pinball(low + width, 1 - alpha / 2, y);
-          expect(intervalScore(low, low + width, alpha, y)).toBeCloseTo((2 / alpha) * ends, 7);
-        },
-      ),
-    );
-  });
-
-  it('coverage counts the edges as inside and knows no share of nothing', () => {
-    const low = 11;
-    const high = 13;
-    const happened = [10, 11, 12, 13, 14];
-    expect(coverage(happened.map((day) => ({ low, high, happened: day })))).toBe(0.6);
-    expect(coverage([])).toBeNull();
   });
 });

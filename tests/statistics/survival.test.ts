@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { curveOf, kaplanMeier, survivingAt } from '../../src/statistics/survival.ts';
+import { curveOf, kaplanMeier } from '../../src/statistics/survival.ts';
+import { survivingAt } from './surviving.ts';
 
 const life = fc.record({
   entry: fc.integer({ min: -1, max: 5 }),

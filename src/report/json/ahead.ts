@@ -1,10 +1,11 @@
-import { type Day, formatDay, type Span } from '../../days.ts';
+import { formatDay, type Span } from '../../days.ts';
 import type { Basis, StepShare } from '../../rules/ahead/ahead.ts';
 import type { Leaving, WeanedPlace } from '../../rules/ahead/housing.ts';
 import type { Rest } from '../../rules/ahead/rest.ts';
 import type { RingSize, Rings } from '../../rules/ahead/rings.ts';
 import type { SpeciesYoung, Week, Young } from '../../rules/ahead/weeks.ts';
 import type { AheadPage } from '../ahead.ts';
+import { dayData } from './course.ts';
 import { findingData } from './finding.ts';
 import { jsonText } from './text.ts';
 
@@ -45,8 +46,6 @@ export function aheadJson(page: AheadPage): string {
     findings: page.findings.map(findingData),
   });
 }
-
-const dayOrNull = (day: Day | null) => (day === null ? null : formatDay(day));
 const spanData = (span: Span | null) =>
   span === null ? null : { from: formatDay(span.from), to: formatDay(span.to) };
 
@@ -83,8 +82,8 @@ function sizeData(size: RingSize) {
     needed,
     inHand,
     order,
-    first: dayOrNull(first),
-    orderBy: dayOrNull(orderBy),
+    first: dayData(first),
+    orderBy: dayData(orderBy),
     late: late === null ? null : { arrives: formatDay(late.arrives), tooLate: late.tooLate },
     spare,
   };
@@ -103,7 +102,7 @@ function leavingData({ days, nextHatch, ...leaving }: Leaving) {
 }
 
 function restData({ from, free, ...rest }: Rest) {
-  return { ...rest, from: dayOrNull(from), free: formatDay(free) };
+  return { ...rest, from: dayData(from), free: formatDay(free) };
 }
 
 function basisData({ species, ...shares }: Basis) {

@@ -1,8 +1,9 @@
-import { type Day, formatDay } from '../../days.ts';
+import { formatDay } from '../../days.ts';
 import type { Ancestor } from '../../rules/stock/lineage.ts';
 import type { Portrait } from '../../rules/stock/portrait.ts';
 import type { Stock } from '../../rules/stock/stock.ts';
 import { birdRow } from '../tables/birds.ts';
+import { dayData } from './course.ts';
 import { jsonText } from './text.ts';
 
 /** Generations of ancestors in the pedigree. */
@@ -25,7 +26,7 @@ export function birdJson(portrait: Portrait, { day, of }: Pick<Stock, 'day' | 'o
     speciesMeanKinship: speciesMean,
     mates: mates.map(({ id, times, young }) => ({
       mate: id,
-      times: times.map(({ pair, from, to }) => ({ pair, from: formatDay(from), to: dayOrNull(to) })),
+      times: times.map(({ pair, from, to }) => ({ pair, from: formatDay(from), to: dayData(to) })),
       young: young.map((chick) => ({ id: chick.id, status: chick.status })),
     })),
     weights: bird.weights.map(({ day: on, grams }) => ({ date: formatDay(on), grams })),
@@ -51,5 +52,3 @@ function pedigreeData(one: Ancestor, left: number, of: Stock['of']): PedigreeDat
   const inbreeding = bird === null ? null : (of(bird)?.inbreeding ?? null);
   return { id, ring: bird?.ring ?? null, inbreeding, sire: parent(sire), dam: parent(dam) };
 }
-
-const dayOrNull = (day: Day | null) => (day === null ? null : formatDay(day));

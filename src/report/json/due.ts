@@ -1,6 +1,7 @@
 import { formatDay } from '../../days.ts';
 import type { AgendaItem, WarningLine } from '../../rules/agenda/item.ts';
 import type { Morning } from '../morning.ts';
+import { dayData } from './course.ts';
 import { findingData } from './finding.ts';
 import { jsonText } from './text.ts';
 
@@ -27,8 +28,8 @@ function itemData(item: AgendaItem) {
     housing,
     species,
     from: formatDay(from),
-    likely: likely === null ? null : formatDay(likely),
-    to: to === null ? null : formatDay(to),
+    likely: dayData(likely),
+    to: dayData(to),
     state,
     why,
     basis,

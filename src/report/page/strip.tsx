@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { percent } from './timeline/months.tsx';
 
 /**
  * Small drawings for the cells of a table that says the same in figures, so that they need no words of their own. They
@@ -96,10 +97,6 @@ export function ScaleHead({ scale = SHARES }: { scale?: Scale }) {
 function placeOn({ from, to }: Scale): (value: number) => string {
   const place = scaleLinear([from, to], [3, 97]).clamp(true);
   return (value) => percent(place(value));
-}
-
-function percent(share: number): string {
-  return `${share.toFixed(2)}%`;
 }
 
 /** The head of a column of bars: read out, not shown. */

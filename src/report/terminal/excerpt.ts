@@ -1,3 +1,4 @@
+import { offsetAfter } from '../../words.ts';
 import { visible } from './visible.ts';
 import { truncate, truncateStart, widthOf } from './width.ts';
 
@@ -10,23 +11,14 @@ export interface Excerpt {
   length: number;
 }
 
-/** Where a code point of a text begins, in UTF-16 units; the text's length when it has fewer. */
-function offsetOf(text: string, codePoints: number, from = 0): number {
-  let offset = from;
-  for (let passed = 0; passed < codePoints && offset < text.length; passed += 1) {
-    offset += (text.codePointAt(offset) as number) > 0xffff ? 2 : 1;
-  }
-  return offset;
-}
-
 /**
  * The part of a line around a place, cut to `room` columns, and where the marker goes below it. Column and length
  * count code points from 1; wide, combining and made-visible characters keep the marker under what it means. A line
  * of a megabyte costs no more than its beginning.
  */
 export function excerpt(source: string, column: number, length: number, room: number): Excerpt {
-  const start = offsetOf(source, column - 1);
-  const end = offsetOf(source, Math.min(length, room), start);
+  const start = offsetAfter(source, column - 1);
+  const end = offsetAfter(source, Math.min(length, room), start);
   const nearStart = Math.max(0, start - 2 * room);
   const nearEnd = Math.min(source.length, end + 2 * room);
   const before = `${nearStart > 0 ? '…' : ''}${visible(source.slice(nearStart, start))}`;

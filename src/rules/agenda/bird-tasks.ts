@@ -10,8 +10,8 @@ import { profileOf } from '../profile-of.ts';
 import { fewNames, quarantineOf } from '../quarantine.ts';
 import { breedsFrom, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
-import { type AgendaItem, GIVEN_UP, type TaskWords } from './item.ts';
-import { stateOn } from './state.ts';
+import type { AgendaItem, TaskWords } from './item.ts';
+import { GIVEN_UP, stateOn } from './state.ts';
 
 /** Tasks of single birds, whether or not they are in a pair. */
 export function birdTasks(room: Room): AgendaItem[] {

@@ -42,9 +42,6 @@ export interface TaskWindow {
   basis: string | null;
 }
 
-/** Days after its last day for which a task goes on asking: long enough to be seen, not long enough to nag through a winter. */
-export const GIVEN_UP = 60;
-
 /** What a kind of task is, in words: for the item itself, for `due --explain` and for the manual. */
 export interface TaskWords {
   task: string;

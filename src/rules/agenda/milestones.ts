@@ -8,8 +8,9 @@ import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
-import { GIVEN_UP, type TaskWindow, type TaskWords } from './item.ts';
+import type { TaskWindow, TaskWords } from './item.ts';
 import { onFootTasks } from './on-foot.ts';
+import { GIVEN_UP } from './state.ts';
 import { weighEggs } from './weigh-eggs.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */

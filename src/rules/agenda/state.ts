@@ -1,6 +1,9 @@
 import type { Day } from '../../days.ts';
 import type { TaskState } from './item.ts';
 
+/** Days after its last day for which a task goes on asking: long enough to be seen, not long enough to nag through a winter. */
+export const GIVEN_UP = 60;
+
 /** The state of a task on a day, or null when it is no longer shown. */
 export function stateOn(
   day: Day,

@@ -1,5 +1,6 @@
 import type { Room } from '../../room/fold.ts';
 import type { Pair } from '../../room/model.ts';
+import { onlyOf } from '../stock/names.ts';
 import { currentMateship, type Stock, type StockBird } from '../stock/stock.ts';
 
 /** Which pairs are to stay. */
@@ -28,7 +29,7 @@ export function spokenFor(room: Room, stock: Stock, { keep, anew }: PairWishes):
 /** The cock and the hen of a pair, where it is known who they are and both are here; else null. */
 export function matesOf({ cock, hen }: Pair, stock: Stock): [cock: StockBird, hen: StockBird] | null {
   const [his, hers] = [cock, hen].map((names) => {
-    const bird = names.length === 1 ? stock.find(names[0] as string) : null;
+    const bird = onlyOf(names, stock.find);
     const one = bird === null ? null : stock.of(bird);
     return one?.status === 'here' ? one : null;
   });

@@ -1,12 +1,12 @@
 import { group } from 'd3-array';
 import type { Day } from '../../days.ts';
 import type { Clutch, Egg, Pair } from '../../room/model.ts';
-import { lastFeederOf, nestFeederOf, sitterOf } from './care.ts';
+import { lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
 import { youngFateOf } from './fates.ts';
 import { type Grouping, inGroupOrder } from './groupings.ts';
 import { type ChickLife, lifeOf } from './lives.ts';
-import { type Counting, emptyRates, ownCare, type Rates, ratesOf } from './rates.ts';
+import { type Counting, emptyRates, type Rates, ratesOf } from './rates.ts';
 import { type Stage, stagesOf } from './stages.ts';
 import { type ChickSurvival, survivalOf } from './survival.ts';
 

@@ -12,9 +12,9 @@ export interface Care {
   housing: string | null;
 }
 
-/** Laying and fertility are credited to the pair that laid. */
-export function layerOf({ clutch }: Egg): Care {
-  return { origin: clutch, pair: clutch.pair, clutch, housing: clutch.housing };
+/** Of those who laid: laying and fertility are credited to them, and all of a clutch that stayed with them. */
+export function ownCare(origin: Clutch): Care {
+  return { origin, pair: origin.pair, clutch: origin, housing: origin.housing };
 }
 
 /** Hatching is credited to whoever sat on it last. */

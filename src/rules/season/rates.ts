@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
 import { type ClusteredProportion, clusteredProportion } from '../../statistics/design-effect.ts';
 import type { Proportion } from '../../statistics/proportions.ts';
-import { type Care, lastFeederOf, layerOf, nestFeederOf, sitterOf } from './care.ts';
+import { type Care, lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
 import { chicksKnown } from './fates.ts';
 import type { Grouping, GroupingSettings } from './groupings.ts';
 import { type MeasureName, measureNames, measures } from './measures/index.ts';
@@ -161,13 +161,8 @@ function together<T>(some: readonly T[], more: readonly T[]): readonly T[] {
   return some.length === 0 ? more : [...some, ...more];
 }
 
-/** The care of a clutch that stayed with those who laid it. */
-export function ownCare(origin: Clutch): Care {
-  return { origin, pair: origin.pair, clutch: origin, housing: origin.housing };
-}
-
 function careOfEgg(egg: Egg, credit: Measure['credit']): Care {
-  return credit === 'layer' ? layerOf(egg) : sitterOf(egg);
+  return credit === 'layer' ? ownCare(egg.clutch) : sitterOf(egg);
 }
 
 function careOfChick(bird: Bird, credit: Measure['credit'], day: Day): Care | null {

@@ -7,7 +7,7 @@ import { endsBy, type RoomRecord } from '../../journal/record.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird } from '../../room/model.ts';
-import { birdsByName, type FindBird } from './names.ts';
+import { birdsByName, type FindBird, onlyOf } from './names.ts';
 import { hatchedAfter } from './parents.ts';
 
 const roles = ['sire', 'dam'] as const;
@@ -89,8 +89,8 @@ function impossibleParents(record: RoomRecord, room: Room, find: FindBird): Find
       };
       tell({ code: 'parent-younger', at: places(role), args });
     }
-    const sire = bird.sire.length === 1 ? find(bird.sire[0] as string) : null;
-    const dam = bird.dam.length === 1 ? find(bird.dam[0] as string) : null;
+    const sire = onlyOf(bird.sire, find);
+    const dam = onlyOf(bird.dam, find);
     if (sire !== null && sire === dam) {
       tell({ code: 'one-parent-twice', at: places('dam'), args: { parent: sire.id, bird: bird.id } });
     }

@@ -14,6 +14,11 @@ export function birdsByName(birds: readonly Bird[]): FindBird {
   return find;
 }
 
+/** The only bird that the names mean; null where there are several, or none: one of several is nobody in particular. */
+export function onlyOf(names: readonly string[], find: FindBird): Bird | null {
+  return names.length === 1 ? find(names[0] as string) : null;
+}
+
 /** A room's birds are named once, whoever asks. */
 const known = new WeakMap<readonly Bird[], FindBird>();
 

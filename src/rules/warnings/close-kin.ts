@@ -4,6 +4,7 @@ import { kinship } from '../../statistics/pedigree/relationship.ts';
 import { kinOf } from '../stock/kin.ts';
 import { type Mateship, mateshipsOf } from '../stock/mateships.ts';
 import type { FindBird } from '../stock/names.ts';
+import { onlyOf } from '../stock/names.ts';
 import { familiesOf } from '../stock/stock.ts';
 import type { Found, Warning } from './warning.ts';
 
@@ -57,7 +58,7 @@ function closeKinAmong(pairs: readonly Mateship[], room: Room): CloseKin[] {
   const { find, lineage } = familiesOf(room);
   const limit = room.settings.limits.maxInbreeding;
   return pairs.flatMap(({ pair, cock, hen, from }) => {
-    const [his, hers] = [cock, hen].map((names) => (names.length === 1 ? find(names[0] as string) : null));
+    const [his, hers] = [cock, hen].map((names) => onlyOf(names, find));
     if (!his || !hers) return [];
     const [sire, dam] = [lineage.of(his), lineage.of(hers)];
     const inbreeding = kinship(lineage.autosomes, sire.number, dam.number);

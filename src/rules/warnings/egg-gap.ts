@@ -3,6 +3,7 @@ import { layingInterval } from '../../room/lives.ts';
 import { count } from '../../words.ts';
 import { isHenAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
+import { onlyOf } from '../stock/names.ts';
 import { bindingOf } from './egg-binding.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { daysRange } from './words.ts';
@@ -58,7 +59,7 @@ function gapIn(brood: Brood, view: View): Gap | null {
   const looks = pair.looks.filter(({ day, site }) => day >= due && (site ?? clutch.site) === clutch.site);
   const usual = USUAL_GAPS[profile?.id ?? ''] ?? 0;
   if (looks.length === 0 || view.day > due + usual + SHOWN) return null;
-  const hen = pair.hen.length === 1 ? view.find(pair.hen[0] as string) : null;
+  const hen = onlyOf(pair.hen, view.find);
   if (isHenAway(brood) || (hen !== null && bindingOf(view, hen) !== null)) return null;
   const days = Math.max(...looks.map(({ day }) => day)) - due + 1;
   return {

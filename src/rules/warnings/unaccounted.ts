@@ -3,7 +3,7 @@ import { incubation, independence } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
 import { count, listed, them } from '../../words.ts';
 import { askedUntil } from '../agenda/agenda.ts';
-import { GIVEN_UP } from '../agenda/item.ts';
+import { GIVEN_UP } from '../agenda/state.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { daysInStore, STORED_SHOWN } from './stored.ts';
 import type { Found, View, Warning } from './warning.ts';

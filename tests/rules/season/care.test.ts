@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Care, lastFeederOf, layerOf, nestFeederOf, sitterOf } from '../../../src/rules/season/care.ts';
+import { type Care, lastFeederOf, nestFeederOf, ownCare, sitterOf } from '../../../src/rules/season/care.ts';
 import { day, room } from '../../rooms.ts';
 import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 
@@ -14,7 +14,7 @@ const who = (care: Care | null | undefined) => [care?.pair?.id ?? null, care?.ho
 describe('an egg', () => {
   it('is credited to the pair that laid it, and to the pair that sat on it last', () => {
     const [e1, e2] = fostered('date: 2026-03-08, fostered: {SF-1: e1}')?.eggs ?? [];
-    expect(e1 && [who(layerOf(e1)), who(sitterOf(e1))]).toEqual([
+    expect(e1 && [who(ownCare(e1.clutch)), who(sitterOf(e1))]).toEqual([
       ['LW-1', 'flight 2'],
       ['SF-1', 'cage 4'],
     ]);
