@@ -60,8 +60,11 @@ export class Recovery {
       append(this.findings, parsed.findings);
       return parsed.root.pairs;
     }
-    if (name === undefined && lines.some(({ body }) => ENTRY_START.test(body))) this.#strays(section, lines);
-    else this.#unreadable('unreadable-lines', section, parsed);
+    if (!lines.some(({ body }) => ENTRY_START.test(body)))
+      this.#unreadable('unreadable-lines', section, parsed);
+    // Under a key that nobody knows, or a misspelt one, entries are entries all the same.
+    else if (name !== undefined) return [this.#list(section, lines, name, 'entries')];
+    else this.#strays(section, lines);
     return [];
   }
 

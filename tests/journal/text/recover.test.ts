@@ -17,6 +17,15 @@ describe('a journal that is no YAML as a whole', () => {
     expect(reading(HEAD + log)).toEqual({ found: ['4:33 unreadable-entry'], days: [3, 5] });
   });
 
+  it('under a key that nobody knows names the key, and each entry that cannot be read', () => {
+    const log =
+      'lgo:\n  - {date: 2026-02-01, paired}\n  - {date: 2026-02-02, laid: 1\n  - {date: 2026-02-03}}\n';
+    expect(reading(`pair: LW-1\n${log}`)).toEqual({
+      found: ['1:1 no-log', '2:1 unknown-key', '4:30 unreadable-entry', '5:23 unreadable-entry'],
+      days: [],
+    });
+  });
+
   it('says why, as far as it can be told', () => {
     const why = (entry: string) => read(`${HEAD}  - ${entry}\n`).findings[0]?.args.why;
     expect(why('{date: 2026-02-01, courting: "song}')).toBe('quote-open');
