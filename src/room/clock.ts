@@ -8,7 +8,7 @@ export interface SittingStart {
   span: Span;
   /** Nobody saw it: it follows from the egg with which the species starts to sit. */
   inferred: boolean;
-  /** Which egg it was inferred from, `e3` or `e3–e4`, for the reason line; null where it was seen. */
+  /** What it was inferred from, for the reason line: `e3`, `e3–e4`, `e1, more may have come`; null where it was seen. */
   eggs: string | null;
 }
 
@@ -63,7 +63,7 @@ function inferredStart(clutch: Clutch, day: Day): SittingStart | null {
     if (count >= low || looked - last.laid.to > interval)
       return { span: last.laid, inferred: true, eggs: last.ref };
     const to = Math.min(day, last.laid.to + (high - count) * interval);
-    return { span: { from: last.laid.from, to }, inferred: true, eggs: `${last.ref}–e${high}` };
+    return { span: { from: last.laid.from, to }, inferred: true, eggs: `${last.ref}, more may have come` };
   }
   const low = clutch.eggs[numbers.low - 1] as Egg;
   const high = clutch.eggs[numbers.high - 1] ?? last;

@@ -45,15 +45,22 @@ export function isDown(state: string): state is NestDown['state'] {
   return state === 'removed' || state === 'cleaned';
 }
 
-/** Whether the nest in which an egg lay was taken out or cleaned before that day, whatever became of the egg. */
-export function isNestGone({ places }: Egg, day: Day): boolean {
+/**
+ * Whether the nest in which an egg lay was taken out or cleaned before that day, whatever became of the egg. Where eggs
+ * were laid to it or sat on since, the nest was put back.
+ */
+export function isNestGone({ places, clutch: own }: Egg, day: Day): boolean {
   const last = places.at(-1);
   if (last?.place.kind !== 'nest') return false;
   const { pair, clutch } = last.place;
+  const seen = Math.max(
+    ...own.eggs.map(({ laid }) => laid.to),
+    ...own.sittings.flatMap(({ by, day: on }) => (by === 'off' ? [] : [on])),
+  );
   return pair.nestStates.some(
     (nest) =>
       isDown(nest.state) &&
-      nest.day >= last.from &&
+      nest.day >= Math.max(last.from, seen) &&
       nest.day < day &&
       sameSite(nest.site, clutch?.site ?? null),
   );

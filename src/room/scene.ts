@@ -82,6 +82,11 @@ export function isInNest(scene: Scene, clutch: Clutch | null): boolean {
   return sameSite(siteOf(scene), clutch?.site ?? null);
 }
 
+/** The pair's clutches of that nest. */
+export function clutchesThere(scene: Scene): Clutch[] {
+  return scene.pair.clutches.filter((clutch) => isInNest(scene, clutch));
+}
+
 /** Which nest the entry is about, where the pair has two; null where it does not say. */
 export function siteOf({ entry, pinned }: Pick<Scene, 'entry' | 'pinned'>): string | null {
   return entry.site?.text ?? pinned?.site ?? null;

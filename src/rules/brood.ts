@@ -207,7 +207,8 @@ export function profilesToHatch(brood: Brood): Profile[] {
 
 /** Neither the lamp nor anything else has ruled it out. */
 export function mayHatch(egg: Egg): boolean {
-  if (egg.fate !== null || egg.pipped !== null) return egg.fate === null;
+  if (egg.fate !== null) return false;
+  if (egg.pipped !== null) return true;
   const says = lampSays(egg);
   return says !== 'clear' && says !== 'dead';
 }

@@ -96,14 +96,22 @@ function meetingsIn({ birds, pairs }: Room): FindMeetings {
     const met = [...metInHousing(bird, there, before), ...metInPair(bird, own, find)]
       .filter(({ bird: other, since }) => since < before && isStranger(bird, other, since, own))
       .sort((a, b) => a.since - b.since);
-    // Who lives with it already does not join it again by becoming its mate.
-    const partedOn = new Map<Bird, Day>();
-    return met.filter(({ bird: other, since, to }) => {
-      const last = partedOn.get(other) ?? since;
-      partedOn.set(other, Math.max(last, to ?? STILL));
-      return since >= last;
-    });
+    return withoutBreaks(met);
   };
+}
+
+/** Who lives with it already does not join it again by becoming its mate, nor by moving on with it. */
+function withoutBreaks(met: readonly Meeting[]): Meeting[] {
+  const last = new Map<Bird, Meeting>();
+  return met.flatMap((one) => {
+    const before = last.get(one.bird);
+    if (before !== undefined && one.since <= (before.to ?? STILL)) {
+      before.to = before.to === null || one.to === null ? null : Math.max(before.to, one.to);
+      return [];
+    }
+    last.set(one.bird, one);
+    return [one];
+  });
 }
 
 function metInHousing(

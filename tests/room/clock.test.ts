@@ -49,13 +49,17 @@ describe('sitting', () => {
 
   it('of fewer eggs, while nobody looks whether more came, can have begun as late as with the last awaited', () => {
     expect(sitting('date: 2026-03-01, laid: 1', '2026-03-03')).toBeNull();
-    expect(sitting('date: 2026-03-01, laid: 1', '2026-03-20')).toBe('03-01…03-04 from e1–e4');
-    expect(sitting(daily(1, 2), '2026-03-20')).toBe('03-02…03-04 from e2–e4');
+    expect(sitting('date: 2026-03-01, laid: 1', '2026-03-20')).toBe(
+      '03-01…03-04 from e1, more may have come',
+    );
+    expect(sitting(daily(1, 2), '2026-03-20')).toBe('03-02…03-04 from e2, more may have come');
     // A look while another egg was still to come says nothing of it.
     const soon = `${daily(1, 2)}\ndate: 2026-03-03, checked: {eggs: 2}`;
-    expect(sitting(soon, '2026-03-20')).toBe('03-02…03-04 from e2–e4');
+    expect(sitting(soon, '2026-03-20')).toBe('03-02…03-04 from e2, more may have come');
     // No day that is still to come is one on which it began.
-    expect(sitting('date: 2026-03-01, laid: 1', '2026-03-04', 'masked finch')).toBe('03-01…03-04 from e1–e5');
+    expect(sitting('date: 2026-03-01, laid: 1', '2026-03-04', 'masked finch')).toBe(
+      '03-01…03-04 from e1, more may have come',
+    );
   });
 
   it('of a species that sits from the last egg is inferred from it alone', () => {
@@ -200,7 +204,9 @@ describe('sitting, where little is known', () => {
   it('of one that begins with the last egg, not looked at: up to the last that small finches lay', () => {
     // Up to six eggs, of a species of which nobody wrote how many it lays (common practice).
     const file = 'species: late sitter\nsitting-from: last\n';
-    expect(begun('late sitter', daily(1, 2), '2026-03-20', file)).toBe('03-02…03-06 from e2–e6');
+    expect(begun('late sitter', daily(1, 2), '2026-03-20', file)).toBe(
+      '03-02…03-06 from e2, more may have come',
+    );
     expect(begun('late sitter', daily(1, 3), '2026-03-20', file)).toBe('03-03 from e3');
   });
 

@@ -98,13 +98,16 @@ describe('what is said of the health of all', () => {
     expect(told(log)).toEqual([['LW-19-04'], [], []]);
   });
 
-  it('is said of the parent that is left where the other died, as the finding tells', () => {
-    const stood = known(
-      `${eggs}\ndate: 2026-03-06, died: hen\ndate: 2026-03-08, treated: as the vet ordered`,
-    );
+  it('is said of the parent that is left where the other died', () => {
+    const widowed = `${eggs}\ndate: 2026-03-06, died: hen\n`;
+    const stood = known(`${widowed}date: 2026-03-08, treated: as the vet ordered`);
     expect(birdIn(stood, 'LW-19-04').treated).toHaveLength(1);
     expect(birdIn(stood, 'LW-20-11').treated).toEqual([]);
-    expect(codes(stood)).toEqual(['dead-bird']);
+    expect(codes(stood)).toEqual([]);
+    const none = known(
+      `${widowed}date: 2026-03-07, died: cock\ndate: 2026-03-08, treated: as the vet ordered`,
+    );
+    expect(codes(none)).toEqual(['dead-bird', 'dead-bird']);
   });
 
   it('by count is said of young, by name of anyone', () => {

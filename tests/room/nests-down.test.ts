@@ -60,6 +60,23 @@ describe('a nest that comes down', () => {
     expect(ends(`${down}date: 2026-04-21, lost: {clear: all}`)).toEqual([1]);
   });
 
+  it('and is put back takes no egg along: all are those that lie in it', () => {
+    const lost = (...more: string[]) => {
+      const known = room({ P: waxbills([eggs, ...more].join('\n')) }, '2026-07-01');
+      return pairIn(known, 'LW-1').clutches.map((clutch) =>
+        clutch.eggs.map(({ fate }) => (fate?.kind === 'lost' ? 'lost' : 'open')).join(' '),
+      );
+    };
+    const cleaned = 'date: 2026-03-06, nest: cleaned, checked: {eggs: 4}';
+    expect(lost(cleaned, 'date: 2026-03-20, lost: {deserted: all}')).toEqual(['lost lost lost lost']);
+    expect(lost(cleaned, 'date: 2026-03-07, laid: 1', 'date: 2026-03-20, lost: {deserted: all}')).toEqual([
+      'lost lost lost lost lost',
+    ]);
+    // What was taken to the incubator before is no clutch of a newer nest.
+    const warmed = 'date: 2026-03-07, set: {incubator: e4}';
+    expect(lost(cleaned, warmed, 'date: 2026-03-20, lost: {chilled: all}')).toEqual(['lost lost lost lost']);
+  });
+
   it('may be the other of two', () => {
     const gorse = 'date: 2026-03-05, site: gorse, laid: 4, sitting';
     expect(doubts(gorse, 'date: 2026-03-10, nest: {state: removed, site: basket}')).toEqual([]);

@@ -105,7 +105,7 @@ describe('a dead hen', () => {
     ['sitting: hen', 'nothing new can be told of LW-20-11 (sat): it died on 2026-03-03'],
     ['paired', 'nothing new can be told of LW-20-11 (paired): it died on 2026-03-03'],
     ['reunited', 'nothing new can be told of LW-20-11 (reunited): it died on 2026-03-03'],
-    ['treated: as the vet ordered', 'nothing new can be told of LW-20-11 (treated): it died on 2026-03-03'],
+    ['treated: {hen: as the vet ordered}', 'nothing new can be told of hen (treated): it died on 2026-03-03'],
     ['parted: {hen: cage 4}', 'nothing new can be told of LW-20-11 (parted): it died on 2026-03-03'],
   ])('can be told of no more: %s', (entry, why) => {
     expect(told(deadHen, `2026-03-05, ${entry}`)).toEqual([why]);

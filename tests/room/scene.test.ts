@@ -213,6 +213,20 @@ describe('two nests of one pair', () => {
       expect(aged.map(({ length }) => length)).toEqual([4, 0]);
     });
 
+    it('by a brood that is found in it, whatever lies in the other', () => {
+      const chicks = (log: string) =>
+        pairIn(
+          at(`date: 2026-03-01, site: left, laid: 1\ndate: 2026-03-02, site: left, laid: 1\n${log}`),
+          'LW-1',
+        ).clutches.map((clutch) => clutch.chicks.length);
+      expect(chicks('date: 2026-03-06, site: right, hatched: 2')).toEqual([0, 2]);
+      expect(chicks('date: 2026-03-06, site: right, checked: {chicks: 2}')).toEqual([0, 2]);
+      expect(
+        chicks('date: 2026-03-16, site: left, hatched: 2\ndate: 2026-03-18, site: right, fledged: 2'),
+      ).toEqual([2, 2]);
+      expect(chicks('date: 2026-03-06, site: left, hatched: 2')).toEqual([0]);
+    });
+
     it('by a task that is left out, and by a nest that is taken down', () => {
       const skipped = clutches('date: 2026-03-09, site: left, skip: candle').map(
         ({ skipped }) => skipped.length,

@@ -48,6 +48,14 @@ describe('the days of quarantine', () => {
     expect(out(more, 'B')).toBe('10 Apr with C and D');
   });
 
+  it('do not begin anew because two that share a cage are moved on together', () => {
+    const moved = birds(
+      came('A', '2026-03-01', 'date: 2026-03-10, moved: cage 7'),
+      '{id: H, log: [{date: 2025-03-01, arrived: flight 2}, {date: 2025-04-01, released}, {date: 2026-03-05, moved: cage 9}, {date: 2026-03-10, moved: cage 7}]}',
+    );
+    expect(out(moved, 'A')).toBe('4 Apr with H');
+  });
+
   it('stay begun anew when the two were parted again', () => {
     const visit = birds(
       came('A', '2026-03-01'),

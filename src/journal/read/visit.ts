@@ -172,12 +172,12 @@ function readObservation(
     }
     return;
   }
-  const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);
   if (elsewhere !== undefined && Object.hasOwn(elsewhere.observations, key.text)) {
     const args = { key: key.text, where: elsewhere.where };
     findings.push({ code: 'unknown-key', at: key.at, args: { ...args, suggestion: '', keys: '' } });
     return;
   }
+  const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);
   const alone = node instanceof Empty && finding.code === 'unknown-key' && finding.args.suggestion === '';
   findings.push(alone ? { code: 'comma-in-map', at: key.at, args: { key: key.text } } : finding);
 }

@@ -5,7 +5,7 @@ import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { addUnseenEgg, canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
 import type { Bird, Clutch, Egg } from '../model.ts';
-import { isInNest, means, report, type Scene } from '../scene.ts';
+import { clutchesThere, isInNest, means, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 import { addLaid, growsBy } from './laid.ts';
 
@@ -76,8 +76,10 @@ function reconcileChicks(scene: Scene, seen: Count): void {
 }
 
 /** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */
-function isUnknownBrood({ pair, day }: Scene): boolean {
-  return pair.here.eggs.size + pair.here.young.size === 0 && !hasClutchInCourse(pair, day);
+function isUnknownBrood(scene: Scene): boolean {
+  const { eggs, young } = scene.pair.here;
+  const known = inNest<Egg | Bird>(scene, [...eggs, ...young]);
+  return known.length === 0 && !hasClutchInCourse(clutchesThere(scene), scene.day);
 }
 
 /** `3+` allows more than are known, `~3` one either way. */

@@ -1,5 +1,5 @@
 import type { Span } from '../../days.ts';
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, hostClutch } from '../choose.ts';
 import { clearRank } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
@@ -12,7 +12,7 @@ import {
   youngInReach,
 } from '../lives.ts';
 import type { Bird, Clutch, Seen } from '../model.ts';
-import type { Scene } from '../scene.ts';
+import { clutchesThere, means, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 /** Brood mates that left the nest together. */
@@ -22,7 +22,12 @@ const alike = likeLast<Seen>();
 export const fledged: Apply<'fledged'> = (scene, who) => {
   const { pair, day } = scene;
   const inNest = youngInReach(pair).filter((young) => young.fledged === null);
-  if (inNest.length === 0 && scene.pinned === null && who.kind === 'count' && pair.clutches.every(isOver)) {
+  if (
+    !inNest.some((young) => means(scene, hostClutch(young))) &&
+    scene.pinned === null &&
+    who.kind === 'count' &&
+    clutchesThere(scene).every(isOver)
+  ) {
     openClutch(scene, { counted: false });
   }
   const birds = chooseBirds(scene, who, {

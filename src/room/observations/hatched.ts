@@ -16,7 +16,7 @@ import {
   whyNotOpen,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';
-import { means, type Refusal, report, type Scene } from '../scene.ts';
+import { clutchesThere, means, type Refusal, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const hatched: Apply<'hatched'> = (scene, who, at) => {
@@ -25,7 +25,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     !reach.some((egg) => means(scene, hostClutch(egg))) &&
     scene.pinned === null &&
     who.kind === 'count' &&
-    !hasClutchInCourse(scene.pair, scene.day)
+    !hasClutchInCourse(clutchesThere(scene), scene.day)
   ) {
     openClutch(scene, { counted: false });
   }

@@ -3,7 +3,7 @@ import type { Place } from '../../findings/finding.ts';
 import { livingParents } from '../family.ts';
 import { addEgg, incubation, layingInterval, openClutch, takesEggs, usualClutch } from '../lives.ts';
 import type { Clutch, Egg } from '../model.ts';
-import { isInNest, lastLook, report, type Scene } from '../scene.ts';
+import { clutchesThere, lastLook, report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const laid: Apply<'laid'> = (scene, who, at) => {
@@ -35,7 +35,7 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
 function layingClutch(scene: Scene, at: Place, count: number): Clutch {
   if (scene.pinned !== null) return scene.pinned;
   if (scene.entry.clutch !== null) return openClutch(scene, { counted: true });
-  const there = scene.pair.clutches.filter((clutch) => isInNest(scene, clutch));
+  const there = clutchesThere(scene);
   const open = there.findLast((clutch) => growsBy(clutch, count, scene.day));
   if (open !== undefined) return open;
   const unhatched = there.findLast((clutch) => isWaitedFor(clutch, scene.day));

@@ -17,11 +17,9 @@ export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { cause, who } of value) {
     const inReach = eggsInReach(pair, ELSEWHERE);
-    const there = inReach.filter((egg) => !isNestGone(egg, day));
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
-      // What went with its nest is lost only where nothing else lies there.
-      among: who.kind === 'all' && there.length > 0 ? there : inReach,
+      among: who.kind === 'all' ? ofToday(scene, inReach) : inReach,
       impossible: (egg) => whyNotOpen(egg),
       past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
@@ -33,6 +31,14 @@ export const lost: Apply<'lost'> = (scene, value) => {
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
   }
 };
+
+/** Without those that went with an earlier nest, where another clutch lies in the nest now. */
+function ofToday({ pair, day }: Scene, all: Egg[]): Egg[] {
+  const gone = all.filter((egg) => isNestGone(egg, day));
+  const earlier = new Set(gone.map(({ clutch }) => clutch));
+  const isAnew = [...pair.here.eggs].some(({ clutch }) => !earlier.has(clutch));
+  return isAnew ? all.filter((egg) => !gone.includes(egg)) : all;
+}
 
 /** Said once for all that the lamp, or a cracked shell, had shown to be fertile. */
 function hintFertile(scene: Scene, { at }: Who, eggs: readonly Egg[]): void {

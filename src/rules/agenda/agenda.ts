@@ -47,7 +47,7 @@ function tasksOf(brood: Brood, milestone: Milestone): AgendaItem[] {
   });
 }
 
-/** The last day on which a task asks about this brood, as far as it comes up at all; null where it does not. */
+/** The last day on which a task asks about this brood, as far as it comes up at all; infinite where it never lapses, null where it does not come up. */
 export function askedUntil(brood: Brood, task: string): Day | null {
   const until = milestones.flatMap((milestone: Milestone) =>
     milestone.task !== task

@@ -49,7 +49,7 @@ export interface EggStory {
 export interface ClutchStory {
   clutch: Clutch;
   season: string;
-  /** The day of its first egg. */
+  /** The day of its first egg; of a brood found late, the latest on which it can have been laid. */
   begun: Day;
   /** From the first day on which an egg may have been laid to the last on which one was found. */
   laid: Span | null;

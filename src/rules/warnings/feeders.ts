@@ -28,10 +28,12 @@ export function unfedSince({ pair, young, hatched }: Brood, absence: Absence): B
   });
 }
 
-/** The later days on which it was fed by somebody who is still there, or had a full crop. */
-function fedDays({ fedBy, crops }: Bird, { day, parent }: Absence): Day[] {
+/** The later days on which it was fed by somebody who is still there, or had a full crop; none before an empty one, or its death. */
+function fedDays({ fedBy, crops, fate }: Bird, { day, parent }: Absence): Day[] {
+  if (fate?.kind === 'died') return [];
+  const empty = crops.findLast(({ crop }) => crop === 'empty')?.day ?? day;
   const seen = [...fedBy.filter(({ by }) => by !== parent), ...crops.filter(({ crop }) => crop === 'full')];
-  return seen.map((one) => one.day).filter((on) => on > day);
+  return seen.map((one) => one.day).filter((on) => on > Math.max(day, empty));
 }
 
 /** `the cock fed c1 and c2 on 3 Apr; nobody wrote who feeds c3`. */

@@ -11,13 +11,13 @@ export function other(parent: Parent): Parent {
   return parent === 'cock' ? 'hen' : 'cock';
 }
 
-/** `the parents`, or who is left of them. */
-export function parentsLeft(away: readonly Absence[]): string {
+/** `the parents`, or who is left of them; null where nobody is. */
+export function parentsLeft(away: readonly Absence[]): string | null {
   const gone = new Set(away.map(({ parent }) => parent));
   if (gone.size === 0) return 'the parents';
   if (gone.has(null)) return 'the parent that stayed';
   const [left] = (['cock', 'hen'] as const).filter((parent) => !gone.has(parent));
-  return left === undefined ? 'nobody' : `the ${left}`;
+  return left === undefined ? null : `the ${left}`;
 }
 
 /** Whether its kind walks off as it hatches: then it feeds itself, and needs nothing of a parent but warmth. */

@@ -36,9 +36,9 @@ function mixedIn(view: View): Mixed[] {
   for (const bird of view.room.birds) {
     const quarantine = bird.placeholder ? null : quarantineOf(view.room, bird);
     if (quarantine === null || view.day >= quarantine.until) continue;
-    const together = quarantine.meetings.filter(({ to }) => to === null);
-    const since = Math.min(...together.map((meeting) => meeting.since));
-    if (together.length === 0 || view.day - since > SHOWN) continue;
+    const joined = quarantine.meetings.filter(({ since, to }) => to === null && view.day - since <= SHOWN);
+    if (joined.length === 0) continue;
+    const since = Math.min(...joined.map((meeting) => meeting.since));
     const housing = housingOf(bird);
     const pair = pairWith(view, bird);
     const key = JSON.stringify([bird.quarantine?.from, quarantine.until, housing, pair?.id]);
@@ -50,7 +50,7 @@ function mixedIn(view: View): Mixed[] {
       clutch: null,
       date: Math.min(since, line?.date ?? since),
       birds: [...(line?.birds ?? []), bird.id],
-      with: fewNames(together.map((meeting) => meeting.bird)),
+      with: fewNames(joined.map((meeting) => meeting.bird)),
       housing,
       until: quarantine.until,
     });

@@ -77,7 +77,8 @@ function crowdAt(
     return null;
   const bredHere = brood.pair.clutches.flatMap(({ chicks }) => chicks);
   const young = inOrder(bredHere.filter((bird) => livesWith(bird, brood, day)));
-  if (young.length === 0) return null;
+  const parents = parentsLeft(absencesFrom(brood));
+  if (young.length === 0 || parents === null) return null;
   const dependent = young.filter(isDependent).length;
   return {
     ...about(brood),
@@ -86,7 +87,7 @@ function crowdAt(
     independent: young.filter((bird) => !isDependent(bird)).map((bird) => bird.ring ?? fullRef(bird)),
     dependent,
     when: shortSpan({ from: span.from, to: span.to }),
-    parents: parentsLeft(absencesFrom(brood)),
+    parents,
   };
 }
 

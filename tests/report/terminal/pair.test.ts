@@ -36,6 +36,13 @@ it('a pair without a clutch is a sentence', () => {
   expect(text).not.toMatch(/NaN|null|undefined/);
 });
 
+it('a brood found late is begun in the year of its days, which stands in its head', () => {
+  const files = { 'LW-1': waxbills('date: 2025-10-01, paired\ndate: 2026-01-05, clutch: 1, fledged: 3') };
+  const text = pairText(story('LW-1', files, '2026-02-01'), { width: 80, color: false });
+  expect(text).toMatch(/^CLUTCH 1 · begun \d+ (Nov|Dec) 2025$/m);
+  expect(text).toMatch(/^ {2}hatched +\d+–\d+ Dec /m);
+});
+
 describe('a pair whose cock has changed', () => {
   const files = {
     'LW-1': waxbills(
@@ -48,7 +55,7 @@ describe('a pair whose cock has changed', () => {
   it('tells of each clutch whose it is, where those are the pair no longer', () => {
     expect(page(80)).toContain('LW-1 · lavender waxbill · LW-22-03 × LW-20-11');
     expect(page(80)).toMatch(/^CLUTCH 1 · begun \d+ \w+ 2026 · LW-19-04 × LW-20-11$/m);
-    expect(page(80)).toMatch(/^CLUTCH 2 · begun 1 May 2026$/m);
+    expect(page(80)).toMatch(/^CLUTCH 2 · begun 28 Apr 2026$/m);
   });
 
   it('keeps to a narrow page', () => {

@@ -46,6 +46,20 @@ describe('a parent lost with eggs', () => {
     expect(line(room, 'parent-lost', '2026-03-09').text).toContain('The cock was seen going on alone.');
   });
 
+  it('presses anew where the chick that was fed since has died, or its crop was empty', () => {
+    const level = (more: string) =>
+      line(
+        files(
+          `date: 2026-03-15, hatched: e1\n date: 2026-03-16, died: hen\n date: 2026-03-17, crops: {full: c1}\n${more}`,
+        ),
+        'parent-lost',
+        '2026-03-19',
+      ).level;
+    expect(level('date: 2026-03-18, hatched: e2')).toBe('watch');
+    expect(level('date: 2026-03-18, died: {cold: c1}, hatched: e2')).toBe('act');
+    expect(level('date: 2026-03-18, crops: {empty: c1}')).toBe('act');
+  });
+
   it('presses on where nobody was on the eggs since', () => {
     const room = files('date: 2026-03-08, died: hen\n date: 2026-03-09, sitting: off');
     expect(line(room, 'parent-lost', '2026-03-09')).toMatchObject({ level: 'act' });

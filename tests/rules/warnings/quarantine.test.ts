@@ -20,6 +20,34 @@ const paired = waxbills('date: 2026-03-10, paired', 'cock: LW-26-01\nhen: LW-20-
 
 // 30 days apart for new or returned birds: common practice.
 describe('a bird still in quarantine', () => {
+  it('is told of each bird that joins it, for a week', () => {
+    const resident = (id: string, on: string, then = '') =>
+      `  - {id: ${id}, log: [{date: 2025-03-01, arrived: flight 2}, {date: 2025-04-01, released}, {date: ${on}, moved: cage 9}${then}]}\n`;
+    const files: Files = {
+      'birds.yaml': `birds:\n  - {id: N, log: [{date: 2026-05-01, arrived: cage 9}]}\n${resident('A', '2026-05-05')}${resident('B', '2026-05-20')}`,
+    };
+    expect(spell(files, 'quarantine', '2026-05-01', '2026-06-10')).toEqual([
+      '05-05 … 05-12 watch',
+      '05-20 … 05-27 watch',
+    ]);
+    expect(line(files, 'quarantine', '2026-05-20').text).toContain(
+      'until 19 Jun, and since 20 May in cage 9 with B',
+    );
+  });
+
+  it('is told on when the two are moved on together', () => {
+    const files: Files = {
+      'birds.yaml':
+        'birds:\n  - {id: N, log: [{date: 2026-05-01, arrived: cage 9}]}\n  - {id: A, log: [{date: 2025-03-01, arrived: cage 9}, {date: 2025-04-01, released}]}\n',
+      'LW-1': waxbills(
+        'date: 2026-05-07, paired\ndate: 2026-05-09, moved: {cock: cage 7, hen: cage 7}',
+        'cock: A\nhen: N\nhousing: cage 9',
+      ),
+    };
+    expect(spell(files, 'quarantine', '2026-05-01', '2026-06-10')).toEqual(['05-01 … 05-08 watch']);
+    expect(line(files, 'quarantine', '2026-05-08').text).toContain('until 31 May, and since 1 May');
+  });
+
   it('that was paired is said for a week', () => {
     const files: Files = { 'birds.yaml': newcomer(), 'LW-1': paired };
     expect(spell(files, 'quarantine', '2026-03-01', '2026-04-15')).toEqual(['03-10 … 03-17 watch']);

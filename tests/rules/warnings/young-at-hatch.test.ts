@@ -34,6 +34,12 @@ describe('young of the last brood at the next hatch', () => {
     expect(text).toMatch(/^Young of an earlier clutch are with the hen at the next hatch/);
   });
 
+  it('are no matter where both parents are dead: nobody feeds the new chicks anyway', () => {
+    expect(
+      warned(files(`${independent}\n date: 2026-04-26, died: both`), 'young-at-hatch', '2026-04-30'),
+    ).toEqual([]);
+  });
+
   it('are over when they live elsewhere', () => {
     const room = files(
       `${independent}\n date: 2026-05-01, moved: {1/c1: young flight, 1/c2: young flight, 1/c3: young flight}`,

@@ -18,11 +18,11 @@ export function titleOf({ pair }: PairStory): string {
 }
 
 /** What stands behind a clutch's number: when it was begun, in which nest, and by whom where that is no longer the pair. */
-export function clutchHead({ clutch }: ClutchStory): string {
-  const { opened, pair, site } = clutch;
+export function clutchHead({ clutch, begun }: ClutchStory): string {
+  const { pair, site } = clutch;
   const parents = parentsOf(clutch);
   return [
-    `begun ${shortDate(opened, OTHER_YEAR)}`,
+    `begun ${shortDate(begun, OTHER_YEAR)}`,
     ...(site === null ? [] : [visible(site)]),
     ...(parents === parentsOf(pair) ? [] : [visible(parents)]),
   ].join(' · ');
