@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { inAscii } from './ascii.mjs';
 import { writeCodeCache } from './code-cache.mjs';
 import { root, settings } from './settings.mjs';
 import { packageFolders, thirdPartyPage } from './third-party.mjs';
@@ -20,6 +21,11 @@ const { metafile } = await build({
 });
 
 await build({ ...settings, define, entryPoints: ['src/cli/early.ts'], outfile: 'dist/early.cjs' });
+
+for (const name of ['nestlog.cjs', 'early.cjs']) {
+  const program = join(root, 'dist', name);
+  writeFileSync(program, inAscii(readFileSync(program, 'utf8')));
+}
 
 const page = thirdPartyPage(packageFolders(Object.keys(metafile.inputs)).map((folder) => join(root, folder)));
 const file = join(root, 'THIRD-PARTY.md');

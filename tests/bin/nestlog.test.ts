@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -40,6 +40,17 @@ describe('the program', () => {
     };
     expect(marked("['--help']")).toMatch(/^Usage: nestlog.*grammar loaded: false\n$/s);
     expect(marked("['due', '--help']")).toMatch(/^.*Usage: nestlog due.*grammar loaded: true\n$/s);
+  });
+
+  it('understands signs that are no ASCII as its sources do, though it is loaded one byte a character', () => {
+    const room = mkdtempSync(join(tmpdir(), 'nestlog-signs-'));
+    mkdirSync(join(room, 'pairs'));
+    const log = 'log:\n  - {date: 2026-03-01, laid: 1, measured: {e1: 15 × 11}}\n';
+    writeFileSync(join(room, 'pairs/a.yaml'), `pair: A\nspecies: star finch\n${log}`);
+    const { status, stdout } = node(['bin/nestlog.js', 'check', '--journals', room]);
+    rmSync(room, { recursive: true });
+    expect([status, stdout]).toEqual([0, expect.stringContaining('nothing to mend')]);
+    expect(/[^\0-\x7f]/.test(readFileSync(join(root, 'dist/nestlog.cjs'), 'utf8'))).toBe(false);
   });
 
   it('takes a closed pipe for a reader that has seen enough', () => {

@@ -26,6 +26,9 @@ interface Line {
 /** An entry or record, however it is indented. */
 const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
 
+/** What was meant as an entry, whatever stands in place of its dash. */
+const ENTRY_LIKE = /^(?:[-\u2013\u2014\u2212*\u2022][ \t]*)?\{/;
+
 /**
  * Reads a file that is no YAML as a whole, piece by piece: key by key, and the lists of its shape item by item. A piece
  * that cannot be read is one finding at its own lines; everything else counts.
@@ -43,9 +46,40 @@ export class Recovery {
 
   fields(slice: Slice): Fields {
     const pairs: (readonly [Text, Node])[] = [];
-    for (const section of sectionsOf(slice)) append(pairs, this.#section(section));
+    for (const section of sectionsOf(slice)) {
+      const end = this.#endOfKey(section);
+      append(pairs, this.#section(part(section, 0, end)));
+      if (end < section.text.length) this.#rejoin(pairs, part(section, end, section.text.length));
+    }
     const at = this.#lines.place(slice.base, slice.base + slice.text.length);
     return new Fields(pairs, at, 'block');
+  }
+
+  /** Where a section's key ends that has its value behind it on the line, though entries follow; else the section's end. */
+  #endOfKey({ text }: Slice): number {
+    const lines = linesOf(text);
+    const head = lines.find(({ body }) => body !== '');
+    const entry = lines.find(({ body }) => ENTRY_START.test(body));
+    const name = head === undefined ? undefined : KEY.exec(head.body)?.[2];
+    if (head === undefined || entry === undefined || name === undefined || Object.hasOwn(this.#shape, name))
+      return text.length;
+    return /^[ \t]*(?:[#|>]|$)/.test(head.body.replace(KEY, '')) ? text.length : entry.from;
+  }
+
+  /** Entries behind a key that has a value of its own are of the log before it: a stray line takes none of them along. */
+  #rejoin(pairs: (readonly [Text, Node])[], slice: Slice): void {
+    const lines = linesOf(slice.text);
+    const log = pairs.findLastIndex(
+      ([{ text }, node]) =>
+        node instanceof List && Object.hasOwn(this.#shape, text) && this.#shape[text] === 'entries',
+    );
+    const [key, list] = pairs[log] ?? [];
+    if (key === undefined || !(list instanceof List)) {
+      this.#strays(slice, lines);
+      return;
+    }
+    const starts = lines.filter(({ body }) => DASH.test(body)).map(({ from }) => from);
+    pairs[log] = [key, new List([...list.items, ...this.#itemsAt(slice, starts, 'entries')], list.at)];
   }
 
   #section(section: Slice): Fields['pairs'] {
@@ -94,10 +128,18 @@ export class Recovery {
     if (stray || !/^[ \t]*(?:#|$)/.test(line.body.replace(KEY, ''))) {
       this.#unreadable('unreadable-lines', part(section, line.from, (starts[0] as Line).from), null);
     }
-    const items = starts.flatMap(({ from }, index) =>
-      this.#item(part(section, from, starts[index + 1]?.from ?? section.text.length), holds),
+    const items = this.#itemsAt(
+      section,
+      starts.map(({ from }) => from),
+      holds,
     );
     return [key, new List(items, key.at)];
+  }
+
+  #itemsAt(slice: Slice, starts: readonly number[], holds: 'entries' | 'records'): Node[] {
+    return starts.flatMap((from, index) =>
+      this.#item(part(slice, from, starts[index + 1] ?? slice.text.length), holds),
+    );
   }
 
   #item(item: Slice, holds: 'entries' | 'records'): readonly Node[] {
@@ -150,8 +192,12 @@ export class Recovery {
     const first = part(item, 0, end);
     const items = this.#items(first) ?? this.#withRawNote(first);
     if (items === null) return null;
-    const rest = item.text.slice(end).search(/^[ \t]*[^\s#]/m);
-    if (rest >= 0) this.#unreadable('unreadable-lines', part(item, end + rest, item.text.length), null);
+    const rest = linesOf(item.text.slice(end)).filter(({ body }) => body !== '');
+    const starts = rest
+      .filter(({ body }, index) => index === 0 || ENTRY_LIKE.test(body))
+      .map(({ from }) => end + from);
+    for (const [index, from] of starts.entries())
+      this.#unreadable('unreadable-lines', part(item, from, starts[index + 1] ?? item.text.length), null);
     return items;
   }
 

@@ -26,6 +26,27 @@ describe('a journal that is no YAML as a whole', () => {
     });
   });
 
+  it('with a stray key in its log keeps the entries behind it, wherever they are indented', () => {
+    const log =
+      '  - {date: 2026-02-01, paired}\nnotes: none\n  - {date: 2026-02-02}\n- {date: 2026-02-03, sitting}\n  - {date: 2026-02-04, paired}\n';
+    expect(reading(HEAD + log)).toMatchObject({ days: [3, 5, 6, 7] });
+    expect(read(HEAD + log).found).toContain('4:1 unknown-key');
+    // Before any log they are in none.
+    expect(read('pair: LW-1\nnotes: none\n  - {date: 2026-02-01, paired}\n').found).toContain(
+      '3:3 unreadable-lines',
+    );
+  });
+
+  it('names each line that was meant as an entry, whatever stands in place of its dash', () => {
+    const log =
+      '  - {date: 2026-02-01}\n  -{date: 2026-02-02}\n  {date: 2026-02-03}\n  – {date: 2026-02-04}\n';
+    expect(read(HEAD + log).found.filter((one) => one.endsWith('unreadable-lines'))).toEqual([
+      '4:4 unreadable-lines',
+      '5:3 unreadable-lines',
+      '6:3 unreadable-lines',
+    ]);
+  });
+
   it('says why, as far as it can be told', () => {
     const why = (entry: string) => read(`${HEAD}  - ${entry}\n`).findings[0]?.args.why;
     expect(why('{date: 2026-02-01, courting: "song}')).toBe('quote-open');
