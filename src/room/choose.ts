@@ -1,8 +1,8 @@
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
-import { isDependent, isFedByHand, longPast } from './lives.ts';
-import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
+import { feederOf, isDependent, isFedByHand, longPast } from './lives.ts';
+import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isInNest, means, type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
 
@@ -79,8 +79,7 @@ function choose<T extends Egg | Bird>(
   }
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
-    if (candidates.length === 0)
-      report(scene, who.at, 'nobody-possible', { did: wanted.did, pair: scene.pair.id });
+    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
     return candidates;
   }
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
@@ -126,12 +125,29 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
     chosen.push(one);
   }
   if (chosen.length < who.count && who.exact === 'exactly') {
-    const args = { did: wanted.did, count: who.count, possible: chosen.length, pair: scene.pair.id };
+    const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted.did) };
     report(scene, who.at, 'too-many', args);
   } else if (chosen.length === 0) {
-    report(scene, who.at, 'nobody-possible', { did: wanted.did, pair: scene.pair.id });
+    report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
   }
   return chosen;
+}
+
+/** What is said where too few are meant, with the pairs in whose nests this pair's eggs and young are now. */
+function nobodyArgs({ pair }: Scene, did: string): { did: string; pair: string; hosts: string } {
+  const own = pair.clutches.flatMap(({ eggs, chicks }) => [
+    ...eggs.filter(({ fate }) => fate === null),
+    ...chicks.filter(isDependent),
+  ]);
+  const hosts = own.flatMap((one) => hostPair(one) ?? []).filter((host) => host !== pair);
+  return { did, pair: pair.id, hosts: [...new Set(hosts)].map(({ id }) => id).join(', ') };
+}
+
+/** In whose nest it is; null in nobody's. */
+function hostPair(one: Egg | Bird): Pair | null {
+  if (!('laid' in one)) return feederOf(one);
+  const place = one.places.at(-1)?.place;
+  return place?.kind === 'nest' ? place.pair : null;
 }
 
 function uncountedClutch(scene: Scene): Clutch | null {

@@ -1,6 +1,7 @@
 import type { Day } from '../days.ts';
 import { byPlace, type Finding } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
+import { nearest } from '../findings/nearest.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
@@ -141,6 +142,7 @@ function applyPairObservation(
     about: [],
   };
   meetParents(scene);
+  doubtSite(scene);
   const apply = applications[observation.key] as (
     scene: Scene,
     value: unknown,
@@ -166,6 +168,23 @@ function eventOf(fold: Fold, event: Event): Event {
   const same = fold.today.events.get(key) ?? event;
   fold.today.events.set(key, same);
   return same;
+}
+
+/** A nest that nobody named before, and that is spelt almost as one that was; said once an entry. `box 2` is no slip of `box 1`. */
+function doubtSite({ fold, pair, entry: { site } }: Scene): void {
+  if (site === null) return;
+  const known = new Set([...pair.clutches, ...pair.nestStates].flatMap((one) => one.site ?? []));
+  if (known.has(site.text)) return;
+  const numbers = (name: string) => name.replace(/\D/g, '');
+  const alike = [...known].filter((name) => numbers(name) === numbers(site.text));
+  const suggestion = nearest(site.text, alike);
+  if (suggestion === null || fold.findings.some(({ code, at }) => code === 'site-alike' && at === site.at))
+    return;
+  fold.findings.push({
+    code: 'site-alike',
+    at: site.at,
+    args: { site: site.text, pair: pair.id, suggestion },
+  });
 }
 
 /** An entry pinned to a clutch that the pair does not have; said once an entry. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { codes as kinds } from '../../src/findings/codes.ts';
 import { fullRef } from '../../src/room/model.ts';
 import { room } from '../rooms.ts';
-import { birdIn, clutchIn, codes, fates, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, clutchIn, codes, days, fates, journal, pairIn, waxbills } from './facts.ts';
 
 const five = `
   date: 2026-03-01, paired
@@ -37,6 +37,28 @@ it('a chick that a count took for the dead one is said to have been counted, and
 });
 
 describe('a count', () => {
+  it('of the dead takes who is in the nest before who has left it, and nobody died before it left', () => {
+    const left = `${chicks}\ndate: 2026-04-04, fledged: 4\n`;
+    const ends = (more: string) =>
+      clutchIn(room({ P: waxbills(left + more) }, '2026-04-20'), 'LW-1/1').chicks.flatMap(({ ref, fate }) =>
+        fate?.kind === 'died' ? [`${ref} ${days(fate.span)}`] : [],
+      );
+    expect(ends('date: 2026-04-05, died: 1')).toEqual(['c5 03-19…04-05']);
+    expect(ends('date: 2026-04-06, died: 2')).toEqual(['c1 04-04…04-06', 'c5 03-19…04-06']);
+  });
+
+  it('in the journal of those that laid is told in whose nest they are', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 3, fostered: {BF-1: all}\ndate: 2026-03-20, hatched: 3'),
+      B: journal('BF-1', 'Bengalese finch', 'date: 2026-03-06, sitting'),
+    };
+    const [finding, ...others] = room(files, '2026-03-20').findings;
+    expect(others).toEqual([]);
+    expect(finding && kinds[finding.code].hint(finding.args as never)).toBe(
+      'its eggs or young are with BF-1: write it in that journal, or name them here: e1, c1',
+    );
+  });
+
   it('takes the lowest numbers where all are alike, and nobody needs to be asked', () => {
     const { fates, codes } = eggs('date: 2026-03-18, hatched: 2');
     expect(fates).toEqual(['e1 hatched', 'e2 hatched', 'e3 open', 'e4 open', 'e5 open']);

@@ -80,6 +80,19 @@ describe('where a chick lives', () => {
     expect([...pairIn(known, 'BF-1').guests].map(({ id }) => id)).toEqual(['LW-1/1/c1']);
   });
 
+  it('comes home from the hand by count or all together, and its own pair feeds it again', () => {
+    const hand = `date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, hatched: 3\ndate: 2026-03-20, fostered: {hand: [c1, c2]}\n`;
+    const home = (entry: string) => {
+      const known = room(
+        { P: waxbills(`${hand}date: 2026-03-22, fostered: {LW-1: ${entry}}`) },
+        '2026-03-22',
+      );
+      return [pairIn(known, 'LW-1').here.young.size, codes(known)];
+    };
+    expect(home('all')).toEqual([3, []]);
+    expect(home('1')).toEqual([2, []]);
+  });
+
   it('is with its keeper when it is fed by hand: no pair feeds it, and its own journal goes on telling of it', () => {
     const known = place(
       'date: 2026-03-18, hatched: 2\ndate: 2026-03-20, fostered: {hand: c1}\ndate: 2026-04-01, died: c1',

@@ -12,6 +12,10 @@ const refs = (names: FindingArgs[string] | undefined) =>
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;
 
+/** Where the pair's eggs or young are with others, that may be why nobody is meant. */
+const withHosts = (hosts: FindingArgs[string] | undefined) =>
+  hosts ? `its eggs or young are with ${hosts}: write it in that journal, or name them here: e1, c1` : null;
+
 /** What can be wrong with what the journals say once they are read together. */
 export const roomCodes = {
   'unknown-species': {
@@ -110,15 +114,16 @@ export const roomCodes = {
     level: 'error',
     text: ({ did, count, possible, pair }) =>
       `${count} ${did}, but in the nest of ${pair} it is possible for ${possible}`,
-    hint: ({ did }) =>
-      did === 'hatched'
+    hint: ({ did, hosts }) =>
+      withHosts(hosts) ??
+      (did === 'hatched'
         ? 'record the missing eggs with `laid:` on their day'
-        : 'a smaller count, or the missing ones first',
+        : 'a smaller count, or the missing ones first'),
   },
   'nobody-possible': {
     level: 'error',
     text: ({ did, pair }) => `\`${did}\` fits nobody in the nest of ${pair} on that day`,
-    hint: () => 'another clutch, another date, or a missing entry before it',
+    hint: ({ hosts }) => withHosts(hosts) ?? 'another clutch, another date, or a missing entry before it',
   },
   'dead-bird': {
     level: 'error',
@@ -233,6 +238,11 @@ export const roomCodes = {
       `${who} was ${age} d old: a closed ring does not go on then, only an open or split one`,
     hint: ({ from, to }) =>
       `a closed one went on ${from === to ? `about ${from}` : `between ${from} and ${to}`}, or another chick got it; with an open or split one write \`skip: ring\` for the clutch`,
+  },
+  'site-alike': {
+    level: 'hint',
+    text: ({ site, pair }) => `no nest of ${pair} was called \`${site}\` so far; it is taken for another one`,
+    hint: ({ suggestion }) => `did you mean \`site: ${suggestion}\`?`,
   },
   'fostered-to-itself': {
     level: 'error',

@@ -12,12 +12,15 @@ export const died: Apply<'died'> = (scene, value) => {
       did: 'died',
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
+      // Most that die do so in the nest.
+      rank: (bird) => Number(bird.fledged !== null),
       kind: (bird) => bird.clutch?.pair.id,
     });
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);
       bird.placeholder = false;
-      const earliest = Math.max(since.from, hatchedOn(bird)?.from ?? since.from);
+      const alive = bird.fledged?.span.from ?? hatchedOn(bird)?.from ?? since.from;
+      const earliest = Math.max(since.from, alive);
       endLife(bird, {
         kind: 'died',
         day,

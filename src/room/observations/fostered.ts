@@ -1,7 +1,15 @@
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
-import { isDependent, placeEgg, settle, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
-import type { EggPlace } from '../model.ts';
+import {
+  isDependent,
+  isFedByHand,
+  placeEgg,
+  settle,
+  whyNotAlive,
+  whyNotOpen,
+  youngInReach,
+} from '../lives.ts';
+import type { Bird, EggPlace } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import { placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
@@ -10,12 +18,16 @@ export const fostered: Apply<'fostered'> = (scene, value) => {
   for (const { place, who } of value) {
     const to = placeNamed(scene, place);
     if (to === null) continue;
-    if (to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs') {
+    const inHand = youngInReach(scene.pair).filter(isFedByHand);
+    const home = to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs';
+    if (home && inHand.length === 0) {
       report(scene, place.at, 'fostered-to-itself', { pair: scene.pair.id });
       continue;
     }
-    if (meansEggs(scene, who)) moveEggs(scene, who, to);
-    else moveYoung(scene, who, to);
+    // Who comes home by count or as all was fed by hand.
+    if (home) moveYoung(scene, who, to, inHand);
+    else if (meansEggs(scene, who)) moveEggs(scene, who, to);
+    else moveYoung(scene, who, to, youngInReach(scene.pair));
   }
 };
 
@@ -34,10 +46,10 @@ function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
   for (const egg of eggs) placeEgg(egg, scene.day, homeIfOwn(egg.clutch, to));
 }
 
-function moveYoung(scene: Scene, who: Who, to: EggPlace): void {
+function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[]): void {
   const young = chooseBirds(scene, who, {
     did: 'fostered',
-    among: youngInReach(scene.pair),
+    among,
     impossible: (bird) =>
       whyNotAlive(bird) ??
       (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
