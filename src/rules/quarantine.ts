@@ -25,7 +25,7 @@ export interface Quarantine {
   meetings: Meeting[];
 }
 
-/** A time that a bird spent in one housing; `to` is the day on which it left. */
+/** A time that a bird spent in one housing, by its key; `to` is the day on which it left. */
 interface Presence {
   bird: Bird;
   housing: string;
@@ -40,6 +40,11 @@ const NAMED = 4;
 export function fewNames(birds: readonly Bird[]): string {
   const names = birds.map(({ id }) => id);
   return listed(names.length > NAMED ? [...names.slice(0, NAMED), `${names.length - NAMED} others`] : names);
+}
+
+/** A housing however it is spelt: capitals and blanks around it make no other of it. */
+export function housingKey(housing: string): string {
+  return housing.trim().toLowerCase();
 }
 
 const STILL = Number.POSITIVE_INFINITY;
@@ -155,16 +160,16 @@ function isStranger(bird: InQuarantine, other: Bird, since: Day, mateships: read
   return !apart || (other.quarantine?.from !== bird.quarantine.from && enteredOn(other) !== enteredOn(bird));
 }
 
+/** The keys of all housings that a bird lived in. */
 function housingsOf({ stays }: Bird): string[] {
-  return stays.flatMap(({ housing }) => housing ?? []);
+  return stays.flatMap(({ housing }) => (housing === null ? [] : [housingKey(housing)]));
 }
 
 /** Who was ever in these housings, whoever is nobody in particular left out. */
 function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<string, Presence[]> {
   const there = new Map<string, Presence[]>([...housings].map((housing) => [housing, []]));
   for (const bird of birds) {
-    if (bird.placeholder || !bird.stays.some(({ housing }) => housing !== null && housings.has(housing)))
-      continue;
+    if (bird.placeholder || !housingsOf(bird).some((housing) => housings.has(housing))) continue;
     for (const presence of presencesOf(bird)) there.get(presence.housing)?.push(presence);
   }
   return there;
@@ -173,10 +178,12 @@ function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<s
 /** Where a bird was and from when to when: as long as it stayed in one housing, less the time it was out of the room. */
 function presencesOf(bird: Bird): Presence[] {
   const all: Presence[] = [];
-  bird.stays.forEach(({ from, housing }, i) => {
+  bird.stays.forEach((stay, i) => {
+    const { from } = stay;
     const to = bird.stays[i + 1]?.from ?? bird.fate?.day ?? STILL;
     const last = all.at(-1);
-    if (housing === null || from >= to) return;
+    if (stay.housing === null || from >= to) return;
+    const housing = housingKey(stay.housing);
     if (last?.housing === housing && last.to === from) last.to = to;
     else all.push({ bird, housing, from, to });
   });
