@@ -1,4 +1,4 @@
-import { type Day, shortDay } from '../../days.ts';
+import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
@@ -9,9 +9,10 @@ interface Held extends Found {
   birds: Bird[];
   housing: string | null;
   died: Bird[];
+  diedOn: Day;
   ill: Bird[];
-  /** When the last of them died or fell ill. */
-  last: Day;
+  /** The first days of their illnesses. */
+  illSince: Span;
   out: Day;
 }
 
@@ -27,14 +28,14 @@ export const quarantineHeld: Warning<Held> = {
   explain:
     'What one bird in quarantine has, the others in its housing may carry without showing it. Nobody is let out while one of them is unwell, and a death in quarantine is looked into by an avian vet before anybody comes out (common practice): ask at once how the dead bird is to be kept and sent in, as that soon becomes impossible. The days begin anew with the death for all that were with it, unless the vet says otherwise; `released` says that they are out. Wash hands, and see to these birds last.',
   find: heldIn,
-  say: ({ birds, housing, died, ill, last, out }) => {
+  say: ({ birds, housing, died, diedOn, ill, illSince, out }) => {
     const why = [
-      ...(died.length > 0 ? [`${fewNames(died)} died`] : []),
-      ...(ill.length > 0 ? [`${fewNames(ill)} unwell`] : []),
+      ...(died.length > 0 ? [`${fewNames(died)} died on ${shortDay(diedOn)}`] : []),
+      ...(ill.length > 0 ? [`${fewNames(ill)} fell ill on ${shortSpan(illSince)}`] : []),
     ];
     const where = housing === null ? '' : ` (${housing})`;
     return {
-      text: `${fewNames(birds)}${where}: not out of quarantine before ${shortDay(out)}. With them: ${listed(why)}, last on ${shortDay(last)}. The others may carry what one has.`,
+      text: `${fewNames(birds)}${where}: not out of quarantine before ${shortDay(out)}, as ${listed(why)}. What one has, the others may carry.`,
       check: `ask an avian vet before anybody is let out${died.length > 0 ? ', and at once how the dead bird is to be kept' : ''}; then see to these birds last, and wash hands`,
     };
   },
@@ -63,8 +64,10 @@ function heldBy({ room, day }: View, bird: Bird): Held | null {
   const died = day - from <= SHOWN ? quarantine.died : [];
   const spells = quarantine.ill.filter(({ over }) => day >= until && day < over);
   if (died.length + spells.length === 0) return null;
-  const last = Math.max(...(died.length > 0 ? [from] : []), ...spells.map(({ since }) => since));
   const ill = [...new Set(spells.map((spell) => spell.bird))];
-  const about = { level: 'watch', pair: null, bird: bird.id, clutch: null, date: last } as const;
-  return { ...about, birds: [bird], housing: housingOf(bird), died, ill, last, out };
+  const begun = spells.map(({ since }) => since);
+  const illSince = { from: Math.min(...begun), to: Math.max(...begun) };
+  const date = Math.max(...(died.length > 0 ? [from] : []), ...begun);
+  const about = { level: 'watch', pair: null, bird: bird.id, clutch: null, date } as const;
+  return { ...about, birds: [bird], housing: housingOf(bird), died, diedOn: from, ill, illSince, out };
 }

@@ -19,7 +19,7 @@ describe('birds that stay in quarantine for the sake of one that was with them',
     expect(spell(two(ILL), kind, '2026-03-20', '2026-05-01')).toEqual(['03-31 … 04-11 watch']);
     expect(line(two(ILL), kind, '2026-03-31')).toEqual({
       level: 'watch',
-      text: 'Q-1 and Q-2 (q cage): not out of quarantine before 12 Apr. With them: Q-2 unwell, last on 28 Mar. The others may carry what one has.',
+      text: 'Q-1 and Q-2 (q cage): not out of quarantine before 12 Apr, as Q-2 fell ill on 28 Mar. What one has, the others may carry.',
       check: 'ask an avian vet before anybody is let out; then see to these birds last, and wash hands',
     });
     const well = two(`${ILL}, {date: 2026-04-03, unwell: well again}`);
@@ -29,7 +29,7 @@ describe('birds that stay in quarantine for the sake of one that was with them',
   it('are told of for a week after it died', () => {
     expect(spell(two(DEAD), kind, '2026-03-20', '2026-05-30')).toEqual(['03-29 … 04-05 watch']);
     const { text, check } = line(two(DEAD), kind, '2026-03-29');
-    expect(text).toMatch(/^Q-1 \(q cage\): not out of quarantine before 28 Apr\. With them: Q-2 died, last/);
+    expect(text).toMatch(/^Q-1 \(q cage\): not out of quarantine before 28 Apr, as Q-2 died on 29 Mar\. /);
     expect(check).toMatch(/^ask an avian vet before anybody is let out, and at once how the dead bird/);
   });
 
