@@ -213,6 +213,11 @@ export function mayHatch(egg: Egg): boolean {
   return says !== 'clear' && says !== 'dead';
 }
 
+/** Whether anybody of a brood lives, or may still hatch. */
+export function livesOrMayHatch({ eggs, young }: Brood): boolean {
+  return young.length > 0 || eggs.some(mayHatch);
+}
+
 function isStored(egg: Egg): boolean {
   return egg.fate === null && egg.places.at(-1)?.place.kind === 'store';
 }

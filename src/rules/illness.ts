@@ -74,10 +74,31 @@ export function illnessOf(bird: Bird): Illness | null {
 /** An unwell bird is reckoned well again when nothing was written of it for so many days. */
 const UNWELL_FOR = 14;
 
-/** The day on which a bird was, or is reckoned, well again after the last illness that was written of it; or null. */
-export function wellSince(bird: Bird): Day | null {
-  const illness = illnessOf(bird);
-  return illness === null ? (bird.unwell.at(-1)?.day ?? null) : illness.last + UNWELL_FOR + 1;
+/** A time in which a bird was unwell: from the first day on which that was seen to the day on which it was over. */
+export interface Spell {
+  bird: Bird;
+  since: Day;
+  /** The first day on which it was well again, or is reckoned well. */
+  over: Day;
+}
+
+/** Each time in which a bird was unwell, oldest first. */
+export function spellsOf(bird: Bird): Spell[] {
+  const spells: Spell[] = [];
+  let open: Spell | null = null;
+  for (const { day, all } of byDay(bird.unwell)) {
+    if (all.every(({ text }) => saysWell(text))) {
+      if (open !== null) open.over = day;
+      open = null;
+      continue;
+    }
+    if (open === null) {
+      open = { bird, since: day, over: day };
+      spells.push(open);
+    }
+    open.over = day + UNWELL_FOR + 1;
+  }
+  return spells;
 }
 
 /** The illness that still keeps a bird from company and from breeding on a day, or null. */

@@ -3,6 +3,8 @@ import type { Room } from '../room/fold.ts';
 import { enteredOn } from '../room/lives.ts';
 import type { Bird } from '../room/model.ts';
 import { listed } from '../words.ts';
+import { GIVEN_UP } from './agenda/state.ts';
+import { type Spell, spellsOf } from './illness.ts';
 import { type Mateship, mateshipsByBird } from './stock/mateships.ts';
 import { birdsByName, type FindBird } from './stock/names.ts';
 
@@ -16,16 +18,22 @@ export interface Meeting {
 
 /** The days for which a bird stays apart, as they are to be counted now. */
 export interface Quarantine {
-  /** Its arrival or return, or the day on which the last bird joined it. */
+  /** Its arrival or return, or the day on which the last bird joined it or died beside it. */
   from: Day;
-  /** The first day on which it may come out. */
+  /** The first day on which its days are over. */
   until: Day;
-  /** With whom the days began anew; nobody where they run as they were begun. */
+  /** The first day on which it may come out: its days are over, and it and its company are well. */
+  out: Day;
+  /** Who joined it on the day on which the days began anew; nobody where they run as they were begun. */
   joined: Bird[];
+  /** Who died beside it on that day. */
+  died: Bird[];
+  /** When it, or its company, was unwell. */
+  ill: Spell[];
   meetings: Meeting[];
 }
 
-/** A time that a bird spent in one housing; `to` is the day on which it left. */
+/** A time that a bird spent in one housing, by its key; `to` is the day on which it left. */
 interface Presence {
   bird: Bird;
   housing: string;
@@ -42,43 +50,73 @@ export function fewNames(birds: readonly Bird[]): string {
   return listed(names.length > NAMED ? [...names.slice(0, NAMED), `${names.length - NAMED} others`] : names);
 }
 
+/** A housing however it is spelt: capitals and blanks around it make no other of it. */
+export function housingKey(housing: string): string {
+  return housing.trim().toLowerCase();
+}
+
 const STILL = Number.POSITIVE_INFINITY;
 
 /**
  * The quarantine of a bird that is here and was not let out yet, or null. The days begin anew with each bird that joins it
- * before they are over (common practice), also where the two were parted again since.
+ * before they are over (common practice), also where the two were parted again since; and with each death in its
+ * housing, as nobody knows yet what it died of. While it or its company is unwell it stays in.
  */
 export function quarantineOf(room: Room, bird: Bird): Quarantine | null {
   if (!isApart(bird)) return null;
-  const meet = known.get(room.birds) ?? meetingsIn(room);
-  known.set(room.birds, meet);
+  const find = known.get(room.birds) ?? companyIn(room);
+  known.set(room.birds, find);
   let before: Day;
-  let quarantine: Quarantine = { ...bird.quarantine, joined: [], meetings: [] };
+  let quarantine: Quarantine = {
+    ...bird.quarantine,
+    out: bird.quarantine.until,
+    joined: [],
+    died: [],
+    ill: [],
+    meetings: [],
+  };
   // Days begun anew may see others join.
   do {
     before = quarantine.until;
-    quarantine = begunAnew(bird, meet(bird, before));
+    quarantine = begunAnew(bird, find(bird, before));
   } while (quarantine.until > before);
   return quarantine;
 }
 
-function begunAnew(bird: InQuarantine, meetings: Meeting[]): Quarantine {
+function begunAnew(bird: InQuarantine, { meetings, deaths, spells }: Company): Quarantine {
   const { from: begun, until: end } = bird.quarantine;
-  const quarantine: Quarantine = { from: begun, until: end, joined: [], meetings };
-  for (const { bird: other, since } of meetings) {
-    if (since <= begun || since >= quarantine.until) continue;
-    if (since > quarantine.from) quarantine.joined = [];
-    quarantine.from = since;
-    quarantine.until = since + end - begun;
-    quarantine.joined.push(other);
+  const quarantine = { from: begun, until: end, joined: [] as Bird[], died: [] as Bird[] };
+  const causes = [
+    ...meetings.map(({ bird: other, since: day }) => ({ other, day, what: 'joined' as const })),
+    ...deaths.map(({ bird: other, day }) => ({ other, day, what: 'died' as const })),
+  ].sort((a, b) => a.day - b.day);
+  for (const { other, day, what } of causes) {
+    const { until } = quarantine;
+    if (day <= begun || (what === 'joined' ? day >= until : day > until + GIVEN_UP)) continue;
+    if (day > quarantine.from) Object.assign(quarantine, { joined: [], died: [] });
+    quarantine.from = day;
+    quarantine.until = day + end - begun;
+    quarantine[what].push(other);
   }
-  return quarantine;
+  const { until } = quarantine;
+  const ill = spells.filter(({ since }) => since <= until + GIVEN_UP);
+  return { ...quarantine, out: Math.max(until, ...ill.map(({ over }) => over)), ill, meetings };
 }
 
 /** A room's birds are looked through once, whoever asks. */
-const known = new WeakMap<readonly Bird[], FindMeetings>();
+const known = new WeakMap<readonly Bird[], FindCompany>();
 
-type FindMeetings = (bird: InQuarantine, before: Day) => Meeting[];
+/** Whom a bird in quarantine was together with, and what may have been carried to it. */
+interface Company {
+  /** With birds that did not come with it, in the order in which they joined. */
+  meetings: Meeting[];
+  /** Of those that were with it when they died, or when they fell ill of what they died of. */
+  deaths: { bird: Bird; day: Day }[];
+  /** Its own illnesses, and those of birds that were with it while they were unwell. */
+  spells: Spell[];
+}
+
+type FindCompany = (bird: InQuarantine, before: Day) => Company;
 
 type InQuarantine = Bird & { quarantine: NonNullable<Bird['quarantine']> };
 
@@ -86,18 +124,49 @@ function isApart(bird: Bird): bird is InQuarantine {
   return bird.quarantine !== null && bird.released === null && bird.fate === null;
 }
 
-/** Finds whom a bird in quarantine met since it was begun and before a day, in the order in which they joined. */
-function meetingsIn({ birds, pairs }: Room): FindMeetings {
+/** Finds the company of a bird since its quarantine began, wherever it was kept before a day. */
+function companyIn({ birds, pairs }: Room): FindCompany {
   const find = birdsByName(birds);
   const mateships = mateshipsByBird(pairs, find);
   const there = presentIn(birds, new Set(birds.filter(isApart).flatMap(housingsOf)));
   return (bird, before) => {
     const own = mateships.get(bird) ?? [];
-    const met = [...metInHousing(bird, there, before), ...metInPair(bird, own, find)]
-      .filter(({ bird: other, since }) => since < before && isStranger(bird, other, since, own))
-      .sort((a, b) => a.since - b.since);
-    return withoutBreaks(met);
+    const met = [...metInHousing(bird, there, before), ...metInPair(bird, own, find)].sort(
+      (a, b) => a.since - b.since,
+    );
+    const strange = met.filter(
+      ({ bird: other, since }) => since < before && isStranger(bird, other, since, own),
+    );
+    const ill = [
+      ...spellsOf(bird).filter(({ over }) => over > bird.quarantine.from),
+      ...met.flatMap(illBeside),
+    ];
+    return {
+      deaths: [...new Map(met.flatMap(deathBeside).map((one) => [one.bird, one])).values()],
+      spells: ill,
+      meetings: withoutBreaks(strange),
+    };
   };
+}
+
+/** The times in which a bird was unwell while the two were together, whether or not they were parted then. */
+function illWhileTogether({ bird, since, to }: Meeting): Spell[] {
+  if (bird.unwell.length === 0) return [];
+  return spellsOf(bird).filter((spell) => spell.since <= (to ?? STILL) && spell.over > since);
+}
+
+/** Of a bird that died since, its death is what counts. */
+function illBeside(met: Meeting): Spell[] {
+  return met.bird.fate?.kind === 'died' ? [] : illWhileTogether(met);
+}
+
+/** The death of a bird that died beside another, or was taken away ill and died of it. */
+function deathBeside(met: Meeting): Company['deaths'] {
+  const { bird, since, to } = met;
+  if (bird.fate?.kind !== 'died' || bird.fate.day < since) return [];
+  const { day } = bird.fate;
+  const together = day <= (to ?? STILL) || illWhileTogether(met).some(({ over }) => over > day);
+  return together ? [{ bird, day }] : [];
 }
 
 /** Who lives with it already does not join it again by becoming its mate, nor by moving on with it. */
@@ -155,16 +224,16 @@ function isStranger(bird: InQuarantine, other: Bird, since: Day, mateships: read
   return !apart || (other.quarantine?.from !== bird.quarantine.from && enteredOn(other) !== enteredOn(bird));
 }
 
+/** The keys of all housings that a bird lived in. */
 function housingsOf({ stays }: Bird): string[] {
-  return stays.flatMap(({ housing }) => housing ?? []);
+  return stays.flatMap(({ housing }) => (housing === null ? [] : [housingKey(housing)]));
 }
 
 /** Who was ever in these housings, whoever is nobody in particular left out. */
 function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<string, Presence[]> {
   const there = new Map<string, Presence[]>([...housings].map((housing) => [housing, []]));
   for (const bird of birds) {
-    if (bird.placeholder || !bird.stays.some(({ housing }) => housing !== null && housings.has(housing)))
-      continue;
+    if (bird.placeholder || !housingsOf(bird).some((housing) => housings.has(housing))) continue;
     for (const presence of presencesOf(bird)) there.get(presence.housing)?.push(presence);
   }
   return there;
@@ -173,10 +242,12 @@ function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<s
 /** Where a bird was and from when to when: as long as it stayed in one housing, less the time it was out of the room. */
 function presencesOf(bird: Bird): Presence[] {
   const all: Presence[] = [];
-  bird.stays.forEach(({ from, housing }, i) => {
+  bird.stays.forEach((stay, i) => {
+    const { from } = stay;
     const to = bird.stays[i + 1]?.from ?? bird.fate?.day ?? STILL;
     const last = all.at(-1);
-    if (housing === null || from >= to) return;
+    if (stay.housing === null || from >= to) return;
+    const housing = housingKey(stay.housing);
     if (last?.housing === housing && last.to === from) last.to = to;
     else all.push({ bird, housing, from, to });
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { illnessOf, signsIn } from '../../src/rules/illness.ts';
+import { shortDay } from '../../src/days.ts';
+import { illnessOf, signsIn, spellsOf } from '../../src/rules/illness.ts';
 import { view, waxbills } from './warnings/warned.ts';
 
 describe('signs in a keeper’s own words', () => {
@@ -64,5 +65,27 @@ describe('an illness', () => {
 
   it('ends with the bird', () => {
     expect(of('date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-02, died: cock')).toBeNull();
+  });
+});
+
+describe('the times in which a bird was unwell', () => {
+  const times = (log: string) => {
+    const bird = view({ 'LW-1': waxbills(log, 'cock: LW-20-01') }, '2026-06-30').find('LW-20-01');
+    return bird === null
+      ? []
+      : spellsOf(bird).map(({ since, over }) => `${shortDay(since)} … ${shortDay(over)}`);
+  };
+
+  it('end with `well again`, or fifteen days after the last word', () => {
+    expect(
+      times(`date: 2026-03-01, unwell: {cock: quiet}
+      date: 2026-03-04, unwell: {cock: well again}
+      date: 2026-03-09, unwell: {cock: quiet}
+      date: 2026-03-12, unwell: {cock: fluffed}`),
+    ).toEqual(['1 Mar … 4 Mar', '9 Mar … 27 Mar']);
+  });
+
+  it('are none where it is only said to be well', () => {
+    expect(times('date: 2026-03-01, unwell: {cock: well again}')).toEqual([]);
   });
 });

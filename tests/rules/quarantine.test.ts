@@ -37,6 +37,17 @@ describe('the days of quarantine', () => {
     ]);
   });
 
+  it('begin anew too where the housing is spelt with other capitals, or with blanks around it', () => {
+    const spelt = (housing: string) =>
+      birds(came('A', '2026-03-01'), `{id: B, log: [{date: 2026-03-11, arrived: ${housing}}]}`);
+    expect(['Cage 9', 'CAGE 9', '" cage 9 "', 'cage 8'].map((housing) => out(spelt(housing), 'A'))).toEqual([
+      '10 Apr with B',
+      '10 Apr with B',
+      '10 Apr with B',
+      '31 Mar',
+    ]);
+  });
+
   it('begin anew with the last of several that join', () => {
     const more = birds(
       came('A', '2026-03-01'),

@@ -5,9 +5,8 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { count } from '../../words.ts';
 import { restOf } from '../hen-year.ts';
-import { illOn, wellSince } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
-import { fewNames, quarantineOf } from '../quarantine.ts';
+import { fewNames, type Quarantine, quarantineOf } from '../quarantine.ts';
 import { breedsFrom, statusOf } from '../stock/life.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
@@ -31,11 +30,11 @@ export const birdTaskWords = {
   'quarantine-end': {
     task: 'quarantine-end',
     say: 'let out of quarantine',
-    when: 'arrival, return, or the day on which another bird joined + the days of quarantine … + 2 d',
+    when: 'arrival, return, or the day on which another bird joined or died in its housing + the days of quarantine … + 2 d',
     doneBy: '`released`',
-    over: 'the bird left; 60 d later. It waits while the bird is unwell, until `well again` or 14 d without a word of it',
+    over: 'the bird left; 60 d later. It waits while the bird, or one that shared its housing, is unwell, until `well again` or 14 d without a word of it',
     explain:
-      'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird is unwell.',
+      'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird or one that shares its housing is unwell, also where the ill one was taken out since: what one has, the others may carry. When a bird dies there, or was taken out ill and dies, the days begin anew with its death for all that were with it. Ask an avian vet what it died of before anybody is let out; when the vet lets them out sooner, write `released`.',
   },
   moult: {
     task: 'moult',
@@ -91,14 +90,29 @@ function aboutBird(bird: Bird): About {
 
 function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
   const quarantine = quarantineOf(room, bird);
-  if (quarantine === null || illOn(bird, room.day) !== null) return [];
-  const { from: begun, until, joined } = quarantine;
-  const well = wellSince(bird);
-  const from = Math.max(until, well ?? until);
-  const back = bird.absences.some((absence) => absence.until === begun);
-  const came = joined.length > 0 ? `with ${fewNames(joined)} since` : back ? 'back' : 'arrived';
-  const why = `${came} ${shortDay(begun)} + ${until - begun} d${from > until ? `, unwell until ${shortDay(from)}` : ''}`;
-  return item(room, 'quarantine-end', { from, to: from + 2, lapses: from + GIVEN_UP, why }, aboutBird(bird));
+  if (quarantine === null || quarantine.ill.some(({ over }) => room.day < over)) return [];
+  const { out } = quarantine;
+  const window = { from: out, to: out + 2, lapses: out + GIVEN_UP, why: whyOut(bird, quarantine) };
+  return item(room, 'quarantine-end', window, aboutBird(bird));
+}
+
+/** From what the days are counted, who was unwell beyond them, and the vet where it was another bird that ailed or died. */
+function whyOut(bird: Bird, { from, until, out, joined, died, ill }: Quarantine): string {
+  const back = bird.absences.some((absence) => absence.until === from);
+  const begun =
+    died.length > 0
+      ? `${fewNames(died)} died`
+      : joined.length > 0
+        ? `with ${fewNames(joined)} since`
+        : back
+          ? 'back'
+          : 'arrived';
+  const last = ill.filter(({ over }) => over === out && out > until).map((spell) => spell.bird);
+  const others = last.filter((one) => one !== bird);
+  const unwell = last.includes(bird) ? 'unwell' : `${fewNames([...new Set(others)])} unwell`;
+  const waited = last.length === 0 ? '' : `, ${unwell} until ${shortDay(out)}`;
+  const vet = died.length + others.length > 0 ? '; ask an avian vet first' : '';
+  return `${begun} ${shortDay(from)} + ${until - from} d${waited}${vet}`;
 }
 
 /** One note on the day on which a young bird comes into an age. */

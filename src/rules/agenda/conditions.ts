@@ -8,7 +8,7 @@ import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
 import { isDown } from '../../room/nests-down.ts';
 import { isAlone, isHenAway } from '../absences.ts';
-import { type Brood, mayHatch, profilesToHatch } from '../brood.ts';
+import { type Brood, livesOrMayHatch, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
 import { walksOff } from '../growth/curve.ts';
 import type { Anchor } from './anchors.ts';
@@ -64,7 +64,7 @@ export const not =
     !condition(brood, anchor, from);
 
 /** No chick is here, and none may come. */
-export const noneMayComeOrLive: Condition = ({ eggs, young }) => young.length === 0 && !eggs.some(mayHatch);
+export const noneMayComeOrLive: Condition = (brood) => !livesOrMayHatch(brood);
 
 /** No egg is left here, in the nest or in store. */
 export const eggsEnded: Condition = ({ eggs, stored }) => eggs.length + stored.length === 0;

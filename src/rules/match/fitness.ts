@@ -41,8 +41,8 @@ function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
 
 function inQuarantine({ bird }: StockBird, room: Room): string | null {
   const quarantine = quarantineOf(room, bird);
-  if (quarantine === null || quarantine.until <= room.day) return null;
-  return `in quarantine until ${shortDay(quarantine.until)}`;
+  if (quarantine === null || quarantine.out <= room.day) return null;
+  return `in quarantine until ${shortDay(quarantine.out)}`;
 }
 
 function unwell({ bird }: StockBird, day: Day): string | null {

@@ -1,4 +1,5 @@
 import { shortDay } from '../../days.ts';
+import { hostClutch } from '../../room/choose.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import type { Found, View, Warning } from './warning.ts';
 
@@ -16,7 +17,7 @@ export const countsDiffer: Warning<CountsDiffer> = {
   levels: ['watch', 'note'],
   health: false,
   when: 'a look counted other eggs or chicks than the journal knows of',
-  over: 'a later look, or a line that says what became of the rest, agrees; 10 d after the look. Watch where chicks are missing, or more were seen than can be',
+  over: 'a later look, or a line that says what became of the rest, agrees, or nobody is left to be counted; 10 d after the look. Watch where chicks are missing, or more were seen than can be',
   explain:
     'Counts disagree when something happened that nobody wrote (an egg thrown out, a chick that died and was carried off), when one look missed one under the hen, or when two helpers wrote of two nests. nestlog keeps what it knew: it does not guess which egg is gone. Look on the floor below the nest for a chick, then count again, or write what became of it with `lost` or `died`.',
   find: (view) =>
@@ -43,9 +44,14 @@ function differIn(view: View, pair: Pair, clutch: Clutch): CountsDiffer[] {
       what === 'eggs'
         ? pair.here.eggs.size
         : [...pair.here.young].filter(({ fledged }) => fledged === null).length;
-    if (looked || now === last.seen) return [];
+    if (looked || now === last.seen || (last.known > 0 && nobodyLeft(pair, clutch, what))) return [];
     const level = what === 'chicks' || last.seen > last.known ? ('watch' as const) : ('note' as const);
     const { known, seen } = last;
     return [{ level, pair: pair.id, bird: null, clutch: clutch.number, date: last.day, what, known, seen }];
   });
+}
+
+/** Whether no egg of this clutch's nest is left, or none of its young, those that left the nest and are fed included. */
+function nobodyLeft({ here }: Pair, clutch: Clutch, what: CountsDiffer['what']): boolean {
+  return [...(what === 'eggs' ? here.eggs : here.young)].every((one) => hostClutch(one) !== clutch);
 }

@@ -24,6 +24,7 @@ import { overdue } from './overdue.ts';
 import { parentLost } from './parent-lost.ts';
 import { pippedLong } from './pipped-long.ts';
 import { quarantine } from './quarantine.ts';
+import { quarantineHeld } from './quarantine-held.ts';
 import { ringTooLate } from './ring-too-late.ts';
 import { stored } from './stored.ts';
 import { tooYoung } from './too-young.ts';
@@ -59,6 +60,7 @@ export const warnings = [
   boundBefore,
   overLimit,
   tooYoung,
+  quarantineHeld,
   quarantine,
   closeKin,
   twoHens,

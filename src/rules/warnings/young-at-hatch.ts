@@ -3,7 +3,7 @@ import { isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef } from '../../room/model.ts';
 import { count, listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, livesOrMayHatch } from '../brood.ts';
 import { parentsLeft } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 
@@ -28,7 +28,7 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
   levels: ['watch', 'note'],
   health: false,
   when: 'young of an earlier clutch live with the pair within 3 d of the next hatch',
-  over: 'they live elsewhere; 4 d after the first chick is out. A note where all of them still depend on being fed',
+  over: 'they live elsewhere, or nobody of the new clutch lives or may hatch; 4 d after the first chick is out. A note where all of them still depend on being fed',
   explain:
     'Young of the last brood crowd the nest, sleep in it, pull at the lining and beg the food away from chicks just hatched; in some species they are driven hard. Those that feed themselves move out before the hatch (common practice). Those that are still fed stay: do not part young from who feeds them for the sake of eggs.',
   find: (view) => {
@@ -67,7 +67,7 @@ function crowdAt(
   inOrder: (some: readonly Bird[]) => Bird[],
 ): YoungAtHatch | null {
   const { clutch, hatch, hatched, where } = brood;
-  if (clutch === null || where !== 'nest') return null;
+  if (clutch === null || where !== 'nest' || !livesOrMayHatch(brood)) return null;
   const hatchings = hatched.flatMap((bird) =>
     bird.hatched === null || bird.clutch !== clutch ? [] : [bird.hatched.to],
   );

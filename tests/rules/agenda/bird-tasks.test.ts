@@ -48,6 +48,74 @@ describe('the end of quarantine', () => {
     ]);
   });
 
+  describe('in company', () => {
+    const with2 = (second: string, first = '') => ({
+      'birds.yaml': `birds:
+  - {id: Q-1, log: [{date: 2026-03-01, arrived: q cage}${first}]}
+  - {id: Q-2, log: [${second}]}
+`,
+    });
+    const came = '{date: 2026-03-01, arrived: q cage}';
+    const ill = '{date: 2026-03-28, unwell: fluffed on the floor}';
+    /** The mornings on which Q-1 may be let out, up to the first on which it is late. */
+    const outs = (files: Record<string, string>, to: string) =>
+      quarantine(files, to).map((run) => run.replace('now now', 'now'));
+
+    it('waits while one that shares the housing is unwell', () => {
+      expect(outs(with2(`${came}, ${ill}`), '2026-04-14')).toEqual(['04-12 … 04-14 now']);
+      expect(lines(with2(`${came}, ${ill}`), 'quarantine-end', '2026-04-12').map(({ why }) => why)).toEqual([
+        'arrived 1 Mar + 30 d, Q-2 unwell until 12 Apr; ask an avian vet first',
+        'arrived 1 Mar + 30 d, unwell until 12 Apr',
+      ]);
+      const well = `${came}, ${ill}, {date: 2026-04-02, unwell: well again}`;
+      expect(outs(with2(well), '2026-04-04')).toEqual(['04-02 … 04-04 now']);
+    });
+
+    it('waits too where the ill one is not in quarantine, or was taken out of the cage', () => {
+      // An old bird of the room that the newcomer was brought to: the days begin anew with it on 5 March.
+      const old = '{date: 2025-03-01, arrived: flight 2}, {date: 2025-04-01, released}';
+      const joined = with2(`${old}, {date: 2026-03-05, moved: q cage}, {date: 2026-04-03, unwell: fluffed}`);
+      expect(outs(joined, '2026-04-20')).toEqual(['04-18 … 04-20 now']);
+      const apart = with2(`${came}, ${ill}, {date: 2026-03-29, moved: sick bay}`);
+      expect(outs(apart, '2026-04-14')).toEqual(['04-12 … 04-14 now']);
+    });
+
+    it('does not wait for one that fell ill elsewhere after they were parted', () => {
+      const parted = with2(`${came}, {date: 2026-03-10, moved: cage 2}, ${ill}`);
+      expect(lines(parted, 'quarantine-end', '2026-03-31').map(({ bird: who }) => who)).toEqual(['Q-1']);
+    });
+
+    it.each([
+      ['in the cage', '{date: 2026-03-29, died: "fluffed, then dead"}'],
+      ['where it was taken ill', `${ill}, {date: 2026-03-28, moved: sick bay}, {date: 2026-03-29, died}`],
+      [
+        'in the cage, which was spelt otherwise',
+        '{date: 2026-03-02, moved: Q Cage}, {date: 2026-03-29, died}',
+      ],
+    ])('is counted anew from the day on which one that was with it died %s', (_where, log) => {
+      const dead = with2(`${came}, ${log}`);
+      expect(quarantine(dead, '2026-04-30')).toEqual(['04-28 … 04-30 now']);
+      expect(lines(dead, 'quarantine-end', '2026-04-28')).toMatchObject([
+        { bird: 'Q-1', why: 'Q-2 died 29 Mar + 30 d; ask an avian vet first' },
+      ]);
+    });
+
+    it('is counted anew as well where the ill one dies after the thirty days, before anybody was let out', () => {
+      const dead = with2(`${came}, ${ill}, {date: 2026-04-02, died}`);
+      expect(quarantine(dead, '2026-05-04')).toEqual(['05-02 … 05-04 now']);
+    });
+
+    it('is over with `released`, whoever died before', () => {
+      const dead = with2(`${came}, {date: 2026-03-29, died}`, ', {date: 2026-04-03, released: flight 2}');
+      expect(quarantine(dead)).toEqual([]);
+    });
+
+    it('is not asked again of birds that live together for years and were never said to be released', () => {
+      const late = with2(`${came}, {date: 2026-08-01, unwell: fluffed}, {date: 2026-08-05, died}`);
+      expect(stands(late, 'quarantine-end', '2026-07-01', '2026-10-01')).toEqual([]);
+    });
+  });
+
   it.each(['released: flight 2', 'died', 'gone: sold'])('is over with: %s', (what) => {
     expect(quarantine(bird(`      - {date: 2026-04-01, ${what}}\n`))).toEqual(['03-31 now']);
   });

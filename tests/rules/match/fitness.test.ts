@@ -71,6 +71,11 @@ describe('left out of the proposals', () => {
     expect(arrived('2026-04-17')).toBeUndefined();
   });
 
+  it('one that fell ill before it was let out, until it is reckoned well again', () => {
+    const log = '[{date: 2026-04-01, arrived: cage 3}, {date: 2026-05-10, unwell: fluffed}]';
+    expect(why(`sex: hen, hatched: 2024-01-01, log: ${log}`)).toBe('in quarantine until 25 May');
+  });
+
   it('one that was let out earlier is free', () => {
     const log = '[{date: 2026-05-01, arrived: cage 3}, {date: 2026-05-10, released: flight 1}]';
     expect(why(`sex: hen, hatched: 2024-01-01, log: ${log}`)).toBeUndefined();

@@ -47,6 +47,34 @@ describe('a count that does not agree', () => {
     expect(spell(room, 'counts-differ', '2026-03-01', '2026-04-10')).toEqual(['03-20 … 03-21 watch']);
   });
 
+  it.each([
+    [
+      'the last chick died',
+      'hatched: 3\n date: 2026-03-20, checked: {chicks: 2}\n date: 2026-03-22, died: all',
+    ],
+    [
+      'none of more than were known is left',
+      'hatched: 3\n date: 2026-03-20, checked: {chicks: 9}\n date: 2026-03-22, died: all',
+    ],
+  ])('of chicks is settled when %s: there is nobody left to be counted', (_what, log) => {
+    const room = files(`date: 2026-03-14, ${log}`);
+    expect(spell(room, 'counts-differ', '2026-03-01', '2026-04-10')).toEqual(['03-20 … 03-21 watch']);
+  });
+
+  it('of chicks is not settled when they leave the nest: the one that was missed may be among the dead', () => {
+    const room = files(
+      'date: 2026-03-14, hatched: 3\n date: 2026-04-01, checked: {chicks: 2}\n date: 2026-04-02, fledged: all',
+    );
+    expect(warned(room, 'counts-differ', '2026-04-03')).toHaveLength(1);
+  });
+
+  it('of eggs is settled when the whole clutch is lost, though the hen lays again', () => {
+    const room = files(
+      'date: 2026-03-05, checked: {eggs: 3}\n date: 2026-03-07, lost: all\n date: 2026-03-09, clutch: 2, laid: 1',
+    );
+    expect(spell(room, 'counts-differ', '2026-03-01', '2026-04-10')).toEqual(['03-05 … 03-06 note']);
+  });
+
   it('says what to look for and which words to write', () => {
     const check = (more: string, on: string) => line(files(more), 'counts-differ', on).check;
     expect(check('date: 2026-03-05, checked: {eggs: 3}', '2026-03-05')).toBe(

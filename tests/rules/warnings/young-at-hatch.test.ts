@@ -25,6 +25,15 @@ describe('young of the last brood at the next hatch', () => {
     );
   });
 
+  it('are over when nobody of the new clutch lives or may hatch', () => {
+    const none = files(
+      `${independent}\n date: 2026-05-05, hatched: 2\n date: 2026-05-06, died: all\n date: 2026-05-07, lost: all`,
+    );
+    expect(spell(none, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 … 05-06 watch']);
+    const abandoned = files(`${independent}\n date: 2026-05-01, lost: all`);
+    expect(spell(abandoned, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 watch']);
+  });
+
   it('are with the hen where the cock was taken away', () => {
     const { text } = line(
       files(`${independent}\n date: 2026-04-26, parted: {cock: flight 7}`),

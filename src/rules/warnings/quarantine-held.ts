@@ -1,0 +1,73 @@
+import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
+import { housingOf } from '../../room/lives.ts';
+import type { Bird } from '../../room/model.ts';
+import { listed } from '../../words.ts';
+import { fewNames, quarantineOf } from '../quarantine.ts';
+import type { Found, View, Warning } from './warning.ts';
+
+interface Held extends Found {
+  birds: Bird[];
+  housing: string | null;
+  died: Bird[];
+  diedOn: Day;
+  ill: Bird[];
+  /** The first days of their illnesses. */
+  illSince: Span;
+  out: Day;
+}
+
+/** Days after a death for which it is said. */
+const SHOWN = 7;
+
+export const quarantineHeld: Warning<Held> = {
+  kind: 'quarantine-held',
+  levels: ['watch'],
+  health: true,
+  when: 'a bird in quarantine is not to be let out yet because another died beside it, or because its days are over and one that shared its housing is unwell',
+  over: '`released`; 7 d after the death; the ill one is `well again`, or 14 d without a word of it',
+  explain:
+    'What one bird in quarantine has, the others in its housing may carry without showing it. Nobody is let out while one of them is unwell, and a death in quarantine is looked into by an avian vet before anybody comes out (common practice): ask at once how the dead bird is to be kept and sent in, as that soon becomes impossible. The days begin anew with the death for all that were with it, unless the vet says otherwise; `released` says that they are out. Wash hands, and see to these birds last.',
+  find: heldIn,
+  say: ({ birds, housing, died, diedOn, ill, illSince, out }) => {
+    const why = [
+      ...(died.length > 0 ? [`${fewNames(died)} died on ${shortDay(diedOn)}`] : []),
+      ...(ill.length > 0 ? [`${fewNames(ill)} fell ill on ${shortSpan(illSince)}`] : []),
+    ];
+    const where = housing === null ? '' : ` (${housing})`;
+    return {
+      text: `${fewNames(birds)}${where}: not out of quarantine before ${shortDay(out)}, as ${listed(why)}. What one has, the others may carry.`,
+      check: `ask an avian vet before anybody is let out${died.length > 0 ? ', and at once how the dead bird is to be kept' : ''}; then see to these birds last, and wash hands`,
+    };
+  },
+};
+
+/** One line for all whom the same illnesses and deaths keep in. */
+function heldIn(view: View): Held[] {
+  const lines = new Map<string, Held>();
+  for (const bird of view.room.birds) {
+    const found = bird.placeholder ? null : heldBy(view, bird);
+    if (found === null) continue;
+    const key = JSON.stringify([found.out, [...found.died, ...found.ill].map(({ id }) => id).sort()]);
+    const line = lines.get(key);
+    lines.set(key, line === undefined ? found : { ...line, bird: null, birds: [...line.birds, bird] });
+  }
+  // An ill bird that nobody else was with is a matter of its own.
+  return [...lines.values()].filter(
+    ({ birds, died, ill }) => died.length > 0 || ill.some((one) => birds.some((other) => other !== one)),
+  );
+}
+
+function heldBy({ room, day }: View, bird: Bird): Held | null {
+  const quarantine = quarantineOf(room, bird);
+  if (quarantine === null || day >= quarantine.out) return null;
+  const { from, until, out } = quarantine;
+  const died = day - from <= SHOWN ? quarantine.died : [];
+  const spells = quarantine.ill.filter(({ over }) => day >= until && day < over);
+  if (died.length + spells.length === 0) return null;
+  const ill = [...new Set(spells.map((spell) => spell.bird))];
+  const begun = spells.map(({ since }) => since);
+  const illSince = { from: Math.min(...begun), to: Math.max(...begun) };
+  const date = Math.max(...(died.length > 0 ? [from] : []), ...begun);
+  const about = { level: 'watch', pair: null, bird: bird.id, clutch: null, date } as const;
+  return { ...about, birds: [bird], housing: housingOf(bird), died, diedOn: from, ill, illSince, out };
+}
