@@ -32,7 +32,7 @@ export function nameSwallowed(
     KEY_BEHIND_COMMA.lastIndex = to;
   }
   if (keys.length === 0) return;
-  const start = before.slice(0, before.lastIndexOf('note'));
+  const start = before.slice(0, before.lastIndexOf('note')).replace(/["']$/, '');
   const between = before.includes('{') ? ', ' : '\n';
   const quoted = `note: ${JSON.stringify(words + text.slice(rest))}`;
   const line = `${start}${[...swallowed, quoted].join(between)}${behind}`.trim();

@@ -19,6 +19,11 @@ describe('an unquoted note that swallows what was observed', () => {
     expect(readLog(fixes[0] as string).found).toEqual([]);
   });
 
+  it('has a fix that reads where its key stands in quotes', () => {
+    const { fixes } = readLog('- {date: 2026-03-02, "note": hen quiet, laid: 1}');
+    expect(fixes).toEqual(['- {date: 2026-03-02, laid: 1, note: "hen quiet"}']);
+  });
+
   it('in an entry over several lines gets its keys on lines of their own', () => {
     const { fixes } = read('pair: LW-1\nlog:\n  - date: 2026-03-01\n    note: hen off, laid: 1\n');
     expect(fixes).toContain('laid: 1\nnote: "hen off"');
