@@ -13,12 +13,18 @@ export interface Dated {
   readonly dateAt: Place;
 }
 
+/** The last day that somebody can have lived. */
+export function latestOf({ day, today }: Clock): Day {
+  return Math.max(day, today);
+}
+
 /**
  * The findings for entries of days that nobody has lived yet: later than the day stood on and than today. They are a
  * pass of their own, so that what is read from a file does not depend on the clock.
  */
-export function futureFindings(entries: Iterable<Dated>, { day, today }: Clock): Finding[] {
-  const latest = Math.max(day, today);
+export function futureFindings(entries: Iterable<Dated>, clock: Clock): Finding[] {
+  const { today } = clock;
+  const latest = latestOf(clock);
   const future: Dated[] = [];
   let all = 0;
   for (const entry of entries) {

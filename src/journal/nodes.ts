@@ -1,4 +1,4 @@
-import type { Place } from '../findings/finding.ts';
+import type { Finding, Place } from '../findings/finding.ts';
 
 /**
  * What a journal's YAML says, as located text: every scalar is still text and every value knows its place.
@@ -16,6 +16,22 @@ export class Text {
   constructor(text: string, at: Place) {
     this.text = text;
     this.at = at;
+  }
+}
+
+/** A note that ran on because it had no quotes. */
+export class UnquotedNote extends Text {
+  /** Says so; whoever knows the grammar makes it an error where the note swallowed more than words. */
+  readonly hint: Finding;
+  /** What stands before and behind it on its line. */
+  readonly before: string;
+  readonly behind: string;
+  constructor(text: string, at: Place, around: { before: string; behind: string }) {
+    super(text, at);
+    this.before = around.before;
+    this.behind = around.behind;
+    const line = `${this.before}${JSON.stringify(text)}${this.behind}`.trim();
+    this.hint = { code: 'unquoted-note', at, args: { line } };
   }
 }
 

@@ -4,13 +4,15 @@ import type { Profile } from '../species/profile.ts';
 import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
 import { allBy, datedIn } from './entries.ts';
 import type { PairJournal } from './entry.ts';
-import { type Clock, type Dated, futureFindings } from './future.ts';
+import { type Clock, type Dated, futureFindings, latestOf } from './future.ts';
 import { restored } from './kept-reading.ts';
 import type { Fields } from './nodes.ts';
 import { readOwnSpecies } from './own-species.ts';
 import { PackedEntries, type Ready } from './packed.ts';
 import { pairShape, readPairJournal } from './pair-journal.ts';
+import { otherYears } from './read/other-year.ts';
 import { type RoomSettings, readSettings, settingsShape, usualSettings } from './settings.ts';
+import { append } from './text/append.ts';
 import type { Shape } from './text/recover.ts';
 import { readTree } from './text/tree.ts';
 
@@ -104,7 +106,8 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
     } else
       record.findings.push({ code: 'second-settings', at: topOf(file.path), args: { file: settingsFile } });
   }
-  for (const finding of futureFindings(datesOf(record), clock)) record.findings.push(finding);
+  append(record.findings, futureFindings(datesOf(record), clock));
+  for (const log of logsOf(record)) append(record.findings, otherYears(log, latestOf(clock)));
   record.findings.sort(byPlace);
   return record;
 }
@@ -178,10 +181,15 @@ function add(record: RoomRecord, { settings, birds, profile, journal }: Says, re
   );
 }
 
-function* datesOf({ pairs, birds, settings }: RoomRecord): Iterable<Dated> {
-  for (const { entries } of pairs) yield* datedIn(entries);
-  for (const { log } of birds) yield* log;
-  yield* settings.log;
+function* datesOf(record: RoomRecord): Iterable<Dated> {
+  for (const log of logsOf(record)) yield* log;
+}
+
+/** Each log by itself, in the order in which it stands. */
+function* logsOf({ pairs, birds, settings }: RoomRecord): Iterable<Iterable<Dated>> {
+  for (const { entries } of pairs) yield datedIn(entries);
+  for (const { log } of birds) yield log;
+  yield settings.log;
 }
 
 const isSettings = (path: string) => /^nestlog\.ya?ml$/i.test(path);

@@ -324,3 +324,33 @@ it('the same bird named twice in one breath is meant once', () => {
   expect(birdIn(known, 'LW-1/1/c1').fedBy).toHaveLength(1);
   expect(known.findings).toEqual([]);
 });
+
+describe('chicks that hatched in the incubator', () => {
+  const hatched =
+    'date: 2026-03-05, laid: 3\ndate: 2026-03-08, set: {incubator: all}\ndate: 2026-03-21, hatched: 3';
+  const fostered = (who: string) => ({
+    P: waxbills(`${hatched}\ndate: 2026-03-22, fostered: {${who}}`),
+    Q: journal('BF-1', 'bengalese finch', finches),
+  });
+  const homes = (files: Files) =>
+    clutchIn(room(files, '2026-03-25'), 'LW-1/1').chicks.map(({ stays }) =>
+      stays.map(({ housing, nest }) => nest?.id ?? housing),
+    );
+
+  it.each(['hand: all', 'hand: 3', 'hand: some', 'hand: [c1, c3]'])(
+    'are in the hand already: nothing happens with {%s}',
+    (who) => {
+      expect(doubts(fostered(who), '2026-03-25')).toEqual([]);
+      expect(homes(fostered(who))).toEqual(homes({ P: waxbills(hatched) }));
+    },
+  );
+
+  it('are what can be given to a nest while there is nothing in their own', () => {
+    expect(doubts(fostered('BF-1: all'), '2026-03-25')).toEqual([]);
+    expect(homes(fostered('BF-1: all')).map((stays) => stays.at(-1))).toEqual(['BF-1', 'BF-1', 'BF-1']);
+  });
+
+  it('are no more than there are', () => {
+    expect(doubts(fostered('hand: 4'), '2026-03-25')).toHaveLength(1);
+  });
+});

@@ -119,6 +119,11 @@ export const entryCodes = {
     text: () => 'the note has no quotes, so all up to the end of the line is taken as the note',
     hint: ({ line }) => `${line}`,
   },
+  'note-swallows': {
+    level: 'error',
+    text: ({ keys }) => `the note has no quotes, so it swallows ${keys} behind it, which does not count`,
+    hint: ({ line }) => `${line}`,
+  },
   'comma-in-map': {
     level: 'error',
     text: ({ key, joined }) =>

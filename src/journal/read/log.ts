@@ -3,7 +3,6 @@ import type { Finding } from '../../findings/finding.ts';
 import { readDate } from '../grammar/date-text.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
 import { lineOf, sameText } from '../print.ts';
-import { otherYears } from './other-year.ts';
 import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
 
 /** Years that one keeper writes journals for. */
@@ -49,7 +48,6 @@ export class LogReader<O> {
       // A year so far ahead of the others is itself a slip, and no help for those behind it.
       if (year === null || its < year + LIFETIME) year = its;
     }
-    for (const finding of otherYears(visits)) this.#findings.push(finding);
     return visits;
   }
 

@@ -12,23 +12,29 @@ const AFTER = 60;
  * A hint for each entry that was written under one of a later year although its day and month follow upon it: in January
  * one still writes the year that has just ended, and such an entry would count as a clutch of a year ago. Only in a
  * log that goes on from above to below; one that was written the other way round steps back from year to year.
+ *
+ * @param latest what is dated later is itself in error, and no measure for those around it
  */
-export function otherYears(entries: readonly Dated[]): Finding[] {
-  const steps = entries.slice(1).map(({ date }, i) => Math.sign(date - (entries[i]?.date ?? date)));
-  if (steps.reduce((sum, step) => sum + step, 0) < 0) return [];
+export function otherYears(entries: Iterable<Dated>, latest: Day): Finding[] {
   const findings: Finding[] = [];
+  let steps = 0;
+  let before: Day | undefined;
   let above: Day | undefined;
-  for (const { date, dateAt } of entries) {
+  for (const entry of entries) {
+    const { date } = entry;
+    if (date > latest) continue;
+    steps += Math.sign(date - (before ?? date));
+    before = date;
     const meant = above === undefined || above - date < LONG_AGO ? null : inYearsAfter(date, above);
     if (meant === null || above === undefined) {
       above = date;
       continue;
     }
     const args = { date: formatDay(date), above: formatDay(above), suggestion: formatDay(meant) };
-    findings.push({ code: 'other-year', at: dateAt, args });
+    findings.push({ code: 'other-year', at: entry.dateAt, args });
     above = meant;
   }
-  return findings;
+  return steps < 0 ? [] : findings;
 }
 
 /** The same day and month of a later year, if that follows upon the entry above. */

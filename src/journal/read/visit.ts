@@ -5,8 +5,9 @@ import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { type Located, text, wholeNumber } from '../grammar/values.ts';
-import { Empty, Fields, type Node, Refused, Text } from '../nodes.ts';
+import { Empty, Fields, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
 import { unknownKey } from './keys.ts';
+import { nameSwallowed } from './swallowed.ts';
 import { readValue } from './value.ts';
 
 /** What an entry says besides what was seen. */
@@ -79,6 +80,7 @@ export function readVisit<O>(
   };
   for (const [key, node] of item.pairs) {
     if (key.text === 'date' || node instanceof Refused) continue;
+    if (node instanceof UnquotedNote) nameSwallowed(node, grammar.observations);
     if (isCircumstance(key.text, grammar))
       readCircumstance(visit as Visit<unknown>, key, key.text, node, findings);
     else readObservation(visit as Visit<unknown>, key, node, grammar, findings);

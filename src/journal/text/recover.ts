@@ -161,10 +161,10 @@ export class Recovery {
   #withRawNote(item: Slice): readonly Node[] | null {
     const span = rawNote(item.text);
     if (span === null) return null;
-    const note = { from: span.from, text: item.text.slice(span.from, span.to) };
+    const is = unquotedNote(this.#lines, item.base + span.from, item.base + span.to);
+    const note = { from: span.from, is };
     const items = this.#items({ ...item, text: maskNote(item.text, span), note });
-    if (items !== null)
-      this.findings.push(unquotedNote(this.#lines, item.base + span.from, item.base + span.to));
+    if (items !== null) this.findings.push(is.hint);
     return items;
   }
 

@@ -11,7 +11,7 @@ import {
   type YAMLSeq,
 } from 'yaml';
 import type { Finding, Place } from '../../findings/finding.ts';
-import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
+import { Empty, Fields, List, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
 import type { Lines } from './lines.ts';
 import { swallowedNote } from './note.ts';
 import { type Trouble, troubleOf } from './trouble.ts';
@@ -20,8 +20,8 @@ import { type Trouble, troubleOf } from './trouble.ts';
 export interface Slice {
   text: string;
   base: number;
-  /** A scalar that was masked for the parser: what stands at this offset of the slice is this text. */
-  note?: { from: number; text: string };
+  /** A note that was masked for the parser, and the offset of the slice at which it stands. */
+  note?: { from: number; is: UnquotedNote };
 }
 
 export type Parsed = { root: Node | null; findings: Finding[] } | { trouble: Trouble };
@@ -121,7 +121,7 @@ class Walk {
         args: { why: 'outside-log' },
       });
     }
-    return new Text(note?.from === node.range[0] ? note.text : String(node.value), at);
+    return note?.from === node.range[0] ? note.is : new Text(String(node.value), at);
   }
 
   #map(map: YAMLMap.Parsed, outermost: boolean): Fields {
@@ -166,9 +166,9 @@ class Walk {
   }
 
   #note({ from, to }: { from: number; to: number }): Text {
-    const text = this.#slice.text.slice(from, to);
-    this.findings.push(unquotedNote(this.#lines, this.#slice.base + from, this.#slice.base + to));
-    return new Text(text, this.#place(from, to));
+    const note = unquotedNote(this.#lines, this.#slice.base + from, this.#slice.base + to);
+    this.findings.push(note.hint);
+    return note;
   }
 
   #refuse(code: 'yaml-feature' | 'duplicate-key' | 'bad-key', at: Place, args: Finding['args']): Refused {
@@ -195,10 +195,10 @@ function featureOf(node: ParsedNode): { name: string; sign: string } | null {
   return node.tag ? { name: 'tag', sign: '!' } : null;
 }
 
-/** The hint for a note that ran on because it had no quotes; its fix is the line as it should be. */
-export function unquotedNote(lines: Lines, from: number, to: number): Finding {
-  const before = lines.text.slice(lines.lineStart(from), from);
-  const note = lines.text.slice(from, to);
-  const line = `${before}${JSON.stringify(note)}${lines.text.slice(to, lines.lineEnd(to))}`.trim();
-  return { code: 'unquoted-note', at: lines.place(from, to), args: { line } };
+/** A note that ran on because it had no quotes; the fix of its hint is the line as it should be. */
+export function unquotedNote(lines: Lines, from: number, to: number): UnquotedNote {
+  return new UnquotedNote(lines.text.slice(from, to), lines.place(from, to), {
+    before: lines.text.slice(lines.lineStart(from), from),
+    behind: lines.text.slice(to, lines.lineEnd(to)),
+  });
 }

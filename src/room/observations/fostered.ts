@@ -1,6 +1,7 @@
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
 import {
+  housingOf,
   isDependent,
   isFedByHand,
   placeEgg,
@@ -31,10 +32,11 @@ export const fostered: Apply<'fostered'> = (scene, value) => {
   }
 };
 
-/** Refs say it; a count means the eggs while there are no young in the nest. */
+/** Refs say it; a count means the eggs while there are no young in the nest, nor only young in the hand. */
 function meansEggs(scene: Scene, who: Who): boolean {
   if (who.kind === 'refs') return who.refs.every((ref) => ref.form === 'egg');
-  return scene.pair.here.young.size === 0;
+  const { eggs, young } = scene.pair.here;
+  return young.size === 0 && (eggs.size > 0 || youngInReach(scene.pair).length === 0);
 }
 
 function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
@@ -55,6 +57,7 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[])
       (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
   });
   for (const bird of young) {
+    if (to.kind === 'hand' && isFedByHand(bird) && housingOf(bird) === 'hand') continue;
     const place = bird.clutch === null ? to : homeIfOwn(bird.clutch, to);
     if (place.kind === 'nest') settle(bird, scene.day, place.pair.housing, place.pair, place.clutch);
     else settle(bird, scene.day, place.kind, null, null);

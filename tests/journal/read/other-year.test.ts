@@ -1,21 +1,36 @@
 import { describe, expect, it } from 'vitest';
-import { readLog } from '../reading.ts';
+import { kindOf } from '../../../src/findings/codes.ts';
+import { record } from '../../rooms.ts';
 
-/** The fixes that are offered for a log of these days, one entry each. */
-const fixes = (...days: string[]) =>
-  readLog(...days.map((day, i) => `- {date: ${day}, note: "${i}"}`)).fixes.map((fix) => fix?.split('?')[0]);
+/** What is found on that day in a log with an entry for each of these days. */
+function found(on: string, ...days: string[]) {
+  const lines = days.map((day, i) => `  - {date: ${day}, note: "${i}"}\n`);
+  const { findings } = record({ 'pairs/lw-1.yaml': `pair: LW-1\nlog:\n${lines.join('')}` }, on);
+  return findings.map(({ code, at, args }) => ({
+    is: `${at.line} ${code}`,
+    fix: kindOf({ code }).hint(args),
+  }));
+}
+
+/** The fixes that are offered for it long afterwards. */
+const fixes = (...days: string[]) => found('2026-12-31', ...days).map(({ fix }) => fix?.split('?')[0]);
 
 describe('the year of a day', () => {
   it('is doubted where day and month go on and the year goes back', () => {
-    const { found, fixes: told } = readLog(
-      '- {date: 2026-03-01, paired}',
-      '- {date: 2026-03-04, laid: 1}',
-      '- {date: 2025-03-05, laid: 1}',
-      '- {date: 2026-03-06, laid: 1}',
-    );
-    expect(found).toEqual(['5:12 other-year']);
-    expect(told).toEqual([
-      'did you mean 2026-03-05? If it was 2025-03-05, put the line where its day belongs',
+    expect(found('2026-12-31', '2026-03-01', '2026-03-04', '2025-03-05', '2026-03-06')).toEqual([
+      {
+        is: '5 other-year',
+        fix: 'did you mean 2026-03-05? If it was 2025-03-05, put the line where its day belongs',
+      },
+    ]);
+  });
+
+  it('is not measured by a day that nobody has lived yet', () => {
+    const slips = (...days: string[]) => found('2026-04-01', ...days).map(({ is }) => is);
+    expect(slips('2062-03-02', '2026-03-03', '2026-03-04')).toEqual(['3 future-date']);
+    expect(slips('2026-03-01', '2062-03-02', '2026-03-03', '2025-03-04')).toEqual([
+      '4 future-date',
+      '6 other-year',
     ]);
   });
 

@@ -5,7 +5,8 @@ import { read, readLog, seen } from '../reading.ts';
 describe('an unquoted note', () => {
   it.each([
     ['sat well, pulled', 'a comma makes a key of the next word'],
-    ['sat well, laid: 3', 'so does a whole observation'],
+    ['cock sings, hen: unmoved', 'so does a word before a colon'],
+    ['sat well, looked fine', 'words are words'],
     ['hen off: cold', 'a second colon'],
     ['off the nest # twice', 'a comment sign'],
     ['"cold" she was', 'quotes around a part'],
