@@ -94,11 +94,12 @@ export class Recovery {
       append(this.findings, parsed.findings);
       return parsed.root.pairs;
     }
-    if (!lines.some(({ body }) => ENTRY_START.test(body)))
-      this.#unreadable('unreadable-lines', section, parsed);
+    const hasEntries = lines.some(({ body }) => ENTRY_START.test(body));
     // Under a key that nobody knows, or a misspelt one, entries are entries all the same.
-    else if (name !== undefined) return [this.#list(section, lines, name, 'entries')];
-    else this.#strays(section, lines);
+    if (hasEntries && name !== undefined && lines.some(({ body }) => DASH.test(body)))
+      return [this.#list(section, lines, name, 'entries')];
+    if (hasEntries && name === undefined) this.#strays(section, lines);
+    else this.#unreadable('unreadable-lines', section, parsed);
     return [];
   }
 

@@ -37,6 +37,10 @@ describe('a journal that is no YAML as a whole', () => {
     );
   });
 
+  it('whose only entry has no blank behind its dash is told so', () => {
+    expect(read(`${HEAD}  -{date: 2026-02-01, laid: 1}\n`).found).toHaveLength(2);
+  });
+
   it('names each line that was meant as an entry, whatever stands in place of its dash', () => {
     const log =
       '  - {date: 2026-02-01}\n  -{date: 2026-02-02}\n  {date: 2026-02-03}\n  – {date: 2026-02-04}\n';
