@@ -1,10 +1,19 @@
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
-import { feederOf, isDependent, isFedByHand, longPast } from './lives.ts';
-import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from './model.ts';
+import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
+import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
-import { isInNest, means, type Refusal, refuse, report, reportNoPair, type Scene } from './scene.ts';
+import {
+  isInNest,
+  means,
+  type Refusal,
+  refuse,
+  report,
+  reportNoPair,
+  type Scene,
+  youngestMeant,
+} from './scene.ts';
 
 /** What an observation asks of the eggs or birds that it can be about. */
 export interface Wanted<T extends Egg | Bird> {
@@ -139,23 +148,14 @@ function nobodyArgs({ pair }: Scene, did: string): { did: string; pair: string; 
     ...eggs.filter(({ fate }) => fate === null),
     ...chicks.filter(isDependent),
   ]);
-  const hosts = own.flatMap((one) => hostPair(one) ?? []).filter((host) => host !== pair);
+  const hosts = own
+    .flatMap((one) => ('laid' in one ? nestOf(one) : feederOf(one)) ?? [])
+    .filter((host) => host !== pair);
   return { did, pair: pair.id, hosts: [...new Set(hosts)].map(({ id }) => id).join(', ') };
 }
 
-/** In whose nest it is; null in nobody's. */
-function hostPair(one: Egg | Bird): Pair | null {
-  if (!('laid' in one)) return feederOf(one);
-  const place = one.places.at(-1)?.place;
-  return place?.kind === 'nest' ? place.pair : null;
-}
-
 function uncountedClutch(scene: Scene): Clutch | null {
-  return (
-    scene.pair.clutches.findLast(
-      (clutch) => means(scene, clutch) && !(clutch.counted && clutch.chicksCounted),
-    ) ?? null
-  );
+  return youngestMeant(scene, (clutch) => !(clutch.counted && clutch.chicksCounted));
 }
 
 /** Says so when a count had to guess between ones that are not alike. */

@@ -7,8 +7,12 @@ import { refuse, type Scene } from './scene.ts';
 
 /** Whom words about health mean where nobody is named: a count the young that are fed, `all` their parents as well. */
 export function familyOf(scene: Scene, who: Who): Bird[] {
-  const parents = who.kind === 'all' ? parentsOf(scene, 'both') : [];
-  return [...parents.filter((bird) => whyNotAlive(bird) === null), ...youngInReach(scene.pair)];
+  return [...(who.kind === 'all' ? parentsLeft(scene) : []), ...youngInReach(scene.pair)];
+}
+
+/** The two, or the one that is left of them. */
+export function parentsLeft(scene: Scene): Bird[] {
+  return parentsOf(scene, 'both').filter((bird) => whyNotAlive(bird) === null);
 }
 
 /** The parents that something is told of, as far as they are alive and here; of one that is not, a finding says so. */

@@ -133,8 +133,8 @@ export function uncountedEgg(clutch: Clutch, day: Day): Egg | null {
   return clutch.counted ? null : addUnseenEgg(clutch, day);
 }
 
-/** The pair whose nest it is in now, or null. */
-function nestOf(egg: Egg): Pair | null {
+/** The pair whose nest an egg is in now, or null. */
+export function nestOf(egg: Egg): Pair | null {
   const place = egg.places.at(-1)?.place;
   return place?.kind === 'nest' ? place.pair : null;
 }

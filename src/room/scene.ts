@@ -82,6 +82,11 @@ export function isInNest(scene: Scene, clutch: Clutch | null): boolean {
   return sameSite(siteOf(scene), clutch?.site ?? null);
 }
 
+/** The youngest clutch that the entry can be about and that is so. */
+export function youngestMeant(scene: Scene, isSo: (clutch: Clutch) => boolean = () => true): Clutch | null {
+  return scene.pair.clutches.findLast((clutch) => means(scene, clutch) && isSo(clutch)) ?? null;
+}
+
 /** The pair's clutches of that nest. */
 export function clutchesThere(scene: Scene): Clutch[] {
   return scene.pair.clutches.filter((clutch) => isInNest(scene, clutch));

@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import type { Room } from '../room/fold.ts';
 import { type Bird, type Clutch, type Pair, together } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
-import type { FindBird } from './stock/names.ts';
+import { type FindBird, onlyOf } from './stock/names.ts';
 
 const YEAR = 365;
 
@@ -29,8 +29,7 @@ const byHen = new WeakMap<FindBird, Map<Bird, Clutch[]>>();
 function hensOf({ pairs }: Room, find: FindBird): Map<Bird, Clutch[]> {
   const known = new Map<Bird, Clutch[]>();
   for (const clutch of pairs.flatMap(({ clutches }) => clutches)) {
-    const [name, ...others] = clutch.hen;
-    const hen = name === undefined || others.length > 0 || clutch.eggs.length === 0 ? null : find(name);
+    const hen = clutch.eggs.length === 0 ? null : onlyOf(clutch.hen, find);
     if (hen === null) continue;
     const own = known.get(hen);
     if (own === undefined) known.set(hen, [clutch]);
@@ -69,8 +68,7 @@ export interface Rest {
  * the keeper let it pass or took the nest, or of her last clutch nobody can leave the nest any more.
  */
 export function restOf(room: Room, pair: Pair, find: FindBird): Rest | null {
-  const [name, ...others] = pair.hen;
-  const hen = name === undefined || others.length > 0 ? null : find(name);
+  const hen = onlyOf(pair.hen, find);
   const limit = clutchLimit(room, pair.profile);
   if (!hen || hen.fate !== null || limit === null || !together(pair)) return null;
   const year = inYearTo(clutchesOfHen(room, hen, find), room.day);

@@ -121,7 +121,7 @@ export const entryCodes = {
   },
   'note-swallows': {
     level: 'error',
-    text: ({ keys }) => `the note has no quotes, so it swallows ${keys} behind it, which does not count`,
+    text: ({ keys }) => `the note has no quotes, so it swallows ${keys} behind it, uncounted`,
     hint: ({ line }) => `${line}`,
   },
   'comma-in-map': {

@@ -25,6 +25,8 @@ interface Line {
 
 /** An entry or record, however it is indented. */
 const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
+/** An item of a list, also where the blank behind the dash of an entry is missing. */
+const isItem = (body: string) => DASH.test(body) || ENTRY_START.test(body);
 
 /** What was meant as an entry, whatever stands in place of its dash. */
 const ENTRY_LIKE = /^(?:[-\u2013\u2014\u2212*\u2022][ \t]*)?\{/;
@@ -61,7 +63,7 @@ export class Recovery {
     const head = lines.find(({ body }) => body !== '');
     const entry = lines.find(({ body }) => ENTRY_START.test(body));
     const name = head === undefined ? undefined : KEY.exec(head.body)?.[2];
-    if (head === undefined || entry === undefined || name === undefined || Object.hasOwn(this.#shape, name))
+    if (head === undefined || entry === undefined || name === undefined || this.#holds(name) !== undefined)
       return text.length;
     return /^[ \t]*(?:[#|>]|$)/.test(head.body.replace(KEY, '')) ? text.length : entry.from;
   }
@@ -70,23 +72,27 @@ export class Recovery {
   #rejoin(pairs: (readonly [Text, Node])[], slice: Slice): void {
     const lines = linesOf(slice.text);
     const log = pairs.findLastIndex(
-      ([{ text }, node]) =>
-        node instanceof List && Object.hasOwn(this.#shape, text) && this.#shape[text] === 'entries',
+      ([{ text }, node]) => node instanceof List && this.#holds(text) === 'entries',
     );
     const [key, list] = pairs[log] ?? [];
     if (key === undefined || !(list instanceof List)) {
       this.#strays(slice, lines);
       return;
     }
-    const starts = lines.filter(({ body }) => DASH.test(body)).map(({ from }) => from);
+    const starts = lines.filter(({ body }) => isItem(body)).map(({ from }) => from);
     pairs[log] = [key, new List([...list.items, ...this.#itemsAt(slice, starts, 'entries')], list.at)];
+  }
+
+  /** What the list under a key holds; undefined for one that is no list, or that nobody knows. */
+  #holds(key: string): Shape[string] | undefined {
+    return Object.hasOwn(this.#shape, key) ? this.#shape[key] : undefined;
   }
 
   #section(section: Slice): Fields['pairs'] {
     const lines = linesOf(section.text);
     const name = KEY.exec(lines.find(({ body }) => body !== '')?.body ?? '')?.[2];
-    const holds = name !== undefined && Object.hasOwn(this.#shape, name) ? this.#shape[name] : undefined;
-    if (name !== undefined && holds !== undefined && lines.some(({ body }) => DASH.test(body))) {
+    const holds = name === undefined ? undefined : this.#holds(name);
+    if (name !== undefined && holds !== undefined && lines.some(({ body }) => isItem(body))) {
       return [this.#list(section, lines, name, holds)];
     }
     const parsed = parseYaml(this.#lines, section);
@@ -96,8 +102,7 @@ export class Recovery {
     }
     const hasEntries = lines.some(({ body }) => ENTRY_START.test(body));
     // Under a key that nobody knows, or a misspelt one, entries are entries all the same.
-    if (hasEntries && name !== undefined && lines.some(({ body }) => DASH.test(body)))
-      return [this.#list(section, lines, name, 'entries')];
+    if (hasEntries && name !== undefined) return [this.#list(section, lines, name, 'entries')];
     if (hasEntries && name === undefined) this.#strays(section, lines);
     else this.#unreadable('unreadable-lines', section, parsed);
     return [];
@@ -119,11 +124,11 @@ export class Recovery {
     const line = lines[head] as Line;
     const keyAt = line.from + line.indent;
     const key = new Text(name, this.#lines.place(section.base + keyAt, section.base + keyAt + name.length));
-    const first = lines.findIndex(({ body }) => DASH.test(body));
+    const first = lines.findIndex(({ body }) => isItem(body));
     const { indent } = lines[first] as Line;
     const starts = lines.filter(
       ({ body, indent: own }) =>
-        DASH.test(body) && (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
+        isItem(body) && (own === indent || (holds === 'entries' && ENTRY_START.test(body))),
     );
     const stray = lines.slice(head + 1, first).some(({ body }) => body !== '');
     if (stray || !/^[ \t]*(?:#|$)/.test(line.body.replace(KEY, ''))) {
@@ -150,6 +155,10 @@ export class Recovery {
       return parsed.root.items;
     }
     if (holds === 'records') return [this.fields({ ...item, text: item.text.replace('-', ' ') })];
+    if (!DASH.test(item.text)) {
+      this.#noEntries(item);
+      return [];
+    }
     const hopeless = 'trouble' in parsed && parsed.trouble.why === 'too-long';
     const read = hopeless
       ? null
@@ -193,13 +202,18 @@ export class Recovery {
     const first = part(item, 0, end);
     const items = this.#items(first) ?? this.#withRawNote(first);
     if (items === null) return null;
-    const rest = linesOf(item.text.slice(end)).filter(({ body }) => body !== '');
-    const starts = rest
-      .filter(({ body }, index) => index === 0 || ENTRY_LIKE.test(body))
-      .map(({ from }) => end + from);
-    for (const [index, from] of starts.entries())
-      this.#unreadable('unreadable-lines', part(item, from, starts[index + 1] ?? item.text.length), null);
+    this.#noEntries(part(item, end, item.text.length));
     return items;
+  }
+
+  /** Lines that are no entries, each that was meant as one by itself. */
+  #noEntries(slice: Slice): void {
+    const lines = linesOf(slice.text).filter(({ body }) => body !== '');
+    const starts = lines
+      .filter(({ body }, index) => index === 0 || ENTRY_LIKE.test(body))
+      .map(({ from }) => from);
+    for (const [index, from] of starts.entries())
+      this.#unreadable('unreadable-lines', part(slice, from, starts[index + 1] ?? slice.text.length), null);
   }
 
   #items(slice: Slice): readonly Node[] | null {
@@ -253,9 +267,9 @@ function sectionsOf(slice: Slice): Slice[] {
   let inList = false;
   for (const { from, indent, body } of lines) {
     if (body === '') continue;
-    if (DASH.test(body)) inList = true;
+    if (isItem(body)) inList = true;
     const isKey = KEY.test(body);
-    if (indent > margin || DASH.test(body) || (inList && !isKey)) continue;
+    if (indent > margin || isItem(body) || (inList && !isKey)) continue;
     inList = false;
     starts.push(from);
   }

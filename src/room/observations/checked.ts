@@ -5,7 +5,7 @@ import { clearRank } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { addUnseenEgg, canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
 import type { Bird, Clutch, Egg } from '../model.ts';
-import { clutchesThere, isInNest, means, report, type Scene } from '../scene.ts';
+import { clutchesThere, isInNest, report, type Scene, youngestMeant } from '../scene.ts';
 import type { Apply } from './apply.ts';
 import { addLaid, growsBy } from './laid.ts';
 
@@ -20,16 +20,11 @@ function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
   return [...all].filter((one) => isInNest(scene, hostClutch(one)));
 }
 
-/** The youngest clutch that the look can be about. */
-function youngest(scene: Scene): Clutch | null {
-  return scene.pair.clutches.findLast((clutch) => means(scene, clutch)) ?? null;
-}
-
 function reconcileEggs(scene: Scene, seen: Count): void {
   const known = inNest(scene, scene.pair.here.eggs).length;
   const more = seen.count - known;
   if (more === 0) return;
-  const last = youngest(scene);
+  const last = youngestMeant(scene);
   const clutch =
     more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
   if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
@@ -55,8 +50,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   const clutch =
     scene.pinned ??
     (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
-    scene.pair.clutches.findLast((one) => means(scene, one) && one.chicks.length > 0) ??
-    null;
+    youngestMeant(scene, ({ chicks }) => chicks.length > 0);
   if (more > 0) {
     const eggs = inNest(scene, scene.pair.here.eggs)
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))

@@ -1,10 +1,9 @@
 import type { Place } from '../../findings/finding.ts';
 import { chooseBirds } from '../choose.ts';
-import { familyOf, livingParents } from '../family.ts';
+import { familyOf, livingParents, parentsLeft } from '../family.ts';
 import { tellAll } from '../lists.ts';
 import { whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
-import { parentsOf } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
@@ -24,6 +23,6 @@ export const treated: Apply<'treated'> = (scene, value, at) => {
 
 /** Where nobody is named: the pair, or the one that is left of it. */
 function thoseLeft(scene: Scene, at: Place): Bird[] {
-  const left = parentsOf(scene, 'both').filter((bird) => whyNotAlive(bird) === null);
+  const left = parentsLeft(scene);
   return left.length > 0 ? left : livingParents(scene, 'both', { at, did: 'treated' });
 }

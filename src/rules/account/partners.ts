@@ -2,7 +2,7 @@ import type { Room } from '../../room/fold.ts';
 import type { Pair } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 import { mateshipsOf } from '../stock/mateships.ts';
-import { birdsByName } from '../stock/names.ts';
+import { birdsByName, onlyOf } from '../stock/names.ts';
 import type { Dated } from './care.ts';
 
 /** How one of the two died or left while they were the pair, whichever file tells it; nobody is named. */
@@ -10,8 +10,7 @@ export function partnersLost(room: Room, pair: Pair, discreet: Discreet): Dated[
   const find = birdsByName(room.birds);
   const lost = mateshipsOf(pair, find).flatMap(({ from, to, ...mates }) =>
     (['cock', 'hen'] as const).flatMap((parent): Dated[] => {
-      const [name, ...others] = mates[parent];
-      const fate = name === undefined || others.length > 0 ? null : (find(name)?.fate ?? null);
+      const fate = onlyOf(mates[parent], find)?.fate ?? null;
       // Who was parted before is of the pair no longer.
       if (fate === null || fate.day < from || fate.day !== to) return [];
       const cause = fate.kind === 'died' && fate.cause !== null ? discreet(fate.cause) : null;

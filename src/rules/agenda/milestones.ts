@@ -352,7 +352,7 @@ export const milestones = [
     task: 'watch-restart',
     when: 'first fledging + the profile’s restart days, with no end',
     doneBy: '`parted`, or the next clutch is laid',
-    over: 'no young depend any more, or one of the two is dead or gone; 60 d after the last of them must feed itself',
+    over: 'no young depend any more, or one of the two is dead, gone or moved away; 60 d after the last of them must feed itself',
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',

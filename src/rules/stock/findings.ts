@@ -77,8 +77,7 @@ function impossibleParents(record: RoomRecord, room: Room, find: FindBird): Find
   for (const bird of room.birds) {
     const places = (role: Role) => placesOf(bird, role, journals);
     for (const role of roles) {
-      const [name, ...others] = bird[role];
-      const parent = name === undefined || others.length > 0 ? null : find(name);
+      const parent = onlyOf(bird[role], find);
       if (parent === null || parent === bird || !hatchedAfter(parent, bird)) continue;
       const args = {
         role,

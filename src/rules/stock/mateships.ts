@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Bird, Pair } from '../../room/model.ts';
-import type { FindBird } from './names.ts';
+import { type FindBird, onlyOf } from './names.ts';
 
 /** One cock and one hen that were together for a time; several names = one of these. */
 export interface Mateship {
@@ -42,8 +42,7 @@ function alike(a: Pick<Mateship, 'cock' | 'hen'>, b: Pick<Mateship, 'cock' | 'he
 /** The days since they were together on which one of the two died or left. */
 function losses({ cock, hen, from }: Mateship, find: FindBird): (Day | null)[] {
   return [cock, hen].map((names) => {
-    const [name] = names;
-    const fate = name === undefined || names.length > 1 ? null : (find(name)?.fate ?? null);
+    const fate = onlyOf(names, find)?.fate ?? null;
     return fate === null || fate.day < from ? null : fate.day;
   });
 }
@@ -61,8 +60,7 @@ export function mateshipsByBird(pairs: readonly Pair[], find: FindBird): Map<Bir
   const byBird = new Map<Bird, Mateship[]>();
   for (const mateship of pairs.flatMap((pair) => mateshipsOf(pair, find)).sort((a, b) => a.from - b.from)) {
     for (const parent of ['cock', 'hen'] as const) {
-      const [name, ...others] = mateship[parent];
-      const bird = name === undefined || others.length > 0 ? null : find(name);
+      const bird = onlyOf(mateship[parent], find);
       if (bird === null) continue;
       const before = byBird.get(bird);
       if (before === undefined) byBird.set(bird, [mateship]);

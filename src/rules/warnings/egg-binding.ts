@@ -2,6 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import { layingInterval } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { illnessOf } from '../illness.ts';
+import { onlyOf } from '../stock/names.ts';
 import type { Found, View, Warning } from './warning.ts';
 
 interface Binding extends Found {
@@ -47,9 +48,7 @@ export function bindingOf(
 ): { pair: Pair | null; day: Day; text: string; straining: boolean } | null {
   const illness = illnessOf(bird);
   if (illness === null) return null;
-  const pairs = view.room.pairs.filter(
-    ({ hen: [hen, ...others] }) => hen !== undefined && others.length === 0 && view.find(hen) === bird,
-  );
+  const pairs = view.room.pairs.filter(({ hen }) => onlyOf(hen, view.find) === bird);
   if (pairs.length === 0 && bird.sex !== 'hen') return null;
   const sign = illness.seen.findLast(
     ({ day, signs }) =>

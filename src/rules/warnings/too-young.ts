@@ -3,6 +3,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import { type Pair, pairedSince } from '../../room/model.ts';
 import { count, listed } from '../../words.ts';
 import { breedsFrom } from '../stock/life.ts';
+import { onlyOf } from '../stock/names.ts';
 import type { Found, View, Warning } from './warning.ts';
 import { opening } from './words.ts';
 
@@ -40,8 +41,7 @@ function youngIn(view: View, pair: Pair): TooYoung | null {
   const least = pair.profile?.breedingAge;
   if (since === null || least == null) return null;
   const parents = (['cock', 'hen'] as const).flatMap((sex) => {
-    const [name, ...others] = pair[sex];
-    const bird = name === undefined || others.length > 0 ? null : view.find(name);
+    const bird = onlyOf(pair[sex], view.find);
     const hatched = bird === null || bird.fate !== null ? null : hatchedOn(bird);
     // Taken for as old as it can be.
     if (bird === null || hatched === null || view.day >= breedsFrom(hatched.from, pair.profile)) return [];

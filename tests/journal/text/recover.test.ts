@@ -38,7 +38,7 @@ describe('a journal that is no YAML as a whole', () => {
   });
 
   it('whose only entry has no blank behind its dash is told so', () => {
-    expect(read(`${HEAD}  -{date: 2026-02-01, laid: 1}\n`).found).toHaveLength(2);
+    expect(read(`${HEAD}  -{date: 2026-02-01, laid: 1}\n`).found).toEqual(['3:4 unreadable-lines']);
   });
 
   it('names each line that was meant as an entry, whatever stands in place of its dash', () => {
