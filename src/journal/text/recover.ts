@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings/finding.ts';
-import { Fields, List, type Node, Text } from '../nodes.ts';
+import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
 import { append } from './append.ts';
 import { DASH, KEY } from './line-shapes.ts';
 import type { Lines } from './lines.ts';
@@ -72,15 +72,17 @@ export class Recovery {
   #rejoin(pairs: (readonly [Text, Node])[], slice: Slice): void {
     const lines = linesOf(slice.text);
     const log = pairs.findLastIndex(
-      ([{ text }, node]) => node instanceof List && this.#holds(text) === 'entries',
+      ([{ text }, node]) =>
+        this.#holds(text) === 'entries' && (node instanceof List || node instanceof Empty),
     );
     const [key, list] = pairs[log] ?? [];
-    if (key === undefined || !(list instanceof List)) {
+    if (key === undefined) {
       this.#strays(slice, lines);
       return;
     }
+    const before = list instanceof List ? list.items : [];
     const starts = lines.filter(({ body }) => isItem(body)).map(({ from }) => from);
-    pairs[log] = [key, new List([...list.items, ...this.#itemsAt(slice, starts, 'entries')], list.at)];
+    pairs[log] = [key, new List([...before, ...this.#itemsAt(slice, starts, 'entries')], key.at)];
   }
 
   /** What the list under a key holds; undefined for one that is no list, or that nobody knows. */
@@ -110,7 +112,7 @@ export class Recovery {
 
   /** Entries that stand in no log, as before the first key, are named one by one. */
   #strays(section: Slice, lines: Line[]): void {
-    const [, ...starts] = lines.filter(({ body }) => ENTRY_START.test(body)).map(({ from }) => from);
+    const [, ...starts] = lines.filter(({ body }) => isItem(body)).map(({ from }) => from);
     for (const [index, from] of [0, ...starts].entries()) {
       const entry = part(section, from, starts[index] ?? section.text.length);
       const parsed = parseYaml(this.#lines, entry);

@@ -41,6 +41,14 @@ describe('a journal that is no YAML as a whole', () => {
     expect(read(`${HEAD}  -{date: 2026-02-01, laid: 1}\n`).found).toEqual(['3:4 unreadable-lines']);
   });
 
+  it('with its keys behind the empty log has its entries in it, and names the one that breaks', () => {
+    const text = 'log:\npair: LW-1\n  - {date: 2026-02-01, paired}\n  -\n {date: 2026-02-02, laid: 1.5}\n';
+    expect(reading(text).days).toEqual([3]);
+    expect(reading(text).found.map((one) => one.split(':')[0])).toContain('5');
+    const stray = text.replace('log:', 'notes: none');
+    expect(reading(stray).found).toContain('3:3 unreadable-lines');
+  });
+
   it('names each line that was meant as an entry, whatever stands in place of its dash', () => {
     const log =
       '  - {date: 2026-02-01}\n  -{date: 2026-02-02}\n  {date: 2026-02-03}\n  – {date: 2026-02-04}\n';
