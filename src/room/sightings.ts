@@ -1,12 +1,10 @@
 import type { Day } from '../days.ts';
-import { isPlace } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
-import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts';
 import { dayAt, entryAt } from '../journal/entries.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
-import type { ObservationDefinition } from '../journal/grammar/observation.ts';
-import { type Observation, observations } from '../journal/observations/index.ts';
+import type { Observation } from '../journal/observations/index.ts';
+import { ofOneDay } from './of-one-day.ts';
 
 /** One observation of one visit, ready to be put in order with all others of the room. */
 export type Sighting =
@@ -29,7 +27,7 @@ export function* inOrder(
       const { rank, at } = log;
       return at(index).map((sighting) => ({ rank, sighting }));
     });
-    for (const { sighting } of seen.length > 1 ? seen.sort(byTime) : seen) yield sighting;
+    for (const { sighting } of ofOneDay(seen)) yield sighting;
   }
 }
 
@@ -115,39 +113,4 @@ function* byDay(logs: readonly Ranked[], until: Day): Generator<[log: Ranked, in
       visits.push([logs[from[at] as number] as Ranked, which[at] as number]);
     yield visits;
   }
-}
-
-interface Standing {
-  rank: number;
-  sighting: Sighting;
-}
-
-/** Of one day. */
-function byTime({ rank, sighting: a }: Standing, { rank: other, sighting: b }: Standing): number {
-  return (
-    (a.entry.time ?? -1) - (b.entry.time ?? -1) ||
-    orderOf(a) - orderOf(b) ||
-    rank - other ||
-    bySigns(said(a), said(b))
-  );
-}
-
-/** The same on every machine, whatever its language. */
-function bySigns(a: string, b: string): number {
-  return a < b ? -1 : Number(a > b);
-}
-
-function orderOf(sighting: Sighting): number {
-  if (sighting.of === 'bird') return birdObservations[sighting.observation.key].order;
-  const { order, orderOf: ask } = observations[sighting.observation.key] as ObservationDefinition;
-  return ask?.(sighting.observation.value) ?? order;
-}
-
-/** What was said, without where it stands: of two alike it does not matter which comes first. */
-function said(sighting: Sighting): string {
-  const { key, value } = sighting.observation;
-  const text = JSON.stringify(value, (_name, inner) => (isPlace(inner) ? undefined : inner));
-  if (sighting.of === 'bird') return `${key} ${text}`;
-  const { clutch, site, after } = sighting.entry;
-  return [key, clutch?.number ?? '', site?.text ?? '', after?.day ?? '', after?.time ?? '', text].join(' ');
 }

@@ -1,6 +1,6 @@
 import type { Located } from '../journal/grammar/values.ts';
 import { isDependent, takesEggs } from './lives.ts';
-import type { Clutch, EggPlace, Pair } from './model.ts';
+import type { Bird, Clutch, Egg, EggPlace, Pair } from './model.ts';
 import { reportNoPair, type Scene } from './scene.ts';
 
 /** The place that `set` or `fostered` names: a pair, `incubator` or `hand`; null (and a finding) for neither. */
@@ -24,4 +24,25 @@ function guestClutch(pair: Pair, scene: Scene): Clutch | null {
         takesEggs(clutch, scene.day),
     ) ?? null
   );
+}
+
+/**
+ * Whom a count or `all` means that are taken out of a nest by hand: nobody brings them there and takes them away again on
+ * one day, as when two pairs exchange their eggs. Where all came that day, or a time says when they left, everyone.
+ */
+export function notBroughtToday<T extends Egg | Bird>(
+  { entry, day }: Scene,
+  all: readonly T[],
+): readonly T[] {
+  if (entry.time !== null) return all;
+  const before = all.filter((one) => broughtOn(one) !== day);
+  return before.length === 0 ? all : before;
+}
+
+/** The day on which it came to the nest in which it is; null where it has been there from its beginning. */
+function broughtOn(one: Egg | Bird): number | null {
+  if ('laid' in one) return one.places.length > 1 ? (one.places.at(-1)?.from ?? null) : null;
+  const { stays } = one;
+  const moved = stays.findLastIndex(({ nest }, i) => i > 0 && nest !== stays[i - 1]?.nest);
+  return stays[moved]?.from ?? null;
 }

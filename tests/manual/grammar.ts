@@ -68,7 +68,10 @@ for refs. \`0\` may be said in \`candled\` and \`checked\` only. The day of hatc
 ## What can be seen or done
 
 The order within a day is that of the table's last column: of two observations of one day without a time, the lower number
-happened first. A *look* means that whoever wrote it saw into the nest.
+happened first. Where eggs or young came from another pair's nest that day, whatever is written of that nest without a time
+comes after it: foster parents seen sitting sit on what they were given. Whoever was brought to a nest is not meant by a
+number or \`all\` that is taken out of it by hand on that day, while others are there (\`lost: {removed: all}\`, an exchange). A
+*look* means that whoever wrote it saw into the nest.
 
 ${table(observations)}
 

@@ -10,6 +10,8 @@ export interface ObservationDefinition<S extends z.ZodType = z.ZodType> extends 
   order: number;
   /** The same where it depends on what was written. */
   orderOf?: Asked<z.output<S>, number>;
+  /** The places, mostly pairs, to which it brings eggs or young. */
+  brings?: Asked<z.output<S>, readonly string[]>;
   /**
    * Whether whoever wrote this looked into the nest, so that what is not mentioned was not there yet. Where that depends
    * on what was written, a question to the value.

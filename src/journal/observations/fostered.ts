@@ -5,6 +5,7 @@ import { who } from '../grammar/who.ts';
 export const fostered = observation({
   value: map(text, who).transform((pairs) => pairs.map(([place, whom]) => ({ place, who: whom }))),
   order: 100,
+  brings: (value) => value.map(({ place }) => place.text),
   look: false,
   example: 'fostered: {LW-2: [c1, c2]}',
   takes: '{PAIR: who}, or {hand: who}',

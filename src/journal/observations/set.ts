@@ -9,6 +9,7 @@ export const setUnder = observation({
     map(text, who).transform((pairs) => pairs.map(([place, eggs]) => ({ place, who: eggs }))),
   ]),
   order: 50,
+  brings: (value) => value.flatMap(({ place }) => place?.text ?? []),
   look: false,
   example: 'set: all',
   takes: 'which eggs, or where: {PAIR: who}, {incubator: who}',

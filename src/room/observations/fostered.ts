@@ -12,7 +12,7 @@ import {
 } from '../lives.ts';
 import type { Bird, EggPlace } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
-import { placeNamed } from '../where.ts';
+import { notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const fostered: Apply<'fostered'> = (scene, value) => {
@@ -42,7 +42,7 @@ function meansEggs(scene: Scene, who: Who): boolean {
 function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
   const eggs = chooseEggs(scene, who, {
     did: 'fostered',
-    among: scene.pair.here.eggs,
+    among: notBroughtToday(scene, [...scene.pair.here.eggs]),
     impossible: (egg) => whyNotOpen(egg),
   });
   for (const egg of eggs) placeEgg(egg, scene.day, homeIfOwn(egg.clutch, to));
@@ -51,7 +51,7 @@ function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
 function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[]): void {
   const young = chooseBirds(scene, who, {
     did: 'fostered',
-    among,
+    among: notBroughtToday(scene, among),
     impossible: (bird) =>
       whyNotAlive(bird) ??
       (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),

@@ -7,6 +7,7 @@ import { ELSEWHERE, eggsInReach, endEgg, longPast, uncountedEgg, whyNotOpen } fr
 import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
+import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 const CAUSES = [...lossCauses, ...takenCauses];
@@ -16,7 +17,8 @@ type Cause = LossCause | TakenHow | null;
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { cause, who } of value) {
-    const inReach = eggsInReach(pair, ELSEWHERE);
+    const all = eggsInReach(pair, ELSEWHERE);
+    const inReach = isTaken(cause) ? notBroughtToday(scene, all) : all;
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
       among: who.kind === 'all' ? ofToday(scene, inReach) : inReach,
@@ -33,7 +35,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
 };
 
 /** Without those that went with an earlier nest, where another clutch lies in the nest now. */
-function ofToday({ pair, day }: Scene, all: Egg[]): Egg[] {
+function ofToday({ pair, day }: Scene, all: readonly Egg[]): readonly Egg[] {
   const gone = all.filter((egg) => isNestGone(egg, day));
   const earlier = new Set(gone.map(({ clutch }) => clutch));
   const isAnew = [...pair.here.eggs].some(({ clutch }) => !earlier.has(clutch));
@@ -49,12 +51,12 @@ function hintFertile(scene: Scene, { at }: Who, eggs: readonly Egg[]): void {
 }
 
 function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
-  if (cause !== null && isTaken(cause)) endEgg(egg, { kind: 'taken', cause, span, day: span.to });
-  else endEgg(egg, { kind: 'lost', cause: cause as LossCause | null, span, day: span.to });
+  if (isTaken(cause)) endEgg(egg, { kind: 'taken', cause, span, day: span.to });
+  else endEgg(egg, { kind: 'lost', cause, span, day: span.to });
 }
 
-function isTaken(cause: LossCause | TakenHow): cause is TakenHow {
-  return (takenCauses as readonly string[]).includes(cause);
+function isTaken(cause: Cause): cause is TakenHow {
+  return (takenCauses as readonly (string | null)[]).includes(cause);
 }
 
 /** What is taken out at last: an egg of long ago, gone bad or cleared away, or known to be what it is now said to be. */

@@ -1,0 +1,106 @@
+import { isPlace } from '../findings/finding.ts';
+import { birdObservations } from '../journal/bird-observations/index.ts';
+import type { ObservationDefinition } from '../journal/grammar/observation.ts';
+import { observations } from '../journal/observations/index.ts';
+import type { Sighting } from './sightings.ts';
+
+/** A sighting, and where the name of its pair or bird stands among the names of all. */
+export interface Standing {
+  rank: number;
+  sighting: Sighting;
+}
+
+/**
+ * What was seen on one day, in the order in which it happened: by time, what has none first, then by the order of the
+ * trade. Where eggs or young were brought to a nest from another pair's, what is seen of that nest comes after that,
+ * unless a time says otherwise: whoever was given eggs in the morning sits on those.
+ */
+export function ofOneDay(seen: Standing[]): Standing[] {
+  if (seen.length < 2) return seen;
+  const turns = turnsOf(seen.flatMap(bringings));
+  const keyed = seen.map((standing) => ({ ...standing, ...whenIn(turns, standing.sighting) }));
+  return keyed.sort(
+    (a, b) =>
+      a.time - b.time ||
+      a.part - b.part ||
+      a.round - b.round ||
+      a.order - b.order ||
+      a.rank - b.rank ||
+      bySigns(said(a.sighting), said(b.sighting)),
+  );
+}
+
+/** Before all that has a time. */
+const UNTIMED = -1;
+
+/** That something is brought from the nest of one pair to that of another. */
+interface Bringing {
+  from: string;
+  to: string;
+  time: number | null;
+}
+
+function bringings({ sighting }: Standing): Bringing[] {
+  if (sighting.of === 'bird') return [];
+  const { journal, entry, observation } = sighting;
+  const { brings } = observations[observation.key] as ObservationDefinition;
+  const from = journal.pair.text;
+  const places = brings?.(observation.value).filter((place) => place !== from) ?? [];
+  return places.map((to) => ({ from, to, time: entry.time }));
+}
+
+/** From when all that was brought to a pair is there, and after how many other pairs it has its turn. */
+interface Turn {
+  time: number;
+  round: number;
+}
+
+const FIRST: Turn = { time: UNTIMED, round: 0 };
+
+/** Whoever was brought something comes behind those from whom it came. Those that exchange have one turn. */
+function turnsOf(brought: readonly Bringing[]): ReadonlyMap<string, Turn> {
+  const turns = new Map<string, Turn>();
+  let left = brought;
+  for (let round = 1; left.length > 0; round++) {
+    const waiting = new Set(left.map(({ to }) => to));
+    const free = left.filter(({ from }) => !waiting.has(from));
+    for (const { from, to, time } of free.length === 0 ? left : free) {
+      const arrived = time ?? turns.get(from)?.time ?? UNTIMED;
+      turns.set(to, { time: Math.max(arrived, turns.get(to)?.time ?? UNTIMED), round });
+    }
+    left = free.length === 0 ? [] : left.filter(({ from }) => waiting.has(from));
+  }
+  return turns;
+}
+
+/** The parts of a day: the nest is made ready, what is in it is seen and moved, all else. */
+const [READY, NEST, REST] = [0, 1, 2];
+
+function whenIn(turns: ReadonlyMap<string, Turn>, sighting: Sighting) {
+  const order = orderOf(sighting);
+  const part = order < observations.sitting.order ? READY : order > observations.fostered.order ? REST : NEST;
+  const own = sighting.of === 'pair' ? turns.get(sighting.journal.pair.text) : undefined;
+  const turn = part === READY ? FIRST : (own ?? FIRST);
+  const round = part === NEST ? turn.round : FIRST.round;
+  return { order, part, round, time: sighting.entry.time ?? turn.time };
+}
+
+/** The same on every machine, whatever its language. */
+function bySigns(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
+}
+
+function orderOf(sighting: Sighting): number {
+  if (sighting.of === 'bird') return birdObservations[sighting.observation.key].order;
+  const { order, orderOf: ask } = observations[sighting.observation.key] as ObservationDefinition;
+  return ask?.(sighting.observation.value) ?? order;
+}
+
+/** What was said, without where it stands: of two alike it does not matter which comes first. */
+function said(sighting: Sighting): string {
+  const { key, value } = sighting.observation;
+  const text = JSON.stringify(value, (_name, inner) => (isPlace(inner) ? undefined : inner));
+  if (sighting.of === 'bird') return `${key} ${text}`;
+  const { clutch, site, after } = sighting.entry;
+  return [key, clutch?.number ?? '', site?.text ?? '', after?.day ?? '', after?.time ?? '', text].join(' ');
+}

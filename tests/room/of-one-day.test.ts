@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { inOrder } from '../../src/room/sightings.ts';
+import { day, type Files, record, room } from '../rooms.ts';
+import { clutchIn, codes, fates, journal, pairIn, waxbills } from './facts.ts';
+
+// A day on which eggs or young go from nest to nest: what each pair's journal says of it, as one story.
+
+const four = 'date: 2026-03-04, laid: 4, sitting';
+const finches = (log: string, id = 'BF-1') => journal(id, 'bengalese finch', log);
+const own = 'date: 2026-03-03, laid: 3, sitting';
+
+/** What was seen on the sixth, in order: `LW-1 fostered`. */
+function told(files: Files): string[] {
+  const { pairs } = record(files, '2026-03-06');
+  return [...inOrder(pairs, [], day('2026-03-06'))].flatMap((sighting) =>
+    sighting.of === 'pair' && sighting.entry.date === day('2026-03-06')
+      ? [`${sighting.journal.pair.text} ${sighting.observation.key}`]
+      : [],
+  );
+}
+
+/** How many eggs lie in the nest of a pair on the sixth, and how many clutches it has itself. */
+function nest(files: Files, id: string): { eggs: number; clutches: number; findings: string[] } {
+  const known = room(files, '2026-03-06');
+  const { here, clutches } = pairIn(known, id);
+  return { eggs: here.eggs.size, clutches: clutches.length, findings: codes(known) };
+}
+
+const BROUGHT = { eggs: 4, clutches: 0, findings: [] };
+
+describe('foster parents that are given eggs', () => {
+  it('and are seen sitting that day sit on these: they have no egg that nobody wrote', () => {
+    for (const way of ['fostered', 'set'])
+      expect(
+        nest(
+          {
+            P: waxbills(`${four}\ndate: 2026-03-06, sitting: off, ${way}: {BF-1: all}`),
+            Q: finches('date: 2026-03-06, sitting, checked: {eggs: 4}'),
+          },
+          'BF-1',
+        ),
+      ).toEqual(BROUGHT);
+  });
+
+  it('had them before a visit of which nobody wrote the time, whenever they came', () => {
+    const files = (sat: string) => ({
+      P: waxbills(`${four}\ndate: 2026-03-06, time: 09:00, fostered: {BF-1: all}`),
+      Q: finches(`date: 2026-03-06, ${sat}sitting, checked: {eggs: 4}`),
+    });
+    expect(nest(files(''), 'BF-1')).toEqual(BROUGHT);
+    expect(nest(files('time: 18:00, '), 'BF-1')).toEqual(BROUGHT);
+    // Sat on before they came: on something else.
+    expect(nest(files('time: 07:00, '), 'BF-1')).toMatchObject({ clutches: 1 });
+  });
+
+  it('from a third pair to which they came that day have them all the same, whatever their names', () => {
+    const through = (first: string, second: string, third: string) => {
+      const files = {
+        P: journal(first, 'lavender waxbill', `${four}\ndate: 2026-03-06, fostered: {${second}: all}`),
+        Q: finches(`date: 2026-03-06, time: 10:00, fostered: {${third}: all}`, second),
+        R: finches('date: 2026-03-06, sitting, candled: {fertile: 3, clear: 1}', third),
+      };
+      return nest(files, third);
+    };
+    expect(through('A', 'B', 'C')).toEqual(BROUGHT);
+    expect(through('C', 'B', 'A')).toEqual(BROUGHT);
+  });
+
+  it('are told of after those who gave them, each pair’s own day in the order of the trade', () => {
+    const files = {
+      P: waxbills(`${four}\ndate: 2026-03-06, fostered: {BF-1: 2}, candled: {fertile: 3, clear: 1}, sitting`),
+      Q: finches(`${own}\ndate: 2026-03-06, candled: {fertile: 5}, sitting, nest: lined, checked: {eggs: 5}`),
+    };
+    expect(told(files)).toEqual([
+      'BF-1 nest',
+      'LW-1 sitting',
+      'LW-1 candled',
+      'LW-1 fostered',
+      'BF-1 sitting',
+      'BF-1 candled',
+      'BF-1 checked',
+    ]);
+    expect(nest(files, 'BF-1')).toEqual({ eggs: 5, clutches: 1, findings: [] });
+  });
+});
+
+describe('who is taken out of a nest by hand', () => {
+  it('is not who was brought there that day: the foster parents’ own eggs make room for the others', () => {
+    const files = {
+      P: waxbills(`${four}\ndate: 2026-03-06, fostered: {BF-1: all}`),
+      Q: finches(`${own}\ndate: 2026-03-06, lost: {removed: all}`),
+    };
+    const known = room(files, '2026-03-06');
+    expect(fates(clutchIn(known, 'LW-1/1'))).toEqual(['e1 open', 'e2 open', 'e3 open', 'e4 open']);
+    expect(fates(clutchIn(known, 'BF-1/1'))).toEqual(
+      ['e1', 'e2', 'e3'].map((egg) => `${egg} taken (removed)`),
+    );
+  });
+
+  it('is who was brought where a time says that it was so, or nobody else is there', () => {
+    const removed = (entry: string, before = own) => {
+      const files = {
+        P: waxbills(`${four}\ndate: 2026-03-06, time: 08:00, fostered: {BF-1: all}`),
+        Q: finches(`${before}\ndate: 2026-03-06, ${entry}`),
+      };
+      return nest(files, 'BF-1').eggs;
+    };
+    expect(removed('time: 18:00, lost: {removed: all}')).toBe(0);
+    expect(removed('lost: {removed: all}', 'date: 2026-03-01, paired')).toBe(0);
+    expect(removed('lost: {broken: all}')).toBe(0);
+    expect(removed('lost: {removed: all}')).toBe(4);
+  });
+
+  it('is who was there before, where two pairs exchange their eggs or their young', () => {
+    const eggs = {
+      P: waxbills(`${four}\ndate: 2026-03-06, fostered: {BF-1: all}`),
+      Q: finches(`${own}\ndate: 2026-03-06, fostered: {LW-1: all}`),
+    };
+    expect([nest(eggs, 'LW-1'), nest(eggs, 'BF-1')]).toMatchObject([
+      { eggs: 3, findings: [] },
+      { eggs: 4, findings: [] },
+    ]);
+    const young = {
+      P: waxbills(`${four}\ndate: 2026-03-17, hatched: 4\ndate: 2026-03-19, fostered: {BF-1: all}`),
+      Q: finches(`${own}\ndate: 2026-03-18, hatched: 3\ndate: 2026-03-19, fostered: {LW-1: all}`),
+    };
+    const known = room(young, '2026-03-19');
+    const inNest = (id: string) => [...pairIn(known, id).here.young].map(({ id: chick }) => chick);
+    expect(inNest('LW-1')).toEqual(['BF-1/1/c1', 'BF-1/1/c2', 'BF-1/1/c3']);
+    expect(inNest('BF-1')).toEqual(['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3', 'LW-1/1/c4']);
+  });
+});
