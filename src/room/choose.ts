@@ -30,8 +30,10 @@ export interface Wanted<T extends Egg | Bird> {
   past?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
+  /** Whom it means as a rule where what is known does not tell, a guess all the same; lower is likelier. */
+  likely?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
-  kind?: (one: T) => string | null | undefined;
+  kind?: (one: T) => string;
   /** How to write what was probably meant by a word that is no egg. */
   instead?: (said: string) => string;
   /** Makes one more where the nest was never counted; null where it can hold no more. */
@@ -43,6 +45,11 @@ export function hostClutch(one: Egg | Bird): Clutch | null {
   if (!('laid' in one)) return one.stays.at(-1)?.clutch ?? null;
   const place = one.places.at(-1)?.place;
   return place?.kind === 'nest' ? place.clutch : one.clutch;
+}
+
+/** In whose record it stands, wherever it is: a rate of that pair. */
+export function owner(one: Egg | Bird): string {
+  return one.clutch?.pair.id ?? '';
 }
 
 /** The eggs that an observation is about. */
@@ -99,7 +106,7 @@ function choose<T extends Egg | Bird>(
  * its time, then the oldest clutch first.
  */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
-  const rank = wanted.rank ?? (() => 0);
+  const { rank = () => 0, likely = () => 0 } = wanted;
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null)
     .filter((one) => means(scene, hostClutch(one)))
@@ -108,6 +115,7 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
         (hostClutch(a)?.opened ?? 0) - (hostClutch(b)?.opened ?? 0) ||
         rank(a) - rank(b) ||
+        likely(a) - likely(b) ||
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
         compare(a, b),
     );

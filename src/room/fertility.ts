@@ -2,11 +2,24 @@ import type { Day } from '../days.ts';
 import { eggClock } from './clock.ts';
 import type { Egg, Lamp } from './model.ts';
 
-/** For a count that hatched or pipped: eggs seen pipped or fertile come first, clear ones last. */
-export function clearRank(egg: Egg): number {
+/**
+ * For a count that hatched or pipped by a day: eggs seen pipped or fertile come first, then those that nothing is known of,
+ * then those not yet sat on for long enough, as of guests that came later; clear ones last.
+ */
+export function hatchRank(egg: Egg, day: Day): number {
   if (egg.pipped !== null) return 0;
   const saw = lampSays(egg);
-  return saw === 'fertile' ? 1 : saw === null || saw === 'unsure' ? 2 : saw === 'dead' ? 3 : 4;
+  if (saw === 'clear') return 5;
+  if (saw === 'dead') return 4;
+  if (!isRipe(egg, day)) return 3;
+  return saw === 'fertile' ? 1 : 2;
+}
+
+/** Whether it can have been sat on for the shortest usual time, or a day less. */
+function isRipe(egg: Egg, day: Day): boolean {
+  const low = egg.clutch.pair.profile?.incubation?.value.low;
+  const start = eggClock(egg, day)?.start.from;
+  return low === undefined || (start !== undefined && day - start >= Math.floor(low) - 1);
 }
 
 /** What the latest look with the lamp is worth: called clear before its candling day, an egg is as unsure as before. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../src/days.ts';
-import { candlingDay, clearRank, fertilityOf, lampSays } from '../../src/room/fertility.ts';
+import { candlingDay, fertilityOf, hatchRank, lampSays } from '../../src/room/fertility.ts';
+import type { Egg } from '../../src/room/model.ts';
 import { day, room } from '../rooms.ts';
 import { clutchIn, waxbills } from './facts.ts';
 
@@ -9,7 +10,8 @@ const laid = 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting';
 /** The eggs from the likeliest to hatch to the least. */
 function likeliest(more: string): string[] {
   const { eggs } = clutchIn(room({ P: waxbills(`${laid}\n${more}`) }, '2026-03-16'), 'LW-1/1');
-  return [...eggs].sort((a, b) => clearRank(a) - clearRank(b)).map(({ ref }) => ref);
+  const rank = (egg: Egg) => hatchRank(egg, day('2026-03-16'));
+  return [...eggs].sort((a, b) => rank(a) - rank(b)).map(({ ref }) => ref);
 }
 
 describe('which egg is likeliest to hatch', () => {

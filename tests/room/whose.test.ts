@@ -37,6 +37,15 @@ describe('two broods of one pair', () => {
     ]);
   });
 
+  it('one that dies while some of its nest are out is taken as a nestling, and asked about: another rate', () => {
+    const part = `${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-04-06, fledged: 3\ndate: 2026-04-07, died:`;
+    expect(dead({ P: waxbills(`${part} 1`) })).toEqual(['LW-1/1/c4']);
+    expect(doubts({ P: waxbills(`${part} 1`) })).toEqual([
+      'died: taken as c4, but c5, c1, c2, c3 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    expect(doubts({ P: waxbills(`${part} c4`) })).toEqual([]);
+  });
+
   it('a ref takes the younger, and says which, which not, and what to write', () => {
     expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, died: c1`) })).toEqual([
       'died: possible in more than one clutch; taken as LW-1/2, not LW-1/1. say which: `clutch: 2`',
@@ -255,6 +264,46 @@ describe('guests in a nest', () => {
       clutch: { number: 1 },
     });
     expect([...pairIn(known, 'BF-1').guests].map(fullRef)).toEqual(['LW-1/1/c1']);
+  });
+
+  it('that are eggs: which of them the lamp showed clear, which broke and which pipped are a guess', () => {
+    const eggs = (entry: string) => ({
+      P: waxbills(`${five}\ndate: 2026-03-06, fostered: {BF-1: [e1, e2]}`),
+      Q: journal('BF-1', 'bengalese finch', `date: 2026-03-04, laid: 3, sitting\ndate: 2026-03-13, ${entry}`),
+    });
+    const guess = (did: string) =>
+      `${did}: taken as e1, but e2, e3, LW-1/1/e1, LW-1/1/e2 would do as well and count differently. name them: refs such as e1 or c2`;
+    expect(doubts(eggs('candled: {clear: 1, fertile: 4}'))).toEqual([guess('candled clear')]);
+    expect(doubts(eggs('lost: {broken: 1}'))).toEqual([guess('lost')]);
+    expect(doubts(eggs('pipped: 1'))).toEqual([guess('pipped')]);
+    expect(doubts(eggs('candled: {clear: 5}'))).toEqual([]);
+    expect(doubts(eggs('candled: {clear: LW-1/1/e1, fertile: 4}'))).toEqual([]);
+  });
+
+  it('sat on for days longer hatch before the eggs of the house, that are too young yet', () => {
+    const files = {
+      P: waxbills(`${five}\ndate: 2026-03-10, fostered: {BF-1: [e1, e2]}`),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        `date: 2026-03-08, laid: 1\ndate: 2026-03-09, laid: 1\ndate: 2026-03-10, laid: 1, sitting
+         date: 2026-03-18, hatched: 2`,
+      ),
+    };
+    const known = room(files, '2026-03-18');
+    expect(known.birds.filter(({ clutch }) => clutch !== null).map(fullRef)).toEqual([
+      'LW-1/1/c1',
+      'LW-1/1/c2',
+    ]);
+    expect(doubts(files)).toEqual([]);
+  });
+
+  it('in the nest die before fledglings of the house as a rule; it is a guess, and said to be one', () => {
+    const files = guests('date: 2026-03-30, fledged: [c1, c2]\ndate: 2026-03-31, died: 1');
+    expect(dead(files)).toEqual(['LW-1/1/c4']);
+    expect(doubts(files)).toEqual([
+      'died: taken as LW-1/1/c4, but LW-1/1/c5, c1, c2 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
   });
 
   it('named by the number of a clutch that is theirs at home', () => {

@@ -1,5 +1,5 @@
 import { formatDay } from '../../days.ts';
-import { chooseBirds, chooseEggs } from '../choose.ts';
+import { chooseBirds, chooseEggs, owner } from '../choose.ts';
 import { comeBack, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import type { Fold, Refusal } from '../scene.ts';
@@ -46,8 +46,8 @@ function isGrown({ fate, hatched, clutch }: Bird, day: number): boolean {
   return day - hatched.to > independence(clutch.pair.profile).high;
 }
 
-function wayOut({ fate }: Bird): string {
-  return fate?.kind ?? 'fledged';
+function wayOut(bird: Bird): string {
+  return `${owner(bird)} ${bird.fate?.kind ?? 'fledged'}`;
 }
 
 function notMissingEgg(egg: Egg): string | null {

@@ -1,4 +1,4 @@
-import { chooseEggs } from '../choose.ts';
+import { chooseEggs, owner } from '../choose.ts';
 import { tellAll } from '../lists.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Egg } from '../model.ts';
@@ -12,6 +12,7 @@ export const candled: Apply<'candled'> = (scene, value) => {
       among: eggsInReach(scene.pair),
       impossible: (egg) =>
         whyNotOpen(egg) ?? (seen.has(egg) ? 'the same look already says something else of it' : null),
+      kind: owner,
       rank: (egg) => (egg.lamp.at(-1)?.saw === what ? 0 : egg.lamp.length === 0 ? 1 : 2),
     });
     for (const egg of eggs) seen.add(egg);

@@ -1,4 +1,4 @@
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, owner } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import { addEgg, endKnown, endLife, feederOf, hatch, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Bird } from '../model.ts';
@@ -13,8 +13,8 @@ export const died: Apply<'died'> = (scene, value) => {
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
       // Most that die do so in the nest.
-      rank: (bird) => Number(bird.fledged !== null),
-      kind: (bird) => bird.clutch?.pair.id,
+      likely: (bird) => Number(bird.fledged !== null),
+      kind: (bird) => `${owner(bird)} ${bird.fledged === null ? 'in the nest' : 'fledged'}`,
     });
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);

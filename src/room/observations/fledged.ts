@@ -1,6 +1,6 @@
 import type { Span } from '../../days.ts';
-import { chooseBirds, hostClutch } from '../choose.ts';
-import { clearRank } from '../fertility.ts';
+import { chooseBirds, hostClutch, owner } from '../choose.ts';
+import { hatchRank } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -36,7 +36,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     impossible: (bird) =>
       whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
     rank: (bird) => bird.hatched?.to ?? 0,
-    kind: (bird) => bird.clutch?.pair.id,
+    kind: owner,
     another: (clutch) => unseenNestling(scene, clutch),
   });
   for (const bird of birds) {
@@ -54,10 +54,11 @@ function isOver(clutch: Clutch): boolean {
 /** A fledgling of a nest that was never looked into: it hatched a fledging age ago, of no more eggs than were counted. */
 function unseenNestling(scene: Scene, clutch: Clutch): Bird | null {
   const { low, high } = fledging(scene.pair.profile);
+  const latest = scene.day - low;
   const open = clutch.eggs
-    .filter((one) => one.fate === null && canHatchBy(one, scene.day - low))
-    .sort((a, b) => clearRank(a) - clearRank(b) || a.number - b.number);
-  const egg = open[0] ?? uncountedEgg(clutch, scene.day - low);
+    .filter((one) => one.fate === null && canHatchBy(one, latest))
+    .sort((a, b) => hatchRank(a, latest) - hatchRank(b, latest) || a.number - b.number);
+  const egg = open[0] ?? uncountedEgg(clutch, latest);
   if (egg === null) return null;
-  return hatch(scene.fold, egg, { from: scene.day - high, to: scene.day - low }, scene.day);
+  return hatch(scene.fold, egg, { from: scene.day - high, to: latest }, scene.day);
 }

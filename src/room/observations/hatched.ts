@@ -1,8 +1,8 @@
 import { formatDay, type Span } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseEggs, hostClutch } from '../choose.ts';
-import { clearRank, lampSays } from '../fertility.ts';
+import { chooseEggs, hostClutch, owner } from '../choose.ts';
+import { hatchRank, lampSays } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
   begun,
@@ -35,8 +35,8 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     did: 'hatched',
     among: reach.filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
-    rank: clearRank,
-    kind: lampSays,
+    rank: (egg) => hatchRank(egg, scene.day),
+    kind: (egg) => `${owner(egg)} ${lampSays(egg)}`,
     another: (clutch) => uncountedEgg(clutch, scene.day),
   });
   for (const egg of eggs) hatchOne(scene, egg, at);

@@ -1,4 +1,4 @@
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, owner } from '../choose.ts';
 import { becomeIndependent, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -13,7 +13,7 @@ export const independent: Apply<'independent'> = (scene, who) => {
       (bird.independent !== null ? 'it is independent already' : null) ??
       (bird.fledged === null ? 'it has not left the nest' : null),
     rank: (bird) => bird.hatched?.to ?? 0,
-    kind: (bird) => bird.clutch?.pair.id,
+    kind: owner,
   });
   for (const bird of birds) {
     becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged?.day ?? day), to: day });

@@ -1,7 +1,7 @@
 import { nearest } from '../../findings/nearest.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
-import { chooseEggs } from '../choose.ts';
+import { chooseEggs, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, uncountedEgg, whyNotOpen } from '../lives.ts';
 import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
@@ -25,7 +25,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
       impossible: (egg) => whyNotOpen(egg),
       past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
-      kind: (egg) => egg.lamp.at(-1)?.saw,
+      kind: (egg) => `${owner(egg)} ${egg.lamp.at(-1)?.saw}`,
       instead: (said) => `lost: {${nearest(said, CAUSES) ?? 'broken'}: e1}`,
       another: (clutch) => uncountedEgg(clutch, day),
     });

@@ -1,5 +1,5 @@
-import { chooseEggs } from '../choose.ts';
-import { clearRank } from '../fertility.ts';
+import { chooseEggs, owner } from '../choose.ts';
+import { hatchRank } from '../fertility.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -8,7 +8,8 @@ export const pipped: Apply<'pipped'> = (scene, who) => {
     did: 'pipped',
     among: eggsInReach(scene.pair),
     impossible: (egg) => whyNotOpen(egg),
-    rank: clearRank,
+    rank: (egg) => hatchRank(egg, scene.day),
+    kind: owner,
   });
   for (const egg of eggs) egg.pipped ??= scene.day;
 };
