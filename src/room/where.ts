@@ -40,7 +40,7 @@ export function notBroughtToday<T extends Egg | Bird>(
 }
 
 /** The day on which it came to the nest in which it is; null where it has been there from its beginning. */
-function broughtOn(one: Egg | Bird): number | null {
+export function broughtOn(one: Egg | Bird): number | null {
   if ('laid' in one) return one.places.length > 1 ? (one.places.at(-1)?.from ?? null) : null;
   const { stays } = one;
   const moved = stays.findLastIndex(({ nest }, i) => i > 0 && nest !== stays[i - 1]?.nest);

@@ -179,3 +179,46 @@ describe('“back: 1” without saying who', () => {
     expect(codes(known)).toEqual([]);
   });
 });
+
+describe('a brood fed by hand whose chicks are counted', () => {
+  const log = `date: 2026-03-04, laid: 4, sitting\ndate: 2026-03-17, hatched: 3\ndate: 2026-03-20, fostered: {hand: all}\n`;
+  const told = (more: string, on = '2026-04-30') => {
+    const known = room({ a: waxbills(`${log}${more}`) }, on);
+    const { chicks } = clutchIn(known, 'LW-1/1');
+    return [
+      codes(known),
+      chicks.filter(({ fledged }) => fledged !== null).length,
+      chicks.filter(({ fate }) => fate !== null).length,
+    ];
+  };
+
+  it('is meant by the number of its clutch', () => {
+    expect(told('date: 2026-04-06, clutch: 1, fledged: 2')).toEqual([[], 2, 0]);
+    expect(told('date: 2026-03-22, clutch: 1, died: 1\ndate: 2026-04-06, clutch: 1, fledged: all')).toEqual([
+      [],
+      2,
+      1,
+    ]);
+  });
+
+  it('is meant by it too where the next clutch is in the nest already, with no other word', () => {
+    const next = 'date: 2026-03-28, clutch: 2, laid: 3, sitting\ndate: 2026-04-11, clutch: 2, hatched: 3\n';
+    expect(told(`${next}date: 2026-04-12, clutch: 1, fledged: 3`)).toEqual([[], 3, 0]);
+    expect(told(`${next}date: 2026-04-12, clutch: 2, died: 1`)).toEqual([[], 0, 0]);
+  });
+
+  it('was fed by hand until it came home, and is in the nest then', async () => {
+    const home = async (more: string, on: string) => {
+      const files = { a: waxbills(`${log}date: 2026-03-24, fostered: {LW-1: all}\n${more}`) };
+      const { text } = await runCommand({ run: pair }, files, { on, arguments: ['LW-1'] });
+      return text.replace(/\s+/g, ' ');
+    };
+    expect(await home('', '2026-03-25')).toContain('c1 fed by hand until 24 Mar · in the nest');
+    expect(await home('date: 2026-03-26, fostered: {hand: all}', '2026-03-27')).toContain(
+      'c1 fed by hand · being fed',
+    );
+    expect(
+      await home('date: 2026-04-06, fledged: all\ndate: 2026-04-28, independent: all', '2026-05-01'),
+    ).toContain('c1 fed by hand until 24 Mar · fledged 6 Apr · independent 28 Apr');
+  });
+});

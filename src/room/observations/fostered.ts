@@ -60,7 +60,7 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[])
     if (to.kind === 'hand' && isFedByHand(bird) && housingOf(bird) === 'hand') continue;
     const place = bird.clutch === null ? to : homeIfOwn(bird.clutch, to);
     if (place.kind === 'nest') settle(bird, scene.day, place.pair.housing, place.pair, place.clutch);
-    else settle(bird, scene.day, place.kind, null, null);
+    else settle(bird, scene.day, place.kind, null, bird.clutch);
   }
 }
 

@@ -2,8 +2,9 @@ import { type Day, foundWords, type Span, shortDay, shortSpan, spanOf } from '..
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Bird, Egg } from '../../room/model.ts';
+import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
-import { type Brood, type EggTime, refIn } from '../brood.ts';
+import { type Brood, type EggTime, profileIn, refIn } from '../brood.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
 export interface Anchor {
@@ -134,6 +135,24 @@ export const hatchWindow: FindAnchors = (brood) => {
 /** The first and the last hatching among those who are or were in this nest. */
 export const firstHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.min, 'first hatched');
 export const lastHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.max, 'last hatched');
+
+/**
+ * Since when somebody has to feed them anew: since the first hatching, or since nestlings were brought here from another nest or
+ * from the hand, whichever was later.
+ */
+export const newMouths: FindAnchors = (brood) => {
+  const hatch = firstHatching(brood);
+  const came = brood.where === 'nest' ? brood.young.filter(({ fledged }) => fledged === null) : [];
+  const last = Math.max(...came.map((bird) => broughtOn(bird) ?? Number.NEGATIVE_INFINITY));
+  if (!Number.isFinite(last) || hatch.some(({ span }) => span.to > last)) return hatch;
+  const who = came.filter((bird) => broughtOn(bird) === last);
+  return one({
+    span: day(last),
+    says: `brought here ${shortDay(last)}`,
+    who,
+    profile: profileIn(brood, who[0] as Bird),
+  });
+};
 
 function hatching(birds: readonly Bird[], pick: (...days: number[]) => number, words: string): Anchor[] {
   const known = birds.flatMap((bird) => hatchedOn(bird) ?? []);

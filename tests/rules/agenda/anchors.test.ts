@@ -184,6 +184,18 @@ describe('from the young', () => {
     expect(found('firstHatching', FOUR_EGGS, '2026-03-18')).toEqual([]);
   });
 
+  it('of those brought to the nest the day on which they came, while nobody hatched since; fledglings need no look', () => {
+    const hand = `${fourth}date: 2026-03-18, fostered: {hand: [c1, c2]}\n`;
+    expect(found('newMouths', hand, '2026-03-19')).toEqual(['03-15; first hatched 15 Mar']);
+    const home = `${hand}date: 2026-03-21, fostered: {HF-1: all}\n`;
+    expect(found('newMouths', home, '2026-03-22')).toEqual([
+      '03-21; brought here 21 Mar; HF-1/1/c1 HF-1/1/c2',
+    ]);
+    expect(found('newMouths', `${home}date: 2026-04-02, fledged: all`, '2026-04-02')).toEqual([
+      '03-15; first hatched 15 Mar',
+    ]);
+  });
+
   it('nestlings without a ring, a line for each day of hatching', () => {
     expect(found('unringed', `${fourth}date: 2026-03-22, ringed: {c1: HF-01}`, '2026-03-22')).toEqual([
       '03-15; hatched 15 Mar; HF-1/1/c2 HF-1/1/c3',

@@ -13,6 +13,20 @@ check('first-feed', [
   ['is done by a crop looked at', hillFinches(`${THREE_CHICKS}date: 2026-03-16, crops: {full: all}`), []],
   ['is done by seeing who feeds', hillFinches(`${THREE_CHICKS}date: 2026-03-15, feeding: {hen: all}`), []],
   ['is over with the last chick', hillFinches(`${THREE_CHICKS}date: 2026-03-17, died: all`), ['03-16 now']],
+  [
+    'again on the day on which they come home from the hand, and the next',
+    hillFinches(
+      `${THREE_CHICKS}date: 2026-03-16, crops: {full: all}, fostered: {hand: all}\ndate: 2026-03-20, fostered: {HF-1: all}`,
+    ),
+    ['03-20 … 03-21 now', '03-22 … 03-24 late'],
+  ],
+  [
+    'which is done by seeing who feeds them there',
+    hillFinches(
+      `${THREE_CHICKS}date: 2026-03-16, crops: {full: all}, fostered: {hand: all}\ndate: 2026-03-20, fostered: {HF-1: all}\ndate: 2026-03-21, feeding: {hen: all}`,
+    ),
+    ['03-20 now'],
+  ],
 ]);
 
 check('ring', [

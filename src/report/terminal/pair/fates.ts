@@ -68,7 +68,7 @@ function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
   const fosters = bird.stays.flatMap(({ nest }) =>
     nest === null || nest === clutch?.pair ? [] : [`fed by ${nest.id}`],
   );
-  const feeders = [...(wasFedByHand(bird) ? ['fed by hand'] : []), ...fosters];
+  const feeders = [...handFeeding(bird, day), ...fosters];
   return [
     ...(ring === null ? [] : [ring]),
     ...(bird.placeholder ? ['heard, not counted'] : []),
@@ -79,6 +79,14 @@ function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
     ...(isDependent(bird) ? [fledged === null && !isFedByHand(bird) ? 'in the nest' : 'being fed'] : []),
     ...(weighed === null ? [] : [weightOf(weighed)]),
   ];
+}
+
+/** That it was fed by hand, and until when where a pair took it over. */
+function handFeeding(bird: Bird, day: Day): string[] {
+  if (!wasFedByHand(bird)) return [];
+  const fed = bird.stays.filter(({ from }) => from < (bird.independent?.day ?? Number.POSITIVE_INFINITY));
+  const since = fed[fed.findLastIndex(({ nest }) => nest === null) + 1];
+  return [since === undefined ? 'fed by hand' : `fed by hand until ${shortDate(since.from, day)}`];
 }
 
 function chickEnd(fate: NonNullable<Bird['fate']>, day: Day): string {
