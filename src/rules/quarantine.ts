@@ -33,7 +33,7 @@ export interface Quarantine {
   meetings: Meeting[];
 }
 
-/** A time that a bird spent in one housing, by its key; `to` is the day on which it left. */
+/** A time that a bird spent in one housing, by its key; `to` is the day on which it left, or the day after its death there. */
 interface Presence {
   bird: Bird;
   housing: string;
@@ -60,7 +60,7 @@ const STILL = Number.POSITIVE_INFINITY;
 /**
  * The quarantine of a bird that is here and was not let out yet, or null. The days begin anew with each bird that joins it
  * before they are over (common practice), also where the two were parted again since; and with each death in its
- * housing, as nobody knows yet what it died of. While it or its company is unwell it stays in.
+ * housing but that of a nestling in its nest, as nobody knows yet what it died of. While it or its company is unwell it stays in.
  */
 export function quarantineOf(room: Room, bird: Bird): Quarantine | null {
   if (!isApart(bird)) return null;
@@ -163,10 +163,18 @@ function illBeside(met: Meeting): Spell[] {
 /** The death of a bird that died beside another, or was taken away ill and died of it. */
 function deathBeside(met: Meeting): Company['deaths'] {
   const { bird, since, to } = met;
-  if (bird.fate?.kind !== 'died' || bird.fate.day < since) return [];
+  if (bird.fate?.kind !== 'died' || bird.fate.day < since || isNestLoss(bird)) return [];
   const { day } = bird.fate;
   const together = day <= (to ?? STILL) || illWhileTogether(met).some(({ over }) => over > day);
   return together ? [{ bird, day }] : [];
+}
+
+/**
+ * Most broods lose nestlings to cold, hunger and the parents, which says nothing of what the old birds carry (common practice);
+ * days begun anew with each would never end for a pair that breeds. One that was seen unwell is another matter.
+ */
+function isNestLoss({ ref, fledged, independent, unwell }: Bird): boolean {
+  return ref !== null && fledged === null && independent === null && unwell.length === 0;
 }
 
 /** Who lives with it already does not join it again by becoming its mate, nor by moving on with it. */
@@ -244,7 +252,7 @@ function presencesOf(bird: Bird): Presence[] {
   const all: Presence[] = [];
   bird.stays.forEach((stay, i) => {
     const { from } = stay;
-    const to = bird.stays[i + 1]?.from ?? bird.fate?.day ?? STILL;
+    const to = bird.stays[i + 1]?.from ?? goneBy(bird);
     const last = all.at(-1);
     if (stay.housing === null || from >= to) return;
     const housing = housingKey(stay.housing);
@@ -256,6 +264,12 @@ function presencesOf(bird: Bird): Presence[] {
       fate.kind === 'gone' ? left.flatMap((one) => without(one, fate.day, until)) : left,
     all,
   );
+}
+
+/** Who dies was there on that day, be it the day on which it came. */
+function goneBy({ fate }: Bird): Day {
+  if (fate === null) return STILL;
+  return fate.kind === 'died' ? fate.day + 1 : fate.day;
 }
 
 function without(presence: Presence, from: Day, to: Day): Presence[] {

@@ -107,6 +107,32 @@ describe('the days of quarantine', () => {
     expect(['A', 'B'].map((who) => out(files, who))).toEqual(['31 Mar', '31 Mar']);
   });
 
+  it('begin anew with one that joins and dies on the same day', () => {
+    const brief = (end: string) =>
+      birds(came('A', '2026-03-01'), came('B', '2026-03-11', `date: 2026-03-11, ${end}`));
+    expect(out(brief('died'), 'A')).toBe('10 Apr with B');
+    const known = room(brief('died'), '2026-03-30');
+    expect(quarantineOf(known, birdIn(known, 'A'))?.died.map(({ id }) => id)).toEqual(['B']);
+    // Refused at the door, it was never in the cage.
+    expect(out(brief('gone: given'), 'A')).toBe('31 Mar');
+  });
+
+  // Most broods lose nestlings: common practice.
+  it('do not begin anew with a nestling that dies in the nest, unless it was seen unwell; with a fledgling they do', () => {
+    const brood = (log: string): Files => ({
+      ...birds(came('A', '2026-03-01'), came('B', '2026-03-01')),
+      'LW-1': waxbills(
+        `date: 2026-03-02, paired\ndate: 2026-03-03, laid: 3, sitting\ndate: 2026-03-15, hatched: 3\n${log}`,
+        'cock: A\nhen: B\nhousing: cage 9',
+      ),
+    });
+    expect(out(brood('date: 2026-03-20, died: {starved: c1}'), 'A')).toBe('31 Mar');
+    expect(out(brood('date: 2026-03-19, unwell: {c1: gaping}\ndate: 2026-03-20, died: c1'), 'A')).toBe(
+      '19 Apr',
+    );
+    expect(out(brood('date: 2026-03-29, fledged: all\ndate: 2026-03-30, died: c1'), 'A')).toBe('29 Apr');
+  });
+
   it('are told alike by the task and by the warning', () => {
     const files: Files = {
       ...birds(

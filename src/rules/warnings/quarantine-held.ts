@@ -26,7 +26,7 @@ export const quarantineHeld: Warning<Held> = {
   when: 'a bird in quarantine is not to be let out yet because another died beside it, or because its days are over and one that shared its housing is unwell',
   over: '`released`; 7 d after the death; the ill one is `well again`, or 14 d without a word of it',
   explain:
-    'What one bird in quarantine has, the others in its housing may carry without showing it. Nobody is let out while one of them is unwell, and a death in quarantine is looked into by an avian vet before anybody comes out (common practice): ask at once how the dead bird is to be kept and sent in, as that soon becomes impossible. The days begin anew with the death for all that were with it, unless the vet says otherwise; `released` says that they are out. Wash hands, and see to these birds last.',
+    'What one bird in quarantine has, the others in its housing may carry without showing it. Nobody is let out while one of them is unwell, and a death in quarantine is looked into by an avian vet before anybody comes out (common practice): ask at once how the dead bird is to be kept and sent in, as that soon becomes impossible. The days begin anew with the death for all that were with it, unless the vet says otherwise; A nestling lost in the nest counts only where it was written as unwell: most broods lose some to cold, hunger or the parents (common practice); a nest in which one after another dies is a matter for the vet all the same. `released` says that they are out. Wash hands, and see to these birds last.',
   find: heldIn,
   say: ({ birds, housing, died, diedOn, ill, illSince, out }) => {
     const why = [
