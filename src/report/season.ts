@@ -1,6 +1,8 @@
+import { naturally } from '../findings/naturally.ts';
+import { fullRef, type Pair } from '../room/model.ts';
 import type { Reared } from '../rules/season/block.ts';
 import type { SeasonBook } from '../rules/season/season.ts';
-import { count } from '../words.ts';
+import { count, listed } from '../words.ts';
 import { longDate } from './terminal/dates.ts';
 import { visible } from './terminal/visible.ts';
 
@@ -32,6 +34,13 @@ export function guestsWords({ taken, fledged, independent }: Reared): string {
       ? 'none that it reared has left the nest'
       : `with its own it fledged ${fledged}${independent === 0 ? ', of which none feeds itself' : ` and brought ${independent} to independence`}`;
   return `It was given ${count(taken, 'egg or chick', 'eggs and chicks')} of other pairs; ${came}.`;
+}
+
+/** Whose eggs and young of other pairs a pair cares for now; nothing where there are none. */
+export function inCareWords(pair: Pair): string {
+  const guests = [...pair.here.eggs, ...pair.here.young].filter(({ clutch }) => clutch?.pair !== pair);
+  if (guests.length === 0) return '';
+  return `In its care from other pairs: ${visible(listed(guests.map(fullRef).sort(naturally)))}.`;
 }
 
 /** How its rates are to be read. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { emptyWords, guestsWords, headOf } from '../../src/report/season.ts';
+import { emptyWords, guestsWords, headOf, inCareWords } from '../../src/report/season.ts';
+import { room } from '../rooms.ts';
 import { book, FOUR, pair, waxbills } from './seasons.ts';
 
 describe('the head of a season', () => {
@@ -46,4 +47,25 @@ it('what a pair reared of others is said as far as it has come', () => {
   expect(words(4, 0)).toMatch(/; with its own it fledged 4, of which none feeds itself\.$/);
   expect(words(4, 2)).toMatch(/; with its own it fledged 4 and brought 2 to independence\.$/);
   expect(guestsWords({ taken: 0, hatched: 4, fledged: 4, independent: 2, died: 0 })).toBe('');
+});
+
+it('whose eggs and young a pair cares for now is said by name, own ones and those that feed themselves left out', () => {
+  const words = (on: string) => {
+    const known = room(
+      {
+        'LW-1': waxbills(`date: 2026-03-04, laid: 3, sitting\ndate: 2026-03-06, fostered: {ZF-1: [e1, e2]}`),
+        'ZF-1': pair(
+          'ZF-1',
+          'zebra finch',
+          `date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-17, hatched: [LW-1/1/e1]\ndate: 2026-04-05, fledged: all
+           date: 2026-04-20, lost: {clear: LW-1/1/e2}, independent: all`,
+        ),
+      },
+      on,
+    );
+    return known.pairs.map(inCareWords);
+  };
+  expect(words('2026-03-06')).toEqual(['', 'In its care from other pairs: LW-1/1/e1 and LW-1/1/e2.']);
+  expect(words('2026-04-06')).toEqual(['', 'In its care from other pairs: LW-1/1/c1 and LW-1/1/e2.']);
+  expect(words('2026-04-20')).toEqual(['', '']);
 });

@@ -306,6 +306,22 @@ describe('guests in a nest', () => {
     ]);
   });
 
+  it('go on to a third nest by count, or those of the house, or those in the hand: a guess that a hint tells', () => {
+    const third = { R: journal('BF-2', 'bengalese finch', 'date: 2026-03-01, paired') };
+    const told = (entry: string) => doubts({ ...guests(entry), ...third });
+    expect(told('date: 2026-03-22, fostered: {BF-2: 2}')).toEqual([
+      'fostered: taken as c1, c2, but LW-1/1/c4, LW-1/1/c5 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    const hand = 'date: 2026-03-21, fostered: {hand: [c1]}';
+    expect(told(`${hand}\ndate: 2026-03-22, fostered: {BF-2: c1}`)).toEqual([]);
+    const own = `${five}\ndate: 2026-03-18, hatched: 5\n${hand}\ndate: 2026-03-22, fostered:`;
+    expect(doubts({ P: waxbills(`${own} {BF-2: 4}`), ...third })).toEqual([
+      'fostered: taken as c2, c3, c4, c5, but c1 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    expect(doubts({ P: waxbills(`${own} {hand: 3}`), ...third })).toEqual([]);
+    expect(doubts({ P: waxbills(`${own} {BF-2: all}`), ...third })).toEqual([]);
+  });
+
   it('named by the number of a clutch that is theirs at home', () => {
     const files = guests('date: 2026-03-26, died: LW-1/1/c5');
     expect(dead(files)).toEqual(['LW-1/1/c5']);

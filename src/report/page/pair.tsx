@@ -3,7 +3,7 @@ import { hatchedFrom } from '../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
-import { guestsWords } from '../season.ts';
+import { guestsWords, inCareWords } from '../season.ts';
 import { longDate, shortDate } from '../terminal/dates.ts';
 import { clutchFacts, clutchHead, titleOf } from '../terminal/pair/facts.ts';
 import { fatesOf } from '../terminal/pair/fates.ts';
@@ -60,10 +60,12 @@ h3 { margin-top: 0; }
 @media print { .outcome { column-gap: 5mm; } .outcome th, .outcome td { padding-top: 0.8mm; padding-bottom: 0.8mm; } .facts { row-gap: 0.5mm; } .facts { font-size: 9pt; } }
 `;
 
-function summary({ clutches, own }: PairStory): string {
-  if (clutches.length === 0) return 'No clutch yet.';
+function summary({ pair, clutches, own }: PairStory): string {
+  const care = inCareWords(pair);
+  const and = care === '' ? '' : ` ${care}`;
+  if (clutches.length === 0) return `No clutch yet.${and}`;
   const { eggs, chicks } = own;
-  return `${count(clutches.length, 'clutch', 'clutches')} since ${longDate(Math.min(...clutches.map(({ begun }) => begun)))}: ${count(eggs.laid, 'egg')} laid, ${chicks.hatched} hatched, ${chicks.fledged} fledged, ${chicks.independent} independent.`;
+  return `${count(clutches.length, 'clutch', 'clutches')} since ${longDate(Math.min(...clutches.map(({ begun }) => begun)))}: ${count(eggs.laid, 'egg')} laid, ${chicks.hatched} hatched, ${chicks.fledged} fledged, ${chicks.independent} independent.${and}`;
 }
 
 function yearOf(story: ClutchStory): YearClutch {

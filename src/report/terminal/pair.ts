@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
-import { guestsWords } from '../season.ts';
+import { guestsWords, inCareWords } from '../season.ts';
 import { columns } from './columns.ts';
 import { clutchFacts, clutchHead, titleOf } from './pair/facts.ts';
 import { fateLines } from './pair/fates.ts';
@@ -23,9 +23,11 @@ export function pairText(story: PairStory, { width, color }: Options): string {
     clutches.length === 0
       ? [sentence('No clutch yet.', page)]
       : clutches.map((one) => clutchLines(one, story.day, page));
+  const care = inCareWords(story.pair);
   const blocks = [
     wrap(titleOf(story), width).map(page.look.heading),
     ...told,
+    care === '' ? [] : sentence(care, page),
     clutches.length === 0 ? [] : aside(LEGEND, page),
     section('BESIDE THE OTHER PAIRS', rateLines(story, page), page),
   ];

@@ -1,5 +1,5 @@
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseBirds, chooseEggs } from '../choose.ts';
+import { chooseBirds, chooseEggs, owner } from '../choose.ts';
 import {
   housingOf,
   isDependent,
@@ -44,6 +44,7 @@ function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
     did: 'fostered',
     among: notBroughtToday(scene, [...scene.pair.here.eggs]),
     impossible: (egg) => whyNotOpen(egg),
+    kind: owner,
   });
   for (const egg of eggs) placeEgg(egg, scene.day, homeIfOwn(egg.clutch, to));
 }
@@ -55,6 +56,10 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[])
     impossible: (bird) =>
       whyNotAlive(bird) ??
       (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
+    // A pair may be given those from the nest as well as those from the hand.
+    past: (bird) => to.kind === 'hand' && isFedByHand(bird),
+    likely: (bird) => Number(isFedByHand(bird)),
+    kind: (bird) => `${owner(bird)} ${isFedByHand(bird) ? 'in the hand' : 'in the nest'}`,
   });
   for (const bird of young) {
     if (to.kind === 'hand' && isFedByHand(bird) && housingOf(bird) === 'hand') continue;

@@ -1,4 +1,4 @@
-import { chooseEggs } from '../choose.ts';
+import { chooseEggs, owner } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -7,6 +7,7 @@ export const pulled: Apply<'pulled'> = (scene, who) => {
     did: 'taken into store',
     among: scene.pair.here.eggs,
     impossible: (egg) => whyNotOpen(egg),
+    kind: owner,
   });
   for (const egg of eggs) placeEgg(egg, scene.day, { kind: 'store' });
 };

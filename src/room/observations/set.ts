@@ -1,4 +1,4 @@
-import { chooseEggs } from '../choose.ts';
+import { chooseEggs, owner } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, EggPlace } from '../model.ts';
 import type { Scene } from '../scene.ts';
@@ -13,6 +13,7 @@ export const setUnder: Apply<'set'> = (scene, value) => {
       did: 'set',
       among: eggsFor(scene, to),
       impossible: (egg) => whyNotOpen(egg),
+      kind: owner,
     });
     for (const egg of eggs)
       placeEgg(egg, scene.day, to ?? { kind: 'nest', pair: scene.pair, clutch: egg.clutch });

@@ -53,6 +53,17 @@ describe('a pair’s page', () => {
     if (pair === undefined) throw new Error('no pair');
     expect(pairPage(pairStory(empty, pair), nothing)).toContain('No clutch yet.');
   });
+
+  it('names whom it cares for of other pairs, though it has no clutch', () => {
+    const files = {
+      'LW-1':
+        'pair: LW-1\nlog:\n  - {date: 2026-05-01, laid: 1}\n  - {date: 2026-05-02, fostered: {LW-2: e1}}\n',
+      'LW-2': 'pair: LW-2\nlog: []\n',
+    };
+    expect(pairPage(story('LW-2', files, '2026-05-17'), nothing)).toContain(
+      'No clutch yet. In its care from other pairs: LW-1/1/e1.',
+    );
+  });
 });
 
 describeInChromium('the page of the example room’s LW-1', (open) => {

@@ -36,6 +36,17 @@ it('a pair without a clutch is a sentence', () => {
   expect(text).not.toMatch(/NaN|null|undefined/);
 });
 
+it('a pair without a clutch that sits on those of another says so', () => {
+  const files = {
+    'LW-1': waxbills('date: 2026-02-20, laid: 2\ndate: 2026-02-22, fostered: {ZF-1: all}'),
+    'ZF-1': 'pair: ZF-1\nspecies: zebra finch\nlog:\n  - {date: 2026-02-22, sitting}\n',
+  };
+  const told = story('ZF-1', files, '2026-03-01');
+  expect(pairText(told, { width: 80, color: false })).toContain(
+    'No clutch yet.\n\n  In its care from other pairs: LW-1/1/e1 and LW-1/1/e2.',
+  );
+});
+
 it('a brood found late is begun in the year of its days, which stands in its head', () => {
   const files = { 'LW-1': waxbills('date: 2025-10-01, paired\ndate: 2026-01-05, clutch: 1, fledged: 3') };
   const text = pairText(story('LW-1', files, '2026-02-01'), { width: 80, color: false });
