@@ -1,49 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { kindOf } from '../../src/findings/codes.ts';
 import { fullRef } from '../../src/room/model.ts';
 import { type Files, room } from '../rooms.ts';
 import { birdIn, clutchIn, eggIn, journal, pairIn, waxbills } from './facts.ts';
+import { dead, doubts, finches, five, guests } from './guests.ts';
 
 // Whose eggs and young words mean where several clutches, pairs and guests are in one nest.
 
-/** What is doubtful in a room, in sentences with their fix. */
-function doubts(files: Files, on = '2026-07-01'): string[] {
-  return room(files, on).findings.map(
-    (finding) => `${kindOf(finding).text(finding.args)}. ${kindOf(finding).hint(finding.args)}`,
-  );
-}
-
-const five = 'date: 2026-03-05, laid: 5, sitting';
 const two = `${five}
   date: 2026-03-18, hatched: [e1, e2, e3, e4, e5]
   date: 2026-04-06, fledged: all
   date: 2026-04-10, laid: 4, sitting
   date: 2026-04-23, hatched: 3`;
-const finches = `date: 2026-03-02, laid: 3, sitting
-  date: 2026-03-18, hatched: 2`;
-const guests = (entry: string, own = finches) => ({
-  P: waxbills(`${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-03-20, fostered: {BF-1: [c4, c5]}`),
-  Q: journal('BF-1', 'bengalese finch', `${own}\n${entry}`),
-});
-const dead = (files: Files) =>
-  room(files, '2026-07-01')
-    .birds.filter(({ fate }) => fate !== null)
-    .map(fullRef);
 
 describe('two broods of one pair', () => {
   it('a count takes the older, and says which, which not, and what to write', () => {
     expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, died: 1`) })).toEqual([
       'died: possible in more than one clutch; taken as clutch 1, not clutch 2. say which: `clutch: 1`',
     ]);
-  });
-
-  it('one that dies while some of its nest are out is taken as a nestling, and asked about: another rate', () => {
-    const part = `${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-04-06, fledged: 3\ndate: 2026-04-07, died:`;
-    expect(dead({ P: waxbills(`${part} 1`) })).toEqual(['LW-1/1/c4']);
-    expect(doubts({ P: waxbills(`${part} 1`) })).toEqual([
-      'died: taken as c4, but c5, c1, c2, c3 would do as well and count differently. name them: refs such as e1 or c2',
-    ]);
-    expect(doubts({ P: waxbills(`${part} c4`) })).toEqual([]);
   });
 
   it('a ref takes the younger, and says which, which not, and what to write', () => {
@@ -264,62 +237,6 @@ describe('guests in a nest', () => {
       clutch: { number: 1 },
     });
     expect([...pairIn(known, 'BF-1').guests].map(fullRef)).toEqual(['LW-1/1/c1']);
-  });
-
-  it('that are eggs: which of them the lamp showed clear, which broke and which pipped are a guess', () => {
-    const eggs = (entry: string) => ({
-      P: waxbills(`${five}\ndate: 2026-03-06, fostered: {BF-1: [e1, e2]}`),
-      Q: journal('BF-1', 'bengalese finch', `date: 2026-03-04, laid: 3, sitting\ndate: 2026-03-13, ${entry}`),
-    });
-    const guess = (did: string) =>
-      `${did}: taken as e1, but e2, e3, LW-1/1/e1, LW-1/1/e2 would do as well and count differently. name them: refs such as e1 or c2`;
-    expect(doubts(eggs('candled: {clear: 1, fertile: 4}'))).toEqual([guess('candled clear')]);
-    expect(doubts(eggs('lost: {broken: 1}'))).toEqual([guess('lost')]);
-    expect(doubts(eggs('pipped: 1'))).toEqual([guess('pipped')]);
-    expect(doubts(eggs('candled: {clear: 5}'))).toEqual([]);
-    expect(doubts(eggs('candled: {clear: LW-1/1/e1, fertile: 4}'))).toEqual([]);
-  });
-
-  it('sat on for days longer hatch before the eggs of the house, that are too young yet', () => {
-    const files = {
-      P: waxbills(`${five}\ndate: 2026-03-10, fostered: {BF-1: [e1, e2]}`),
-      Q: journal(
-        'BF-1',
-        'bengalese finch',
-        `date: 2026-03-08, laid: 1\ndate: 2026-03-09, laid: 1\ndate: 2026-03-10, laid: 1, sitting
-         date: 2026-03-18, hatched: 2`,
-      ),
-    };
-    const known = room(files, '2026-03-18');
-    expect(known.birds.filter(({ clutch }) => clutch !== null).map(fullRef)).toEqual([
-      'LW-1/1/c1',
-      'LW-1/1/c2',
-    ]);
-    expect(doubts(files)).toEqual([]);
-  });
-
-  it('in the nest die before fledglings of the house as a rule; it is a guess, and said to be one', () => {
-    const files = guests('date: 2026-03-30, fledged: [c1, c2]\ndate: 2026-03-31, died: 1');
-    expect(dead(files)).toEqual(['LW-1/1/c4']);
-    expect(doubts(files)).toEqual([
-      'died: taken as LW-1/1/c4, but LW-1/1/c5, c1, c2 would do as well and count differently. name them: refs such as e1 or c2',
-    ]);
-  });
-
-  it('go on to a third nest by count, or those of the house, or those in the hand: a guess that a hint tells', () => {
-    const third = { R: journal('BF-2', 'bengalese finch', 'date: 2026-03-01, paired') };
-    const told = (entry: string) => doubts({ ...guests(entry), ...third });
-    expect(told('date: 2026-03-22, fostered: {BF-2: 2}')).toEqual([
-      'fostered: taken as c1, c2, but LW-1/1/c4, LW-1/1/c5 would do as well and count differently. name them: refs such as e1 or c2',
-    ]);
-    const hand = 'date: 2026-03-21, fostered: {hand: [c1]}';
-    expect(told(`${hand}\ndate: 2026-03-22, fostered: {BF-2: c1}`)).toEqual([]);
-    const own = `${five}\ndate: 2026-03-18, hatched: 5\n${hand}\ndate: 2026-03-22, fostered:`;
-    expect(doubts({ P: waxbills(`${own} {BF-2: 4}`), ...third })).toEqual([
-      'fostered: taken as c2, c3, c4, c5, but c1 would do as well and count differently. name them: refs such as e1 or c2',
-    ]);
-    expect(doubts({ P: waxbills(`${own} {hand: 3}`), ...third })).toEqual([]);
-    expect(doubts({ P: waxbills(`${own} {BF-2: all}`), ...third })).toEqual([]);
   });
 
   it('named by the number of a clutch that is theirs at home', () => {
