@@ -65,7 +65,8 @@ function turnsOf(brought: readonly Bringing[]): ReadonlyMap<string, Turn> {
     const waiting = new Set(left.map(({ to }) => to));
     const free = left.filter(({ from }) => !waiting.has(from));
     for (const { from, to, time } of free.length === 0 ? left : free) {
-      const arrived = time ?? turns.get(from)?.time ?? UNTIMED;
+      // Of those that exchange, none's hour hangs on which of them is asked first.
+      const arrived = time ?? (waiting.has(from) ? undefined : turns.get(from)?.time) ?? UNTIMED;
       turns.set(to, { time: Math.max(arrived, turns.get(to)?.time ?? UNTIMED), round });
     }
     left = free.length === 0 ? [] : left.filter(({ from }) => waiting.has(from));

@@ -66,6 +66,16 @@ describe('foster parents that are given eggs', () => {
     expect(through('C', 'B', 'A')).toEqual(BROUGHT);
   });
 
+  it('in exchange for theirs are seen when these have come, whichever pair is named first', () => {
+    const exchange = (first: string, second: string) =>
+      told({
+        P: finches(`${own}\ndate: 2026-03-06, time: 09:00, fostered: {${second}: 1}`, first),
+        Q: finches(`${own}\ndate: 2026-03-06, fostered: {${first}: 1}, sitting`, second),
+      });
+    expect(exchange('A', 'B')).toEqual(['B sitting', 'A fostered', 'B fostered']);
+    expect(exchange('B', 'A')).toEqual(['A sitting', 'A fostered', 'B fostered']);
+  });
+
   it('are told of after those who gave them, each pair’s own day in the order of the trade', () => {
     const files = {
       P: waxbills(`${four}\ndate: 2026-03-06, fostered: {BF-1: 2}, candled: {fertile: 3, clear: 1}, sitting`),
