@@ -54,6 +54,23 @@ describe('where an egg lies', () => {
     expect(clutch(`${fed}\ndate: 2026-03-06, laid: 1`)).toBe(2);
   });
 
+  it('is elsewhere with those from the store, where it was laid on the day on which all are set there', () => {
+    const stored = 'date: 2026-03-01, laid: 1, pulled: 1\ndate: 2026-03-02, laid: 1, pulled: 1\n';
+    const set = (entry: string, nest = 'LW-1') => {
+      const known = room(
+        { P: waxbills(stored + entry), Q: journal('BF-1', 'bengalese finch', 'date: 2026-02-01, paired') },
+        '2026-04-01',
+      );
+      return [[...pairIn(known, nest).here.eggs].map(({ ref }) => ref).join(' '), ...codes(known)];
+    };
+    expect(set('date: 2026-03-03, laid: 1, set: {BF-1: all}')).toEqual(['']);
+    expect(set('date: 2026-03-03, laid: 1, set: {BF-1: 3}', 'BF-1')).toEqual(['e1 e2 e3']);
+    expect(set('date: 2026-03-03, laid: 1, set: {incubator: 2}')).toEqual(['e3']);
+    // Left to the hen before that day, it is hers.
+    expect(set('date: 2026-03-03, laid: 1\ndate: 2026-03-04, set: {BF-1: all}')).toEqual(['e3']);
+    expect(set('date: 2026-03-03, laid: 1, set: all')).toEqual(['e3 e1 e2']);
+  });
+
   it('is with no clutch of a foster that has none', () => {
     expect(lastPlace(place('date: 2026-03-08, fostered: {BF-1: e1}'))).toMatchObject({ clutch: null });
   });

@@ -20,10 +20,17 @@ export const setUnder: Apply<'set'> = (scene, value) => {
   }
 };
 
-/** The pair's eggs that lie in store, oldest first; where none does, those that are taken elsewhere from its nest. */
-function eggsFor({ pair }: Scene, to: EggPlace | null): Egg[] {
+/**
+ * The pair's eggs that lie in store, oldest first, and where they go elsewhere the one laid that day; where none is stored,
+ * those that are taken elsewhere from its nest.
+ */
+function eggsFor({ pair, day }: Scene, to: EggPlace | null): Egg[] {
   const stored = pair.clutches
     .flatMap((clutch) => clutch.eggs)
     .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === 'store');
-  return stored.length === 0 && to !== null ? [...pair.here.eggs] : stored;
+  if (to === null) return stored;
+  const inNest = [...pair.here.eggs];
+  if (stored.length === 0) return inNest;
+  const clutches = new Set(stored.map(({ clutch }) => clutch));
+  return [...stored, ...inNest.filter(({ laid, clutch }) => laid.to === day && clutches.has(clutch))];
 }
