@@ -7,6 +7,12 @@ import { besideGutter, bodyWidth, type Page } from './lines.ts';
 
 /** The word that says how much a warning presses, the most pressing first. */
 export const LEVEL_WORDS: Record<WarningLevel, string> = { act: 'ACT NOW', watch: 'WATCH', note: 'note' };
+/** What a keeper is to make of it. */
+export const LEVEL_MEANS: Record<WarningLevel, string> = {
+  act: 'a bird may suffer today',
+  watch: 'look today',
+  note: 'know',
+};
 const LEVELS = Object.keys(LEVEL_WORDS) as WarningLevel[];
 
 /** Warnings, the most pressing first: what was seen and why it matters, and what to check. */
