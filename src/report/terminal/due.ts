@@ -8,6 +8,7 @@ import { hintsText, openingOf, quietText } from './due/opening.ts';
 import { warningLines } from './due/warnings.ts';
 import { unsaid } from './due/where.ts';
 import { countLevel, findingsSummary } from './findings.ts';
+import { textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { widthOf, wrap } from './width.ts';
@@ -52,10 +53,7 @@ export function dueText(morning: Morning, { width, color, by }: DueOptions): str
     ...(by === 'urgency' ? urgency(rows, page) : walk(shown.items, by, page)),
     hints(countLevel(findings, 'hint'), page),
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 function heading(morning: Morning, { styles, width }: Page): string[] {

@@ -1,7 +1,8 @@
 import type { TaskWords } from '../../rules/agenda/item.ts';
 import type { WarningWords } from '../../rules/warnings/warning.ts';
 import { LEVEL_MEANS, LEVEL_WORDS } from './due/warnings.ts';
-import { type Screen, styles } from './style.ts';
+import type { Screen } from './page.ts';
+import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, wrap } from './width.ts';
 

@@ -25,12 +25,6 @@ export type Meaning =
 /** Gives a text the look of its meaning. One line at a time. */
 export type Styles = Record<Meaning, (text: string) => string>;
 
-/** The stream that a text is laid out for. */
-export interface Screen {
-  width: number;
-  color: boolean;
-}
-
 /** The styles of a stream, by the one decision that was made for it. */
 export function styles(color: boolean): Styles {
   const chalk = new Chalk({ level: color ? 2 : 0 });
