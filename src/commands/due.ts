@@ -23,6 +23,8 @@ interface DueOptions extends Narrowed, PageOptions {
   explain?: string;
 }
 
+const orders: readonly Grouping[] = ['urgency', 'housing', 'pair'];
+
 /** How far ahead a quiet morning looks for the next thing to do. */
 const HORIZON = 60;
 
@@ -40,10 +42,15 @@ export const definition: CommandDefinition = {
     {
       flags: '--by <order>',
       description: 'urgency (as text), housing (on a page) or pair',
-      parse: order,
+      completes: orders,
+      parse: orderNamed,
     },
     ...onlyOptions,
-    { flags: '--explain <what>', description: 'what a task or a warning means, and when it is over' },
+    {
+      flags: '--explain <what>',
+      description: 'what a task or a warning means, and when it is over',
+      completes: [...taskWords.map(({ task }) => task), ...warnings.map(({ kind }) => kind)],
+    },
     ...pageOptions,
   ],
 };
@@ -111,7 +118,8 @@ function explained(name: string, room: Room) {
   );
 }
 
-function order(text: string): Grouping {
-  if (text === 'urgency' || text === 'housing' || text === 'pair') return text;
+function orderNamed(text: string): Grouping {
+  const order = orders.find((one) => one === text);
+  if (order !== undefined) return order;
   throw new UsageError(`--by takes urgency, housing or pair, not \`${text}\``);
 }

@@ -117,3 +117,10 @@ test('asked for what there is not, it says what was probably meant, or all that 
     /the tasks .*candle.* and the warnings .*overdue/,
   );
 });
+
+test('a shell offers the orders, and the names of tasks and warnings', () => {
+  const offered = (flag: string) =>
+    definition.options?.find(({ flags }) => flags.startsWith(`--${flag}`))?.completes;
+  expect(offered('by')).toEqual(['urgency', 'housing', 'pair']);
+  expect(offered('explain')).toEqual(expect.arrayContaining(['candle', 'egg-binding']));
+});
