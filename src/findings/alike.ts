@@ -12,13 +12,20 @@ const SHORTEST = 4;
  */
 export function alikeName(said: string, known: Iterable<string>): string | null {
   const wanted = partsOf(said);
+  if (wanted.length === 0) return null;
   for (const name of known) {
+    if (numbersIn(name) !== numbersIn(said)) continue;
     const parts = partsOf(name);
     if (parts.join('') === wanted.join('')) return name;
     if (parts.length === wanted.length && parts.every((part, i) => isSlip(wanted[i] as string, part)))
       return name;
   }
   return null;
+}
+
+/** The numbers in a name: where they are others, it is another. */
+export function numbersIn(name: string): string {
+  return (name.match(/\d+/g) ?? []).join(' ');
 }
 
 /** Its words and numbers, in small letters: what stands between them makes no other name. */
@@ -33,6 +40,5 @@ function partsOf(name: string): string[] {
 
 function isSlip(said: string, meant: string): boolean {
   if (said === meant) return true;
-  const isWord = Math.min(said.length, meant.length) >= SHORTEST && !/\d/.test(said + meant);
-  return isWord && nearest(said, [meant]) !== null;
+  return Math.min(said.length, meant.length) >= SHORTEST && nearest(said, [meant]) !== null;
 }

@@ -1,4 +1,4 @@
-import { alikeName } from '../findings/alike.ts';
+import { alikeName, numbersIn } from '../findings/alike.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import type { Fold } from './scene.ts';
 
@@ -38,7 +38,7 @@ export function housingCalled({ housings, findings }: Fold, { text, at }: Locate
   const name = housings.names.get(key);
   if (name !== undefined) return name;
   const spelt = text.trim();
-  const numbers = key.replace(/\D+/g, ' ').trim();
+  const numbers = numbersIn(key);
   const others = housings.byNumbers.get(numbers) ?? [];
   const suggestion = others.length > CODES ? null : alikeName(spelt, others);
   if (suggestion !== null) findings.push({ code: 'housing-alike', at, args: { housing: spelt, suggestion } });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { alikeName } from '../../src/findings/alike.ts';
 
-const known = ['flight 2', 'east flight', 'cage AB', 'gorse bundle', 'volière'];
+const known = ['flight 2', 'east flight', 'cage AB', 'gorse bundle', 'volière', '★'];
 
 describe('a name that a keeper made up', () => {
   it.each([
@@ -16,10 +16,20 @@ describe('a name that a keeper made up', () => {
     expect(alikeName(said, known)).toBe(meant);
   });
 
-  it.each(['flight 1', 'flight 22', 'flight', 'west flight', 'cage AC', 'gorse', '', '2'])(
-    '%s is another',
-    (said) => {
-      expect(alikeName(said, known)).toBeNull();
-    },
-  );
+  it.each([
+    'flight 1',
+    'flight 22',
+    'flight',
+    'west flight',
+    'cage AC',
+    'gorse',
+    '',
+    '☆',
+    '2',
+    'flight 1 2',
+    '2 flight',
+    'fligth 20',
+  ])('%s is another', (said) => {
+    expect(alikeName(said, known)).toBeNull();
+  });
 });

@@ -49,6 +49,16 @@ describe('a housing', () => {
     expect(new Set(agenda(files, '2026-03-06').map(({ housing }) => housing))).toEqual(new Set(['Flight 2']));
   });
 
+  it('has no blanks about its name', () => {
+    expect(room(pair('" flight 2 "'), '2026-06-01').pairs[0]?.housing).toBe('flight 2');
+  });
+
+  it('is the same with an accent written as one letter or as two', () => {
+    const files = pair('voli\u00e8re', 'date: 2026-03-01, moved: Volie\u0300re');
+    expect(room(files, '2026-06-01').pairs[0]?.housing).toBe('voli\u00e8re');
+    expect(alike(files)).toEqual([]);
+  });
+
   it('of every room keeps its name: young in the `Hand` are in the hand', () => {
     const reared = pair(
       'flight 2',
@@ -90,6 +100,19 @@ describe('a housing spelt almost as another', () => {
       pair('flight 2', 'date: 2026-03-01, moved: flihgt 2', 'date: 2026-03-02, moved: {hen: flihgt 2}'),
     );
     expect(found).toMatchObject([{ at: { line: 8 }, args: { housing: 'flihgt 2', suggestion: 'flight 2' } }]);
+  });
+
+  it('is doubted too where it is one that every room has', () => {
+    const found = alike(pair('flight 2', 'date: 2026-03-01, moved: incubater'));
+    expect(found.map(({ args }) => args.suggestion)).toEqual(['incubator']);
+  });
+
+  it('is doubted without the blanks about it, and where a blank is missing', () => {
+    const found = alike(pair('row 1 flight 2', 'date: 2026-03-01, moved: " row 1 flight2 "'));
+    expect(found.map(({ args }) => args)).toEqual([
+      { housing: 'row 1 flight2', suggestion: 'row 1 flight 2' },
+    ]);
+    expect(alike(pair('box 1 2', 'date: 2026-03-01, moved: box 12'))).toEqual([]);
   });
 
   it('is doubted between journals and the bird list', () => {
