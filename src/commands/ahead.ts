@@ -26,8 +26,7 @@ export function run(context: Context<AheadOptions>): ExitCode {
   const { options, stdout, json } = context;
   const { room } = openRoom(context);
   const ahead = { ...aheadOf(room, options), findings: room.findings };
-  const { width, color } = stdout;
-  stdout.write(json ? aheadJson(ahead) : aheadText(ahead, { width, color }));
+  stdout.write(json ? aheadJson(ahead) : aheadText(ahead, stdout));
   return 0;
 }
 

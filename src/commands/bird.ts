@@ -29,8 +29,7 @@ export function run(context: Context<PageOptions>): ExitCode | Promise<ExitCode>
   const [name = ''] = context.arguments;
   const portrait = portraitOf(birdNamed(name, stock), stock);
   if (options.page !== undefined) return writeBirdPage(context, options.page, open, portrait);
-  const { width, color } = stdout;
-  stdout.write(json ? birdJson(portrait, stock) : birdText(portrait, stock, { width, color }));
+  stdout.write(json ? birdJson(portrait, stock) : birdText(portrait, stock, stdout));
   return 0;
 }
 

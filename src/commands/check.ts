@@ -1,4 +1,4 @@
-import { kindOf } from '../findings/codes.ts';
+import { isError } from '../findings/codes.ts';
 import { checkJson } from '../report/json/check.ts';
 import { checkText } from '../report/terminal/check.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
@@ -40,5 +40,5 @@ export function run(context: Context<CheckOptions>): ExitCode {
     const perFile = options.all ? Number.POSITIVE_INFINITY : PER_FILE;
     stdout.write(checkText(checked, { width: stdout.width, color: stdout.color, perFile }));
   }
-  return findings.some((finding) => kindOf(finding).level === 'error') ? 1 : 0;
+  return findings.some(isError) ? 1 : 0;
 }

@@ -7,12 +7,11 @@ import { dueText } from '../report/terminal/due.ts';
 import { explainText } from '../report/terminal/explain.ts';
 import type { Room } from '../room/fold.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
-import type { TaskWords } from '../rules/agenda/item.ts';
 import { routineWords } from '../rules/agenda/routines.ts';
 import { taskWords } from '../rules/agenda/tasks.ts';
 import { broodsOf } from '../rules/brood.ts';
 import { learnedDurations } from '../rules/durations.ts';
-import { warningsOf } from '../rules/warnings/index.ts';
+import { warnings, warningsOf } from '../rules/warnings/index.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
@@ -24,6 +23,8 @@ interface DueOptions extends Narrowed, PageOptions {
   explain?: string;
 }
 
+const orders: readonly Grouping[] = ['urgency', 'housing', 'pair'];
+
 /** How far ahead a quiet morning looks for the next thing to do. */
 const HORIZON = 60;
 
@@ -32,7 +33,7 @@ export const definition: CommandDefinition = {
     { line: 'nestlog due', says: 'this morning: late, now, the coming week, warnings' },
     { line: 'nestlog due --days 14', says: 'the coming fortnight' },
     { line: 'nestlog due --by housing', says: 'in the order of a walk through the room' },
-    { line: 'nestlog due --explain candle', says: 'what a task means' },
+    { line: 'nestlog due --explain candle', says: 'what a task or a warning means' },
     { line: 'nestlog due --page today.html', says: 'a tick list for the phone, or to print and hang up' },
     { line: 'nestlog due --date 2026-05-17', says: 'as it was known on that morning' },
   ],
@@ -41,10 +42,15 @@ export const definition: CommandDefinition = {
     {
       flags: '--by <order>',
       description: 'urgency (as text), housing (on a page) or pair',
-      parse: order,
+      completes: orders,
+      parse: orderNamed,
     },
     ...onlyOptions,
-    { flags: '--explain <task>', description: 'what a task means, and when it is over' },
+    {
+      flags: '--explain <what>',
+      description: 'what a task or a warning means, and when it is over',
+      completes: [...taskWords.map(({ task }) => task), ...warnings.map(({ kind }) => kind)],
+    },
     ...pageOptions,
   ],
 };
@@ -54,7 +60,11 @@ export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> 
   const { day, today, options, stdout } = context;
   const { room, files, wanted } = opened(context);
   if (options.explain !== undefined) {
-    stdout.write(explainText(wordsOf(options.explain, room), stdout));
+    stdout.write(
+      explained(options.explain, room)
+        .map((words) => explainText(words, stdout))
+        .join('\n'),
+    );
     return 0;
   }
   const broods = broodsOf(room, learnedDurations(room));
@@ -92,19 +102,24 @@ async function writeDuePage(context: Context<DueOptions>, name: string, morning:
   return writePage(context, name, duePage(morning, context.options.by ?? 'housing'));
 }
 
-/** A shipped task's words, or a routine's of this room. */
-function wordsOf(task: string, room: Room): TaskWords {
-  const routines = room.settings.routines.map(routineWords);
-  const found = [...taskWords, ...routines].find((words) => words.task === task);
-  if (found !== undefined) return found;
-  const names = [...taskWords, ...routines].map((words) => words.task);
-  const near = nearest(task, names);
+/** The words of all that has this name: a task, a routine of this room, a warning. */
+function explained(name: string, room: Room) {
+  const tasks = [...taskWords, ...room.settings.routines.map(routineWords)];
+  const found = [
+    ...tasks.filter(({ task }) => task === name),
+    ...warnings.filter(({ kind }) => kind === name),
+  ];
+  if (found.length > 0) return found;
+  const [asked, warned] = [tasks.map(({ task }) => task), warnings.map(({ kind }) => kind)];
+  const near = nearest(name, [...asked, ...warned]);
+  const known = `there are the tasks ${asked.join(', ')} and the warnings ${warned.join(', ')}`;
   throw new UsageError(
-    `no task \`${task}\`; ${near === null ? `there are ${names.join(', ')}` : `did you mean \`${near}\`?`}`,
+    `no task or warning \`${name}\`; ${near === null ? known : `did you mean \`${near}\`?`}`,
   );
 }
 
-function order(text: string): Grouping {
-  if (text === 'urgency' || text === 'housing' || text === 'pair') return text;
+function orderNamed(text: string): Grouping {
+  const order = orders.find((one) => one === text);
+  if (order !== undefined) return order;
   throw new UsageError(`--by takes urgency, housing or pair, not \`${text}\``);
 }

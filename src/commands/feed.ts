@@ -40,7 +40,7 @@ export function run(context: Context<FeedOptions>): ExitCode {
   const broods = broodsOf(room, durations);
   const facts = factsOf();
   const plan = feedPlan({ room, stock, broods, durations, facts, chance: hatchChances(room) }, options.days);
-  stdout.write(json ? feedJson(plan) : feedText(plan, { width: stdout.width, color: stdout.color }));
+  stdout.write(json ? feedJson(plan) : feedText(plan, stdout));
   return 0;
 }
 

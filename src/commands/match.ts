@@ -54,10 +54,9 @@ export function run(context: Context<MatchOptions>): ExitCode {
   const open = openStock(context);
   const { room, stock } = open;
   const limit = options.maxInbreeding ?? room.settings.limits.maxInbreeding;
-  const layout = { width: stdout.width, color: stdout.color };
   if (options.pair !== undefined) {
     const judged = { day: room.day, pair: options.pair, limit, mating: judgedPair(options.pair, open) };
-    stdout.write(json ? judgedPairJson(judged) : judgedPairText(judged, layout));
+    stdout.write(json ? judgedPairJson(judged) : judgedPairText(judged, stdout));
     return 0;
   }
   const anew = options.anew ?? false;
@@ -71,7 +70,7 @@ export function run(context: Context<MatchOptions>): ExitCode {
   }).filter((match) => species === null || match.species === species);
   if (species !== null && matches.length === 0) throw new UsageError(`no ${species} is here on that day`);
   const page = { day: room.day, room: room.settings.room, limit, anew, species: matches };
-  stdout.write(json ? matchJson(page) : matchText(page, layout));
+  stdout.write(json ? matchJson(page) : matchText(page, stdout));
   return 0;
 }
 

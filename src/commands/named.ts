@@ -1,6 +1,7 @@
 import { naturally } from '../findings/naturally.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Room } from '../room/fold.ts';
+import { housingKey } from '../room/housings.ts';
 import type { Pair } from '../room/model.ts';
 import { findSpecies } from '../species/find.ts';
 import { UsageError } from './usage-error.ts';
@@ -20,7 +21,7 @@ export function pairNamed(id: string, { pairs }: Pick<Room, 'pairs'>): Pair {
 export function housingNamed(name: string, { pairs, birds }: Pick<Room, 'pairs' | 'birds'>): string {
   const all = [...pairs, ...birds.flatMap(({ stays }) => stays)].flatMap(({ housing }) => housing ?? []);
   const known = [...new Set(all)].sort(naturally);
-  const found = known.find((one) => one.toLowerCase() === name.toLowerCase());
+  const found = known.find((one) => housingKey(one) === housingKey(name));
   if (found === undefined) throw noSuch('housing', name, known);
   return found;
 }

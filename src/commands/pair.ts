@@ -53,8 +53,7 @@ export function run(context: Context<PairOptions>): ExitCode | Promise<ExitCode>
   if (options.account === true) return tellAccount(context, open, story);
   if (options.with !== undefined) throw new UsageError('--with says what an account may tell: add --account');
   if (options.page !== undefined) return writePairPage(context, options.page, open, story);
-  const { width, color } = stdout;
-  stdout.write(json ? pairJson(story) : pairText(story, { width, color }));
+  stdout.write(json ? pairJson(story) : pairText(story, stdout));
   return 0;
 }
 

@@ -54,7 +54,8 @@ export async function run(context: Context<RecordOptions>): Promise<ExitCode> {
 }
 
 function show(context: Context<RecordOptions>, trial: Trial | NoPlace): ExitCode {
-  return 'refused' in trial ? refuse(context.stderr, trial) : answer(context, trial, 'planned');
+  if ('refused' in trial) return refuse(context.stderr, trial);
+  return answer(context, trial, isAgainst(context, trial) ? 'refused' : 'planned');
 }
 
 function refuse(stderr: Output, { refused }: NoPlace): ExitCode {
@@ -72,13 +73,12 @@ function requestOf({ arguments: words, options, day, today }: Context<RecordOpti
 }
 
 function write(context: Context<RecordOptions>, attempt: () => Trial | NoPlace, lock: Lock): ExitCode {
-  const { journals, state, options, stderr } = context;
+  const { journals, state, stderr } = context;
   for (let tried = 1; ; tried++) {
     const trial = attempt();
     if ('refused' in trial) return refuse(stderr, trial);
-    const { plan, verdict } = trial;
-    const against = verdict.unreadable.length > 0 || (verdict.errors.length > 0 && !options.anyway);
-    if (against) return answer(context, trial, 'refused');
+    const { plan } = trial;
+    if (isAgainst(context, trial)) return answer(context, trial, 'refused');
     const outcome = replaceFile(join(journals, plan.path), plan.before, plan.after, lock.remember);
     if (outcome.state === 'written') {
       const room = realpathSync(journals);
@@ -92,11 +92,15 @@ function write(context: Context<RecordOptions>, attempt: () => Trial | NoPlace, 
   }
 }
 
+/** What cannot be read is never written; what cannot be true is, where the keeper knows better. */
+function isAgainst({ options }: Context<RecordOptions>, { verdict }: Trial): boolean {
+  return verdict.unreadable.length > 0 || (verdict.errors.length > 0 && !options.anyway);
+}
+
 function answer(context: Context<RecordOptions>, trial: Trial, what: Recorded['what']): ExitCode {
-  const { day, json, options, stdout, stderr } = context;
-  const { unreadable, errors } = trial.verdict;
-  const refused = unreadable.length > 0 || (errors.length > 0 && !options.anyway);
-  const recorded: Recorded = { ...trial, day, what: refused ? 'refused' : what };
+  const { day, json, stdout, stderr } = context;
+  const refused = what === 'refused';
+  const recorded: Recorded = { ...trial, day, what };
   // What is refused is a message, not data.
   if (json) stdout.write(recordJson(recorded));
   else if (refused) stderr.write(recordText(recorded, stderr));

@@ -30,7 +30,10 @@ export const definition: CommandDefinition = {
     { line: 'nestlog season all --json', says: 'every figure for a program' },
   ],
   arguments: [{ name: '[season]', description: '2025, 2025/26, 2024..2026 or all (default: this season)' }],
-  options: [{ flags: '--by <what>', description: groupingNames.join(', '), parse: by }, ...pageOptions],
+  options: [
+    { flags: '--by <what>', description: groupingNames.join(', '), completes: groupingNames, parse: by },
+    ...pageOptions,
+  ],
 };
 
 /** Prints the season's page. A season without clutches is no mistake. */
@@ -41,10 +44,9 @@ export function run(context: Context<SeasonOptions>): ExitCode | Promise<ExitCod
   const { page } = options;
   const { room } = openRoom(context, { forOthers: page !== undefined });
   const book = seasonBook(room, { seasons, by: options.by ?? null });
-  const { width, color } = stdout;
   if (page !== undefined) return writeSeasonPage(context, page, room, book);
   if (json) stdout.write(seasonJson(book, clutchStories(room, book.totals.clutches)));
-  else stdout.write(seasonText(book, { width, color }));
+  else stdout.write(seasonText(book, stdout));
   return 0;
 }
 

@@ -1,4 +1,5 @@
 import { roomRecordJson, speciesJson, speciesListJson } from '../report/json/species.ts';
+import type { Screen } from '../report/terminal/page.ts';
 import { keptSpeciesText, speciesListText } from '../report/terminal/species/list.ts';
 import { recordText, roomRecordText } from '../report/terminal/species/record.ts';
 import { speciesText } from '../report/terminal/species.ts';
@@ -55,15 +56,14 @@ export function run(context: Context<SpeciesOptions>): ExitCode {
   const { options, stdout, json, day } = context;
   const open = openRoom(context);
   const name = context.arguments.filter((word) => word !== undefined).join(' ');
-  const layout = { width: stdout.width, color: stdout.color };
   if (name !== '') {
     const view = speciesView(open.room, profileNamed(name, open));
     if (json) stdout.write(speciesJson(view));
-    else stdout.write(options.record ? recordText(view, day, layout) : speciesText(view, layout));
+    else stdout.write(options.record ? recordText(view, day, stdout) : speciesText(view, stdout));
   } else if (options.record) {
     const records = roomRecords(open.room);
-    stdout.write(json ? roomRecordJson(records) : roomRecordText(records, layout));
-  } else stdout.write(listed(open, options, json, layout));
+    stdout.write(json ? roomRecordJson(records) : roomRecordText(records, stdout));
+  } else stdout.write(listed(open, options, json, stdout));
   return 0;
 }
 
@@ -71,12 +71,12 @@ function listed(
   { room, record }: OpenRoom,
   { kept, liveFood: need, named }: SpeciesOptions,
   json: boolean,
-  layout: { width: number; color: boolean },
+  stdout: Screen,
 ): string {
   const filter = { kept: kept ?? false, liveFood: need ?? null, named: named ?? null };
   const profiles = speciesList(room, record.ownSpecies, filter);
   if (json) return speciesListJson(profiles);
-  return kept ? keptSpeciesText(keptSpecies(room, profiles), layout) : speciesListText(profiles, layout);
+  return kept ? keptSpeciesText(keptSpecies(room, profiles), stdout) : speciesListText(profiles, stdout);
 }
 
 /** The profile of a pair or under a name; part of a name will do where it fits one species alone. */

@@ -40,7 +40,7 @@ export const definition: CommandDefinition = {
 export function run(context: Context<StockOptions>): ExitCode {
   const { stdout, json } = context;
   const page = pageOf(openStock(context), context.options);
-  stdout.write(json ? stockJson(page) : stockText(page, { width: stdout.width, color: stdout.color }));
+  stdout.write(json ? stockJson(page) : stockText(page, stdout));
   return 0;
 }
 

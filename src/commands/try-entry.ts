@@ -13,6 +13,7 @@ import {
   readRoom,
   type SourceFile,
 } from '../journal/record.ts';
+import { LONGEST_LINE } from '../journal/text/yaml.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
 import { broodsOf } from '../rules/brood.ts';
@@ -87,8 +88,13 @@ export function tryEntry(files: readonly SourceFile[], request: Request): Trial 
       refused: `${place.file.path} has letters that are no UTF-8; save it as UTF-8 in your editor first`,
     };
   }
+  const line = lineOf(spoken.entry);
+  if (line.length > LONGEST_LINE) {
+    return {
+      refused: `the entry is longer than ${LONGEST_LINE.toLocaleString('en')} characters and could not be read again; put a long note into a file of its own, and its name into the note`,
+    };
+  }
   if (planEntry(place.file, place.target, spoken.entry) === null) {
-    const line = lineOf(spoken.entry);
     return {
       refused: `${place.file.path} has no log that a line can be added to; add it yourself:\n  ${line}`,
     };

@@ -22,6 +22,11 @@ export type FindingCode =
   | keyof typeof stockCodes
   | keyof typeof massCodes;
 
+/** Whether something cannot be read or cannot be true; else it is a hint. */
+export function isError(finding: Pick<Finding, 'code'>): boolean {
+  return kindOf(finding).level === 'error';
+}
+
 /** The kind behind a finding's code. */
 export function kindOf(finding: Pick<Finding, 'code'>): FindingKind {
   return codes[finding.code];

@@ -19,23 +19,23 @@ export function glance(files: readonly SourceFile[]): Glance {
   for (const file of files) {
     if ('problem' in file) continue;
     const { path, text } = file;
-    const add = (set: Set<string>, pattern: RegExp) => {
-      for (const [, name = ''] of text.matchAll(pattern)) set.add(unquoted(name));
+    const add = (set: Set<string>, line: RegExp, end?: RegExp) => {
+      for (const [, name = ''] of text.matchAll(line)) set.add(scalar(name, end));
     };
     if (path.startsWith('pairs/')) {
-      add(names.pairs, /^pair:[ \t]+(.+)$/gm);
-      add(housings, /^housing:[ \t]+(.+)$/gm);
-      add(species, /^species:[ \t]+(.+)$/gm);
+      add(names.pairs, /^pair:[ \t](.+)/gm);
+      add(housings, /^housing:[ \t](.+)/gm);
+      add(species, /^species:[ \t](.+)/gm);
     } else if (/^birds\.ya?ml$/i.test(path)) {
-      add(names.birds, /^[ \t]*(?:- *)?(?:\{ *)?id:[ \t]+("[^"\n]*"|'[^'\n]*'|[^,}\n]+)/gm);
+      add(names.birds, /^[ \t{-]*id:[ \t](.+)/gm, /\s#|[,}]/);
     }
   }
   return { pairs: [...names.pairs], birds: [...names.birds], housings: [...housings], species: [...species] };
 }
 
-/** A scalar without its quotes or the comment behind it. */
-function unquoted(text: string): string {
+/** A scalar without its quotes or what ends it: a comment, in brackets also the next key. */
+function scalar(text: string, end = /\s#/): string {
   const bare = text.trim();
   const quoted = /^(["'])(.*?)\1/.exec(bare);
-  return quoted === null ? (bare.split(/\s#/, 1)[0] as string).trimEnd() : (quoted[2] as string);
+  return quoted === null ? (bare.split(end, 1)[0] as string).trimEnd() : (quoted[2] as string);
 }

@@ -4,6 +4,7 @@ import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { findSpecies } from '../species/find.ts';
+import { housingCalled } from './housings.ts';
 import { joined } from './lists.ts';
 import { comeBack, endKnown, endLife, rehouse, startQuarantine, whyNotAlive } from './lives.ts';
 import type { Bird } from './model.ts';
@@ -97,18 +98,18 @@ const lives: { [K in BirdObservation['key']]: (moment: Moment, value: ValueOf<K>
   arrived: ({ fold, bird, day }, housing) => {
     bird.arrived ??= day;
     startQuarantine(fold, bird, day);
-    rehouse(bird, day, housing?.text ?? null);
+    rehouse(bird, day, housing === null ? null : housingCalled(fold, housing));
   },
   quarantine: ({ fold, bird, day }, { days, until }) => {
     bird.quarantine = { from: day, until: until ?? day + (days ?? fold.quarantineDays) };
     bird.released = null;
   },
-  released: ({ bird, day }, housing) => {
+  released: ({ fold, bird, day }, housing) => {
     bird.released = day;
     bird.releases = joined(bird.releases, day);
-    if (housing !== null) rehouse(bird, day, housing.text);
+    if (housing !== null) rehouse(bird, day, housingCalled(fold, housing));
   },
-  moved: ({ bird, day }, housing) => rehouse(bird, day, housing.text),
+  moved: ({ fold, bird, day }, housing) => rehouse(bird, day, housingCalled(fold, housing)),
   weighed: ({ bird, day, at }, grams) => {
     bird.weights = joined(bird.weights, { day, grams, at });
   },

@@ -1,7 +1,7 @@
 import type { Day } from '../days.ts';
+import { alikeName } from '../findings/alike.ts';
 import { byPlace, type Finding } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
-import { nearest } from '../findings/nearest.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
@@ -12,6 +12,7 @@ import type { Profile } from '../species/profile.ts';
 import { inWholeDays } from '../species/whole-days.ts';
 import { applyBirdObservation, listBirds } from './birds.ts';
 import { checkRoom } from './checks.ts';
+import { housingCalled, noHousings } from './housings.ts';
 import { joined } from './lists.ts';
 import { becomeIndependent, isDependent, settle } from './lives.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
@@ -53,6 +54,7 @@ export function understandRoom(
     byRef: new Map(),
     byRing: new Map(),
     aliases: new Map(),
+    housings: noHousings(),
     nestsDown: [],
     ringsLate: [],
     own: record.ownSpecies.map(inWholeDays),
@@ -105,7 +107,7 @@ function addPair(fold: Fold, journal: PairJournal): boolean {
     cock,
     hen,
     first: { cock, hen },
-    housing: journal.housing?.text ?? null,
+    housing: journal.housing === null ? null : housingCalled(fold, journal.housing),
     partings: [],
     clutches: [],
     here: { eggs: new Set(), young: new Set() },
@@ -170,14 +172,12 @@ function eventOf(fold: Fold, event: Event): Event {
   return same;
 }
 
-/** A nest that nobody named before, and that is spelt almost as one that was; said once an entry. `box 2` is no slip of `box 1`. */
+/** A nest that nobody named before, and that is spelt almost as one that was; said once an entry. */
 function doubtSite({ fold, pair, entry: { site } }: Scene): void {
   if (site === null) return;
   const known = new Set([...pair.clutches, ...pair.nestStates].flatMap((one) => one.site ?? []));
   if (known.has(site.text)) return;
-  const numbers = (name: string) => name.replace(/\D/g, '');
-  const alike = [...known].filter((name) => numbers(name) === numbers(site.text));
-  const suggestion = nearest(site.text, alike);
+  const suggestion = alikeName(site.text, known);
   if (suggestion === null || fold.findings.some(({ code, at }) => code === 'site-alike' && at === site.at))
     return;
   fold.findings.push({

@@ -4,6 +4,7 @@ import type { Finding, FindingArgs, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
+import type { Housings } from './housings.ts';
 import { type About, type Bird, type Clutch, type Event, type Pair, sameSite } from './model.ts';
 import type { NestDown } from './nests-down.ts';
 import type { RingLate } from './rings-late.ts';
@@ -17,6 +18,7 @@ export interface Fold {
   byRing: Map<string, Bird>;
   /** Names of the bird list by the chick that they name with `is:`. */
   aliases: Map<string, string>;
+  housings: Housings;
   /** Nests taken out or cleaned, with whoever the journal knew to be in them that day. */
   nestsDown: NestDown[];
   /** Rings put on birds too old for a closed one. */

@@ -33,7 +33,7 @@ export interface Quarantine {
   meetings: Meeting[];
 }
 
-/** A time that a bird spent in one housing, by its key; `to` is the day on which it left, or the day after its death there. */
+/** A time that a bird spent in one housing; `to` is the day on which it left, or the day after its death there. */
 interface Presence {
   bird: Bird;
   housing: string;
@@ -48,11 +48,6 @@ const NAMED = 4;
 export function fewNames(birds: readonly Bird[]): string {
   const names = birds.map(({ id }) => id);
   return listed(names.length > NAMED ? [...names.slice(0, NAMED), `${names.length - NAMED} others`] : names);
-}
-
-/** A housing however it is spelt: capitals and blanks around it make no other of it. */
-export function housingKey(housing: string): string {
-  return housing.trim().toLowerCase();
 }
 
 const STILL = Number.POSITIVE_INFINITY;
@@ -232,9 +227,9 @@ function isStranger(bird: InQuarantine, other: Bird, since: Day, mateships: read
   return !apart || (other.quarantine?.from !== bird.quarantine.from && enteredOn(other) !== enteredOn(bird));
 }
 
-/** The keys of all housings that a bird lived in. */
+/** All housings that a bird lived in. */
 function housingsOf({ stays }: Bird): string[] {
-  return stays.flatMap(({ housing }) => (housing === null ? [] : [housingKey(housing)]));
+  return stays.flatMap(({ housing }) => housing ?? []);
 }
 
 /** Who was ever in these housings, whoever is nobody in particular left out. */
@@ -251,11 +246,10 @@ function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<s
 function presencesOf(bird: Bird): Presence[] {
   const all: Presence[] = [];
   bird.stays.forEach((stay, i) => {
-    const { from } = stay;
+    const { from, housing } = stay;
     const to = bird.stays[i + 1]?.from ?? goneBy(bird);
     const last = all.at(-1);
-    if (stay.housing === null || from >= to) return;
-    const housing = housingKey(stay.housing);
+    if (housing === null || from >= to) return;
     if (last?.housing === housing && last.to === from) last.to = to;
     else all.push({ bird, housing, from, to });
   });

@@ -1,5 +1,5 @@
 import { readingCodes } from '../findings/codes/reading.ts';
-import { kindOf } from '../findings/codes.ts';
+import { isError } from '../findings/codes.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { EntryPlan } from './plan.ts';
 
@@ -41,8 +41,6 @@ export function judge(plan: EntryPlan, before: readonly Finding[], after: readon
     hints: fresh.filter((finding) => !isError(finding) && !errors.includes(finding)),
   };
 }
-
-const isError = (finding: Finding) => kindOf(finding).level === 'error';
 
 /** What is wrong or doubtful in a file that is to be begun. */
 export function judgeFile(path: string, findings: readonly Finding[]): Omit<Verdict, 'unreadable'> {

@@ -99,3 +99,28 @@ test('numbers and orders that make no sense are refused in a sentence', () => {
   expect(() => parse('days')?.('soon')).toThrow('--days takes a number of days');
   expect(() => parse('by')?.('colour')).toThrow('--by takes urgency, housing or pair');
 });
+
+test('explains a task, a routine of the room and a warning, and all that share a name', async () => {
+  const routines = 'routines:\n  - {name: overdue, after: paired, days: 3, say: "look for stray eggs"}\n';
+  const explain = async (name: string) =>
+    (await due({ ...room, 'nestlog.yaml': routines }, '2026-03-09', { explain: name })).text;
+  expect(await explain('candle')).toContain('candle: candle the eggs');
+  expect(await explain('egg-binding')).toContain('level   ACT NOW');
+  expect(await explain('overdue')).toMatch(/^overdue: look for stray eggs\n[\s\S]+\n\noverdue: a warning\n/);
+});
+
+test('asked for what there is not, it says what was probably meant, or all that there is', async () => {
+  await expect(due(room, '2026-03-09', { explain: 'eg-binding' })).rejects.toThrow(
+    'did you mean `egg-binding`?',
+  );
+  await expect(due(room, '2026-03-09', { explain: 'weather' })).rejects.toThrow(
+    /the tasks .*candle.* and the warnings .*overdue/,
+  );
+});
+
+test('a shell offers the orders, and the names of tasks and warnings', () => {
+  const offered = (flag: string) =>
+    definition.options?.find(({ flags }) => flags.startsWith(`--${flag}`))?.completes;
+  expect(offered('by')).toEqual(['urgency', 'housing', 'pair']);
+  expect(offered('explain')).toEqual(expect.arrayContaining(['candle', 'egg-binding']));
+});

@@ -217,6 +217,17 @@ describe('the disk', () => {
     expect(err).toMatch(/^nestlog: nothing was written, and pairs\/LW-1\.yaml is whole, as it was: /);
   });
 
+  test('a note longer than a line may be is refused, and the journal not blamed for it', async () => {
+    const { type, read } = room();
+    const before = read(PATH);
+    const { err, exit } = await type(record, {
+      words: ['LW-1', 'checked', `note=${'so it went, '.repeat(9000)}`],
+    });
+    expect(exit).toBe(1);
+    expect(err).toMatch(/the entry is longer than 100,000 characters .* into a file of its own/);
+    expect(read(PATH)).toBe(before);
+  });
+
   test('a journal that is no UTF-8 is left alone', async () => {
     const { type, folder, read } = room();
     const bytes = Buffer.concat([Buffer.from(read(PATH)), Buffer.from([0x23, 0xe4, 0x0a])]);

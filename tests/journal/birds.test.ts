@@ -56,6 +56,11 @@ describe('the bird list', () => {
     expect(findings.map((finding) => kindOf(finding).hint(finding.args))).toContain('did you mean `birds`?');
   });
 
+  it('does not ask for the id of a bird of which no word could be read', () => {
+    const long = `birds:\n  - {id: A, origin: ${'x'.repeat(100_000)}}\n  - {id: B}\n`;
+    expect(birds(long)).toMatchObject({ birds: [{ id: { text: 'B' } }], found: ['2:5 unreadable-lines'] });
+  });
+
   it('knows a bird without an id by the chick that it is, or by its ring', () => {
     expect(birds('birds: [{is: LW-3/2/c1}, {ring: 014}]').birds.map(({ id }) => id.text)).toEqual([
       'LW-3/2/c1',

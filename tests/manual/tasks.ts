@@ -1,3 +1,4 @@
+import { LEVEL_MEANS } from '../../src/report/terminal/due/warnings.ts';
 import { taskWords } from '../../src/rules/agenda/tasks.ts';
 import { warnings } from '../../src/rules/warnings/index.ts';
 import type { WarningWords } from '../../src/rules/warnings/warning.ts';
@@ -14,7 +15,7 @@ clear or overdue, taking the nest out, parting young from the latest. Tasks that
 where \`nest-looks: never\` stands, once under \`sparingly\`, and never around hatching or in the week before fledging; of what
 did not hatch you are asked until you tell, under \`never\` once the nest is empty of young.
 
-One of these on your screen: \`nestlog due --explain TASK\`. Not for one clutch: \`skip: TASK\`.
+One of these on your screen: \`nestlog due --explain NAME\`, of a task or a warning. Not for one clutch: \`skip: TASK\`.
 
 ## Tasks
 
@@ -22,12 +23,17 @@ ${taskWords.map(section).join('\n\n')}
 
 ## Warnings
 
-*act*: a bird may suffer today; *watch*: look today; *note*: know. One warning a cause; each has an end. Nothing here replaces
+${levels()}. One warning a cause; each has an end. Nothing here replaces
 an avian vet.
 
 ${warnings.map(warningSection).join('\n\n')}
 `;
 }
+
+const levels = () =>
+  Object.entries(LEVEL_MEANS)
+    .map(([level, means]) => `*${level}*: ${means}`)
+    .join('; ');
 
 function warningSection({ kind, levels, when, over, explain }: WarningWords): string {
   return `### \`${kind}\` (${levels.join(', ')})

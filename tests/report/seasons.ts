@@ -1,4 +1,4 @@
-import type { Page } from '../../src/report/terminal/season/page.ts';
+import type { Page } from '../../src/report/terminal/page.ts';
 import { styles } from '../../src/report/terminal/style.ts';
 import type { PairStory } from '../../src/rules/season/story.ts';
 import { pairStory } from '../../src/rules/season/story.ts';

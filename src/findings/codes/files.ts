@@ -30,7 +30,10 @@ const whys: Record<string, readonly [what: string, help: string]> = {
     'give all keys of an entry, and all entries of the log, the same indentation',
   ],
   'outside-log': ['the entry stands in no log', 'put it below `log:`'],
-  'too-long': ['the line is longer than any entry', 'is this file really a journal?'],
+  'too-long': [
+    'the line is longer than 100,000 characters',
+    'is this file really a journal? A note or a comment as long as that is a file of its own: say its name in the note',
+  ],
   'too-deep': ['too much stands inside of each other', 'is this file really a journal?'],
   other: ['it is no entry, and no key with a value', 'one entry a line: - {date: 2026-03-01, laid: 1}'],
 };

@@ -244,6 +244,12 @@ export const roomCodes = {
     text: ({ site, pair }) => `no nest of ${pair} was called \`${site}\` so far; it is taken for another one`,
     hint: ({ suggestion }) => `did you mean \`site: ${suggestion}\`?`,
   },
+  'housing-alike': {
+    level: 'hint',
+    text: ({ housing, suggestion }) =>
+      `no housing was called \`${housing}\` so far, but one is called \`${suggestion}\`; they are taken for two`,
+    hint: ({ suggestion }) => `did you mean \`${suggestion}\`?`,
+  },
   'fostered-to-itself': {
     level: 'error',
     text: ({ pair }) => `${pair} cannot foster its own clutch`,

@@ -156,7 +156,11 @@ export class Recovery {
       append(this.findings, parsed.findings);
       return parsed.root.items;
     }
-    if (holds === 'records') return [this.fields({ ...item, text: item.text.replace('-', ' ') })];
+    if (holds === 'records') {
+      const record = this.fields({ ...item, text: item.text.replace('-', ' ') });
+      // Nothing of it could be read, which was told: what it lacks is not to be asked for.
+      return record.pairs.length === 0 ? [] : [record];
+    }
     if (!DASH.test(item.text)) {
       this.#noEntries(item);
       return [];

@@ -30,7 +30,7 @@ export type Parsed = { root: Node | null; findings: Finding[] } | { trouble: Tro
 const FAILSAFE = new Schema({ schema: 'failsafe' });
 
 /** No journal has such a line; garbage does, and would keep the parser busy. */
-const LONGEST_LINE = 100_000;
+export const LONGEST_LINE = 100_000;
 
 /** The only place that knows the YAML library. Never throws, whatever the text. */
 export function parseYaml(lines: Lines, slice: Slice): Parsed {

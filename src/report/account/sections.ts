@@ -121,15 +121,23 @@ const DURATIONS = { incubation: 'sitting to hatching', fledging: 'hatching to le
 function durationTable({ durations }: Account): Piece {
   return {
     kind: 'table',
-    head: ['', 'days', 'mean', 'clutches'],
+    head: ['', 'days', 'mean', 'clutches', 'how sure'],
     right: [1, 2, 3],
-    rows: durations.map(({ kind, shortest, longest, mean, clutches }) => [
+    rows: durations.map(({ kind, shortest, longest, mean, clutches, unseen }) => [
       DURATIONS[kind],
       shortest === longest ? number(shortest) : `${number(shortest)}–${number(longest)}`,
-      number(mean),
+      unseen === 0 ? number(mean) : `about ${number(mean)}`,
       String(clutches),
+      howSure(clutches, unseen),
     ]),
   };
+}
+
+/** Whether somebody saw it, or only that it must lie somewhere between. */
+function howSure(clutches: number, unseen: number): string {
+  if (unseen === 0) return 'to the day';
+  const between = 'somewhere between, as nobody looked';
+  return unseen === clutches ? between : `${clutches - unseen} to the day, ${unseen} ${between}`;
 }
 
 function rates({ measures, rates: all, reared }: Account): Piece[] {

@@ -1,9 +1,9 @@
 import { clutchId } from '../../room/model.ts';
 import type { ClutchEntry } from '../../rules/season/ledger.ts';
+import { sumOf } from '../../statistics/sums.ts';
 import { type Column, dayCell, tableOf, YES_NO } from './column.ts';
 import type { Table } from './table.ts';
 
-const sum = (causes: Record<string, number>) => Object.values(causes).reduce((total, n) => total + n, 0);
 const names = (birds: readonly string[]) => (birds.length === 0 ? null : birds.join(' or '));
 
 /** The columns are promised: none is renamed or left out. */
@@ -73,7 +73,13 @@ export const clutchColumns: readonly Column<ClutchEntry>[] = [
     required: true,
     value: ({ eggs }) => eggs.taken,
   },
-  { name: 'lost', doc: 'eggs', type: 'integer', required: true, value: ({ eggs }) => sum(eggs.lost) },
+  {
+    name: 'lost',
+    doc: 'eggs',
+    type: 'integer',
+    required: true,
+    value: ({ eggs }) => sumOf(Object.values(eggs.lost)),
+  },
   {
     name: 'openEggs',
     doc: 'eggs without an end',
@@ -95,7 +101,7 @@ export const clutchColumns: readonly Column<ClutchEntry>[] = [
     doc: 'chicks, before they were independent',
     type: 'integer',
     required: true,
-    value: ({ chicks }) => sum(chicks.died),
+    value: ({ chicks }) => sumOf(Object.values(chicks.died)),
   },
   {
     name: 'gone',

@@ -3,11 +3,12 @@ import type { AheadPage } from '../ahead.ts';
 import { basisLines } from './ahead/basis.ts';
 import { eventLines, restLines } from './ahead/birds.ts';
 import { housingLines } from './ahead/housing.ts';
-import type { Page } from './ahead/page.ts';
+import type { DatedPage } from './ahead/page.ts';
 import { ringLines } from './ahead/rings.ts';
 import { speciesLines, weekLines } from './ahead/young.ts';
 import { longDate, weekdayDate } from './dates.ts';
 import { findingsSummary } from './findings.ts';
+import { type Screen, textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { wrap } from './width.ts';
@@ -17,11 +18,11 @@ const NARROWEST = 40;
 const WIDEST = 100;
 
 /** What the weeks ahead will need: young, rings, room, rest; and what it rests on. */
-export function aheadText(ahead: AheadPage, { width, color }: { width: number; color: boolean }): string {
+export function aheadText(ahead: AheadPage, { width, color }: Screen): string {
   const { findings } = ahead;
   const shown = visibleData({ ...ahead, findings: [] });
   const look = styles(color);
-  const page: Page = { day: ahead.day, width: Math.min(Math.max(width, NARROWEST), WIDEST), look };
+  const page: DatedPage = { day: ahead.day, width: Math.min(Math.max(width, NARROWEST), WIDEST), look };
   const some = ahead.eggs + ahead.chicks > 0;
   const blocks = [
     opening(shown, page),
@@ -34,15 +35,12 @@ export function aheadText(ahead: AheadPage, { width, color }: { width: number; c
     eventLines(shown.events, page),
     some ? basisLines(shown, page) : [],
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 function opening(
   { day, room, until, eggs, chicks, clutches, pastTheirTime, uncounted }: AheadPage,
-  page: Page,
+  page: DatedPage,
 ): string[] {
   const { width, look } = page;
   const title = [longDate(day), room].filter((part) => part !== null).join(' · ');

@@ -6,24 +6,19 @@ import { count } from '../../words.ts';
 import { pedigreeLines } from './bird/pedigree.ts';
 import { factsOf, inbreedingOf, titleOf } from './bird/words.ts';
 import { shortDate } from './dates.ts';
+import { indented, type Screen, section, textOf } from './page.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, truncate, wrap } from './width.ts';
 
-interface Options {
-  width: number;
-  color: boolean;
-}
-
 const DATE = 13;
 
 /** One bird’s life on a page. */
-export function birdText(portrait: Portrait, stock: Stock, { width, color }: Options): string {
+export function birdText(portrait: Portrait, stock: Stock, { width, color }: Screen): string {
   const look = styles(color);
   const { one, life, mates } = portrait;
   const { day } = stock;
-  const section = (title: string, lines: string[]) =>
-    lines.length === 0 ? [] : [look.heading(title), ...lines];
+  const page = { width, look };
   const blocks = [
     [
       ...wrap(visible(titleOf(one, day)), width).map(look.heading),
@@ -31,24 +26,22 @@ export function birdText(portrait: Portrait, stock: Stock, { width, color }: Opt
     ],
     section(
       'INBREEDING',
-      inbreedingOf(portrait).flatMap((text) =>
-        wrap(visible(text), width - 2, { hanging: 2 }).map((line) => `  ${line}`),
-      ),
+      inbreedingOf(portrait).flatMap((text) => indented(visible(text), page, { hanging: 2 })),
+      page,
     ),
-    section('PEDIGREE', pedigree(one, stock, width, look)),
+    section('PEDIGREE', pedigree(one, stock, width, look), page),
     section(
       'MATES AND YOUNG',
       mates.flatMap((mate) => mateLines(mate, day, width)),
+      page,
     ),
     section(
       'LIFE',
       life.flatMap((event) => dated(shortDate(event.day, day), event.what, width)),
+      page,
     ),
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 function pedigree({ ancestor }: StockBird, { of }: Stock, width: number, look: Styles): string[] {

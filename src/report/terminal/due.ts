@@ -3,11 +3,12 @@ import type { AgendaItem } from '../../rules/agenda/item.ts';
 import type { Morning } from '../morning.ts';
 import { fold, type Row } from './due/fold.ts';
 import { type Grouping, groupsBy } from './due/groups.ts';
-import { gutterWords, type Page, rowLines, taskColumn } from './due/lines.ts';
+import { type DuePage, gutterWords, rowLines, taskColumn } from './due/lines.ts';
 import { hintsText, openingOf, quietText } from './due/opening.ts';
 import { warningLines } from './due/warnings.ts';
 import { unsaid } from './due/where.ts';
 import { countLevel, findingsSummary } from './findings.ts';
+import { textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { widthOf, wrap } from './width.ts';
@@ -38,36 +39,33 @@ export function dueText(morning: Morning, { width, color, by }: DueOptions): str
   const { findings } = morning;
   const shown = visibleData({ ...morning, findings: [] });
   const rows = fold(shown.items);
-  const page: Page = {
+  const page: DuePage = {
     day: shown.day,
     width: Math.min(Math.max(width, NARROWEST), WIDEST),
-    styles: styles(color),
+    look: styles(color),
     gutter: Math.max(USUAL_GUTTER, max(rows, ([item]) => widthOf(gutterWords(item, shown.day))) ?? 0),
   };
   const blocks = [
     heading(shown, page),
-    findingsSummary(findings, page.width, page.styles),
+    findingsSummary(findings, page.width, page.look),
     warningLines(shown.warnings, page),
     quietText(shown, countLevel(findings, 'error') > 0).flatMap((text) => wrap(text, page.width)),
     ...(by === 'urgency' ? urgency(rows, page) : walk(shown.items, by, page)),
     hints(countLevel(findings, 'hint'), page),
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
-function heading(morning: Morning, { styles, width }: Page): string[] {
+function heading(morning: Morning, { look, width }: DuePage): string[] {
   const { title, standing, counts } = openingOf(morning);
   return [
-    ...wrap(title, width).map(styles.heading),
+    ...wrap(title, width).map(look.heading),
     ...(standing === null ? [] : wrap(standing, width)),
     ...(counts === '' ? [] : wrap(counts, width)),
   ];
 }
 
-function urgency(rows: Row[], page: Page): string[][] {
+function urgency(rows: Row[], page: DuePage): string[][] {
   const column = taskColumn(rows, page);
   return SECTIONS.map(({ state, title }) => {
     const ofState = rows.filter(([item]) => item.state === state);
@@ -77,18 +75,18 @@ function urgency(rows: Row[], page: Page): string[][] {
       const repeats = above !== undefined && state === 'coming' && above.from === row[0].from;
       return rowLines(row, { said: unsaid, column, repeats }, page);
     });
-    return [page.styles[state](title), ...lines];
+    return [page.look[state](title), ...lines];
   });
 }
 
-function walk(items: AgendaItem[], by: Exclude<Grouping, 'urgency'>, page: Page): string[][] {
+function walk(items: AgendaItem[], by: Exclude<Grouping, 'urgency'>, page: DuePage): string[][] {
   const column = taskColumn(fold(items), page);
   return groupsBy(by, items).map(({ title, said, items: ofGroup }) => [
-    ...wrap(title, page.width, { hanging: 2 }).map(page.styles.heading),
+    ...wrap(title, page.width, { hanging: 2 }).map(page.look.heading),
     ...fold(ofGroup).flatMap((row) => rowLines(row, { said, column, repeats: false }, page)),
   ]);
 }
 
-function hints(number: number, { width, styles }: Page): string[] {
-  return number === 0 ? [] : wrap(hintsText(number), width).map(styles.muted);
+function hints(number: number, { width, look }: DuePage): string[] {
+  return number === 0 ? [] : wrap(hintsText(number), width).map(look.muted);
 }

@@ -9,21 +9,17 @@ import { gramRange } from './feed/grams.ts';
 import { dishTable } from './feed/table.ts';
 import { housingName, whoLines } from './feed/who.ts';
 import { findingsSummary } from './findings.ts';
-import { type Styles, styles } from './style.ts';
+import { indented, type Page, type Screen, textOf } from './page.ts';
+import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-
-interface Page {
-  width: number;
-  look: Styles;
-}
 
 /** What is laid out for less gets longer lines; more is not used: it hangs on a wall, and long lines are hard to read. */
 const NARROWEST = 60;
 const WIDEST = 100;
 
 /** A plan for the kitchen wall: who eats where, what goes into each dish, when to begin each batch, what to buy. */
-export function feedText(plan: FeedPlan, options: { width: number; color: boolean }): string {
+export function feedText(plan: FeedPlan, options: Screen): string {
   const page = {
     width: Math.min(Math.max(options.width, NARROWEST), WIDEST),
     look: styles(options.color),
@@ -34,10 +30,7 @@ export function feedText(plan: FeedPlan, options: { width: number; color: boolea
     ...(plan.housings.length === 0 ? [] : body(plan, page)),
     basisLines(plan, page.width, page.look),
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 function heading({ day, days, room, housings }: FeedPlan, { width, look }: Page): string[] {
@@ -54,13 +47,13 @@ function body(plan: FeedPlan, page: Page): string[][] {
   const nests = housings.filter(({ families }) => families.length > 0);
   const others = housings.filter(({ families }) => families.length === 0);
   const section = (title: string, lines: string[], says: string | null = null) =>
-    lines.length === 0 ? [] : [look.now(title), ...(says === null ? [] : indented(says, width)), ...lines];
+    lines.length === 0 ? [] : [look.now(title), ...(says === null ? [] : indented(says, page)), ...lines];
   const live = dishTable(plan, 'live', page);
   const times = hours.portions.map(formatTime).join(' ');
   return [
     section(
       'WHO EATS WHERE',
-      nests.flatMap((place) => whoLines(place, { day, width: width - 2, look }).map((line) => `  ${line}`)),
+      nests.flatMap((place) => whoLines(place, day, { width: width - 2, look }).map((line) => `  ${line}`)),
     ),
     section(
       'LIVE FOOD, g in each portion',
@@ -87,12 +80,8 @@ function body(plan: FeedPlan, page: Page): string[][] {
   ];
 }
 
-function indented(text: string, width: number): string[] {
-  return wrap(text, width - 2).map((line) => `  ${line}`);
-}
-
 /** Housings in which nobody is reared, and what all birds together eat of dry seed. */
-function dryLines({ daily }: FeedPlan, others: FeedPlan['housings'], { width }: Page): string[] {
+function dryLines({ daily }: FeedPlan, others: FeedPlan['housings'], page: Page): string[] {
   const birds = (place: FeedPlan['housings'][number]) =>
     place.adults.reduce((total, { number }) => total + number, 0);
   const names = others.map((place) => `${housingName(place)} (${birds(place)})`).join(', ');
@@ -100,6 +89,6 @@ function dryLines({ daily }: FeedPlan, others: FeedPlan['housings'], { width }: 
   const eaten = first === undefined ? '' : `, ${gramRange(first.foods.dry)} eaten a day`;
   return indented(
     `All housings${eaten}, husks not counted.${names === '' ? '' : ` Nobody to rear, so this only, and what you always add: ${names}.`}`,
-    width,
+    page,
   );
 }

@@ -1,4 +1,4 @@
-import { kindOf } from '../../findings/codes.ts';
+import { isError, kindOf } from '../../findings/codes.ts';
 import { byPlace, type Finding, type FindingArgs, type Level } from '../../findings/finding.ts';
 import { count } from '../../words.ts';
 import { excerpt } from './excerpt.ts';
@@ -59,7 +59,7 @@ export function findingsSummary(findings: readonly Finding[], width: number, sty
 export function errorsOf(
   findings: readonly Finding[],
 ): { head: string; lines: string[]; more: string } | null {
-  const errors = [...findings].sort(byPlace).filter((finding) => kindOf(finding).level === 'error');
+  const errors = [...findings].sort(byPlace).filter(isError);
   if (errors.length === 0) return null;
   const rest = errors.length > SUMMARY_LINES ? `all ${errors.length}` : 'the lines and how to mend them';
   return {
@@ -82,8 +82,8 @@ function byFile(findings: Finding[]): Map<string, Finding[]> {
 /** As many findings as are shown, hints left out first, in the order they were in. */
 function worst(findings: Finding[], most: number): Finding[] {
   if (findings.length <= most) return findings;
-  const errors = findings.filter((finding) => kindOf(finding).level === 'error');
-  const hints = findings.filter((finding) => kindOf(finding).level === 'hint');
+  const errors = findings.filter(isError);
+  const hints = findings.filter((finding) => !isError(finding));
   const kept = new Set([...errors, ...hints].slice(0, most));
   return findings.filter((finding) => kept.has(finding));
 }

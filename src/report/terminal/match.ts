@@ -5,14 +5,10 @@ import { count } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { ancestorsText, coefficient, percent } from './birds.ts';
 import { longDate } from './dates.ts';
+import { type Screen, textOf } from './page.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-
-interface Options {
-  width: number;
-  color: boolean;
-}
 
 interface Layout {
   width: number;
@@ -21,7 +17,7 @@ interface Layout {
 }
 
 /** Whom to pair with whom in the next season, with the reasons, and who is left over. */
-export function matchText({ day, room, limit, anew, species }: MatchPage, { width, color }: Options): string {
+export function matchText({ day, room, limit, anew, species }: MatchPage, { width, color }: Screen): string {
   const look = styles(color);
   const layout = { width, look, limit };
   const title = ['For the next season', longDate(day), room].filter((part) => part !== null).join(' · ');
@@ -34,25 +30,18 @@ export function matchText({ day, room, limit, anew, species }: MatchPage, { widt
     anew || species.every(({ kept }) => kept.length === 0) ? [] : stayLine(layout),
     closing(layout),
   ];
-  return laidOut(blocks);
+  return textOf(blocks);
 }
 
 /** A pair that there is, judged in the same way. */
-export function judgedPairText({ pair, limit, mating }: JudgedPair, { width, color }: Options): string {
+export function judgedPairText({ pair, limit, mating }: JudgedPair, { width, color }: Screen): string {
   const look = styles(color);
   const layout = { width, look, limit };
   const title = `${pair}: ${namesOf(mating)}`;
-  return laidOut([
+  return textOf([
     [...wrap(visible(title), width).map(look.heading), ...judgement(mating, layout)],
     closing(layout),
   ]);
-}
-
-function laidOut(blocks: string[][]): string {
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
 }
 
 function limitLine({ width, limit }: Layout): string[] {

@@ -2,26 +2,22 @@ import type { Day } from '../../days.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { guestsWords, inCareWords } from '../season.ts';
 import { columns } from './columns.ts';
+import { aside, indented, type Page, type Screen, section, textOf } from './page.ts';
 import { clutchFacts, clutchHead, titleOf } from './pair/facts.ts';
 import { fateLines } from './pair/fates.ts';
 import { LEGEND, timelineLines } from './pair/timeline.ts';
 import { percent } from './season/figures.ts';
-import { aside, fitted, type Page, section, sentence, without } from './season/page.ts';
+import { fitted, without } from './season/page.ts';
 import { styles } from './style.ts';
 import { pad, wrap } from './width.ts';
 
-interface Options {
-  width: number;
-  color: boolean;
-}
-
 /** A pair's years on a page: its clutches one by one, and its rates beside the room's. */
-export function pairText(story: PairStory, { width, color }: Options): string {
+export function pairText(story: PairStory, { width, color }: Screen): string {
   const page: Page = { width, look: styles(color) };
   const { clutches } = story;
   const told =
     clutches.length === 0
-      ? [sentence('No clutch yet.', page)]
+      ? [indented('No clutch yet.', page)]
       : clutches.map((one) => clutchLines(one, story.day, page));
   const care = inCareWords(story.pair);
   const blocks = [
@@ -31,10 +27,7 @@ export function pairText(story: PairStory, { width, color }: Options): string {
     clutches.length === 0 ? [] : aside(LEGEND, page),
     section('BESIDE THE OTHER PAIRS', rateLines(story, page), page),
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 /** Dates are of the year in which the clutch was begun, which stands in its head, unless they say otherwise. */
@@ -63,7 +56,7 @@ function rateLines({ own, others, reared, measures }: PairStory, page: Page): st
     return [title, share(mine), range, share(rest), mine.open > 0 ? `${mine.open} open` : ''];
   });
   if (rows.every(([, mine]) => mine === '–'))
-    return sentence('Nothing of it is finished enough to be counted.', page);
+    return indented('Nothing of it is finished enough to be counted.', page);
   const head = ['', 'this pair', '95 %', 'all others', ''];
   const all = [head, ...rows];
   const table = fitted(
@@ -74,7 +67,7 @@ function rateLines({ own, others, reared, measures }: PairStory, page: Page): st
     page,
   );
   const guests = guestsWords(reared);
-  return [...table, ...(guests === '' ? [] : sentence(guests, page))];
+  return [...table, ...(guests === '' ? [] : indented(guests, page))];
 }
 
 function share({ k, n, rate }: PairStory['own']['rates']['fertility']): string {

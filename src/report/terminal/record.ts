@@ -3,7 +3,7 @@ import type { Finding } from '../../findings/finding.ts';
 import type { AgendaItem, WarningLine } from '../../rules/agenda/item.ts';
 import { count } from '../../words.ts';
 import { dateSpan, weekdayDate } from './dates.ts';
-import type { Page } from './due/lines.ts';
+import type { DuePage } from './due/lines.ts';
 import { warningLines } from './due/warnings.ts';
 import { subject } from './due/where.ts';
 import { findingsText } from './findings.ts';
@@ -80,7 +80,7 @@ function unindented(lines: readonly string[]): string[] {
 /** What the entry gives reason to worry about comes before the tasks. */
 function warned({ changes, day }: Recorded, width: number, look: Styles): string {
   if (changes.warnings.length === 0) return '';
-  const page: Page = { day, width, styles: look, gutter: GUTTER };
+  const page: DuePage = { day, width, look, gutter: GUTTER };
   return block(warningLines(visibleData(changes.warnings), page));
 }
 

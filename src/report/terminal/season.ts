@@ -1,24 +1,19 @@
 import type { SeasonBook } from '../../rules/season/season.ts';
 import { emptyWords, FEW_CLUTCHES, HOW, headOf, rankingNote, TOO_LITTLE } from '../season.ts';
+import { aside, type Page, type Screen, section, textOf } from './page.ts';
 import { besideLines, comparisonLines } from './season/comparison.ts';
 import { funnelLines } from './season/funnel.ts';
 import { groupTable, rankingLines, tableNote } from './season/groups.ts';
 import { lossLines } from './season/losses.ts';
 import { openingLines } from './season/opening.ts';
-import { aside, type Page, section } from './season/page.ts';
 import { rateLines } from './season/rates.ts';
 import { stageLines } from './season/stages.ts';
 import { survivalLines } from './season/survival.ts';
 import { styles } from './style.ts';
 import { wrap } from './width.ts';
 
-interface Options {
-  width: number;
-  color: boolean;
-}
-
 /** The season's page; a sentence instead where there is nothing to say. */
-export function seasonText(book: SeasonBook, { width, color }: Options): string {
+export function seasonText(book: SeasonBook, { width, color }: Screen): string {
   const look = styles(color);
   const page: Page = { width, look };
   const { totals, measures } = book;
@@ -37,10 +32,7 @@ export function seasonText(book: SeasonBook, { width, color }: Options): string 
     earlier(book, page),
     aside(`${HOW} What each rate counts: the manual, “How nestlog counts”.`, page),
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 function groupBlocks({ bySpecies, bySeason, by, measures }: SeasonBook, page: Page): string[][] {

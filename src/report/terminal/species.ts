@@ -1,16 +1,12 @@
 import type { OwnExperience, SpeciesView } from '../../rules/species/view.ts';
 import type { Range, Sourced } from '../../species/profile.ts';
 import { type Trait, traitKeys, traits } from '../../species/traits.ts';
+import type { Screen } from './page.ts';
 import { recordSentence } from './species/record.ts';
 import { forecastText, valueText } from './species/value.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, wrap } from './width.ts';
-
-interface Options {
-  width: number;
-  color: boolean;
-}
 
 const KEY = 18;
 const VALUE = 13;
@@ -21,7 +17,7 @@ const ABOUT =
   'Ages count from the day of hatching (day 0), incubation from the day full sitting began. Ring sizes: what your ring issuer lists goes before this. Grades: open data (a row of a data set), read (in a document), common practice (what keepers usually do), from memory. Own values, written into species/ of the room, go before these.';
 
 /** A profile with the source of every value, and beside it what this room saw and what its forecasts use. */
-export function speciesText(view: SpeciesView, { width, color }: Options): string {
+export function speciesText(view: SpeciesView, { width, color }: Screen): string {
   const look = styles(color);
   const { profile, pairs } = view;
   const names = [profile.scientific, ...profile.also].filter((name) => name !== '');

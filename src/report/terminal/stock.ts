@@ -7,21 +7,17 @@ import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percent } from './birds.ts';
 import { columns } from './columns.ts';
 import { longDate, shortDate } from './dates.ts';
+import { type Screen, textOf } from './page.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
-
-interface Options {
-  width: number;
-  color: boolean;
-}
 
 /** Founders that are named one by one. */
 const FOUNDERS = 6;
 const INDENT = 2;
 
 /** Who is here, species by species, and how varied they are; or who left, and where to. */
-export function stockText(page: StockPage, { width, color }: Options): string {
+export function stockText(page: StockPage, { width, color }: Screen): string {
   const look = styles(color);
   const { day, room, groups, gone, unaccounted } = page;
   const title = [longDate(day), room].filter((part) => part !== null).join(' · ');
@@ -33,10 +29,7 @@ export function stockText(page: StockPage, { width, color }: Options): string {
     unaccountedLines(unaccounted, width),
     groups.some(({ living }) => living !== null) ? legend(width, look) : [],
   ];
-  return blocks
-    .filter((lines) => lines.length > 0)
-    .map((lines) => `${lines.join('\n')}\n`)
-    .join('\n');
+  return textOf(blocks);
 }
 
 function summary({ groups, gone }: StockPage): string {

@@ -1,18 +1,20 @@
 import { chooseBirds } from '../choose.ts';
 import { stillAtHome } from '../family.ts';
+import { housingCalled } from '../housings.ts';
 import { housingOf, rehouse, whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import type { Apply } from './apply.ts';
 
 export const moved: Apply<'moved'> = (scene, value) => {
-  const { pair, day } = scene;
-  for (const { who, housing } of value) {
+  const { fold, pair, day } = scene;
+  for (const { who, housing: said } of value) {
+    const housing = housingCalled(fold, said);
     if (who === null) {
       const parents = parentsOf(scene, 'both').filter((bird) => livesHere(bird, pair.housing));
-      pair.housing = housing.text;
+      pair.housing = housing;
       const family: Bird[] = [...parents, ...pair.here.young];
-      for (const bird of family) rehouse(bird, day, housing.text);
+      for (const bird of family) rehouse(bird, day, housing);
       continue;
     }
     const birds = chooseBirds(scene, who, {
@@ -21,7 +23,7 @@ export const moved: Apply<'moved'> = (scene, value) => {
       impossible: (bird) => whyNotAlive(bird),
       past: ({ independent }) => independent === null,
     });
-    for (const bird of birds) rehouse(bird, day, housing.text);
+    for (const bird of birds) rehouse(bird, day, housing);
   }
 };
 

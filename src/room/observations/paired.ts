@@ -2,6 +2,7 @@ import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import type { ObservationValue } from '../../journal/observations/index.ts';
 import { livingParents } from '../family.ts';
+import { housingCalled } from '../housings.ts';
 import { becomeIndependent, isDependent, settle } from '../lives.ts';
 import { together } from '../model.ts';
 import { parentsOf } from '../names.ts';
@@ -33,9 +34,9 @@ function leavesMate(scene: Scene, mates: ObservationValue<'paired'>): boolean {
 }
 
 /** The parents live together from now on, a new mate as much as the old; their young go where they go. */
-function houseFamily(scene: Scene, housing: Located | null, what: 'paired' | 'reunited', at: Place): void {
-  const { pair, day } = scene;
-  if (housing !== null) pair.housing = housing.text;
+function houseFamily(scene: Scene, said: Located | null, what: 'paired' | 'reunited', at: Place): void {
+  const { fold, pair, day } = scene;
+  if (said !== null) pair.housing = housingCalled(fold, said);
   for (const sex of ['cock', 'hen'] as const) {
     for (const bird of livingParents(scene, sex, { at, did: what })) {
       bird.sex ??= sex;
@@ -44,7 +45,7 @@ function houseFamily(scene: Scene, housing: Located | null, what: 'paired' | 're
       settle(bird, day, pair.housing, null, null);
     }
   }
-  if (housing === null) return;
+  if (said === null) return;
   // A copy: whoever is settled leaves the nest's set and joins it again.
   for (const young of [...pair.here.young]) {
     settle(young, day, pair.housing, pair, young.stays.at(-1)?.clutch ?? null);

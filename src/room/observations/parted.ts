@@ -1,14 +1,16 @@
 import { livingParents } from '../family.ts';
+import { housingCalled } from '../housings.ts';
 import { settle } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
 export const parted: Apply<'parted'> = (scene, value, at) => {
-  const { pair, day } = scene;
+  const { fold, pair, day } = scene;
   pair.partings.push({ day, what: 'parted', cock: [...pair.cock], hen: [...pair.hen] });
   for (const parent of ['cock', 'hen'] as const) {
-    const housing = value[parent];
-    if (housing === null) continue;
+    const said = value[parent];
+    if (said === null) continue;
+    const housing = housingCalled(fold, said);
     for (const bird of livingParents(scene, parent, { at, did: 'parted' }))
-      settle(bird, day, housing.text, null, null);
+      settle(bird, day, housing, null, null);
   }
 };

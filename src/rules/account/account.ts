@@ -5,12 +5,13 @@ import type { Pair } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 import { housingKind } from '../discretion/housing-kind.ts';
 import type { Tellable } from '../discretion/tellable.ts';
-import { type OwnDuration, ownDurations } from '../forecast/own-durations.ts';
+import { ownDurations } from '../forecast/own-durations.ts';
 import type { MeasureWords } from '../season/measures/index.ts';
 import type { Rates } from '../season/rates.ts';
 import type { PairStory } from '../season/story.ts';
 import { type AccountCare, careOf, type Dated } from './care.ts';
 import { type AccountClutch, accountClutch } from './clutch.ts';
+import { type AccountDuration, durationsOf } from './durations.ts';
 import { partnersLost } from './partners.ts';
 
 /**
@@ -36,15 +37,6 @@ export interface Account {
   reared: PairStory['reared'];
   /** Null unless asked for. */
   notes: Dated[] | null;
-}
-
-/** How long something took, over the clutches of which it is known. Days. */
-export interface AccountDuration {
-  kind: OwnDuration['kind'];
-  clutches: number;
-  shortest: number;
-  longest: number;
-  mean: number;
 }
 
 interface Asked {
@@ -115,13 +107,4 @@ function ringsOf({ clutches }: Pair, discreet: Discreet): Account['rings'] {
       return code === null ? [] : [{ chick: `${number}/${ref}`, ring: code }];
     }),
   );
-}
-
-function durationsOf(own: readonly OwnDuration[]): AccountDuration[] {
-  return (['incubation', 'fledging'] as const).flatMap((kind) => {
-    const days = own.filter((one) => one.kind === kind).map((one) => one.days);
-    if (days.length === 0) return [];
-    const mean = days.reduce((sum, one) => sum + one, 0) / days.length;
-    return [{ kind, clutches: days.length, shortest: Math.min(...days), longest: Math.max(...days), mean }];
-  });
 }

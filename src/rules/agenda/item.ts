@@ -57,7 +57,7 @@ export interface TaskWords {
   explain: string;
 }
 
-/** `note`: know. `watch`: look today. `act`: a bird may suffer today. */
+/** How much a warning presses. */
 export type WarningLevel = 'note' | 'watch' | 'act';
 
 /** Something wrong or risky, with a reason that would convince an experienced keeper. */

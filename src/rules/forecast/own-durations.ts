@@ -3,6 +3,7 @@ import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
+import { meanOf } from '../../statistics/sums.ts';
 import type { Length } from './duration.ts';
 
 export type DurationKind = 'incubation' | 'fledging';
@@ -74,9 +75,8 @@ export function ownDuration(kind: DurationKind, clutch: Clutch): OwnDuration | n
   if (species === undefined || range === undefined || !clutch.counted) return null;
   const members = membersOf({ kind, clutch });
   if (members.length === 0) return null;
-  const mean = (numbers: number[]) => numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
-  const days = mean(members.map(lengthOf));
-  const width = mean(members.map(({ start, end }) => end.to - end.from + start.to - start.from));
+  const days = meanOf(members.map(lengthOf));
+  const width = meanOf(members.map(({ start, end }) => end.to - end.from + start.to - start.from));
   // A slip in a date must not teach the room that eggs take a month.
   if (days < range.low / 2 || days > range.high * 1.5) return null;
   const known = Math.max(...members.map(({ end }) => end.to));

@@ -3,6 +3,7 @@ import type { Room } from '../../room/fold.ts';
 import type { Clutch } from '../../room/model.ts';
 import { probabilityBy } from '../../statistics/delay.ts';
 import { crpsDays } from '../../statistics/scores.ts';
+import { meanOf } from '../../statistics/sums.ts';
 import { durationsOfOthers } from '../durations.ts';
 import { bookDuration, type Duration } from './duration.ts';
 import { type DurationKind, membersOf, type OwnDuration, ownDurations } from './own-durations.ts';
@@ -73,16 +74,15 @@ function scored(one: OwnDuration, duration: Duration, book: Duration): PastForec
 /** The scores of several past forecasts together, or null without any. */
 export function trackRecord(past: readonly PastForecast[]): TrackRecord | null {
   if (past.length === 0) return null;
-  const mean = (numbers: number[]) => numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
   return {
     n: past.length,
     medianError: median(past.map(({ likely, happened }) => Math.abs(happened - likely))),
-    inside: mean(past.map(({ from, to, happened }) => (happened >= from && happened <= to ? 1 : 0))),
-    claimed: mean(past.map(({ claimed }) => claimed)),
-    crps: mean(past.map(({ crps }) => crps)),
+    inside: meanOf(past.map(({ from, to, happened }) => (happened >= from && happened <= to ? 1 : 0))),
+    claimed: meanOf(past.map(({ claimed }) => claimed)),
+    crps: meanOf(past.map(({ crps }) => crps)),
     book: {
       medianError: median(past.map(({ book, happened }) => Math.abs(happened - book.likely))),
-      crps: mean(past.map(({ book }) => book.crps)),
+      crps: meanOf(past.map(({ book }) => book.crps)),
     },
   };
 }

@@ -63,8 +63,3 @@ function addCause(causes: Map<string, number>, cause: string | null): void {
 function commonestFirst(causes: ReadonlyMap<string, number>): Record<string, number> {
   return Object.fromEntries([...causes].sort(([a, n], [b, m]) => m - n || naturally(a, b)));
 }
-
-/** All that a table of causes adds up to. */
-export function total(causes: Record<string, number>): number {
-  return Object.values(causes).reduce((sum, n) => sum + n, 0);
-}

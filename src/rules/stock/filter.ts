@@ -9,7 +9,7 @@ export interface StockFilter {
   sex: 'cock' | 'hen' | 'unknown' | null;
 }
 
-/** The birds that a filter lets through. Housings are compared without regard to capitals. */
+/** The birds that a filter lets through. */
 export function filterStock(
   birds: readonly StockBird[],
   { species, housing, age, sex }: StockFilter,

@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { type Bird, clutchId } from '../../room/model.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
+import { meanOf } from '../../statistics/sums.ts';
 import { type LifeEvent, lifeOf } from './events.ts';
 import type { Contribution } from './groups.ts';
 import { kinOf } from './kin.ts';
@@ -79,7 +80,7 @@ function speciesMean({ status, bird }: StockBird, { birds }: Stock): number | nu
   const means = birds.flatMap((other) =>
     other.bird.species === bird.species ? (other.meanKinship ?? []) : [],
   );
-  return means.reduce((sum, mean) => sum + mean, 0) / means.length;
+  return meanOf(means);
 }
 
 /** By mate, in the order in which they came together; young with a mate nobody knows come last. */

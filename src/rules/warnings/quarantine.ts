@@ -1,7 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import { housingOf } from '../../room/lives.ts';
 import { listed } from '../../words.ts';
-import { fewNames, housingKey, quarantineOf } from '../quarantine.ts';
+import { fewNames, quarantineOf } from '../quarantine.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
 
 interface Mixed extends Found {
@@ -41,8 +41,7 @@ function mixedIn(view: View): Mixed[] {
     const since = Math.min(...joined.map((meeting) => meeting.since));
     const housing = housingOf(bird);
     const pair = pairWith(view, bird);
-    const where = housing === null ? null : housingKey(housing);
-    const key = JSON.stringify([bird.quarantine?.from, quarantine.until, where, pair?.id]);
+    const key = JSON.stringify([bird.quarantine?.from, quarantine.until, housing, pair?.id]);
     const line = lines.get(key);
     lines.set(key, {
       level: 'watch',

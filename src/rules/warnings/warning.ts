@@ -23,7 +23,7 @@ export interface Found {
   date: Day;
 }
 
-/** What a kind of warning is, in words: for `--explain` and for the manual. */
+/** What a kind of warning is, in words: for `due --explain` and for the manual. */
 export interface WarningWords {
   kind: string;
   /** The levels that it can have, the most pressing first. */

@@ -1,4 +1,4 @@
-import { kindOf } from '../../findings/codes.ts';
+import { isError, kindOf } from '../../findings/codes.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { KeyTable } from '../../journal/grammar/key.ts';
 import { map, oneOrMore, text, word } from '../../journal/grammar/values.ts';
@@ -158,14 +158,12 @@ function conditionOf(pairs: readonly (readonly [{ text: string }, { text: string
 
 /** Errors of the mapping's text, as an import's problems. */
 function problemsOf(findings: readonly Finding[]): ImportProblem[] {
-  return findings
-    .filter((finding) => kindOf(finding).level === 'error')
-    .map((finding) => ({
-      file: finding.at.file,
-      row: null,
-      line: finding.at.line,
-      column: null,
-      text: kindOf(finding).text(finding.args),
-      hint: kindOf(finding).hint(finding.args),
-    }));
+  return findings.filter(isError).map((finding) => ({
+    file: finding.at.file,
+    row: null,
+    line: finding.at.line,
+    column: null,
+    text: kindOf(finding).text(finding.args),
+    hint: kindOf(finding).hint(finding.args),
+  }));
 }

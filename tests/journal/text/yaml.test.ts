@@ -180,6 +180,22 @@ describe('a line longer than any keeper writes', () => {
     expect(read(long).entries).toHaveLength(1);
   });
 
+  it('is told, however it came to be so long, and takes nothing with it', () => {
+    const story = 'and so it went on, '.repeat(6000);
+    const lines = [
+      `{date: 2026-02-01, laid: 1, note: "${story}"}`,
+      `{date: 2026-02-01, laid: 1, note: ${story}}`,
+      `{date: 2026-02-01, laid: 1, note: "${story}}`,
+      `{date: 2026-02-01, laid: 1} # ${story}`,
+      `date: 2026-02-01\n    note: |\n      ${story}`,
+    ];
+    for (const line of lines) {
+      const text = `pair: LW-1\nlog:\n${entry}  - ${line}\n  - {date: 2026-02-03, parted}\n`;
+      expect(why(text)).toEqual(['too-long']);
+      expect(read(text).entries).toHaveLength(2);
+    }
+  });
+
   it('is one line, not many short ones', () => {
     const many = `pair: LW-1\nlog:\n${'  # as ever\n'.repeat(10_000)}`;
     expect(read(`${many}${entry}`).entries).toHaveLength(1);

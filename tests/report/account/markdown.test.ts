@@ -3,6 +3,7 @@ import markdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
 import { accountMarkdown, escaped } from '../../../src/report/account/markdown.ts';
 import { visible } from '../../../src/report/terminal/visible.ts';
+import type { AccountDuration } from '../../../src/rules/account/durations.ts';
 import { FORBIDDEN } from '../hostile.ts';
 import { told } from './accounts.ts';
 
@@ -91,4 +92,25 @@ it('whatever is written, no markup comes of it and no letter is lost', () => {
 it('pictures are told of by their days', () => {
   const shown = { day: 20512, note: null, path: '', uri: 'data:image/png;base64,AA==' };
   expect(accountMarkdown(told({}), [shown, shown])).toMatch(/\n## Photos\n\nTaken on 28 Feb 2026\.\n$/);
+});
+
+const tookRow = (duration: Partial<AccountDuration>) => {
+  const took = { clutches: 3, unseen: 0, shortest: 12, longest: 13, mean: 12.4, ...duration };
+  const account = { ...told({}), durations: [{ kind: 'incubation' as const, ...took }] };
+  return /^\| sitting to hatching \| (.*) \|$/m.exec(accountMarkdown(account, []))?.[1];
+};
+
+describe('how long sitting took', () => {
+  it('is told as known where somebody looked each day', () => {
+    expect(tookRow({})).toBe('12–13 | 12.4 | 3 | to the day');
+  });
+
+  it('is told as a guess between the looks where nobody did', () => {
+    expect(tookRow({ clutches: 1, unseen: 1, shortest: 13, longest: 18, mean: 15.5 })).toBe(
+      '13–18 | about 15.5 | 1 | somewhere between, as nobody looked',
+    );
+    expect(tookRow({ unseen: 1 })).toBe(
+      '12–13 | about 12.4 | 3 | 2 to the day, 1 somewhere between, as nobody looked',
+    );
+  });
 });

@@ -121,10 +121,11 @@ describe('an account', () => {
     expect(told.clutches[1]).toMatchObject({ fostered: 1, taken: 0 });
     expect(told.rates.fertility).toMatchObject({ k: 6, n: 8 });
     expect(told.durations).toEqual([
-      { kind: 'incubation', clutches: 2, shortest: 12.5, longest: 12.5, mean: 12.5 },
+      { kind: 'incubation', clutches: 2, unseen: 1, shortest: 10, longest: 13, mean: 12 },
       {
         kind: 'fledging',
         clutches: 2,
+        unseen: 1,
         shortest: expect.any(Number),
         longest: expect.any(Number),
         mean: expect.any(Number),

@@ -1,12 +1,13 @@
 import type { Ahead, Basis, StepShare } from '../../../rules/ahead/ahead.ts';
 import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
-import { indented, type Page } from './page.ts';
+import { aside } from '../page.ts';
+import type { DatedPage } from './page.ts';
 
 /** The shares that were reckoned with, and of how many of the room's own clutches they know. */
 export function basisLines(
   { basis, draws, guess }: Pick<Ahead, 'basis' | 'draws' | 'guess'>,
-  page: Page,
+  page: DatedPage,
 ): string[] {
   const rows = basis.map((one) => [
     one.species ?? 'species not recorded',
@@ -21,12 +22,10 @@ export function basisLines(
     page.look.heading('What this rests on, in per cent'),
     page.look.muted(head),
     ...lines,
-    ...indented(
+    ...aside(
       `Own: clutches of the species in this room; where they are few the other species of the room lend some weight, and behind them a guess that is worth ${count(guess, 'egg')}. Clutch mates share their luck. ${draws} futures, the same ones for the same record.`,
       page,
-      2,
-      0,
-    ).map(page.look.muted),
+    ),
   ];
 }
 

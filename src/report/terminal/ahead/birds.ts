@@ -2,10 +2,10 @@ import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import type { Rest } from '../../../rules/ahead/rest.ts';
 import { count } from '../../../words.ts';
 import { shortDate, weekdayDate } from '../dates.ts';
-import { indented, type Page } from './page.ts';
+import { type DatedPage, item } from './page.ts';
 
 /** Hens that will have had their clutches for a year. */
-export function restLines(rest: readonly Rest[], page: Page): string[] {
+export function restLines(rest: readonly Rest[], page: DatedPage): string[] {
   if (rest.length === 0) return [];
   const lines = rest.flatMap(({ pair, hen, housing, clutches, limit, from, free }) => {
     const since =
@@ -15,7 +15,7 @@ export function restLines(rest: readonly Rest[], page: Page): string[] {
           ? `since ${shortDate(from, page.day)}`
           : `from ${shortDate(from, page.day)} at the earliest, when the first may fledge`;
     const where = housing === null ? '' : ` · ${housing}`;
-    return indented(
+    return item(
       `${pair} (${hen})${where}: rest ${since}; ${count(clutches, 'clutch', 'clutches')} in a year, the limit is ${limit}; free again ${shortDate(free, page.day)}`,
       page,
     );
@@ -24,13 +24,13 @@ export function restLines(rest: readonly Rest[], page: Page): string[] {
 }
 
 /** Birds that come of age and quarantines that end, day by day. */
-export function eventLines(events: readonly AgendaItem[], page: Page): string[] {
+export function eventLines(events: readonly AgendaItem[], page: DatedPage): string[] {
   if (events.length === 0) return [];
   const lines = [...events]
     .sort((a, b) => a.from - b.from)
     .flatMap(({ bird, say, from, species, housing }) => {
       const what = [bird, species, housing].filter((part) => part !== null).join(' · ');
-      return indented(`${weekdayDate(from, page.day)}: ${what}: ${say}`, page);
+      return item(`${weekdayDate(from, page.day)}: ${what}: ${say}`, page);
     });
   return [page.look.heading('Birds'), ...lines];
 }

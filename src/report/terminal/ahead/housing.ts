@@ -3,11 +3,12 @@ import type { Housing, Leaving, WeanedPlace } from '../../../rules/ahead/housing
 import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
+import { aside } from '../page.ts';
 import { flow } from '../width.ts';
-import { estimateText, indented, type Page } from './page.ts';
+import { type DatedPage, estimateText, item } from './page.ts';
 
 /** Where the young will have to live once they feed themselves. */
-export function housingLines({ place, leaving, occupied, empty }: Housing, page: Page): string[] {
+export function housingLines({ place, leaving, occupied, empty }: Housing, page: DatedPage): string[] {
   const lines = [...(place === null ? [] : placeLines(place, page)), ...leavingLines(leaving, page)];
   if (lines.length === 0) return [];
   const free =
@@ -18,29 +19,27 @@ export function housingLines({ place, leaving, occupied, empty }: Housing, page:
     page.look.heading('Room for the young that feed themselves'),
     ...lines,
     ...occupiedLines(occupied, page),
-    ...indented(free, page),
-    ...indented(
+    ...item(free, page),
+    ...aside(
       'Young stay with who feeds them until they feed themselves; then they move out before the next hatch. In an aviary of many pairs they may stay: see who drives whom.',
       page,
-      2,
-      0,
-    ).map(page.look.muted),
+    ),
   ];
 }
 
 /** `aviary: 12 (19)`: now, and the most that ever lived there where that is more. */
-function occupiedLines(occupied: Housing['occupied'], page: Page): string[] {
+function occupiedLines(occupied: Housing['occupied'], page: DatedPage): string[] {
   if (occupied.length === 0) return [];
   const each = occupied.map(
     ({ housing, now, most }) => `${housing}: ${now}${most > now ? ` (${most})` : ''}`,
   );
   return [
-    ...indented('Birds that feed themselves today, in brackets the most that ever lived there:', page),
+    ...item('Birds that feed themselves today, in brackets the most that ever lived there:', page),
     ...flow(each, page.width - 4).map((line) => `    ${line}`),
   ];
 }
 
-function placeLines(place: WeanedPlace, page: Page): string[] {
+function placeLines(place: WeanedPlace, page: DatedPage): string[] {
   const { housing, went, moved, now, most, mostOn, weeks } = place;
   const last = weeks.at(-1);
   const held =
@@ -48,7 +47,7 @@ function placeLines(place: WeanedPlace, page: Page): string[] {
       ? 'the most it ever held'
       : `the most it ever held is ${most} (${shortDate(mostOn, page.day)})`;
   const usual = `${housing}, where ${went} of ${moved} young went so far: ${count(now, 'bird')} now, ${held}.`;
-  if (last === undefined) return indented(usual, page);
+  if (last === undefined) return item(usual, page);
   const then = `If all of them go there and nobody leaves it, ${estimateText(last.birds)} by ${shortDate(last.to, page.day)}`;
   const sure = weeks.find(({ birds }) => birds.low > most);
   const maybe = weeks.find(({ birds }) => birds.high > most);
@@ -56,11 +55,11 @@ function placeLines(place: WeanedPlace, page: Page): string[] {
     maybe === undefined
       ? 'no more than it has held before'
       : `more than ever from the week to ${shortDate(maybe.to, page.day)} on at the earliest${sure === undefined ? '' : `, all but surely from the week to ${shortDate(sure.to, page.day)}`}`;
-  return [...indented(`${usual} ${then}: ${short}.`, page)];
+  return [...item(`${usual} ${then}: ${short}.`, page)];
 }
 
 /** Clutch by clutch, those first who can go today. */
-function leavingLines(leaving: readonly Leaving[], { width, day, look }: Page): string[] {
+function leavingLines(leaving: readonly Leaving[], { width, day, look }: DatedPage): string[] {
   if (leaving.length === 0) return [];
   const when = ({ days }: Leaving) => days?.from ?? Number.POSITIVE_INFINITY;
   const rows = [...leaving]

@@ -1,18 +1,15 @@
 import type { Day } from '../../../days.ts';
 import type { Estimate } from '../../../statistics/estimate.ts';
-import type { Styles } from '../style.ts';
-import { wrap } from '../width.ts';
+import { indented, type Page } from '../page.ts';
 
 /** How the page is laid out, and the day that it stands on. */
-export interface Page {
+export interface DatedPage extends Page {
   day: Day;
-  width: number;
-  look: Styles;
 }
 
-/** A paragraph below a heading. */
-export function indented(text: string, { width }: Page, indent = 2, hanging = 2): string[] {
-  return wrap(text, width - indent, { hanging }).map((line) => ' '.repeat(indent) + line);
+/** What is told of one thing below a heading: later lines are set in further, as the next thing follows at once. */
+export function item(text: string, page: Page, indent = 2): string[] {
+  return indented(text, page, { indent, hanging: 2 });
 }
 
 /** `6.4 (4–9)`, `12 (9–15)`, `2` where that is all but sure; `–` for nobody. */

@@ -1,27 +1,28 @@
 import type { RingSize, Rings } from '../../../rules/ahead/rings.ts';
 import { count } from '../../../words.ts';
 import { relativeDay, shortDate, weekdayDate } from '../dates.ts';
-import { estimateText, indented, type Page } from './page.ts';
+import { aside } from '../page.ts';
+import { type DatedPage, estimateText, item } from './page.ts';
 
 /** What to order by when, size by size: the most urgent order first. */
-export function ringLines(rings: Rings, page: Page): string[] {
+export function ringLines(rings: Rings, page: DatedPage): string[] {
   const { wanted, sizes, tooOld, unused } = rings;
   const { look } = page;
   const title = look.heading('Rings');
-  if (!wanted) return [title, ...indented('This room rings no birds (`ringing: no`).', page)];
+  if (!wanted) return [title, ...item('This room rings no birds (`ringing: no`).', page)];
   const order = (size: RingSize) => size.orderBy ?? Number.POSITIVE_INFINITY;
   const lines = [
     ...[...sizes].sort((a, b) => order(a) - order(b)).flatMap((size) => sizeLines(size, page)),
     ...(tooOld.length === 0
       ? []
-      : indented(`Without a ring and too old for a closed one, never force it: ${tooOld.join(', ')}.`, page)),
+      : item(`Without a ring and too old for a closed one, never force it: ${tooOld.join(', ')}.`, page)),
     ...unusedLines(unused, page),
   ];
   if (lines.length === 0) return [];
   return [title, ...lines, ...closing(rings, page)];
 }
 
-function sizeLines(size: RingSize, page: Page): string[] {
+function sizeLines(size: RingSize, page: DatedPage): string[] {
   const { species, needed, inHand, chicks, first } = size;
   const { day, look } = page;
   const names = species.map(
@@ -35,8 +36,8 @@ function sizeLines(size: RingSize, page: Page): string[] {
   ];
   const style = size.late !== null ? look.watch : size.orderBy !== null ? look.task : (text: string) => text;
   return [
-    ...indented(headOf(size, page), page).map(style),
-    ...indented(`${names.join(', ')}: ${facts.join('; ')}`, page, 4),
+    ...item(headOf(size, page), page).map(style),
+    ...item(`${names.join(', ')}: ${facts.join('; ')}`, page, 4),
     ...lateLines(size, page),
     ...spareLines(size, page),
   ];
@@ -48,7 +49,7 @@ function millimetres(mm: number): string {
   return Number(short) === mm ? short : String(mm);
 }
 
-function headOf({ mm, order, orderBy, late }: RingSize, { day }: Page): string {
+function headOf({ mm, order, orderBy, late }: RingSize, { day }: DatedPage): string {
   const size = mm === null ? 'size not in the profile' : `${millimetres(mm)} mm`;
   if (orderBy === null) return `${size}: those in hand will do`;
   if (late === null)
@@ -56,7 +57,7 @@ function headOf({ mm, order, orderBy, late }: RingSize, { day }: Page): string {
   return order > 0 ? `${size}: order ${order} today; it is late` : `${size}: too late to order`;
 }
 
-function lateLines({ late }: RingSize, page: Page): string[] {
+function lateLines({ late }: RingSize, page: DatedPage): string[] {
   if (late === null) return [];
   const { arrives, tooLate } = late;
   const arrival = `ordered today they come about ${shortDate(arrives, page.day)}`;
@@ -64,13 +65,13 @@ function lateLines({ late }: RingSize, page: Page): string[] {
     tooLate.high === 0
       ? 'still in time for chicks that take their usual time'
       : `too big by then for a closed ring: ${estimateText(tooLate)} of them`;
-  return indented(`${arrival}; ${lost}`, page, 4);
+  return item(`${arrival}; ${lost}`, page, 4);
 }
 
-function spareLines({ spare }: RingSize, page: Page): string[] {
+function spareLines({ spare }: RingSize, page: DatedPage): string[] {
   return spare.flatMap(({ mm, rings, species }) => {
     const names = species.map((name) => name ?? 'species not recorded').join(', ');
-    return indented(
+    return item(
       `${rings} spare of ${millimetres(mm)} mm in hand would fit too, by the profile: ${names}`,
       page,
       4,
@@ -78,14 +79,14 @@ function spareLines({ spare }: RingSize, page: Page): string[] {
   });
 }
 
-function unusedLines(unused: Rings['unused'], page: Page): string[] {
+function unusedLines(unused: Rings['unused'], page: DatedPage): string[] {
   const some = unused.filter(({ rings }) => rings > 0);
   if (some.length === 0) return [];
   const each = some.map(({ mm, rings }) => `${rings} of ${millimetres(mm)} mm`);
-  return indented(`In hand and needed for nobody here: ${each.join(', ')}.`, page);
+  return item(`In hand and needed for nobody here: ${each.join(', ')}.`, page);
 }
 
-function closing({ lead, sooner, sizes }: Rings, page: Page): string[] {
+function closing({ lead, sooner, sizes }: Rings, page: DatedPage): string[] {
   if (sizes.length === 0) return [];
   const late = sizes.some((size) => size.late !== null)
     ? ' Where an order comes late: another keeper may have some, and a ring is never forced.'
@@ -97,10 +98,8 @@ function closing({ lead, sooner, sizes }: Rings, page: Page): string[] {
     sooner === null
       ? ''
       : ` That is longer than from sitting to ringing (${sooner.species}: ${sooner.days} d), so keep some in hand before they lay.`;
-  return indented(
+  return aside(
     `Orders cover nine futures in ten; ${days}.${stock} The leg decides, not the table: sizes as your ring issuer lists them, and where a closed ring is asked for, local rules say which.${late}`,
     page,
-    2,
-    0,
-  ).map(page.look.muted);
+  );
 }

@@ -2,7 +2,7 @@ import type { Ahead } from '../../../rules/ahead/ahead.ts';
 import type { Young } from '../../../rules/ahead/weeks.ts';
 import { columns } from '../columns.ts';
 import { dateSpan } from '../dates.ts';
-import { estimateText, type Page } from './page.ts';
+import { type DatedPage, estimateText } from './page.ts';
 
 const HEADS = ['hatch', 'leave the nest', 'feed themselves'];
 
@@ -12,7 +12,7 @@ const figures = ({ hatching, fledging, independent }: Young) =>
 /** Week by week, and all weeks together. */
 export function weekLines(
   { weeks, total, day }: Pick<Ahead, 'weeks' | 'total' | 'day'>,
-  page: Page,
+  page: DatedPage,
 ): string[] {
   const rows = weeks.map((week) => [`${week.week}`, dateSpan(week.from, week.to, day), ...figures(week)]);
   return table(
@@ -24,12 +24,12 @@ export function weekLines(
 }
 
 /** The same weeks, species by species. */
-export function speciesLines({ species }: Pick<Ahead, 'species'>, page: Page): string[] {
+export function speciesLines({ species }: Pick<Ahead, 'species'>, page: DatedPage): string[] {
   const rows = species.map((one) => [one.species ?? 'species not recorded', ...figures(one)]);
   return table('By species', [['', ...HEADS], ...rows], page, 0);
 }
 
-function table(title: string, rows: string[][], { width, look }: Page, cut: number): string[] {
+function table(title: string, rows: string[][], { width, look }: DatedPage, cut: number): string[] {
   const [head = '', ...lines] = columns(rows, { width, indent: 2, cut });
   return [look.heading(title), look.muted(head), ...lines];
 }

@@ -3,14 +3,20 @@ import { naturally } from '../../../findings/naturally.ts';
 import type { WarningLevel, WarningLine } from '../../../rules/agenda/item.ts';
 import { relativeDay, shortDate } from '../dates.ts';
 import { wrap } from '../width.ts';
-import { besideGutter, bodyWidth, type Page } from './lines.ts';
+import { besideGutter, bodyWidth, type DuePage } from './lines.ts';
 
 /** The word that says how much a warning presses, the most pressing first. */
 export const LEVEL_WORDS: Record<WarningLevel, string> = { act: 'ACT NOW', watch: 'WATCH', note: 'note' };
+/** What a keeper is to make of it. */
+export const LEVEL_MEANS: Record<WarningLevel, string> = {
+  act: 'a bird may suffer today',
+  watch: 'look today',
+  note: 'know',
+};
 const LEVELS = Object.keys(LEVEL_WORDS) as WarningLevel[];
 
 /** Warnings, the most pressing first: what was seen and why it matters, and what to check. */
-export function warningLines(warnings: readonly WarningLine[], page: Page): string[] {
+export function warningLines(warnings: readonly WarningLine[], page: DuePage): string[] {
   return pressingFirst(warnings).flatMap((warning) => oneWarning(warning, page));
 }
 
@@ -31,11 +37,11 @@ export function warningHead({ pair, bird, clutch, date }: WarningLine, day: Day)
   return `${whom.length === 0 ? 'the room' : whom.join(', ')} · ${when}`;
 }
 
-function oneWarning(warning: WarningLine, page: Page): string[] {
+function oneWarning(warning: WarningLine, page: DuePage): string[] {
   const { level, text, check } = warning;
   const body = bodyWidth(page);
   const lines = [
-    ...wrap(warningHead(warning, page.day), body, { hanging: 2 }).map(page.styles.task),
+    ...wrap(warningHead(warning, page.day), body, { hanging: 2 }).map(page.look.task),
     ...wrap(text, body),
     ...wrap(`check: ${check}`, body, { hanging: 2 }),
   ];

@@ -5,15 +5,9 @@ import type { Family, Hatching } from '../../../rules/feed/families.ts';
 import type { HousingPlan } from '../../../rules/feed/plan.ts';
 import { count } from '../../../words.ts';
 import { dateSpan, weekdayDate } from '../dates.ts';
-import type { Styles } from '../style.ts';
+import { indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-
-interface Page {
-  day: Day;
-  width: number;
-  look: Styles;
-}
 
 const NEEDS = {
   required: 'rears on live food',
@@ -23,17 +17,13 @@ const NEEDS = {
 } as const;
 
 /** A housing with nests in it: who feeds itself there, who is fed, who may hatch, and what live food fits. */
-export function whoLines(place: HousingPlan, { day, width, look }: Page): string[] {
+export function whoLines(place: HousingPlan, day: Day, page: Page): string[] {
   const number = place.adults.reduce((total, one) => total + one.number, 0);
   const head = `${housingName(place)} · ${count(number, 'bird')} feeding ${number === 1 ? 'itself' : 'themselves'}`;
   return [
-    ...wrap(head, width, { hanging: 2 }).map(look.heading),
-    ...place.families.flatMap((family) =>
-      wrap(familyWords(family, day), width - 2, { hanging: 2 }).map((line) => `  ${line}`),
-    ),
-    ...sizeWords(place, day).flatMap((text) =>
-      wrap(text, width - 2, { hanging: 2 }).map((line) => `  ${line}`),
-    ),
+    ...wrap(head, page.width, { hanging: 2 }).map(page.look.heading),
+    ...place.families.flatMap((family) => indented(familyWords(family, day), page, { hanging: 2 })),
+    ...sizeWords(place, day).flatMap((text) => indented(text, page, { hanging: 2 })),
   ];
 }
 

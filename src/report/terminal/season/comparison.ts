@@ -1,8 +1,9 @@
 import type { Comparison, RateComparison } from '../../../rules/season/compare.ts';
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
+import { indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
 import { percent, pointsRange } from './figures.ts';
-import { fitted, type Page, sentence } from './page.ts';
+import { fitted } from './page.ts';
 
 interface Words {
   measures: readonly MeasureWords[];
@@ -12,7 +13,7 @@ interface Words {
 
 /** What the differences between groups amount to: those that the numbers show, then what they cannot. */
 export function comparisonLines(comparison: Comparison, words: Words, page: Page): string[] {
-  return comparisonSentences(comparison, words).flatMap((text) => sentence(text, page));
+  return comparisonSentences(comparison, words).flatMap((text) => indented(text, page));
 }
 
 export function comparisonSentences({ rates, survival }: Comparison, words: Words): string[] {

@@ -1,5 +1,3 @@
-import type { EggCounts } from '../../../rules/season/counts.ts';
-
 /** `80 %`; never 100 or 0 for what is only nearly so. */
 export function percent(share: number): string {
   const rounded = Math.round(share * 100);
@@ -21,11 +19,6 @@ export function pointsRange(low: number, high: number): string {
 function signed(share: number): string {
   const points = Math.round(share * 100);
   return points > 0 ? `+${points}` : points < 0 ? `−${-points}` : '0';
-}
-
-/** All that a table of causes adds up to. */
-export function total(causes: EggCounts['lost']): number {
-  return Object.values(causes).reduce((sum, n) => sum + n, 0);
 }
 
 /** `day 3`, `days 3–5` */

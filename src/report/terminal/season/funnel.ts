@@ -1,7 +1,7 @@
 import type { Block } from '../../../rules/season/block.ts';
 import { count } from '../../../words.ts';
+import { aside, type Page } from '../page.ts';
 import { pad } from '../width.ts';
-import { aside, type Page } from './page.ts';
 import { bar } from './plots.ts';
 
 const TITLE = 13;

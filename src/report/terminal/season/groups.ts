@@ -3,10 +3,11 @@ import type { Block } from '../../../rules/season/block.ts';
 import type { Ranking } from '../../../rules/season/ranking.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
 import { GROUP_HEADS, GROUP_NOTE } from '../../season.ts';
+import { aside, indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
 import { pad, truncate, widthOf } from '../width.ts';
 import { percent, percentRange } from './figures.ts';
-import { aside, fitted, type Page, sentence } from './page.ts';
+import { fitted } from './page.ts';
 import { intervalBar } from './plots.ts';
 
 /** The rates that fit beside each other on a page of 80 columns. */
@@ -45,7 +46,7 @@ export function groupTable(
     right: Array.from({ length: shown.length + 1 }, (_, i) => i + 1),
   }));
   const [head = '', ...rows] = fitted(tables, page);
-  return [head, ...rows.flatMap((row, i) => (long ? [...sentence(names[i] ?? '', page), row] : [row]))];
+  return [head, ...rows.flatMap((row, i) => (long ? [...indented(names[i] ?? '', page), row] : [row]))];
 }
 
 function cell({ k, n, rate, open }: Rate): string {

@@ -1,8 +1,7 @@
 import type { Block } from '../../../rules/season/block.ts';
+import { indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
 import { pad, truncate } from '../width.ts';
-import { total } from './figures.ts';
-import { type Page, sentence } from './page.ts';
 import { bar } from './plots.ts';
 
 const WHO = 8;
@@ -11,8 +10,9 @@ const NUMBER = 4;
 
 /** What eggs and young were lost to, the commonest first. */
 export function lossLines({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>, page: Page): string[] {
-  const most = Math.max(1, ...Object.values(eggs.lost), ...Object.values(chicks.died));
-  if (total(eggs.lost) + total(chicks.died) === 0) return sentence('Nothing was lost.', page);
+  const numbers = [...Object.values(eggs.lost), ...Object.values(chicks.died)];
+  if (numbers.length === 0) return indented('Nothing was lost.', page);
+  const most = Math.max(...numbers);
   return [...causeLines('eggs', eggs.lost, most, page), ...causeLines('young', chicks.died, most, page)];
 }
 

@@ -1,9 +1,10 @@
 import type { SeasonBook } from '../../../rules/season/season.ts';
 import type { Danger } from '../../../rules/season/survival.ts';
+import { sumOf } from '../../../statistics/sums.ts';
 import { count } from '../../../words.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { days, total } from './figures.ts';
+import { days } from './figures.ts';
 
 export function openingLines(book: SeasonBook, width: number): string[] {
   return wrap(storyOf(book), width);
@@ -48,7 +49,7 @@ function worst(who: string, causes: Record<string, number>): string | null {
     ([name]) => name !== 'unknown',
   );
   if (n < 2 || next === n) return null;
-  return `The commonest loss of ${who} was “${visible(cause)}” (${n} of ${total(causes)}).`;
+  return `The commonest loss of ${who} was “${visible(cause)}” (${n} of ${sumOf(Object.values(causes))}).`;
 }
 
 /** Only where there is something to choose from: with intervals that overlap, the first is not the best. */

@@ -1,9 +1,9 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { SurvivalRow } from '../../../rules/season/survival.ts';
 import { count } from '../../../words.ts';
+import { aside, indented, type Page } from '../page.ts';
 import { pad } from '../width.ts';
 import { days, number, percent, percentRange } from './figures.ts';
-import { aside, type Page, sentence } from './page.ts';
 import { stepPlot } from './plots.ts';
 
 const HEIGHT = 4;
@@ -14,13 +14,13 @@ const LISTED = 12;
 export function survivalLines(block: Pick<Block, 'survival' | 'lives'>, page: Page): string[] {
   const { rows } = block.survival;
   const { instead, watch, caveat } = survivalWords(block);
-  if (instead !== null) return sentence(instead, page);
+  if (instead !== null) return indented(instead, page);
   const to = Math.max(oldestOf(block), 1);
   return [
     ...stepPlot(rows, { to, width: Math.min(70, page.width - 2), height: HEIGHT }).map((line) => `  ${line}`),
     ...rows.slice(0, LISTED).map(rowLine),
     ...(rows.length > LISTED ? aside(`and ${count(rows.length - LISTED, 'later age')}`, page) : []),
-    ...(watch === null ? [] : sentence(watch, page)),
+    ...(watch === null ? [] : indented(watch, page)),
     ...(caveat === null ? [] : aside(caveat, page)),
   ];
 }

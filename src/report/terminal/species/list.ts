@@ -3,20 +3,16 @@ import type { KeptSpecies } from '../../../rules/species/list.ts';
 import type { Profile, Range, Sourced } from '../../../species/profile.ts';
 import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
+import type { Screen } from '../page.ts';
 import { styles } from '../style.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
 import { forecastText, valueText } from './value.ts';
 
-interface Options {
-  width: number;
-  color: boolean;
-}
-
 const UNKNOWN = '?';
 
 /** The list of species, one a line. */
-export function speciesListText(profiles: readonly Profile[], options: Options): string {
+export function speciesListText(profiles: readonly Profile[], options: Screen): string {
   const rows = profiles.map(({ species, incubation, fledging, liveFood, scientific }) => [
     species,
     book(incubation),
@@ -29,7 +25,7 @@ export function speciesListText(profiles: readonly Profile[], options: Options):
 }
 
 /** The species of this room: what the book says, and what the own clutches made of it. */
-export function keptSpeciesText(kept: readonly KeptSpecies[], options: Options): string {
+export function keptSpeciesText(kept: readonly KeptSpecies[], options: Screen): string {
   const rows = kept.map(({ profile, now }) => [
     profile.species,
     book(profile.incubation),
@@ -56,7 +52,7 @@ function page(
   rows: string[][],
   { cut, right }: { cut: number; right: number[] },
   close: string,
-  { width, color }: Options,
+  { width, color }: Screen,
 ): string {
   const number = rows.length - 1;
   if (number === 0) return 'No species fits. Without filters, `nestlog species` lists all there are.\n';

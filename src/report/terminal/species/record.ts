@@ -7,14 +7,10 @@ import type { SpeciesView } from '../../../rules/species/view.ts';
 import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
+import { indented, type Screen } from '../page.ts';
 import { styles } from '../style.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-
-interface Options {
-  width: number;
-  color: boolean;
-}
 
 const TITLES: Record<DurationKind, string> = { incubation: 'First to hatch', fledging: 'First to fledge' };
 const NONE = '  no clutch of known length yet';
@@ -25,7 +21,7 @@ const HOW =
 const percent = (share: number) => `${share < 1 ? Math.min(99, Math.round(share * 100)) : 100} %`;
 
 /** Every past forecast of a species beside what happened. */
-export function recordText({ profile, own }: SpeciesView, day: Day, { width, color }: Options): string {
+export function recordText({ profile, own }: SpeciesView, day: Day, { width, color }: Screen): string {
   const look = styles(color);
   const blocks = (['incubation', 'fledging'] as const).flatMap((kind) => {
     const title = look.heading(TITLES[kind]);
@@ -36,7 +32,7 @@ export function recordText({ profile, own }: SpeciesView, day: Day, { width, col
       .map((past) => recordRow(past, day));
     const head = ['clutch', 'window', 'likely', 'happened', 'off', 'CRPS', ''];
     const [first = '', ...table] = columns([head, ...rows], { width, indent: 2, right: [4, 5], cut: 0 });
-    const sentence = wrap(recordSentence(experience.record), width - 2).map((line) => `  ${line}`);
+    const sentence = indented(recordSentence(experience.record), { width });
     return [title, look.muted(first), ...table, ...sentence, ''];
   });
   const heading = look.heading(`${visible(profile.species)}: forecasts and what happened`);
@@ -57,7 +53,7 @@ function recordRow({ clutch, from, to, likely, happened, crps }: PastForecast, d
 }
 
 /** The scores of the whole room, a species a line. */
-export function roomRecordText(records: readonly KindRecord[], { width, color }: Options): string {
+export function roomRecordText(records: readonly KindRecord[], { width, color }: Screen): string {
   const look = styles(color);
   const blocks = records.flatMap(({ kind, species, all }) => {
     const title = look.heading(TITLES[kind]);
@@ -71,7 +67,7 @@ export function roomRecordText(records: readonly KindRecord[], { width, color }:
       cut: 0,
     });
     const [first = '', ...lines] = table;
-    const verdict = wrap(`${comparison(all)}.`, width - 2).map((line) => `  ${line}`);
+    const verdict = indented(`${comparison(all)}.`, { width });
     return [title, look.muted(first), ...lines.slice(0, -1), look.task(lines.at(-1) ?? ''), ...verdict, ''];
   });
   const words =

@@ -5,7 +5,7 @@ import { unsaid } from '../../../../src/report/terminal/due/where.ts';
 import { styles } from '../../../../src/report/terminal/style.ts';
 import { day, item } from '../../mornings.ts';
 
-const page = { day: day('2026-05-17'), width: 80, styles: styles(false), gutter: 10 };
+const page = { day: day('2026-05-17'), width: 80, look: styles(false), gutter: 10 };
 const row: Row = [item({ say: 'watch whether a parent drives the young', to: null })];
 
 test('words stand at the left of the first line only', () => {

@@ -4,7 +4,7 @@ import { styles } from '../../../../src/report/terminal/style.ts';
 import { day, warning } from '../../mornings.ts';
 
 const standing = day('2026-05-17');
-const page = { day: standing, width: 60, styles: styles(false), gutter: 10 };
+const page = { day: standing, width: 60, look: styles(false), gutter: 10 };
 
 test('a warning says how much it presses, whom it concerns, since when, what was seen and what to check', () => {
   const seen = warning({

@@ -5,7 +5,6 @@ import {
   percent,
   percentRange,
   pointsRange,
-  total,
 } from '../../../../src/report/terminal/season/figures.ts';
 
 describe('figures in words', () => {
@@ -29,6 +28,5 @@ describe('figures in words', () => {
   it('days of age and numbers that need not be whole', () => {
     expect([days(3, 3), days(3, 5)]).toEqual(['day 3', 'days 3–5']);
     expect([number(4), number(2.49), number(2.999999)]).toEqual(['4', '2.5', '3']);
-    expect(total({ cold: 2, hawk: 1 })).toBe(3);
   });
 });

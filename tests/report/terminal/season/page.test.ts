@@ -1,16 +1,6 @@
 import { expect, it } from 'vitest';
-import { aside, fitted, section, sentence, without } from '../../../../src/report/terminal/season/page.ts';
+import { fitted, without } from '../../../../src/report/terminal/season/page.ts';
 import { page } from '../../seasons.ts';
-
-it('a part without lines has no title', () => {
-  expect(section('LOSSES', [], page())).toEqual([]);
-  expect(section('LOSSES', ['  none'], page())).toEqual(['LOSSES', '  none']);
-});
-
-it('sentences are set in and wrapped', () => {
-  expect(sentence('one two three', page(9))).toEqual(['  one two', '  three']);
-  expect(aside('one', page(9))).toEqual(['  one']);
-});
 
 it('of several tables the first that fits is drawn', () => {
   const rows = [
