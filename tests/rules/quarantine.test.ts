@@ -188,6 +188,7 @@ describe('whoever shares a cage with a bird in quarantine', () => {
       ),
     });
     expect(out(bred(''), 'A')).toBe('31 Mar');
+    expect(out(bred('\ndate: 2026-03-26, fledged: 1\ndate: 2026-03-29, independent: 1'), 'A')).toBe('31 Mar');
     const reared = '\ndate: 2026-03-10, moved: {c1: cage 7}\ndate: 2026-03-15, moved: {c1: cage 9}';
     expect(out(bred(reared), 'A')).toBe('14 Apr with LW-1/1/c1');
   });
@@ -245,6 +246,18 @@ describe('a death beside a bird in quarantine', () => {
     expect(late('2026-05-30')).toBe('29 Jun, B died');
     expect(late('2026-05-31')).toBe('31 Mar');
   });
+});
+
+it('a bird that was thought dead and is found again never left, and joins nobody', () => {
+  const found = came('B', '2026-03-01', 'date: 2026-03-05, died', 'date: 2026-03-08, back');
+  expect(out(birds(came('A', '2026-03-01'), found), 'A')).toBe('31 Mar');
+});
+
+it('four are named, of five the fifth is counted', () => {
+  const crowd = (...ids: string[]) =>
+    birds(...ids.map((id) => came(id, '2026-03-11')), came('A', '2026-03-01'));
+  expect(out(crowd('B', 'C', 'D', 'E'), 'A')).toBe('10 Apr with B, C, D and E');
+  expect(out(crowd('B', 'C', 'D', 'E', 'F', 'G'), 'A')).toBe('10 Apr with B, C, D, E and 2 others');
 });
 
 describe('an illness beside a bird in quarantine', () => {
