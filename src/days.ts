@@ -128,6 +128,17 @@ export function spanOf(days: readonly Day[]): Span {
   return { from: Math.min(...days), to: Math.max(...days) };
 }
 
+/** What is left of a time when a gap is taken out of it; here `to` is the first day that no longer belongs to either. */
+export function without<T extends { from: Day; to: Day }>(
+  time: T,
+  { from, to }: { from: Day; to: Day },
+): T[] {
+  return [
+    { ...time, to: Math.min(time.to, from) },
+    { ...time, from: Math.max(time.from, to) },
+  ].filter((part) => part.from < part.to);
+}
+
 /** `5 Mar` of what is known to the day; `by 5 Mar` of what was found then, and may be older. */
 export function foundWords({ from, to }: Span): string {
   return from === to ? shortDay(to) : `by ${shortDay(to)}`;

@@ -19,6 +19,7 @@ import {
   spanOf,
   weekday,
   wholeMonths,
+  without,
 } from '../src/days.ts';
 
 const MILLISECONDS = 86_400_000;
@@ -195,6 +196,16 @@ describe('a day in a sentence', () => {
 it('what was found is told by the day of the look, what is known to the day by itself', () => {
   expect(foundWords({ from: day('2026-03-04'), to: day('2026-03-04') })).toBe('4 Mar');
   expect(foundWords({ from: day('2026-03-01'), to: day('2026-03-04') })).toBe('by 4 Mar');
+});
+
+it('a time less a gap is what lies before it and what lies behind it', () => {
+  const less = (from: number, to: number) => without({ name: 'flight 2', from: 10, to: 20 }, { from, to });
+  const part = (from: number, to: number) => ({ name: 'flight 2', from, to });
+  expect(less(12, 15)).toEqual([part(10, 12), part(15, 20)]);
+  expect(less(5, 15)).toEqual([part(15, 20)]);
+  expect(less(15, Number.POSITIVE_INFINITY)).toEqual([part(10, 15)]);
+  expect(less(10, 20)).toEqual([]);
+  expect([less(1, 10), less(1, 5), less(20, 25), less(25, 30)]).toEqual(Array(4).fill([part(10, 20)]));
 });
 
 describe('the Gregorian leap rule', () => {

@@ -1,4 +1,4 @@
-import type { Day } from '../days.ts';
+import { type Day, without } from '../days.ts';
 import type { Room } from '../room/fold.ts';
 import { enteredOn } from '../room/lives.ts';
 import type { Bird } from '../room/model.ts';
@@ -61,23 +61,16 @@ export function quarantineOf(room: Room, bird: Bird): Quarantine | null {
   if (!isApart(bird)) return null;
   const find = known.get(room.birds) ?? companyIn(room);
   known.set(room.birds, find);
-  let before: Day;
-  let quarantine: Quarantine = {
-    ...bird.quarantine,
-    out: bird.quarantine.until,
-    joined: [],
-    died: [],
-    ill: [],
-    meetings: [],
-  };
+  let { until } = bird.quarantine;
   // Days begun anew may see others join.
-  do {
-    before = quarantine.until;
-    quarantine = begunAnew(bird, find(bird, before));
-  } while (quarantine.until > before);
-  return quarantine;
+  while (true) {
+    const quarantine = begunAnew(bird, find(bird, until));
+    if (quarantine.until <= until) return quarantine;
+    until = quarantine.until;
+  }
 }
 
+/** How the days run, where this is all that may have been carried to it. */
 function begunAnew(bird: InQuarantine, { meetings, deaths, spells }: Company): Quarantine {
   const { from: begun, until: end } = bird.quarantine;
   const quarantine = { from: begun, until: end, joined: [] as Bird[], died: [] as Bird[] };
@@ -146,7 +139,6 @@ function companyIn({ birds, pairs }: Room): FindCompany {
 
 /** The times in which a bird was unwell while the two were together, whether or not they were parted then. */
 function illWhileTogether({ bird, since, to }: Meeting): Spell[] {
-  if (bird.unwell.length === 0) return [];
   return spellsOf(bird).filter((spell) => spell.since <= (to ?? STILL) && spell.over > since);
 }
 
@@ -255,7 +247,7 @@ function presencesOf(bird: Bird): Presence[] {
   });
   return bird.absences.reduce(
     (left, { fate, until }) =>
-      fate.kind === 'gone' ? left.flatMap((one) => without(one, fate.day, until)) : left,
+      fate.kind === 'gone' ? left.flatMap((one) => without(one, { from: fate.day, to: until })) : left,
     all,
   );
 }
@@ -264,13 +256,4 @@ function presencesOf(bird: Bird): Presence[] {
 function goneBy({ fate }: Bird): Day {
   if (fate === null) return STILL;
   return fate.kind === 'died' ? fate.day + 1 : fate.day;
-}
-
-function without(presence: Presence, from: Day, to: Day): Presence[] {
-  const { from: came, to: left } = presence;
-  if (to <= came || from >= left) return [presence];
-  return [
-    { ...presence, to: from },
-    { ...presence, from: to },
-  ].filter((part) => part.from < part.to);
 }

@@ -4,7 +4,7 @@ import { fewNames, quarantineOf } from '../../src/rules/quarantine.ts';
 import { birdIn, waxbills } from '../room/facts.ts';
 import { type Files, room } from '../rooms.ts';
 import { lines } from './agenda/hill-finch.ts';
-import { line } from './warnings/warned.ts';
+import { line, warned } from './warnings/warned.ts';
 
 const birds = (...items: string[]): Files => ({
   'birds.yaml': `birds:\n${items.map((item) => `  - ${item}`).join('\n')}\n`,
@@ -12,14 +12,22 @@ const birds = (...items: string[]): Files => ({
 const came = (id: string, on: string, ...more: string[]) =>
   `{id: ${id}, log: [${[`date: ${on}, arrived: cage 9`, ...more].map((entry) => `{${entry}}`).join(', ')}]}`;
 
-/** When a bird may come out, and who made its days begin anew: `31 Mar`, `9 Apr with B`. */
+/** When a bird's days are over, and who made them begin anew: `31 Mar`, `9 Apr with B`, `9 Apr, B died`. */
 function out(files: Files, who: string, on = '2026-03-30'): string | null {
   const known = room(files, on);
   const quarantine = quarantineOf(known, birdIn(known, who));
   if (quarantine === null) return null;
-  const { until, joined } = quarantine;
-  return `${shortDay(until)}${joined.length === 0 ? '' : ` with ${fewNames(joined)}`}`;
+  const { until, joined, died } = quarantine;
+  const why = [
+    ...(joined.length === 0 ? [] : [` with ${fewNames(joined)}`]),
+    ...(died.length === 0 ? [] : [`, ${fewNames(died)} died`]),
+  ];
+  return `${shortDay(until)}${why.join('')}`;
 }
+
+/** A bird that has long been in flight 2. */
+const resident = (id: string, ...more: string[]) =>
+  `{id: ${id}, log: [${['date: 2025-03-01, arrived: flight 2', 'date: 2025-04-01, released', ...more].map((entry) => `{${entry}}`).join(', ')}]}`;
 
 // Thirty days apart, begun anew when another bird joins: common practice.
 describe('the days of quarantine', () => {
@@ -148,5 +156,164 @@ describe('the days of quarantine', () => {
     expect(lines(files, 'quarantine-end', '2026-04-09')).toMatchObject([
       { bird: 'A', why: 'with H since 10 Mar + 30 d' },
     ]);
+  });
+});
+
+describe('whoever shares a cage with a bird in quarantine', () => {
+  it('and joined it once its days had begun anew, lets them begin anew once more', () => {
+    const chain = birds(came('A', '2026-03-01'), came('B', '2026-03-20'), came('C', '2026-04-10'));
+    expect(out(chain, 'A', '2026-04-12')).toBe('10 May with C');
+  });
+
+  it('and was let out meanwhile, comes to it as a stranger, though the two came together', () => {
+    const visitor = came(
+      'B',
+      '2026-03-01',
+      'date: 2026-03-05, released: flight 2',
+      'date: 2026-03-12, moved: cage 9',
+    );
+    expect(out(birds(came('A', '2026-03-01'), visitor), 'A')).toBe('11 Apr with B');
+  });
+
+  it('only before it came there, was never with it', () => {
+    const before = birds(
+      came('A', '2026-03-01', 'date: 2026-03-10, moved: cage 7'),
+      resident('H', 'date: 2026-03-02, moved: cage 7', 'date: 2026-03-05, moved: flight 2'),
+    );
+    expect(out(before, 'A')).toBe('31 Mar');
+  });
+
+  it('and is its mate, joins it once, however often it is put beside it until they are parted', () => {
+    const beside = [
+      'date: 2026-03-05, moved: cage 9',
+      'date: 2026-03-12, moved: cage 7',
+      'date: 2026-03-18, moved: cage 9',
+    ];
+    const mates = (parted: string): Files => ({
+      ...birds(came('A', '2026-03-01'), resident('H', ...beside)),
+      'LW-1': waxbills(
+        `date: 2026-03-06, paired\ndate: ${parted}, parted`,
+        'cock: A\nhen: H\nhousing: cage 9',
+      ),
+    });
+    expect(out(mates('2026-03-20'), 'A')).toBe('4 Apr with H');
+    expect(out(mates('2026-03-12'), 'A')).toBe('17 Apr with H');
+    expect(out(mates('2026-03-17'), 'A')).toBe('17 Apr with H');
+  });
+
+  it('and hatched there joins nobody, a young bird that is brought there does', () => {
+    const hosts = [
+      resident('C', 'date: 2026-02-01, moved: cage 9'),
+      resident('D', 'date: 2026-02-01, moved: cage 9'),
+    ];
+    const bred = (young: string): Files => ({
+      ...birds(came('A', '2026-03-01'), ...hosts),
+      'LW-1': waxbills(
+        `date: 2026-02-01, paired\ndate: 2026-02-20, laid: 2\ndate: 2026-03-06, hatched: 1${young}`,
+        'cock: C\nhen: D\nhousing: cage 9',
+      ),
+    });
+    expect(out(bred(''), 'A')).toBe('31 Mar');
+    expect(out(bred('\ndate: 2026-03-26, fledged: 1\ndate: 2026-03-29, independent: 1'), 'A')).toBe('31 Mar');
+    const reared = '\ndate: 2026-03-10, moved: {c1: cage 7}\ndate: 2026-03-15, moved: {c1: cage 9}';
+    expect(out(bred(reared), 'A')).toBe('14 Apr with LW-1/1/c1');
+  });
+
+  it('and is its own chick joins it no more when it comes back from the hand', () => {
+    const files: Files = {
+      ...birds(came('A', '2026-03-01'), came('B', '2026-03-01')),
+      'LW-1': waxbills(
+        'date: 2026-03-01, paired\ndate: 2026-03-02, laid: 2\ndate: 2026-03-15, hatched: 2\ndate: 2026-03-18, fostered: {hand: c1}\ndate: 2026-03-24, moved: {c1: cage 9}',
+        'cock: A\nhen: B\nhousing: cage 9',
+      ),
+    };
+    expect(['A', 'B'].map((who) => out(files, who))).toEqual(['31 Mar', '31 Mar']);
+  });
+
+  it('came with it, though the keeper wrote of longer days for one of the two later', () => {
+    const two = birds(came('A', '2026-03-01'), came('B', '2026-03-01', 'date: 2026-03-10, quarantine: 45'));
+    expect(out(two, 'A')).toBe('31 Mar');
+    expect(warned(two, 'quarantine', '2026-03-11')).toEqual([]);
+  });
+});
+
+// What it died of nobody knows until a vet has looked: the days of all who were with it begin anew (common practice).
+describe('a death beside a bird in quarantine', () => {
+  const beside = (...log: string[]) => birds(came('A', '2026-03-01'), came('B', '2026-03-01', ...log));
+
+  it('lets the days begin anew', () => {
+    expect(out(beside('date: 2026-03-10, died'), 'A')).toBe('9 Apr, B died');
+  });
+
+  it('in another cage does not, unless the bird was taken there ill', () => {
+    const AWAY = 'date: 2026-03-09, moved: cage 8';
+    const DEAD = 'date: 2026-03-14, died';
+    expect(out(beside(AWAY, DEAD), 'A')).toBe('31 Mar');
+    expect(out(beside('date: 2026-03-08, unwell: fluffed', AWAY, DEAD), 'A')).toBe('13 Apr, B died');
+    const twice = ['date: 2026-03-03, unwell: fluffed', 'date: 2026-03-05, unwell: well again'];
+    expect(out(beside(...twice, 'date: 2026-03-08, unwell: fluffed', AWAY, DEAD), 'A')).toBe(
+      '13 Apr, B died',
+    );
+    expect(out(beside(...twice, AWAY, DEAD), 'A')).toBe('31 Mar');
+  });
+
+  it('before another bird joins counts as long as that one did not', () => {
+    const both = birds(
+      came('A', '2026-03-01'),
+      came('B', '2026-03-01', 'date: 2026-03-05, died'),
+      came('C', '2026-03-12'),
+    );
+    expect(out(both, 'A', '2026-03-10')).toBe('4 Apr, B died');
+    expect(out(both, 'A', '2026-03-12')).toBe('11 Apr with C');
+  });
+
+  it('counts too where the days are over and nobody let it out, for two months', () => {
+    const late = (on: string) => out(beside(`date: ${on}, died`), 'A', '2026-06-15');
+    expect(late('2026-05-30')).toBe('29 Jun, B died');
+    expect(late('2026-05-31')).toBe('31 Mar');
+  });
+});
+
+it('a bird that was thought dead and is found again never left, and joins nobody', () => {
+  const found = came('B', '2026-03-01', 'date: 2026-03-05, died', 'date: 2026-03-08, back');
+  expect(out(birds(came('A', '2026-03-01'), found), 'A')).toBe('31 Mar');
+});
+
+it('four are named, of five the fifth is counted', () => {
+  const crowd = (...ids: string[]) =>
+    birds(...ids.map((id) => came(id, '2026-03-11')), came('A', '2026-03-01'));
+  expect(out(crowd('B', 'C', 'D', 'E'), 'A')).toBe('10 Apr with B, C, D and E');
+  expect(out(crowd('B', 'C', 'D', 'E', 'F', 'G'), 'A')).toBe('10 Apr with B, C, D, E and 2 others');
+});
+
+describe('an illness beside a bird in quarantine', () => {
+  /** The first day on which A may come out. */
+  const free = (...log: string[]) => {
+    const known = room(birds(came('A', '2026-03-01'), came('B', '2026-03-01', ...log)), '2026-06-30');
+    return shortDay(quarantineOf(known, birdIn(known, 'A'))?.out ?? 0);
+  };
+  const ILL = 'date: 2026-03-28, unwell: fluffed';
+
+  it('keeps it in until the ill one is well, though its days are over, and though the two were parted', () => {
+    expect(free()).toBe('31 Mar');
+    expect(free(ILL, 'date: 2026-04-03, unwell: well again')).toBe('3 Apr');
+    expect(free(ILL, 'date: 2026-03-29, moved: cage 8', 'date: 2026-04-03, unwell: well again')).toBe(
+      '3 Apr',
+    );
+    expect(free('date: 2026-03-27, moved: cage 8', ILL)).toBe('31 Mar');
+  });
+
+  it('that begins two months after its days are over is another matter', () => {
+    expect(free('date: 2026-05-30, unwell: fluffed')).toBe('14 Jun');
+    expect(free('date: 2026-05-31, unwell: fluffed')).toBe('31 Mar');
+  });
+
+  it('that the other died of counts as the death that it was', () => {
+    const short = birds(
+      came('A', '2026-03-01', 'date: 2026-03-01, quarantine: 10'),
+      came('B', '2026-03-01', 'date: 2026-03-04, unwell: fluffed', 'date: 2026-03-05, died'),
+    );
+    const known = room(short, '2026-03-06');
+    expect(shortDay(quarantineOf(known, birdIn(known, 'A'))?.out ?? 0)).toBe('15 Mar');
   });
 });

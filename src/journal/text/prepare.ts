@@ -49,17 +49,20 @@ function withoutConflicts(text: string, lines: Lines, findings: Finding[]): stri
 
 /** Directives can only stand before the document. */
 function withoutDirectives(text: string, lines: Lines, findings: Finding[]): string {
-  let result = text;
-  for (let at = 0; at < text.length; ) {
+  const head: string[] = [];
+  let at = 0;
+  while (at < text.length) {
     const end = lines.lineEnd(at);
+    const next = text.indexOf('\n', end) + 1 || text.length;
     const line = text.slice(at, end);
     if (line.startsWith('%')) {
       findings.push({ code: 'yaml-feature', at: lines.place(at, end), args: { feature: 'directive' } });
-      result = `${result.slice(0, at)}#${result.slice(at + 1)}`;
+      head.push('#', text.slice(at + 1, next));
     } else if (CONTENT.test(line)) break;
-    at = text.indexOf('\n', end) + 1 || text.length;
+    else head.push(text.slice(at, next));
+    at = next;
   }
-  return result;
+  return head.length === 0 ? text : head.join('') + text.slice(at);
 }
 
 /** A `---` before everything else is blanked; what follows a later one is another document, and is not read. */

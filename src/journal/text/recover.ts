@@ -23,6 +23,13 @@ interface Line {
   body: string;
 }
 
+/** The last list of entries that was read: its key, where it stands among the pairs, and what it holds. */
+interface Log {
+  key: Text;
+  at: number;
+  items: Node[];
+}
+
 /** An entry or record, however it is indented. */
 const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
 /** An item of a list, also where the blank behind the dash of an entry is missing. */
@@ -48,10 +55,16 @@ export class Recovery {
 
   fields(slice: Slice): Fields {
     const pairs: (readonly [Text, Node])[] = [];
+    let log: Log | null = null;
     for (const section of sectionsOf(slice)) {
       const end = this.#endOfKey(section);
-      append(pairs, this.#section(part(section, 0, end)));
-      if (end < section.text.length) this.#rejoin(pairs, part(section, end, section.text.length));
+      for (const [key, node] of this.#section(part(section, 0, end))) {
+        if (this.#holds(key.text) === 'entries' && (node instanceof List || node instanceof Empty)) {
+          log = { key, at: pairs.length, items: node instanceof List ? [...node.items] : [] };
+        }
+        pairs.push([key, node]);
+      }
+      if (end < section.text.length) this.#rejoin(log, pairs, part(section, end, section.text.length));
     }
     const at = this.#lines.place(slice.base, slice.base + slice.text.length);
     return new Fields(pairs, at, 'block');
@@ -69,20 +82,17 @@ export class Recovery {
   }
 
   /** Entries behind a key that has a value of its own are of the log before it: a stray line takes none of them along. */
-  #rejoin(pairs: (readonly [Text, Node])[], slice: Slice): void {
+  #rejoin(log: Log | null, pairs: (readonly [Text, Node])[], slice: Slice): void {
     const lines = linesOf(slice.text);
-    const log = pairs.findLastIndex(
-      ([{ text }, node]) =>
-        this.#holds(text) === 'entries' && (node instanceof List || node instanceof Empty),
-    );
-    const [key, list] = pairs[log] ?? [];
-    if (key === undefined) {
+    if (log === null) {
       this.#strays(slice, lines);
       return;
     }
-    const before = list instanceof List ? list.items : [];
+    const { key, at, items } = log;
     const starts = lines.filter(({ body }) => isItem(body)).map(({ from }) => from);
-    pairs[log] = [key, new List([...before, ...this.#itemsAt(slice, starts, 'entries')], key.at)];
+    append(items, this.#itemsAt(slice, starts, 'entries'));
+    // The list keeps this very array: a file may have as many stray lines as entries.
+    pairs[at] = [key, new List(items, key.at)];
   }
 
   /** What the list under a key holds; undefined for one that is no list, or that nobody knows. */

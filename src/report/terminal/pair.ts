@@ -23,7 +23,7 @@ export function pairText(story: PairStory, { width, color }: Screen): string {
   const blocks = [
     wrap(titleOf(story), width).map(page.look.heading),
     ...told,
-    care === '' ? [] : sentence(care, page),
+    care === '' ? [] : indented(care, page),
     clutches.length === 0 ? [] : aside(LEGEND, page),
     section('BESIDE THE OTHER PAIRS', rateLines(story, page), page),
   ];

@@ -2,7 +2,7 @@ import { type Day, foundWords, shortDay } from '../../days.ts';
 import type { Routine } from '../../journal/settings.ts';
 import type { Room } from '../../room/fold.ts';
 import { enteredOn, housingOf } from '../../room/lives.ts';
-import type { Bird } from '../../room/model.ts';
+import type { Bird, Pair } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 import { birdsByName } from '../stock/names.ts';
 import * as anchors from './anchors.ts';
@@ -16,13 +16,24 @@ const GIVEN_UP = 30;
 
 /** The room's own routines as tasks: of the whole room, of a pair, of a brood or of a bird that arrived. */
 export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[] {
+  const byPair = broodsByPair(broods);
   return room.settings.routines.flatMap((routine) => {
     if (routine.after === null) return roomTask(room, routine) ?? [];
-    if (routine.after === 'arrived') return room.birds.flatMap((bird) => birdTask(room, routine, bird) ?? []);
-    return currentBroods(room, broods, routine.after).flatMap(
-      (brood) => broodTask(room, routine, brood, broods) ?? [],
+    if (routine.after === 'arrived') return birdTasks(room, routine);
+    return currentBroods(room, byPair, routine.after).flatMap(
+      (brood) => broodTask(room, routine, brood, byPair.get(brood.pair) ?? []) ?? [],
     );
   });
+}
+
+function broodsByPair(broods: readonly Brood[]): Map<Pair, Brood[]> {
+  const byPair = new Map<Pair, Brood[]>();
+  for (const brood of broods) {
+    const own = byPair.get(brood.pair);
+    if (own === undefined) byPair.set(brood.pair, [brood]);
+    else own.push(brood);
+  }
+  return byPair;
 }
 
 /** A routine of the room in the words of a task. */
@@ -44,7 +55,7 @@ export function routineWords({ name, after, days, every, until, say }: Routine):
 /** `every` without `after`: due at once, then counted from the last `done` in any journal or the room's log. */
 function roomTask(room: Room, routine: Routine): AgendaItem | null {
   if (routine.every === null) return null;
-  const last = lastDone(room, routine, null);
+  const last = lastOf(doneDays(room, routine, room.pairs));
   const from = last === null ? room.day : last + routine.every;
   const why =
     last === null
@@ -53,42 +64,48 @@ function roomTask(room: Room, routine: Routine): AgendaItem | null {
   return item(room, routine, { from, to: from }, why, {});
 }
 
-function birdTask(room: Room, routine: Routine, bird: Bird): AgendaItem | null {
-  const came = enteredOn(bird);
-  if (came === null || bird.fate !== null) return null;
-  if (isOver(room, routine.until, bird, came)) return null;
-  const last = lastDone(room, routine, null, came);
-  const about = { bird: bird.id, housing: housingOf(bird), species: bird.species };
-  const says = came === bird.arrived ? 'arrived' : 'back';
-  return counted(room, routine, came, last, `${says} ${shortDay(came)}`, about);
-}
-
-/** Whether what ends a routine has happened to a bird since it came; of a bird only two of the anchors are known. */
-function isOver(room: Room, until: Routine['until'], bird: Bird, since: Day): boolean {
-  if (until === 'independent') return bird.independent !== null && bird.independent.day >= since;
-  if (until !== 'paired') return false;
-  const find = birdsByName(room.birds);
-  return room.pairs.some((pair) =>
-    pair.partings.some(
-      ({ day, what, cock, hen }) =>
-        day >= since && what !== 'parted' && [...cock, ...hen].some((name) => find(name) === bird),
-    ),
-  );
-}
-
-/** One brood a pair for what happens to the pair; each brood for what happens to eggs and young. */
-function currentBroods(room: Room, broods: readonly Brood[], after: AnchorName): Brood[] {
-  const nests = broods.filter((brood) => brood.where === 'nest');
-  // Guests alone are no laying of this pair.
-  if (after === 'laid') return nests.filter((brood) => brood.clutch !== null);
-  if (after !== 'paired' && after !== 'parted') return nests;
-  return room.pairs.map((pair) => {
-    const last = nests.findLast((brood) => brood.pair === pair);
-    return last ?? emptyBrood(room, pair);
+function birdTasks(room: Room, routine: Routine): AgendaItem[] {
+  const last = lastOf(doneDays(room, routine, room.pairs));
+  const paired = routine.until === 'paired' ? lastPaired(room) : new Map<Bird, Day>();
+  return room.birds.flatMap((bird): AgendaItem[] => {
+    const came = enteredOn(bird);
+    if (came === null || bird.fate !== null) return [];
+    // What ends a routine: of a bird only two of the anchors are known.
+    const end = routine.until === 'independent' ? bird.independent?.day : paired.get(bird);
+    if (end !== undefined && end >= came) return [];
+    const about = { bird: bird.id, housing: housingOf(bird), species: bird.species };
+    const says = came === bird.arrived ? 'arrived' : 'back';
+    const done = last === null || last < came ? null : last;
+    const task = counted(room, routine, came, done, `${says} ${shortDay(came)}`, about);
+    return task === null ? [] : [task];
   });
 }
 
-function emptyBrood(room: Room, pair: Brood['pair']): Brood {
+/** The last day on which each bird was put to a mate. */
+function lastPaired({ birds, pairs }: Room): Map<Bird, Day> {
+  const find = birdsByName(birds);
+  const last = new Map<Bird, Day>();
+  for (const { day, what, cock, hen } of pairs.flatMap(({ partings }) => partings)) {
+    if (what === 'parted') continue;
+    for (const name of [...cock, ...hen]) {
+      const bird = find(name);
+      if (bird !== null) last.set(bird, Math.max(day, last.get(bird) ?? day));
+    }
+  }
+  return last;
+}
+
+/** One brood a pair for what happens to the pair; each brood for what happens to eggs and young. */
+function currentBroods(room: Room, byPair: ReadonlyMap<Pair, Brood[]>, after: AnchorName): Brood[] {
+  const nestsOf = (pair: Pair) => (byPair.get(pair) ?? []).filter(({ where }) => where === 'nest');
+  if (after === 'paired' || after === 'parted')
+    return room.pairs.map((pair) => nestsOf(pair).at(-1) ?? emptyBrood(room, pair));
+  const nests = room.pairs.flatMap(nestsOf);
+  // Guests alone are no laying of this pair.
+  return after === 'laid' ? nests.filter(({ clutch }) => clutch !== null) : nests;
+}
+
+function emptyBrood(room: Room, pair: Pair): Brood {
   return {
     room,
     pair,
@@ -109,13 +126,14 @@ function emptyBrood(room: Room, pair: Brood['pair']): Brood {
   };
 }
 
+/** @param broods all of this pair */
 function broodTask(room: Room, routine: Routine, brood: Brood, broods: readonly Brood[]): AgendaItem | null {
   if (brood.clutch?.skipped.some(({ task }) => task === routine.name.text)) return null;
   const start = happened(brood, routine.after as AnchorName);
   if (start === null) return null;
   if (routine.until !== null && (isEnded(brood, routine.until, start.day) || isPast(routine, brood, broods)))
     return null;
-  const last = lastDone(room, routine, brood.pair, start.day);
+  const last = lastOf(doneDays(room, routine, [brood.pair]).filter((day) => day >= start.day));
   return counted(room, routine, start.day, last, start.says, {
     pair: brood.pair.id,
     clutch: routine.after === 'paired' || routine.after === 'parted' ? null : (brood.clutch?.number ?? null),
@@ -144,7 +162,7 @@ function isOfBrood({ after, until }: Pick<Routine, 'after' | 'until'>): boolean 
 /** Whether it waits for what can no longer happen: of the brood that it began with nobody is left. */
 function isPast(routine: Routine, brood: Brood, broods: readonly Brood[]): boolean {
   if (!isOfBrood(routine)) return false;
-  const whole = broods.filter(({ pair, clutch }) => pair === brood.pair && clutch === brood.clutch);
+  const whole = broods.filter(({ clutch }) => clutch === brood.clutch);
   return whole.every(({ eggs, stored, young }) => eggs.length + stored.length + young.length === 0);
 }
 
@@ -208,23 +226,20 @@ function counted(
   );
 }
 
-/** The last day on which the routine was carried out, in this pair's journal or the room's log. */
-function lastDone(
-  room: Room,
-  routine: Routine,
-  pair: Brood['pair'] | null,
-  since = Number.NEGATIVE_INFINITY,
-): Day | null {
-  const name = routine.name.text;
+/** The days on which the routine was carried out, in these pairs' journals or the room's log. */
+function doneDays(room: Room, { name: { text: name } }: Routine, pairs: readonly Pair[]): Day[] {
   const inRoom = room.settings.log
-    .filter((entry) => entry.done.some(({ text }) => text === name))
+    .filter(({ done }) => done.some(({ text }) => text === name))
     .map(({ date }) => date);
-  const journals = pair === null ? room.pairs : [pair];
-  const inJournals = journals.flatMap(({ done }) =>
+  const inJournals = pairs.flatMap(({ done }) =>
     done.filter((one) => one.name === name).map(({ day }) => day),
   );
-  const days = [...inRoom, ...inJournals].filter((day) => day >= since && day <= room.day);
-  return days.length === 0 ? null : Math.max(...days);
+  return [...inRoom, ...inJournals].filter((day) => day <= room.day);
+}
+
+/** The last of some days; null where there is none. */
+function lastOf(days: readonly Day[]): Day | null {
+  return days.length === 0 ? null : days.reduce((last, day) => Math.max(last, day));
 }
 
 function item(

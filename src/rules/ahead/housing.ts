@@ -1,4 +1,4 @@
-import type { Day, Span } from '../../days.ts';
+import { type Day, type Span, without } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
@@ -88,22 +88,13 @@ function ownStays(bird: Bird, day: Day): OwnStay[] {
   return bird.stays.flatMap(({ from, housing }, i) => {
     const to = Math.min(end, bird.stays[i + 1]?.from ?? end);
     const begun = Math.max(from, since);
-    return housing === null || begun >= to ? [] : presentIn({ housing, from: begun, to }, bird);
-  });
-}
-
-/** A stay less the days on which the bird was lent or missing; the housing is free for others then. */
-function presentIn(stay: OwnStay, { absences }: Bird): OwnStay[] {
-  let parts = [stay];
-  for (const { fate, until } of absences) {
-    parts = parts.flatMap((part) =>
-      [
-        { ...part, to: Math.min(part.to, fate.day) },
-        { ...part, from: Math.max(part.from, until) },
-      ].filter(({ from, to }) => from < to),
+    if (housing === null || begun >= to) return [];
+    // While it is lent or missing the housing is free for others.
+    return bird.absences.reduce(
+      (left, { fate, until }) => left.flatMap((one) => without(one, { from: fate.day, to: until })),
+      [{ housing, from: begun, to }],
     );
-  }
-  return parts;
+  });
 }
 
 function weanedPlace(

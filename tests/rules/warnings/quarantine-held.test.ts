@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Files } from '../../rooms.ts';
-import { line, spell, warned } from './warned.ts';
+import { day, type Files } from '../../rooms.ts';
+import { line, spell, warned, waxbills } from './warned.ts';
 
 /** Two that came on 1 March, what became of the second, and of the first. */
 const two = (second: string, first = ''): Files => ({
@@ -43,5 +43,51 @@ describe('birds that stay in quarantine for the sake of one that was with them',
       'birds.yaml': `birds: [{id: Q, log: [{date: 2026-03-01, arrived: q cage}, ${ILL}]}]\n`,
     };
     expect(warned(alone, kind, '2026-03-31')).toEqual([]);
+  });
+
+  it('are a line for each cage in which one is unwell', () => {
+    const cages: Files = {
+      'birds.yaml': `birds:
+  - {id: Q-1, log: [{date: 2026-03-01, arrived: q cage}]}
+  - {id: Q-2, log: [{date: 2026-03-01, arrived: q cage}, ${ILL}]}
+  - {id: R-1, log: [{date: 2026-03-01, arrived: r cage}]}
+  - {id: R-2, log: [{date: 2026-03-01, arrived: r cage}, ${ILL}]}
+`,
+    };
+    expect(warned(cages, kind, '2026-03-31').map(({ text }) => text.slice(0, 22))).toEqual([
+      'Q-1 and Q-2 (q cage): ',
+      'R-1 and R-2 (r cage): ',
+    ]);
+  });
+
+  it('are told of all who are unwell now, and since when, not of illnesses that are over', () => {
+    const several = two(
+      '{date: 2026-03-03, unwell: fluffed}, {date: 2026-03-06, unwell: well again}, {date: 2026-03-26, unwell: fluffed}',
+      ', {date: 2026-03-28, unwell: sneezing}',
+    );
+    expect(line(several, kind, '2026-03-31').text).toContain('as Q-1 and Q-2 fell ill on 26–28 Mar.');
+    expect(warned(several, kind, '2026-03-31')).toMatchObject([{ date: day('2026-03-28') }]);
+    expect(line(several, kind, '2026-04-10').text).toContain('as Q-1 fell ill on 28 Mar.');
+    expect(warned(two(DEAD), kind, '2026-03-31')).toMatchObject([{ date: day('2026-03-29') }]);
+  });
+
+  it('are told of though they are unwell themselves, where the other ill one was let out', () => {
+    const out = two(`${ILL}, {date: 2026-03-30, released}`, ', {date: 2026-03-28, unwell: fluffed}');
+    expect(line(out, kind, '2026-03-31').text).toMatch(
+      /^Q-1 \(q cage\): .* Q-1 and Q-2 fell ill on 28 Mar\./,
+    );
+  });
+
+  it('are told of wherever they live, where they are a pair', () => {
+    const pair: Files = {
+      'birds.yaml': two(ILL)['birds.yaml']?.replaceAll('arrived: q cage', 'arrived') ?? '',
+      'LW-1': waxbills('date: 2026-03-02, paired', 'cock: Q-1\nhen: Q-2'),
+    };
+    expect(line(pair, kind, '2026-03-31').text).toMatch(/^Q-1 and Q-2: not out of quarantine/);
+  });
+
+  it('are told of no longer than their days last', () => {
+    const short = two(DEAD, ', {date: 2026-03-25, quarantine: 5}');
+    expect(spell(short, kind, '2026-03-20', '2026-05-30')).toEqual(['03-29 … 04-02 watch']);
   });
 });

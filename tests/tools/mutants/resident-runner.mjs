@@ -54,6 +54,9 @@ const PATIENCE = 2000;
 const LONGER = 4;
 const BUSY = 8;
 
+/** Thrown by a test that leaves itself out, as where there is no folder to compare with. */
+const LEFT_OUT = 'VITEST_PENDING';
+
 /** Calls what stands in `calling`, so that node can end a loop without an end, and this process lives on. */
 const ENDLESS = 'ERR_SCRIPT_EXECUTION_TIMEOUT';
 const call = new Script('calling()');
@@ -245,6 +248,7 @@ class ResidentRunner {
     const { user, system } = process.cpuUsage(before);
     if (this.switches.activeMutant === undefined || test.ms === 0) test.ms = (user + system) / 1000;
     const ran = { id: test.id, name: test.name, fileName: test.fileName, timeSpentMs };
+    if (failureMessage?.includes(LEFT_OUT)) return { ...ran, status: TestStatus.Skipped };
     return failureMessage === undefined
       ? { ...ran, status: TestStatus.Success }
       : { ...ran, status: TestStatus.Failed, failureMessage };
