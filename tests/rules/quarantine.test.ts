@@ -201,6 +201,20 @@ describe('whoever shares a cage with a bird in quarantine', () => {
     expect(out(mates('2026-03-17'), 'A')).toBe('17 Apr with H');
   });
 
+  it('and was its mate, is with it still while the two live on in one cage', () => {
+    const parted: Files = {
+      ...birds(came('A', '2026-03-01'), resident('H', 'date: 2026-03-05, moved: cage 9')),
+      'LW-1': waxbills(
+        'date: 2026-03-06, paired\ndate: 2026-03-08, parted',
+        'cock: A\nhen: H\nhousing: cage 9',
+      ),
+    };
+    expect(line(parted, 'quarantine', '2026-03-09').text).toContain('since 5 Mar in cage 9 with H');
+    const away = ', {date: 2026-03-08, moved: flight 2}]}';
+    const apart = { ...parted, 'birds.yaml': parted['birds.yaml']?.replace(/\]\}\n$/, `${away}\n`) ?? '' };
+    expect(warned(apart, 'quarantine', '2026-03-09')).toEqual([]);
+  });
+
   it('and hatched there joins nobody, a young bird that is brought there does', () => {
     const hosts = [
       resident('C', 'date: 2026-02-01, moved: cage 9'),
