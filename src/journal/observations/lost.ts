@@ -31,5 +31,5 @@ export const lost = observation({
   look: true,
   example: 'lost: {clear: e2}',
   takes: `{cause: who}, or who; by itself: ${lossCauses.join(', ')}; by our hand: ${takenCauses.join(', ')}`,
-  doc: 'eggs that ended without a chick; those taken by our hand are in no rate',
+  doc: 'eggs that ended without a chick; those taken by our hand are in no rate, and `all` of those are not the guests of that day',
 });

@@ -19,7 +19,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
     const inReach = eggsInReach(pair, ELSEWHERE);
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
-      among: who.kind === 'all' ? ofToday(scene, inReach) : inReach,
+      among: who.kind === 'all' ? allMeant(scene, cause, inReach) : inReach,
       impossible: (egg) => whyNotOpen(egg),
       past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
@@ -31,6 +31,17 @@ export const lost: Apply<'lost'> = (scene, value) => {
     for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
   }
 };
+
+/**
+ * Nobody gives eggs to a pair and takes them out again the same day: by our hand, all are those that lay there before,
+ * and made room for the guests.
+ */
+function allMeant(scene: Scene, cause: Cause, inReach: Egg[]): Egg[] {
+  const all = ofToday(scene, inReach);
+  if (cause === null || !isTaken(cause)) return all;
+  const before = all.filter((egg) => egg.clutch.pair === scene.pair || egg.places.at(-1)?.from !== scene.day);
+  return before.length > 0 ? before : all;
+}
 
 /** Without those that went with an earlier nest, where another clutch lies in the nest now. */
 function ofToday({ pair, day }: Scene, all: Egg[]): Egg[] {
