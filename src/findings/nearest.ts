@@ -28,14 +28,21 @@ export function nearest(said: string, words: Iterable<string>): string | null {
 
 /**
  * Letters to change, put in or take out. Two neighbours that changed places, a slip of the fingers as common as each of
- * these (Damerau 1964, Communications of the ACM 7:171–176, from memory), are less than one; so is `layed` for `laid`.
+ * these (Damerau 1964, Communications of the ACM 7:171–176, from memory), are less than one; so is `layed` for `laid`,
+ * and another form of the same verb: `hatch` or `hatching` for `hatched`.
  */
 function distanceOf(said: string, word: string): number {
   const slips = [...said]
     .slice(1)
     .map((_, i) => said.slice(0, i) + said[i + 1] + said[i] + said.slice(i + 2));
-  const alike = slips.includes(word) || said.replace(/ayed$/, 'aid') === word;
+  const alike =
+    slips.includes(word) || said.replace(/ayed$/, 'aid') === word || stemOf(said) === stemOf(word);
   return said !== word && alike ? HALF_A_LETTER : leven(said, word);
+}
+
+/** What the forms of a verb have in common: `ring` of `ringed`, `pip` of `pipped`, `candl` of `candling`. */
+function stemOf(word: string): string {
+  return word.replace(/(?<=\w{3})(ed|ing|e)$/, '').replace(/(\w)\1$/, '$1');
 }
 
 function begunWith(wanted: string, words: Iterable<string>): string | null {

@@ -116,6 +116,7 @@ export function refuse(scene: Scene, at: Place, refusal: Refusal, about: { who: 
 }
 
 /** Reports that no journal has the pair that was named. */
-export function reportNoPair(scene: Scene, at: Place, pair: string): void {
-  report(scene, at, 'no-such-pair', { pair, suggestion: nearest(pair, scene.fold.pairs.keys()) ?? '' });
+export function reportNoPair(scene: Scene, at: Place, pair: string, others: readonly string[] = []): void {
+  const suggestion = nearest(pair, [...scene.fold.pairs.keys(), ...others]) ?? '';
+  report(scene, at, 'no-such-pair', { pair, suggestion });
 }

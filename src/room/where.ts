@@ -8,7 +8,7 @@ export function placeNamed(scene: Scene, name: Located): EggPlace | null {
   if (name.text === 'incubator' || name.text === 'hand') return { kind: name.text };
   const pair = scene.fold.pairs.get(name.text);
   if (pair === undefined) {
-    reportNoPair(scene, name.at, name.text);
+    reportNoPair(scene, name.at, name.text, ['incubator', 'hand']);
     return null;
   }
   return { kind: 'nest', pair, clutch: guestClutch(pair, scene) };

@@ -33,7 +33,24 @@ describe('nearest', () => {
     ['e3', null],
     ['', null],
     ['x'.repeat(1000), null],
+    ['candling', 'candled'],
+    ['part', 'parted'],
+    ['checking', 'checked'],
   ])('%s was meant as %s', (said, meant) => {
     expect(nearest(said, words)).toBe(meant);
+  });
+
+  it.each([
+    ['hatch', 'hatched'],
+    ['hatching', 'hatched'],
+    ['ring', 'ringed'],
+    ['pip', 'pipped'],
+    ['sit', 'sitting'],
+    ['weigh', 'weighed'],
+    ['feed', 'feeding'],
+  ])('%s is another form of %s', (said, meant) => {
+    expect(nearest(said, ['ringed', 'pipped', 'weighed', 'hatched', 'sitting', 'feeding', 'died'])).toBe(
+      meant,
+    );
   });
 });

@@ -33,6 +33,31 @@ test('eggs may go from the nest straight into the incubator; where some lie in s
   expect(codes(told(eggs, '2026-03-06, set: all'))).toEqual(['nobody-possible']);
 });
 
+test('with the stored eggs goes what was laid this morning, which nobody chose to leave in the nest', () => {
+  const places = (set: string) => {
+    const known = told('date: 2026-03-05, laid: 1, pulled: e1\ndate: 2026-03-06, laid: 1, pulled: e2', set);
+    expect(codes(known), set).toEqual([]);
+    return clutch(known).eggs.map((one) => one.places.at(-1)?.place.kind);
+  };
+  for (const who of ['all', '3', '[e1, e2, e3]'])
+    expect(places(`2026-03-07, laid: 1, set: {incubator: ${who}}`), who).toEqual(Array(3).fill('incubator'));
+  // By count those in store come first.
+  expect(places('2026-03-07, laid: 1, set: {incubator: 2}')).toEqual(['incubator', 'incubator', 'nest']);
+});
+
+test('by our hand all are the eggs that made room for the guests of that day', () => {
+  const files = (foster: string) => ({
+    P: waxbills(`${eggs}\ndate: 2026-03-08, fostered: {BF-1: all}`),
+    Q: journal('BF-1', 'bengalese finch', `date: 2026-03-04, laid: 3, sitting\n${foster}`, 'housing: cage 4'),
+  });
+  const left = (foster: string) => [...pairIn(room(files(foster), '2026-03-20'), 'BF-1').here.eggs].length;
+  expect(left('date: 2026-03-08, lost: {removed: all}')).toBe(4);
+  expect(left('date: 2026-03-09, lost: {removed: all}')).toBe(0);
+  expect(left('date: 2026-03-08, lost: {broken: all}')).toBe(0);
+  // Once the own ones have gone, guests are all there is.
+  expect(left('date: 2026-03-07, lost: {removed: all}\ndate: 2026-03-08, lost: {removed: all}')).toBe(0);
+});
+
 test('a count under the lamp means those of which it said so before, then those never seen', () => {
   const known = told(
     eggs,

@@ -82,6 +82,11 @@ describe('where an egg lies', () => {
     ]);
   });
 
+  it('is the incubator where it is misspelt, or so it is asked', () => {
+    const { findings } = place('date: 2026-03-08, set: {incubater: e1}');
+    expect(findings.map(({ args }) => args.suggestion)).toEqual(['incubator']);
+  });
+
   it('is never its own nest again by mistake: fostering a count to itself is an error', () => {
     expect(codes(place('date: 2026-03-08, fostered: {LW-1: 2}'))).toEqual(['fostered-to-itself']);
   });

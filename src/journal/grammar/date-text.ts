@@ -74,7 +74,11 @@ function readings(text: string, near: number | null): (string | null)[] {
   }
   const yearLast = /^(\d{1,2})([-/. ]+)(\d{1,2})\2(\d{4}|\d{2})$/.exec(text);
   if (yearLast !== null) {
-    const [one, two, year] = [Number(yearLast[1]), Number(yearLast[3]), wholeYear(yearLast[4] as string)];
+    // `24-03-27` among entries of 2024: the year stands first as in the right form, only short.
+    const [first, middle, last] = [yearLast[1], yearLast[3], yearLast[4]] as [string, string, string];
+    if (yearLast[2] === '-' && last.length === 2 && near !== null && Number(first) === near % 100)
+      return [valid(near, Number(middle), Number(last))];
+    const [one, two, year] = [Number(first), Number(middle), wholeYear(last)];
     // With dots the day stands first wherever dates are written so; with strokes it depends on the country.
     const dotted = yearLast[2] === '.' || yearLast[2] === '. ';
     return [valid(year, two, one), dotted && two <= 12 ? null : valid(year, one, two)];

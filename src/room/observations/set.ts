@@ -1,6 +1,6 @@
 import { chooseEggs, owner } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
-import type { Egg, EggPlace } from '../model.ts';
+import type { Egg, EggPlace, Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import { placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
@@ -9,28 +9,34 @@ export const setUnder: Apply<'set'> = (scene, value) => {
   for (const { place, who } of value) {
     const to: EggPlace | null = place === null ? null : placeNamed(scene, place);
     if (place !== null && to === null) continue;
+    const stored = storedOf(scene.pair);
     const eggs = chooseEggs(scene, who, {
       did: 'set',
-      among: eggsFor(scene, to),
+      among: to === null ? stored : [...stored, ...besideThem(scene, stored, who.kind === 'all')],
       impossible: (egg) => whyNotOpen(egg),
       kind: owner,
+      past: (egg) => stored.length > 0 && !stored.includes(egg),
     });
     for (const egg of eggs)
       placeEgg(egg, scene.day, to ?? { kind: 'nest', pair: scene.pair, clutch: egg.clutch });
   }
 };
 
-/**
- * The pair's eggs that lie in store, oldest first, and where they go elsewhere the one laid that day; where none is stored,
- * those that are taken elsewhere from its nest.
- */
-function eggsFor({ pair, day }: Scene, to: EggPlace | null): Egg[] {
-  const stored = pair.clutches
-    .flatMap((clutch) => clutch.eggs)
+/** The pair's eggs that lie in store. */
+function storedOf({ clutches }: Pair): Egg[] {
+  return clutches
+    .flatMap(({ eggs }) => eggs)
     .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === 'store');
-  if (to === null) return stored;
-  const inNest = [...pair.here.eggs];
-  if (stored.length === 0) return inNest;
+}
+
+/**
+ * Whom else `set` can take elsewhere, straight from the nest: everyone there where none is in store, else the rest of
+ * the same clutches. What was left in the nest while others were pulled stays there, unless it is told: `all` are those
+ * in store and what was laid on this day, which nobody chose to leave.
+ */
+function besideThem({ pair, day }: Scene, stored: readonly Egg[], all: boolean): Egg[] {
+  const there = [...pair.here.eggs];
+  if (stored.length === 0) return there;
   const clutches = new Set(stored.map(({ clutch }) => clutch));
-  return [...stored, ...inNest.filter(({ laid, clutch }) => laid.to === day && clutches.has(clutch))];
+  return there.filter(({ clutch, laid }) => clutches.has(clutch) && (!all || laid.to === day));
 }

@@ -4,6 +4,7 @@ import type { Room } from '../../room/fold.ts';
 import { type Brood, refIn } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 import { birdTasks } from './bird-tasks.ts';
+import { sameNest } from './conditions.ts';
 import { inHandsOffDays } from './hands-off.ts';
 import type { AgendaItem, TaskState, TaskWindow } from './item.ts';
 import { type Milestone, milestones } from './milestones.ts';
@@ -16,7 +17,10 @@ import { stateOn } from './state.ts';
  */
 export function agendaOf(room: Room, broods: readonly Brood[], days: number): AgendaItem[] {
   const items = [
-    ...broods.flatMap((brood) => milestones.flatMap((milestone) => tasksOf(brood, milestone))),
+    ...broods.flatMap((brood) => {
+      const inNest = broods.filter((other) => inOneNest(brood, other));
+      return milestones.flatMap((milestone) => tasksOf(brood, milestone, inNest));
+    }),
     ...birdTasks(room),
     ...routineTasks(room, broods),
   ];
@@ -34,16 +38,27 @@ function byUrgency(a: AgendaItem, b: AgendaItem): number {
   );
 }
 
-/** The tasks that one milestone makes for one brood today. */
-function tasksOf(brood: Brood, milestone: Milestone): AgendaItem[] {
+/** Whether a look at one of the two disturbs the other, or is the same look. */
+function inOneNest(one: Brood, other: Brood): boolean {
+  return one.pair === other.pair && other.where === 'nest' && sameNest(one.clutch, other.clutch);
+}
+
+/** The tasks that one milestone makes for one brood today, beside all those that are in the same nest. */
+function tasksOf(brood: Brood, milestone: Milestone, inNest: readonly Brood[]): AgendaItem[] {
   if (brood.clutch?.skipped.some(({ task }) => task === milestone.task)) return [];
+  const { day } = brood.room;
+  const disturbed = milestone.needsLook === false || brood.where !== 'nest' ? [] : inNest;
   return milestone.anchors(brood).flatMap((anchor) => {
-    const window = milestone.window(anchor, brood);
+    const whole = milestone.window(anchor, brood);
+    if (whole === null) return [];
+    if (milestone.moot(brood, anchor, whole.from) || milestone.done(brood, anchor, whole.from)) return [];
+    const due = stateOn(day, whole, milestone.lapses(anchor, whole, brood));
+    if (due === null || !lookAllowed(brood, milestone, due)) return [];
+    if (due === 'late')
+      return isLeftAlone(disturbed, day) ? [] : [itemOf(brood, milestone, anchor, whole, due)];
+    const window = daysToLook(whole, day, disturbed);
     if (window === null) return [];
-    if (milestone.moot(brood, anchor, window.from) || milestone.done(brood, anchor, window.from)) return [];
-    const state = stateOn(brood.room.day, window, milestone.lapses(anchor, window, brood));
-    if (state === null || !lookAllowed(brood, milestone, window, state)) return [];
-    return [itemOf(brood, milestone, anchor, window, state)];
+    return [itemOf(brood, milestone, anchor, window, window.from > day ? 'coming' : 'now')];
   });
 }
 
@@ -60,18 +75,38 @@ export function askedUntil(brood: Brood, task: string): Day | null {
   return until.length === 0 ? null : Math.max(...until);
 }
 
-/** Tasks that need a look respect the pair's wish to be left alone, and the days in which a look costs young. */
-function lookAllowed(brood: Brood, milestone: Milestone, window: TaskWindow, state: TaskState): boolean {
-  if (!milestone.needsLook || brood.where !== 'nest') return true;
+/**
+ * The window up to the last day on which the nest is not left alone, so that no line promises a day too many; from the
+ * next such day on, where it is left alone today.
+ */
+function daysToLook(window: TaskWindow, today: Day, inNest: readonly Brood[]): TaskWindow | null {
+  if (window.to === null) return window;
+  const begun = Math.max(window.from, today);
+  let next = begun;
+  let { to } = window;
+  while (next <= to && isLeftAlone(inNest, next)) next++;
+  while (to > next && isLeftAlone(inNest, to)) to--;
+  return next <= to ? { ...window, from: next > begun ? next : window.from, to } : null;
+}
+
+function isLeftAlone(inNest: readonly Brood[], day: Day): boolean {
+  return inNest.some((brood) => inHandsOffDays(brood, day));
+}
+
+/** Tasks that need a look respect the pair's wish to be left alone. */
+function lookAllowed(brood: Brood, milestone: Milestone, state: TaskState): boolean {
+  if (milestone.needsLook === false || brood.where !== 'nest') return true;
   const { nestLooks } = brood.pair;
   const untilTold = milestone.needsLook === 'until told';
   // A nest that all young have left is nobody's any more.
   if (untilTold && brood.hatched.length > 0) return true;
   if (nestLooks === 'never') return false;
   if (nestLooks === 'sparingly' && state === 'late') return untilTold;
-  if (nestLooks === 'sparingly' && milestone.task === 'next-egg' && (brood.clutch?.eggs.length ?? 0) > 1)
-    return false;
-  return !inHandsOffDays(brood, state === 'coming' ? window.from : brood.room.day);
+  return !(
+    nestLooks === 'sparingly' &&
+    milestone.task === 'next-egg' &&
+    (brood.clutch?.eggs.length ?? 0) > 1
+  );
 }
 
 function itemOf(

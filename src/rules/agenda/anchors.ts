@@ -198,15 +198,16 @@ export const ringing: FindAnchors = ({ young }) => {
 export const fledgeWindow: FindAnchors = (brood) => {
   const { fledge, hatched } = brood;
   if (fledge === null) return [];
-  const first = hatching(hatched, Math.min, 'hatched')[0];
-  const last = hatching(hatched, Math.max, 'hatched')[0];
+  const left = lastIn(brood);
+  const first = hatching(left ?? hatched, Math.min, 'hatched')[0];
+  const last = hatching(left ?? hatched, Math.max, 'hatched')[0];
   const span = { from: first?.span.from ?? fledge.from, to: last?.span.to ?? fledge.to };
   return [
     {
       span: { from: fledge.from, to: fledge.to },
       likely: fledge.likely,
       says: `hatched ${shortSpan(span)}`,
-      who: lastIn(brood),
+      who: left,
     },
   ];
 };

@@ -124,7 +124,7 @@ function laterClutches({ pair, clutch }: Brood, anchor: Anchor): Clutch[] {
 }
 
 /** Clutches without a named site can be in any nest of the pair. */
-function sameNest(a: Clutch | null, b: Clutch | null): boolean {
+export function sameNest(a: Clutch | null, b: Clutch | null): boolean {
   return sameSite(a?.site ?? null, b?.site ?? null);
 }
 

@@ -6,6 +6,9 @@ import { walksOff } from '../growth/curve.ts';
 /** Days before the earliest fledging from which a nest is left alone: young explode from a nest opened late. */
 const BEFORE_FLEDGING = 6;
 
+/** Days before it from which nothing is reason enough. */
+const LEAST_BEFORE_FLEDGING = 2;
+
 /**
  * Whether the nest of this brood is to be left alone on a day: around hatching, from two days before the window to
  * the day after the first hatching; and from six days before the youngest usual fledging age until the last has left.
@@ -22,9 +25,10 @@ export function inHandsOffDays(brood: Brood, day: Day): boolean {
     if (bird.fledged !== null || bird.hatched === null || fledging === undefined) return false;
     // No nest holds them.
     if (profile !== null && walksOff(profile)) return false;
-    // Where young leave early, rings still go on first.
-    const ringAge = profile?.ringAge?.value.high ?? 0;
-    const age = Math.max(fledging.low - BEFORE_FLEDGING, Math.min(ringAge + 1, fledging.low - 2));
-    return day >= (hatchedOn(bird)?.from ?? day) + age;
+    const { from, to } = hatchedOn(bird) ?? { from: day, to: day };
+    // Where young leave early, or can have hatched days before they were found, rings still go on first.
+    const ringed = to + (profile?.ringAge?.value.high ?? 0);
+    const alone = from + fledging.low;
+    return day >= Math.max(alone - BEFORE_FLEDGING, Math.min(ringed + 1, alone - LEAST_BEFORE_FLEDGING));
   });
 }

@@ -41,7 +41,7 @@ function tooLateIn(brood: Brood, day: number): RingTooLate[] {
         : [];
     })
     .sort((a, b) => b.hatched.to - a.hatched.to);
-  const birds = late.flatMap(({ who }) => who);
+  const birds = [...late].reverse().flatMap(({ who }) => who);
   const [last] = late;
   if (last === undefined) return [];
   const { hatched, usual } = last;

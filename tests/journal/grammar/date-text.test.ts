@@ -95,6 +95,13 @@ describe('a date', () => {
     expect(answer(text)).toBe(`date-shape: ${meant}`);
   });
 
+  it('with a short year in front has the one of the dates around it, if it is that', () => {
+    expect(answer('24-03-27', 2024)).toBe('date-shape: 2024-03-27');
+    expect(answer('24-03-26', 2026)).toBe('date-shape: 2026-03-24');
+    expect(answer('24-03-2026', 2024)).toBe('date-shape: 2026-03-24');
+    expect(answer('24-03-27', null)).toBe('date-shape: 2027-03-24');
+  });
+
   it('without a year has none to be answered with where the file has no other date', () => {
     expect(answer('03-01', null)).toBe('date-shape: ');
     expect(answer('1 March', null)).toBe('date-shape: ');

@@ -238,3 +238,10 @@ describe('an item', () => {
     ]);
   });
 });
+
+it('of those that are still in the nest the day of hatching is told, not that of the ones that left it', () => {
+  const log = `${THREE_CHICKS}date: 2026-03-17, after: 2026-03-16, hatched: e4\ndate: 2026-04-05, fledged: [c1, c2, c3]`;
+  const [left] = lines(hillFinches(log), 'fledge', '2026-04-06');
+  expect(left?.who).toEqual(['c4']);
+  expect(left?.why).toContain('hatched 17 Mar');
+});

@@ -78,6 +78,15 @@ describe('before fledging', () => {
     ]);
   });
 
+  it('later where the chicks can have hatched days before they were found, so that rings still go on', () => {
+    // Hatched 13 … 15 March. Six days before the earliest fledging are 13 + 10 = 23 March, but of one that hatched on
+    // the 15th the rings go on up to day 8, 23 March.
+    const log = `${FOUR_EGGS}date: 2026-03-15, after: 2026-03-12, hatched: 4`;
+    expect(handsOff(log, '2026-03-17', '2026-03-26', { fledging: '16-20' })).toEqual(['03-24 … 03-26']);
+    // Two days before the earliest, 13 + 10, in any case.
+    expect(handsOff(log, '2026-03-17', '2026-03-26', { fledging: '12-14' })).toEqual(['03-23 … 03-26']);
+  });
+
   it('not where nobody knows when the species leaves the nest', () => {
     expect(handsOff(THREE_CHICKS, '2026-03-18', '2026-04-10', { fledging: '' })).toEqual([]);
     const unknown = brood({ 'HF-1': pair('HF-1', 'ridge finch', THREE_CHICKS) }, '2026-04-01');

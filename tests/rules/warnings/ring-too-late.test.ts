@@ -25,6 +25,13 @@ it('of which nobody knows the day of hatching is as old as the looks allow', () 
   );
 });
 
+it('the eldest is named first where they hatched on two days', () => {
+  const log = `${brood.replace('laid: 3', 'laid: 4')}\n date: 2026-03-15, hatched: 1`;
+  expect(line({ 'LW-1': waxbills(log) }, 'ring-too-late', '2026-03-24').text).toMatch(
+    /^c1, c2, c3 and c4: 9–10 d/,
+  );
+});
+
 it.each([
   ['all are ringed', { log: 'date: 2026-03-21, ringed: {c1: A1, c2: A2, c3: A3}' }],
   ['the keeper set it aside', { log: 'date: 2026-03-20, skip: ring' }],
