@@ -42,7 +42,7 @@ function distanceOf(said: string, word: string): number {
 
 /** What the forms of a verb have in common: `ring` of `ringed`, `pip` of `pipped`, `candl` of `candling`. */
 function stemOf(word: string): string {
-  return word.replace(/(?<=\w{3})(ed|ing|e)$/, '').replace(/(\w)\1$/, '$1');
+  return word.replace(/(?<=\w{3})(ed|ing|e)$/, '').replace(/([a-z])\1$/, '$1');
 }
 
 function begunWith(wanted: string, words: Iterable<string>): string | null {

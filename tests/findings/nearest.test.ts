@@ -53,4 +53,9 @@ describe('nearest', () => {
       meant,
     );
   });
+
+  it('takes a doubled number for no form of the same word', () => {
+    expect(nearest('LW-11', ['LW-12', 'LW-1'])).toBe('LW-12');
+    expect(nearest('pip', ['paired', 'pipped'])).toBe('pipped');
+  });
 });
