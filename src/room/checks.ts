@@ -2,6 +2,7 @@ import type { Day } from '../days.ts';
 import { formatDay } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
+import { grouped } from '../grouped.ts';
 import { mentioning } from '../journal/entries.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { endsBy, type RoomRecord } from '../journal/record.ts';
@@ -31,12 +32,8 @@ export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day })
 
 /** One hen's clutches in two pairs, one begun while another was being laid or sat on; each with every pair in course. */
 function hensInTwoPairs(pairs: readonly Pair[], record: RoomRecord): Finding[] {
-  const byHen = new Map<string, Clutch[]>();
-  for (const clutch of pairs.flatMap((pair) => pair.clutches)) {
-    const [hen, ...others] = clutch.hen;
-    if (hen === undefined || others.length > 0) continue;
-    byHen.set(hen, [...(byHen.get(hen) ?? []), clutch]);
-  }
+  const known = pairs.flatMap(({ clutches }) => clutches).filter(({ hen }) => hen.length === 1);
+  const byHen = grouped(known, ({ hen }) => hen[0] as string);
   const findings: Finding[] = [];
   for (const [hen, clutches] of byHen) {
     clutches.sort((a, b) => a.opened - b.opened);

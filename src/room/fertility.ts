@@ -15,6 +15,11 @@ export function hatchRank(egg: Egg, day: Day): number {
   return saw === 'fertile' ? 1 : 2;
 }
 
+/** For sorting eggs of which some hatched by a day that nobody told: the likeliest first. */
+export function likeliestToHatch(day: Day): (a: Egg, b: Egg) => number {
+  return (a, b) => hatchRank(a, day) - hatchRank(b, day) || a.number - b.number;
+}
+
 /** Whether it can have been sat on for the shortest usual time, or a day less. */
 function isRipe(egg: Egg, day: Day): boolean {
   const low = egg.clutch.pair.profile?.incubation?.value.low;

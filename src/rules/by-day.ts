@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import { grouped } from '../grouped.ts';
 
 /** Everything seen on one day. */
 export interface SeenOn<T> {
@@ -11,11 +12,6 @@ export interface SeenOn<T> {
  * both before them.
  */
 export function byDay<T extends { day: Day }>(seen: readonly T[]): SeenOn<T>[] {
-  const days = new Map<Day, T[]>();
-  for (const one of seen) {
-    const same = days.get(one.day);
-    if (same === undefined) days.set(one.day, [one]);
-    else same.push(one);
-  }
+  const days = grouped(seen, ({ day }) => day);
   return [...days].map(([day, all]) => ({ day, all })).sort((a, b) => a.day - b.day);
 }

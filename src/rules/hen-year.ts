@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import { grouped } from '../grouped.ts';
 import type { Room } from '../room/fold.ts';
 import { type Bird, type Clutch, type Pair, together } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
@@ -24,19 +25,13 @@ export function clutchesOfHen(room: Room, hen: Bird, find: FindBird): readonly C
 }
 
 /** By the look-up of a room's names, which is made anew with every room: each room is gone through once. */
-const byHen = new WeakMap<FindBird, Map<Bird, Clutch[]>>();
+const byHen = new WeakMap<FindBird, Map<Bird | null, Clutch[]>>();
 
-function hensOf({ pairs }: Room, find: FindBird): Map<Bird, Clutch[]> {
-  const known = new Map<Bird, Clutch[]>();
-  for (const clutch of pairs.flatMap(({ clutches }) => clutches)) {
-    const hen = clutch.eggs.length === 0 ? null : onlyOf(clutch.hen, find);
-    if (hen === null) continue;
-    const own = known.get(hen);
-    if (own === undefined) known.set(hen, [clutch]);
-    else own.push(clutch);
-  }
-  for (const own of known.values()) own.sort((a, b) => firstEgg(a) - firstEgg(b));
-  return known;
+function hensOf({ pairs }: Room, find: FindBird): Map<Bird | null, Clutch[]> {
+  const laid = pairs.flatMap(({ clutches }) => clutches).filter(({ eggs }) => eggs.length > 0);
+  const byHen = grouped(laid, ({ hen }) => onlyOf(hen, find));
+  for (const own of byHen.values()) own.sort((a, b) => firstEgg(a) - firstEgg(b));
+  return byHen;
 }
 
 /** Those of them that were begun in the year up to a day. */

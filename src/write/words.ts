@@ -1,4 +1,5 @@
 import { type Day, formatDay } from '../days.ts';
+import { grouped } from '../grouped.ts';
 import { Empty, Fields, List, NOWHERE, type Node, Text } from '../journal/nodes.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
 
@@ -41,7 +42,7 @@ export function entryOfWords(words: readonly string[], { day, note, grammar }: F
     read.push(word);
   }
   const pairs: (readonly [Text, Node])[] = [[text('date'), text(formatDay(day))]];
-  for (const [key, ofKey] of byKey(read)) {
+  for (const [key, ofKey] of grouped(read, (word) => word.key)) {
     const wrong = clash(key, ofKey);
     if (wrong !== null) return { wrong };
     pairs.push([text(key), saidFor(key, ofKey, grammar)]);
@@ -57,16 +58,6 @@ function wordOf(said: string): Word | string {
   if (part !== undefined && (value ?? '').trim() === '')
     return `\`${key}.${part}\` lacks its value: \`${key}.${part}=…\``;
   return { key, part: part?.trim() ?? null, value: value === undefined ? null : value.trim() };
-}
-
-function byKey(words: readonly Word[]): Map<string, [Word, ...Word[]]> {
-  const keys = new Map<string, [Word, ...Word[]]>();
-  for (const word of words) {
-    const known = keys.get(word.key);
-    if (known === undefined) keys.set(word.key, [word]);
-    else known.push(word);
-  }
-  return keys;
 }
 
 function clash(key: string, words: readonly Word[]): string | null {

@@ -11,7 +11,7 @@ import { walk } from './sources.mjs';
  *   `node`: its files that may use Node's own modules (`true`: all)
  */
 
-const pure = ['days', 'words', 'statistics', 'findings'];
+const pure = ['days', 'words', 'grouped', 'statistics', 'findings'];
 
 /** @type {Record<string, Layer>} from the top down */
 export const layers = {
@@ -26,10 +26,11 @@ export const layers = {
   room: { values: ['journal', 'species', ...pure] },
   journal: { values: ['species', ...pure], node: /^src\/journal\/(load|files|cache)/ },
   species: { values: pure },
-  findings: { values: ['statistics', 'days', 'words'] },
-  statistics: { values: ['days'] },
+  findings: { values: ['statistics', 'days', 'words', 'grouped'] },
+  statistics: { values: ['days', 'grouped'] },
   days: { values: [] },
   words: { values: [] },
+  grouped: { values: [] },
 };
 
 /**

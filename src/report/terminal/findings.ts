@@ -1,5 +1,6 @@
 import { isError, kindOf } from '../../findings/codes.ts';
 import { byPlace, type Finding, type FindingArgs, type Level } from '../../findings/finding.ts';
+import { grouped } from '../../grouped.ts';
 import { count } from '../../words.ts';
 import { excerpt } from './excerpt.ts';
 import type { Styles } from './style.ts';
@@ -31,7 +32,7 @@ export function countLevel(findings: readonly Finding[], level: Level): number {
  */
 export function findingsText(findings: readonly Finding[], layout: Layout): string {
   const blocks: string[] = [];
-  for (const [file, ofFile] of byFile([...findings].sort(byPlace))) {
+  for (const [file, ofFile] of grouped([...findings].sort(byPlace), ({ at }) => at.file)) {
     const shown = worst(ofFile, layout.perFile);
     const lines = layout.sources.get(file)?.split(LINE_END) ?? [];
     for (const finding of shown) blocks.push(block(finding, lines[finding.at.line - 1], layout));
@@ -67,16 +68,6 @@ export function errorsOf(
     lines: errors.slice(0, SUMMARY_LINES).map((finding) => `${placeOf(finding)} ${what(finding)}`),
     more: `nestlog check shows ${rest}`,
   };
-}
-
-function byFile(findings: Finding[]): Map<string, Finding[]> {
-  const files = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const known = files.get(finding.at.file);
-    if (known === undefined) files.set(finding.at.file, [finding]);
-    else known.push(finding);
-  }
-  return files;
 }
 
 /** As many findings as are shown, hints left out first, in the order they were in. */

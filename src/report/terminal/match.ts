@@ -1,4 +1,5 @@
 import { formatDay } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
 import { count } from '../../words.ts';
@@ -146,9 +147,9 @@ function keptLines(kept: readonly KeptPair[], layout: Layout): string[] {
 /** By reason, as many birds often have the same. */
 function leftOutLines(leftOut: readonly LeftOut[], layout: Layout): string[] {
   if (leftOut.length === 0) return [];
-  const byReason = new Map<string, string[]>();
-  for (const { one, why } of leftOut) byReason.set(why, [...(byReason.get(why) ?? []), one.id]);
-  const lines = [...byReason].flatMap(([why, ids]) => wrapped(`${ids.join(', ')}: ${why}`, layout, 4));
+  const lines = [...grouped(leftOut, ({ why }) => why)].flatMap(([why, some]) =>
+    wrapped(`${some.map(({ one }) => one.id).join(', ')}: ${why}`, layout, 4),
+  );
   return ['  Not paired', ...lines];
 }
 

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
-import { hatchRank } from '../fertility.ts';
+import { likeliestToHatch } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { addUnseenEgg, canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
 import type { Bird, Clutch, Egg } from '../model.ts';
@@ -54,7 +54,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   if (more > 0) {
     const eggs = inNest(scene, scene.pair.here.eggs)
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
-      .sort((a, b) => hatchRank(a, scene.day) - hatchRank(b, scene.day) || a.number - b.number);
+      .sort(likeliestToHatch(scene.day));
     for (let i = 0; i < more; i++) {
       const egg = eggs[i] ?? (clutch !== null && !clutch.counted ? addUnseenEgg(clutch, scene.day) : null);
       if (egg === null) {

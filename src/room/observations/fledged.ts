@@ -1,6 +1,6 @@
 import type { Span } from '../../days.ts';
 import { chooseBirds, hostClutch, owner } from '../choose.ts';
-import { hatchRank } from '../fertility.ts';
+import { likeliestToHatch } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -57,7 +57,7 @@ function unseenNestling(scene: Scene, clutch: Clutch): Bird | null {
   const latest = scene.day - low;
   const open = clutch.eggs
     .filter((one) => one.fate === null && canHatchBy(one, latest))
-    .sort((a, b) => hatchRank(a, latest) - hatchRank(b, latest) || a.number - b.number);
+    .sort(likeliestToHatch(latest));
   const egg = open[0] ?? uncountedEgg(clutch, latest);
   if (egg === null) return null;
   return hatch(scene.fold, egg, { from: scene.day - high, to: latest }, scene.day);

@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { hostClutch } from '../choose.ts';
-import { hatchRank } from '../fertility.ts';
+import { likeliestToHatch } from '../fertility.ts';
 import {
   addUnseenEgg,
   begun,
@@ -26,7 +26,7 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
   if (inNest.some((young) => young.fledged === null)) return;
   const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
   const ripe = eggs.filter((egg) => (inNest.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
-  ripe.sort((a, b) => hatchRank(a, day) - hatchRank(b, day) || a.number - b.number);
+  ripe.sort(likeliestToHatch(day));
   if (ripe.length === 0 && inNest.length > 0) return;
   const [fresh] = eggs;
   if (ripe.length === 0 && fresh !== undefined) {

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
+import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Brood, refIn } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
@@ -16,9 +17,10 @@ import { stateOn } from './state.ts';
  * Ordered by urgency: late before now before coming, earlier before later.
  */
 export function agendaOf(room: Room, broods: readonly Brood[], days: number): AgendaItem[] {
+  const byPair = grouped(broods, ({ pair }) => pair);
   const items = [
     ...broods.flatMap((brood) => {
-      const inNest = broods.filter((other) => inOneNest(brood, other));
+      const inNest = (byPair.get(brood.pair) ?? []).filter((other) => inOneNest(brood, other));
       return milestones.flatMap((milestone) => tasksOf(brood, milestone, inNest));
     }),
     ...birdTasks(room),
@@ -38,9 +40,9 @@ function byUrgency(a: AgendaItem, b: AgendaItem): number {
   );
 }
 
-/** Whether a look at one of the two disturbs the other, or is the same look. */
+/** Whether a look at one of a pair's broods disturbs another, or is the same look. */
 function inOneNest(one: Brood, other: Brood): boolean {
-  return one.pair === other.pair && other.where === 'nest' && sameNest(one.clutch, other.clutch);
+  return other.where === 'nest' && sameNest(one.clutch, other.clutch);
 }
 
 /** The tasks that one milestone makes for one brood today, beside all those that are in the same nest. */

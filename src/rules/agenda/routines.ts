@@ -1,4 +1,5 @@
 import { type Day, foundWords, shortDay } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { Routine } from '../../journal/settings.ts';
 import type { Room } from '../../room/fold.ts';
 import { enteredOn, housingOf } from '../../room/lives.ts';
@@ -16,7 +17,7 @@ const GIVEN_UP = 30;
 
 /** The room's own routines as tasks: of the whole room, of a pair, of a brood or of a bird that arrived. */
 export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[] {
-  const byPair = broodsByPair(broods);
+  const byPair = grouped(broods, ({ pair }) => pair);
   return room.settings.routines.flatMap((routine) => {
     if (routine.after === null) return roomTask(room, routine) ?? [];
     if (routine.after === 'arrived') return birdTasks(room, routine);
@@ -24,16 +25,6 @@ export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[]
       (brood) => broodTask(room, routine, brood, byPair.get(brood.pair) ?? []) ?? [],
     );
   });
-}
-
-function broodsByPair(broods: readonly Brood[]): Map<Pair, Brood[]> {
-  const byPair = new Map<Pair, Brood[]>();
-  for (const brood of broods) {
-    const own = byPair.get(brood.pair);
-    if (own === undefined) byPair.set(brood.pair, [brood]);
-    else own.push(brood);
-  }
-  return byPair;
 }
 
 /** A routine of the room in the words of a task. */

@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
 import { type Random, randomOf } from '../../statistics/random.ts';
 import { type Step, steps } from './beliefs.ts';
@@ -34,10 +35,7 @@ interface Today extends Chances {
  * machine, and one egg more changes nothing of the others.
  */
 export function coursesOf(prospects: readonly Prospect[], chances: Today): Course[] {
-  const clutches = new Map<Clutch, Prospect[]>();
-  for (const prospect of prospects) {
-    clutches.set(prospect.clutch, [...(clutches.get(prospect.clutch) ?? []), prospect]);
-  }
+  const clutches = grouped(prospects, ({ clutch }) => clutch);
   const species = new Map<string | null, SpeciesDraws>();
   return Array.from(clutches, ([clutch, members]) => {
     const name = clutch.pair.species;

@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { incubation } from '../../room/lives.ts';
 import { fullRef, together } from '../../room/model.ts';
@@ -55,7 +56,7 @@ export function ringsAhead(room: Room, courses: readonly Course[], draws: number
   const inHand = ringsInHand(settings.rings);
   const bare = courses.filter(({ prospect }) => wantsRing(prospect));
   const tooOld = bare.filter(({ prospect }) => isTooOld(prospect, day));
-  const sizes = grouped(
+  const sizes = bySize(
     bare.filter((course) => !tooOld.includes(course)),
     inHand,
   ).map(([mm, group]) =>
@@ -102,7 +103,7 @@ function soonerThan(lead: number, { pairs }: Room): Rings['sooner'] {
 }
 
 /** Courses by the size that their species gets: one in hand that its profile allows, else one that others get, else its middle. */
-function grouped(courses: readonly Course[], inHand: Map<number, number>): [number | null, Course[]][] {
+function bySize(courses: readonly Course[], inHand: Map<number, number>): [number | null, Course[]][] {
   const profiles = new Set(courses.map(({ prospect }) => prospect.profile));
   const ranges = new Map([...profiles].map((profile) => [profile, profile?.ringSize?.value ?? null]));
   const chosen = new Map<Prospect['profile'], number | null>();
@@ -115,11 +116,7 @@ function grouped(courses: readonly Course[], inHand: Map<number, number>): [numb
     if (size !== null && !wanted.includes(size)) wanted.push(size);
     chosen.set(profile, size);
   }
-  const groups = new Map<number | null, Course[]>();
-  for (const course of courses) {
-    const size = chosen.get(course.prospect.profile) ?? null;
-    groups.set(size, [...(groups.get(size) ?? []), course]);
-  }
+  const groups = grouped(courses, ({ prospect }) => chosen.get(prospect.profile) ?? null);
   return [...groups].sort(([a], [b]) => (a ?? Number.POSITIVE_INFINITY) - (b ?? Number.POSITIVE_INFINITY));
 }
 

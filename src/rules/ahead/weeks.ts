@@ -1,5 +1,6 @@
 import { type Day, isoWeek, weekday } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
+import { grouped } from '../../grouped.ts';
 import { type Estimate, estimateOf } from '../../statistics/estimate.ts';
 import type { Course } from './courses.ts';
 
@@ -127,11 +128,7 @@ export function youngBySpecies(
   weeks: readonly Pick<Week, 'year' | 'week' | 'from' | 'to'>[],
   draws: number,
 ): SpeciesYoung[] {
-  const groups = new Map<string | null, Course[]>();
-  for (const course of courses) {
-    const { species } = course.prospect.clutch.pair;
-    groups.set(species, [...(groups.get(species) ?? []), course]);
-  }
+  const groups = grouped(courses, ({ prospect }) => prospect.clutch.pair.species);
   const until = weeks.at(-1)?.to ?? Number.NEGATIVE_INFINITY;
   const of = ([species, group]: [string | null, Course[]]): SpeciesYoung => ({
     species,

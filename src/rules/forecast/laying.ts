@@ -1,7 +1,9 @@
 import type { Room } from '../../room/fold.ts';
-import type { Clutch, Egg, Pair } from '../../room/model.ts';
+import type { Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
 import { count } from '../../words.ts';
+import { clutchesOfHen } from '../hen-year.ts';
+import { birdsByName, onlyOf } from '../stock/names.ts';
 import { type Duration, learnedDuration, type ObservedDuration } from './duration.ts';
 import { type ForecastWindow, windowOf } from './window.ts';
 
@@ -26,7 +28,9 @@ export function completeClutch(clutch: Clutch, room: Room): ClutchForecast | nul
   const last = clutch.eggs.at(-1);
   if (eggs === undefined || interval === undefined || first === undefined || last === undefined) return null;
   if (!clutch.counted) return null;
-  const earlier = clutchesOfHen(clutch.hen, room).filter((one) => teaches(one, clutch));
+  const find = birdsByName(room.birds);
+  const hen = onlyOf(clutch.hen, find);
+  const earlier = hen === null ? [] : clutchesOfHen(room, hen, find).filter((one) => teaches(one, clutch));
   const window = windowOf(layingTime(eggs, interval, earlier), [first.laid]);
   if (window === null) return null;
   const soonest = last.laid.to;
@@ -61,30 +65,8 @@ function laidIn({ eggs }: Clutch): ObservedDuration {
 
 /** An earlier clutch, counted and laid to its end: it was sat on. */
 function teaches(one: Clutch, clutch: Clutch): boolean {
-  if (one.opened >= clutch.opened || !one.counted || one.eggs.length === 0) return false;
+  if (one.opened >= clutch.opened || !one.counted) return false;
   return one.chicks.length > 0 || one.sittings.some(({ by }) => by !== 'off');
-}
-
-/** A room's clutches are sorted by their hens once, whoever asks. */
-const known = new WeakMap<readonly Pair[], ReadonlyMap<string, readonly Clutch[]>>();
-
-/** All clutches of a hen, with whichever cock; none where several may be meant, or nobody is named. */
-function clutchesOfHen(hen: Clutch['hen'], { pairs }: Room): readonly Clutch[] {
-  const byHen = known.get(pairs) ?? clutchesByHen(pairs);
-  known.set(pairs, byHen);
-  return hen.length === 1 ? (byHen.get(hen[0] as string) ?? []) : [];
-}
-
-function clutchesByHen(pairs: readonly Pair[]): Map<string, Clutch[]> {
-  const byHen = new Map<string, Clutch[]>();
-  for (const clutch of pairs.flatMap(({ clutches }) => clutches)) {
-    const [hen] = clutch.hen;
-    if (hen === undefined || clutch.hen.length > 1) continue;
-    const hers = byHen.get(hen);
-    if (hers === undefined) byHen.set(hen, [clutch]);
-    else hers.push(clutch);
-  }
-  return byHen;
 }
 
 /** What the forecast rests on: `4–5 eggs, book; 2 clutches of this hen`. */

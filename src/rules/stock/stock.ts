@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import { naturally, naturallyNamed } from '../../findings/naturally.ts';
+import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
@@ -91,13 +92,7 @@ export function stockOf(room: Room): Stock {
 
 /** Birds by the name of their species, null for those whose species nobody wrote; species in the order of the alphabet. */
 export function bySpecies(birds: readonly StockBird[]): Map<string | null, StockBird[]> {
-  const groups = new Map<string | null, StockBird[]>();
-  for (const one of birds) {
-    const { species } = one.bird;
-    const group = groups.get(species);
-    if (group === undefined) groups.set(species, [one]);
-    else group.push(one);
-  }
+  const groups = grouped(birds, ({ bird }) => bird.species);
   return new Map([...groups].sort(([a], [b]) => naturallyNamed(a, b)));
 }
 

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import { shortDay } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Absence } from '../absences.ts';
 import type { Brood } from '../brood.ts';
@@ -38,23 +39,19 @@ function fedDays({ fedBy, crops, fate }: Bird, { day, parent }: Absence): Day[] 
 
 /** `the cock fed c1 and c2 on 3 Apr; nobody wrote who feeds c3`. */
 export function feedingWords(brood: Brood, young: readonly Bird[], by: Day): string {
-  const lines = new Map<string, { bird: Bird; who: string; day: Day | null }[]>();
-  for (const bird of young) {
+  const feedings = young.map((bird) => {
     const fed = feedersOf(bird, by);
-    const who =
-      fed === null
-        ? ''
-        : [...fed.who]
-            .sort()
-            .map((one) => (one === 'hand' ? 'your hand' : `the ${one}`))
-            .join(' and ');
-    const key = `${who} ${fed?.day}`;
-    lines.set(key, [...(lines.get(key) ?? []), { bird, who, day: fed?.day ?? null }]);
-  }
+    const who = [...(fed?.who ?? [])]
+      .sort()
+      .map((one) => (one === 'hand' ? 'your hand' : `the ${one}`))
+      .join(' and ');
+    return { bird, who, day: fed?.day ?? null };
+  });
+  const lines = grouped(feedings, ({ who, day }) => `${who} ${day}`);
   return [...lines.values()]
-    .sort((a, b) => Number(a[0]?.day === null) - Number(b[0]?.day === null))
+    .sort((a, b) => Number(a[0].day === null) - Number(b[0].day === null))
     .map((some) => {
-      const [{ who, day }] = some as [(typeof some)[number]];
+      const [{ who, day }] = some;
       const whom = names(
         brood,
         some.map(({ bird }) => bird),

@@ -1,4 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { Bird } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { listed } from '../../words.ts';
@@ -94,9 +95,8 @@ interface Seen {
 
 /** Of several of which the same is said, one phrase. */
 function together(found: readonly Seen[]): string[] {
-  const said = new Map<string, string[]>();
-  for (const { who, text } of found) said.set(text, [...(said.get(text) ?? []), who]);
-  return [...said].map(([text, who]) => `${listed(who)} ${text}`);
+  const said = grouped(found, ({ text }) => text);
+  return [...said].map(([text, some]) => `${listed(some.map(({ who }) => who))} ${text}`);
 }
 
 function lossOf(brood: Brood, { bird, profile, weights }: WeighedBird): Seen | null {

@@ -1,3 +1,4 @@
+import { grouped } from '../../grouped.ts';
 import { type Pedigree, UNKNOWN } from './pedigree.ts';
 import { LANES, type Single, walkOf } from './walk.ts';
 
@@ -132,15 +133,9 @@ interface Matings {
 function matingsOf({ sires, dams }: Pedigree, bred: readonly number[]): Matings[] {
   const count = (parents: Int32Array) => new Set(bred.map((one) => parents[one])).size;
   const [parents, mates] = count(sires) <= count(dams) ? [sires, dams] : [dams, sires];
-  const byParent = new Map<number, Map<number, number[]>>();
-  for (const one of bred) {
-    const parent = parents[one] as number;
-    const mate = mates[one] as number;
-    const broods = byParent.get(parent) ?? new Map<number, number[]>();
-    byParent.set(parent, broods);
-    const brood = broods.get(mate);
-    if (brood === undefined) broods.set(mate, [one]);
-    else brood.push(one);
-  }
-  return Array.from(byParent, ([parent, broods]) => ({ parent, broods })).sort((a, b) => a.parent - b.parent);
+  const byParent = grouped(bred, (one) => parents[one] as number);
+  return Array.from(byParent, ([parent, young]) => ({
+    parent,
+    broods: grouped(young, (one) => mates[one] as number),
+  })).sort((a, b) => a.parent - b.parent);
 }

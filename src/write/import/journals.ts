@@ -1,4 +1,5 @@
 import { type Day, formatDay } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import { Fields } from '../../journal/nodes.ts';
 import { type ObservationKey, observations } from '../../journal/observations/index.ts';
 import { lineOf, scalar } from '../../journal/print.ts';
@@ -46,13 +47,7 @@ export function journalsOf(
   layout: Layout,
   problems: ImportProblem[],
 ): NewJournal[] {
-  const pairs = new Map<string, DraftRow[]>();
-  for (const row of rows) {
-    const pair = row.header.get('pair') as string;
-    const known = pairs.get(pair);
-    if (known === undefined) pairs.set(pair, [row]);
-    else known.push(row);
-  }
+  const pairs = grouped(rows, ({ header }) => header.get('pair') as string);
   const journals: NewJournal[] = [];
   const files = new Map<string, string>();
   for (const [pair, ofPair] of pairs) {

@@ -103,7 +103,7 @@ test('a clutch that hatched was laid to its end, also when nobody saw her sit', 
 });
 
 test('of two hens in a nest nobody knows who laid', () => {
-  const stood = (earlier: string, now: string) => {
+  const stood = (earlier: string, now: string, birds = '') => {
     const logs = [
       ['LW-1', earlier, [...sixEggs('01', 1, 'date: 2026-01-07, sitting', 'date: 2026-01-30, parted')]],
       ['LW-2', now, [next]],
@@ -114,7 +114,7 @@ test('of two hens in a nest nobody knows who laid', () => {
         `pair: ${id}\nspecies: lavender waxbill\n${hen}\nlog:\n${log.map((line) => `  - {${line}}\n`).join('')}`,
       ]),
     );
-    const known = room(files, '2026-05-01');
+    const known = room({ ...files, ...(birds === '' ? {} : { 'birds.yaml': birds }) }, '2026-05-01');
     const clutch = known.pairs.find(({ id }) => id === 'LW-2')?.clutches[0];
     return clutch && completeClutch(clutch, known)?.n;
   };
@@ -122,6 +122,8 @@ test('of two hens in a nest nobody knows who laid', () => {
   expect(stood('hen: [H-1, H-2]', 'hen: H-1')).toBe(0);
   expect(stood('hen: H-1', 'hen: [H-1, H-2]')).toBe(0);
   expect(stood('cock: C-1', 'cock: C-1')).toBe(0);
+  // The same hen under the ring that the bird list gives her.
+  expect(stood('hen: H-1', 'hen: 23-077', 'birds:\n  - {id: H-1, sex: hen, ring: 23-077}\n')).toBe(1);
 });
 
 test('nothing is foretold where nobody knows how many eggs are usual, or how fast they come', () => {

@@ -1,4 +1,5 @@
 import { naturally } from '../../../findings/naturally.ts';
+import { grouped } from '../../../grouped.ts';
 import type { AgendaItem, TaskState } from '../../../rules/agenda/item.ts';
 
 /** One line of the morning: an item, or several that ask for the same thing in the same window. */
@@ -25,13 +26,8 @@ function pressing(a: AgendaItem, b: AgendaItem): number {
 
 /** Items in the order in which they are done, those that share task, words, state and window on one line. */
 export function fold(items: readonly AgendaItem[]): Row[] {
-  const rows = new Map<string, Row>();
-  for (const item of [...items].sort(pressing)) {
-    const { task, say, state, from, likely, to, pair, bird } = item;
-    const key = JSON.stringify([task, say, state, from, likely, to, pair === null, bird === null]);
-    const row = rows.get(key);
-    if (row === undefined) rows.set(key, [item]);
-    else row.push(item);
-  }
+  const rows = grouped([...items].sort(pressing), ({ task, say, state, from, likely, to, pair, bird }) =>
+    JSON.stringify([task, say, state, from, likely, to, pair === null, bird === null]),
+  );
   return [...rows.values()];
 }

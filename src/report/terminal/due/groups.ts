@@ -1,4 +1,5 @@
 import { naturallyNamed } from '../../../findings/naturally.ts';
+import { grouped } from '../../../grouped.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import { type Said, unsaid } from './where.ts';
 
@@ -15,11 +16,7 @@ export interface Group {
 
 /** Items for walking the room: by where they are, or pair by pair; what belongs to none comes last. */
 export function groupsBy(by: Exclude<Grouping, 'urgency'>, items: readonly AgendaItem[]): Group[] {
-  const groups = new Map<string | null, AgendaItem[]>();
-  for (const item of items) {
-    const key = by === 'housing' ? item.housing : ownerOf(item);
-    groups.set(key, [...(groups.get(key) ?? []), item]);
-  }
+  const groups = grouped(items, (item) => (by === 'housing' ? item.housing : ownerOf(item)));
   return [...groups]
     .sort(([a], [b]) => naturallyNamed(a, b))
     .map(([key, ofGroup]) => (by === 'housing' ? ofHousing(key, ofGroup) : ofPair(key, ofGroup)));

@@ -1,3 +1,4 @@
+import { grouped } from '../../../grouped.ts';
 import { formatTime } from '../../../journal/grammar/time-text.ts';
 import type { FeedPlan } from '../../../rules/feed/plan.ts';
 import { count } from '../../../words.ts';
@@ -56,13 +57,9 @@ function hoursWords({ hours, totals }: FeedPlan): string[] {
 
 /** What was measured, pair by pair, and what it changes. */
 function measuredWords({ measured, day: standing }: FeedPlan): string[] {
-  const groups = new Map<string, FeedPlan['measured']>();
-  for (const one of measured) {
-    const key = `${one.pair} ${one.day} ${one.factor === null}`;
-    groups.set(key, [...(groups.get(key) ?? []), one]);
-  }
+  const groups = grouped(measured, ({ pair, day, factor }) => `${pair} ${day} ${factor === null}`);
   return [...groups.values()].map((some) => {
-    const [{ pair, day, factor }] = some as [FeedPlan['measured'][number]];
+    const [{ pair, day, factor }] = some;
     const whose = `${pair === null ? 'The whole room' : visible(pair)}, measured on ${shortDate(day, standing)}`;
     const each = some.map(({ food, grams, reckoned, factor: times }) =>
       times === null
