@@ -117,15 +117,19 @@ function shortRef(letter: 'e' | 'c', number: number): string {
 }
 
 /**
- * An egg that must have been there though nobody wrote it down, no older than an incubation can last, nor laid while the
- * brood before it was in the nest.
+ * An egg that must have been there though nobody wrote it down.
  *
  * @param age days that its chick may have been in the nest already
  */
 export function addUnseenEgg(clutch: Clutch, day: Day, age = 0): Egg {
+  return addEgg(clutch, unseenLaying(clutch, day, age), true);
+}
+
+/** When nobody saw an egg laid that was there by a day: no longer before than an incubation can last, nor beside the brood before it. */
+export function unseenLaying(clutch: Clutch, day: Day, age = 0): Span {
   const oldest = day - incubation(clutch.pair.profile).high - age;
   const earliest = Math.max(oldest, nestFreeSince(clutch) ?? oldest);
-  return addEgg(clutch, { from: Math.min(day, earliest), to: day }, true);
+  return { from: Math.min(day, earliest), to: day };
 }
 
 /** One more egg that a count speaks of, as {@link addUnseenEgg}; null where it is known how many were laid. */

@@ -196,6 +196,15 @@ describe('what comes too early', () => {
     ]);
     expect(told(chicks, '2026-03-25, aged: {7: c1}')).toEqual([]);
   });
+
+  it('is an age at which a chick would have hatched before its egg, or within days of it', () => {
+    const aged = (days: number) => told(chicks, `2026-03-18, aged: {${days}: c1}`);
+    expect(aged(18)).toEqual([
+      'c1 cannot be aged: it would have hatched on 2026-02-28, and its egg was laid on 2026-03-01',
+    ]);
+    expect(aged(14)).toHaveLength(1);
+    expect(aged(2)).toEqual([]);
+  });
 });
 
 describe('whom nobody can mean', () => {

@@ -1,8 +1,16 @@
 import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs, hostClutch } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import { eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
-import type { Bird } from '../model.ts';
+import {
+  begun,
+  canHatchBy,
+  eggsInReach,
+  unseenLaying,
+  whyNotAlive,
+  whyNotOpen,
+  youngInReach,
+} from '../lives.ts';
+import type { Bird, Egg } from '../model.ts';
 import { means, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
@@ -22,11 +30,13 @@ export const aged: Apply<'aged'> = (scene, value) => {
       const young = chooseBirds(scene, who, {
         did: 'aged',
         among: youngInReach(pair),
-        impossible: (bird) => whyNotAlive(bird) ?? whyOlder(bird, hatched),
+        impossible: (bird) => whyNotAlive(bird) ?? whyOlder(bird, hatched) ?? whyYounger(bird, hatched),
       });
       for (const bird of young) {
         bird.aged = { day, days };
         bird.hatched = { from: hatched, to: hatched };
+        if (bird.egg !== null && !canHatchBy(bird.egg, hatched))
+          bird.egg.laid = unseenLaying(bird.egg.clutch, hatched);
       }
     } else {
       const eggs = chooseEggs(scene, who, {
@@ -58,4 +68,16 @@ function nestlingsCanBe(scene: Scene, day: Day): boolean {
 function whyOlder({ firstSeen }: Bird, hatched: Day): string | null {
   if (firstSeen === null || firstSeen >= hatched) return null;
   return `it was out of the shell on ${formatDay(firstSeen)} already`;
+}
+
+/** Why a chick cannot be so old: no egg hatches so soon after it was laid. */
+function whyYounger({ egg }: Bird, hatched: Day): string | null {
+  if (egg === null || isUnseen(egg) || canHatchBy(egg, hatched)) return null;
+  const { day, what } = begun(egg);
+  return `it would have hatched on ${formatDay(hatched)}, and its egg was ${what} on ${formatDay(day)}`;
+}
+
+/** Whether nobody saw the egg, nor counted it: it is as old as its chick needs it to be. */
+function isUnseen({ assumed, clutch }: Egg): boolean {
+  return assumed && !clutch.counted;
 }
