@@ -42,67 +42,55 @@ function saysWell(text: string): boolean {
   return WELL.test(text) && !denied && signsIn(text).length === 0;
 }
 
-/** What was written of a bird since it was last well. */
+/** A time in which a bird was unwell. */
 export interface Illness {
   bird: Bird;
+  /** The first day on which it was seen. */
   since: Day;
-  /** Oldest first. */
+  /** What was seen, oldest first. */
   seen: { day: Day; text: string; signs: Sign[] }[];
+  /** The last day on which something was written of it. */
   last: Day;
-  /** The first treatment since it fell ill. */
+  /** The first day on which the bird was well again, or is reckoned well. */
+  over: Day;
+  /** The first treatment for it. */
   treated: Day | null;
-}
-
-/**
- * The illness a living bird is in, or null. `well again` ends it; where one look of a day says so and another still
- * calls it ill, it is ill.
- */
-export function illnessOf(bird: Bird): Illness | null {
-  if (bird.fate !== null || bird.unwell.length === 0) return null;
-  const days = byDay(bird.unwell);
-  const well =
-    days.findLast(({ all }) => all.every(({ text }) => saysWell(text)))?.day ?? Number.NEGATIVE_INFINITY;
-  const seen = bird.unwell
-    .filter(({ day, text }) => day > well && !saysWell(text))
-    .map(({ day, text }) => ({ day, text, signs: signsIn(text) }));
-  const [first, last] = [seen[0], seen.at(-1)];
-  if (first === undefined || last === undefined) return null;
-  const treated = bird.treated.find(({ day }) => day >= first.day)?.day ?? null;
-  return { bird, since: first.day, seen, last: last.day, treated };
 }
 
 /** An unwell bird is reckoned well again when nothing was written of it for so many days. */
 const UNWELL_FOR = 14;
 
-/** A time in which a bird was unwell: from the first day on which that was seen to the day on which it was over. */
-export interface Spell {
-  bird: Bird;
-  since: Day;
-  /** The first day on which it was well again, or is reckoned well. */
-  over: Day;
-}
-
-/** Each time in which a bird was unwell, oldest first. */
-export function spellsOf(bird: Bird): Spell[] {
-  const spells: Spell[] = [];
-  let open: Spell | null = null;
-  for (const { day, all } of byDay(bird.unwell)) {
-    if (all.every(({ text }) => saysWell(text))) {
-      if (open !== null) open.over = day;
-      open = null;
+/**
+ * Each time in which a bird was unwell, oldest first. `well again` ends one; where one look of a day says so and another
+ * still calls the bird ill, it is ill. Whoever is treated is not well yet.
+ */
+export function illnessesOf(bird: Bird): Illness[] {
+  const illnesses: Illness[] = [];
+  const told = [
+    ...bird.unwell.map((look) => ({ ...look, isLook: true })),
+    ...bird.treated.map((treatment) => ({ ...treatment, isLook: false })),
+  ];
+  for (const { day, all } of byDay(told)) {
+    const looks = all.filter(({ isLook }) => isLook);
+    const ill = looks.filter(({ text }) => !saysWell(text));
+    const known = illnesses.findLast(({ over }) => day < over);
+    if (known === undefined && ill.length === 0) continue;
+    const illness = known ?? { bird, since: day, seen: [], last: day, over: day, treated: null };
+    if (known === undefined) illnesses.push(illness);
+    if (looks.length > 0 && ill.length === 0) {
+      illness.over = day;
       continue;
     }
-    if (open === null) {
-      open = { bird, since: day, over: day };
-      spells.push(open);
-    }
-    open.over = day + UNWELL_FOR + 1;
+    illness.seen.push(...ill.map(({ text }) => ({ day, text, signs: signsIn(text) })));
+    illness.last = illness.seen.at(-1)?.day ?? day;
+    illness.over = day + UNWELL_FOR + 1;
+    if (looks.length < all.length) illness.treated ??= day;
   }
-  return spells;
+  return illnesses;
 }
 
-/** The illness that still keeps a bird from company and from breeding on a day, or null. */
-export function illOn(bird: Bird, day: Day): Illness | null {
-  const illness = illnessOf(bird);
-  return illness !== null && day - illness.last <= UNWELL_FOR ? illness : null;
+/** The illness that a living bird is in on a day, or null. */
+export function illnessOf(bird: Bird, on: Day): Illness | null {
+  if (bird.fate !== null || bird.unwell.length === 0) return null;
+  return illnessesOf(bird).find(({ since, over }) => since <= on && on < over) ?? null;
 }

@@ -4,7 +4,7 @@ import { enteredOn } from '../room/lives.ts';
 import type { Bird } from '../room/model.ts';
 import { listed } from '../words.ts';
 import { GIVEN_UP } from './agenda/state.ts';
-import { type Spell, spellsOf } from './illness.ts';
+import { type Illness, illnessesOf } from './illness.ts';
 import { type Mateship, mateshipsByBird } from './stock/mateships.ts';
 import { birdsByName, type FindBird } from './stock/names.ts';
 
@@ -29,7 +29,7 @@ export interface Quarantine {
   /** Who died beside it on that day. */
   died: Bird[];
   /** When it, or its company, was unwell. */
-  ill: Spell[];
+  ill: Illness[];
   meetings: Meeting[];
 }
 
@@ -71,7 +71,7 @@ export function quarantineOf(room: Room, bird: Bird): Quarantine | null {
 }
 
 /** How the days run, where this is all that may have been carried to it. */
-function begunAnew(bird: InQuarantine, { meetings, deaths, spells }: Company): Quarantine {
+function begunAnew(bird: InQuarantine, { meetings, deaths, illnesses }: Company): Quarantine {
   const { from: begun, until: end } = bird.quarantine;
   const quarantine = { from: begun, until: end, joined: [] as Bird[], died: [] as Bird[] };
   const causes = [
@@ -87,7 +87,7 @@ function begunAnew(bird: InQuarantine, { meetings, deaths, spells }: Company): Q
     quarantine[what].push(other);
   }
   const { until } = quarantine;
-  const ill = spells.filter(({ since }) => since <= until + GIVEN_UP);
+  const ill = illnesses.filter(({ since }) => since <= until + GIVEN_UP);
   return { ...quarantine, out: Math.max(until, ...ill.map(({ over }) => over)), ill, meetings };
 }
 
@@ -101,7 +101,7 @@ interface Company {
   /** Of those that were with it when they died, or when they fell ill of what they died of. */
   deaths: { bird: Bird; day: Day }[];
   /** Its own illnesses, and those of birds that were with it while they were unwell. */
-  spells: Spell[];
+  illnesses: Illness[];
 }
 
 type FindCompany = (bird: InQuarantine, before: Day) => Company;
@@ -126,24 +126,24 @@ function companyIn({ birds, pairs }: Room): FindCompany {
       ({ bird: other, since }) => since < before && isStranger(bird, other, since, own),
     );
     const ill = [
-      ...spellsOf(bird).filter(({ over }) => over > bird.quarantine.from),
+      ...illnessesOf(bird).filter(({ over }) => over > bird.quarantine.from),
       ...met.flatMap(illBeside),
     ];
     return {
       deaths: [...new Map(met.flatMap(deathBeside).map((one) => [one.bird, one])).values()],
-      spells: ill,
+      illnesses: ill,
       meetings: withoutBreaks(strange),
     };
   };
 }
 
 /** The times in which a bird was unwell while the two were together, whether or not they were parted then. */
-function illWhileTogether({ bird, since, to }: Meeting): Spell[] {
-  return spellsOf(bird).filter((spell) => spell.since <= (to ?? STILL) && spell.over > since);
+function illWhileTogether({ bird, since, to }: Meeting): Illness[] {
+  return illnessesOf(bird).filter((illness) => illness.since <= (to ?? STILL) && illness.over > since);
 }
 
 /** Of a bird that died since, its death is what counts. */
-function illBeside(met: Meeting): Spell[] {
+function illBeside(met: Meeting): Illness[] {
   return met.bird.fate?.kind === 'died' ? [] : illWhileTogether(met);
 }
 

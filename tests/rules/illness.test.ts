@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { shortDay } from '../../src/days.ts';
-import { illnessOf, signsIn, spellsOf } from '../../src/rules/illness.ts';
+import { illnessesOf, illnessOf, signsIn } from '../../src/rules/illness.ts';
+import { day } from '../rooms.ts';
 import { view, waxbills } from './warnings/warned.ts';
 
 describe('signs in a keeper’s own words', () => {
@@ -23,10 +24,10 @@ describe('signs in a keeper’s own words', () => {
 });
 
 describe('an illness', () => {
-  const of = (log: string, on = '2026-03-20') => {
+  const of = (log: string, on = '2026-03-12') => {
     const { find } = view({ 'LW-1': waxbills(log, 'cock: LW-20-01') }, on);
     const bird = find('LW-20-01');
-    return bird === null ? null : illnessOf(bird);
+    return bird === null ? null : illnessOf(bird, day(on));
   };
 
   it('lasts from its first line to its last', () => {
@@ -63,6 +64,28 @@ describe('an illness', () => {
     expect(found?.treated).toBeNull();
   });
 
+  it('that is written of more than a fortnight later is another one', () => {
+    const first =
+      'date: 2026-03-01, unwell: {cock: bleeding}\n date: 2026-03-02, treated: {cock: wound seen to}\n';
+    const later = (on: string) => of(`${first} date: ${on}, unwell: {cock: quiet}`, on);
+    expect(later('2026-03-16')?.seen).toHaveLength(2);
+    expect(later('2026-03-17')).toMatchObject({ since: day('2026-03-17'), treated: null });
+    expect(later('2026-03-17')?.seen).toHaveLength(1);
+  });
+
+  it('lasts for a fortnight after the last word of it, a treatment also being one', () => {
+    const ill = 'date: 2026-03-01, unwell: {cock: quiet}';
+    const treated = `${ill}\n date: 2026-03-10, treated: {cock: as the vet ordered}`;
+    expect(of(ill, '2026-03-15')).not.toBeNull();
+    expect(of(ill, '2026-03-16')).toBeNull();
+    expect(of(treated, '2026-03-24')).not.toBeNull();
+    expect(of(treated, '2026-03-25')).toBeNull();
+  });
+
+  it('is not what a healthy bird is treated for', () => {
+    expect(of('date: 2026-03-10, treated: {cock: against worms}')).toBeNull();
+  });
+
   it('ends with the bird', () => {
     expect(of('date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-02, died: cock')).toBeNull();
   });
@@ -73,7 +96,7 @@ describe('the times in which a bird was unwell', () => {
     const bird = view({ 'LW-1': waxbills(log, 'cock: LW-20-01') }, '2026-06-30').find('LW-20-01');
     return bird === null
       ? []
-      : spellsOf(bird).map(({ since, over }) => `${shortDay(since)} … ${shortDay(over)}`);
+      : illnessesOf(bird).map(({ since, over }) => `${shortDay(since)} … ${shortDay(over)}`);
   };
 
   it('end with `well again`, or fifteen days after the last word', () => {

@@ -111,7 +111,7 @@ describe('a hard-chasing cock', () => {
   it('with young still fed is a matter of this morning, and no order to take him', () => {
     const [line] = warned(files(brood), 'chasing', '2026-04-10');
     expect(line?.level).toBe('act');
-    expect(line?.text).toContain('Do not take the cock before you saw who feeds');
+    expect(line?.text).toContain('do not take the cock before you saw who feeds');
   });
 
   // Common practice: when a feeder was parted, look at each chick’s crop within hours.

@@ -32,7 +32,7 @@ export const birdTaskWords = {
     say: 'let out of quarantine',
     when: 'arrival, return, or the day on which another bird joined or died in its housing + the days of quarantine … + 2 d',
     doneBy: '`released`',
-    over: 'the bird left; 60 d later. It waits while the bird, or one that shared its housing, is unwell, until `well again` or 14 d without a word of it',
+    over: 'the bird left; 60 d later. It waits while the bird, or one that shared its housing, is unwell, until `well again` or 14 d without a word of it, also of treatment',
     explain:
       'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird or one that shares its housing is unwell, also where the ill one was taken out since: what one has, the others may carry. When a bird dies there, or was taken out ill and dies, the days begin anew with its death for all that were with it. Ask an avian vet what it died of before anybody is let out; when the vet lets them out sooner, write `released`.',
   },
@@ -107,7 +107,7 @@ function whyOut(bird: Bird, { from, until, out, joined, died, ill }: Quarantine)
         : back
           ? 'back'
           : 'arrived';
-  const last = ill.filter(({ over }) => over === out && out > until).map((spell) => spell.bird);
+  const last = ill.filter(({ over }) => over === out && out > until).map((illness) => illness.bird);
   const others = last.filter((one) => one !== bird);
   const unwell = last.includes(bird) ? 'unwell' : `${fewNames([...new Set(others)])} unwell`;
   const waited = last.length === 0 ? '' : `, ${unwell} until ${shortDay(out)}`;

@@ -2,7 +2,7 @@ import { type Day, formatDay, shortDay, wholeMonths } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
-import { illOn } from '../illness.ts';
+import { illnessOf } from '../illness.ts';
 import { quarantineOf } from '../quarantine.ts';
 import { breedsFrom } from '../stock/life.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
@@ -46,7 +46,7 @@ function inQuarantine({ bird }: StockBird, room: Room): string | null {
 }
 
 function unwell({ bird }: StockBird, day: Day): string | null {
-  const last = illOn(bird, day)?.seen.at(-1);
+  const last = illnessOf(bird, day)?.seen.at(-1);
   return last === undefined ? null : `unwell on ${shortDay(last.day)} (${last.text})`;
 }
 

@@ -44,7 +44,7 @@ export const chasing: Warning<Chasing> = {
   when: '`chasing` that is hard or fierce, or of no given level where there are eggs or dependent young',
   over: 'the pair is parted, or one of them moved or dead; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
   explain:
-    'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, and the injury shown to an avian vet. With young that still depend, see first who feeds them: do not take the cock before you saw who feeds.',
+    'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, whoever feeds, and the injury shown to an avian vet; then somebody else must feed the young within hours. While nobody is hurt and young still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
   say({ by, at, how, days, young, uncounted, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
     const times = days > 1 ? `, on ${days} days of the last week` : '';
@@ -53,14 +53,13 @@ export const chasing: Warning<Chasing> = {
       onFoot && young > 0
         ? ` ${opening(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
         : feeding !== null
-          ? ` ${uncounted ? 'The young still depend' : count(young, 'young bird still depends', 'young still depend')} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `Do not take the ${aggressor} before you saw who feeds`}.`
+          ? ` ${uncounted ? 'The young still depend' : count(young, 'young bird still depends', 'young still depend')} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `While nobody is hurt, do not take the ${aggressor} before you saw who feeds`}.`
           : eggs > 0
             ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
             : ' A hunted bird does not eat and does not rest.';
     return {
       text: `${opening(who.filter((word) => word !== '').join(' '))} on ${shortDay(date)}${times}.${cost}`,
-      check:
-        'wounds, plucked places, a bird on the floor: part them now, and an avian vet for an injury. Otherwise cover, and a second place to feed; look again today',
+      check: `wounds, plucked places, a bird on the floor: part them now${feeding === null || onFoot ? '' : ', whoever feeds, and see within hours that the young are fed'}; an avian vet for an injury. Otherwise cover, and a second place to feed; look again today`,
     };
   },
 };

@@ -46,7 +46,7 @@ export function bindingOf(
   view: View,
   bird: Bird,
 ): { pair: Pair | null; day: Day; text: string; straining: boolean } | null {
-  const illness = illnessOf(bird);
+  const illness = illnessOf(bird, view.day);
   if (illness === null) return null;
   const pairs = view.room.pairs.filter(({ hen }) => onlyOf(hen, view.find) === bird);
   if (pairs.length === 0 && bird.sex !== 'hen') return null;
@@ -56,7 +56,7 @@ export function bindingOf(
       (signs.includes('down') && !signs.includes('breathing') && pairs.some((pair) => nearLaying(pair, day))),
   );
   if (sign === undefined || view.day - sign.day > SHOWN) return null;
-  if (illness.treated !== null && bird.treated.some(({ day }) => day >= sign.day)) return null;
+  if (bird.treated.some(({ day }) => day >= sign.day)) return null;
   const laidSince = pairs.some(({ clutches }) =>
     clutches.some(({ eggs }) => eggs.some((egg) => egg.laid.to > sign.day)),
   );

@@ -24,7 +24,7 @@ export const quarantineHeld: Warning<Held> = {
   levels: ['watch'],
   health: true,
   when: 'a bird in quarantine is not to be let out yet because another died beside it, or because its days are over and one that shared its housing is unwell',
-  over: '`released`; 7 d after the death; the ill one is `well again`, or 14 d without a word of it',
+  over: '`released`; 7 d after the death; the ill one is `well again`, or 14 d without a word of it, also of treatment',
   explain:
     'What one bird in quarantine has, the others in its housing may carry without showing it. Nobody is let out while one of them is unwell, and a death in quarantine is looked into by an avian vet before anybody comes out (common practice): ask at once how the dead bird is to be kept and sent in, as that soon becomes impossible. The days begin anew with the death for all that were with it, unless the vet says otherwise; `released` says that they are out. A nestling lost in the nest counts only where it was written as unwell: most broods lose some to cold, hunger or the parents (common practice); a nest in which one after another dies is a matter for the vet all the same. Wash hands, and see to these birds last.',
   find: heldIn,
@@ -47,7 +47,11 @@ function heldIn(view: View): Held[] {
   for (const bird of view.room.birds) {
     const found = bird.placeholder ? null : heldBy(view, bird);
     if (found === null) continue;
-    const key = JSON.stringify([found.out, [...found.died, ...found.ill].map(({ id }) => id).sort()]);
+    const key = JSON.stringify([
+      found.out,
+      found.housing,
+      [...found.died, ...found.ill].map(({ id }) => id).sort(),
+    ]);
     const line = lines.get(key);
     lines.set(key, line === undefined ? found : { ...line, bird: null, birds: [...line.birds, bird] });
   }
@@ -62,10 +66,10 @@ function heldBy({ room, day }: View, bird: Bird): Held | null {
   if (quarantine === null || day >= quarantine.out) return null;
   const { from, until, out } = quarantine;
   const died = day - from <= SHOWN ? quarantine.died : [];
-  const spells = quarantine.ill.filter(({ over }) => day >= until && day < over);
-  if (died.length + spells.length === 0) return null;
-  const ill = [...new Set(spells.map((spell) => spell.bird))];
-  const begun = spells.map(({ since }) => since);
+  const illnesses = quarantine.ill.filter(({ over }) => day >= until && day < over);
+  if (died.length + illnesses.length === 0) return null;
+  const ill = [...new Set(illnesses.map(({ bird }) => bird))];
+  const begun = illnesses.map(({ since }) => since);
   const illSince = { from: Math.min(...begun), to: Math.max(...begun) };
   const date = Math.max(...(died.length > 0 ? [from] : []), ...begun);
   const about = { level: 'watch', pair: null, bird: bird.id, clutch: null, date } as const;

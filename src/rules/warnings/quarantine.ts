@@ -1,12 +1,13 @@
 import { type Day, shortDay } from '../../days.ts';
 import { housingOf } from '../../room/lives.ts';
+import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
 import { fewNames, quarantineOf } from '../quarantine.ts';
 import { type Found, pairWith, type View, type Warning } from './warning.ts';
 
 interface Mixed extends Found {
   birds: string[];
-  with: string;
+  company: Bird[];
   housing: string | null;
   until: Day;
 }
@@ -23,8 +24,8 @@ export const quarantine: Warning<Mixed> = {
   explain:
     'New and returned birds stay apart for thirty days at least (common practice), because what they carry shows late, and what the room carries may be new to them. When another bird joins, the days begin anew for all of them. An avian vet says whether the time can be shorter or must be longer. Wash hands, and see to the new birds last.',
   find: mixedIn,
-  say: ({ birds, with: others, housing, until, date }) => ({
-    text: `${listed(birds)}: in quarantine until ${shortDay(until)}, and since ${shortDay(date)} ${housing === null ? 'together' : `in ${housing}`} with ${others}. What a new bird carries shows late.`,
+  say: ({ birds, company, housing, until, date }) => ({
+    text: `${listed(birds)}: in quarantine until ${shortDay(until)}, and since ${shortDay(date)} ${housing === null ? 'together' : `in ${housing}`} with ${fewNames(company)}. What a new bird carries shows late.`,
     check:
       'part them; if they were together, the days begin anew for all. Ask an avian vet before you shorten it; new birds last, and washed hands',
   }),
@@ -50,7 +51,7 @@ function mixedIn(view: View): Mixed[] {
       clutch: null,
       date: Math.min(since, line?.date ?? since),
       birds: [...(line?.birds ?? []), bird.id],
-      with: fewNames(joined.map((meeting) => meeting.bird)),
+      company: [...new Set([...(line?.company ?? []), ...joined.map((meeting) => meeting.bird)])],
       housing,
       until: quarantine.until,
     });

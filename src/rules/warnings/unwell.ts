@@ -41,7 +41,7 @@ export const unwell: Warning<Unwell> = {
 };
 
 function unwellBird(view: View, bird: Bird): Unwell | null {
-  const illness = illnessOf(bird);
+  const illness = illnessOf(bird, view.day);
   if (illness === null || view.day - illness.last > SHOWN || bindingOf(view, bird) !== null) return null;
   const { text: words } = illness.seen.at(-1) as Illness['seen'][number];
   return {

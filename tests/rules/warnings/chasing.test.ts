@@ -15,7 +15,7 @@ describe('hard chasing', () => {
     const room = files(`date: 2026-04-10, ${hard}`);
     expect(spell(room, 'chasing', '2026-04-01', '2026-04-30')).toEqual(['04-10 … 04-13 act']);
     expect(line(room, 'chasing', '2026-04-10').text).toBe(
-      'The cock chased c2 hard on 10 Apr. 3 young still depend on being fed: nobody wrote who feeds them. Do not take the cock before you saw who feeds.',
+      'The cock chased c2 hard on 10 Apr. 3 young still depend on being fed: nobody wrote who feeds them. While nobody is hurt, do not take the cock before you saw who feeds.',
     );
   });
 
@@ -40,20 +40,27 @@ describe('hard chasing', () => {
     );
     const himself = files(`date: 2026-04-09, feeding: {cock: all}\n date: 2026-04-10, ${hard}`);
     expect(line(himself, 'chasing', '2026-04-10').text).toContain(
-      'Do not take the cock before you saw who feeds.',
+      'While nobody is hurt, do not take the cock before you saw who feeds.',
     );
+  });
+
+  it('parts a hurt bird at once, and has somebody feed the young that are left', () => {
+    const check = (log?: string) =>
+      line(files(`date: 2026-04-10, ${hard}`, log), 'chasing', '2026-04-10').check;
+    expect(check()).toContain('part them now, whoever feeds, and see within hours that the young are fed;');
+    expect(check('date: 2026-03-01, laid: 3')).toContain('part them now; an avian vet for an injury');
   });
 
   it('takes a feeder that was seen two days ago to feed still, and no longer', () => {
     const fed = (on: string) => files(`date: 2026-04-${on}, feeding: {hen: all}\n date: 2026-04-10, ${hard}`);
     expect(line(fed('08'), 'chasing', '2026-04-10').text).toContain('If you take the cock,');
-    expect(line(fed('07'), 'chasing', '2026-04-10').text).toContain('Do not take the cock');
+    expect(line(fed('07'), 'chasing', '2026-04-10').text).toContain('do not take the cock');
   });
 
   it('says who feeds also where that is known of one only', () => {
     const room = files(`date: 2026-04-09, feeding: {hen: c1}\n date: 2026-04-10, ${hard}`);
     expect(line(room, 'chasing', '2026-04-10').text).toContain('the hen fed c1 on 9 Apr');
-    expect(line(room, 'chasing', '2026-04-10').text).toContain('Do not take the cock');
+    expect(line(room, 'chasing', '2026-04-10').text).toContain('do not take the cock');
   });
 
   it('tells of one egg as of one', () => {

@@ -10,7 +10,7 @@ const fledged = `
 `;
 const files = (more: string) => ({ 'LW-1': waxbills(`${fledged}\n${more}`, heads) });
 
-// Do not take the cock before you saw who feeds; look at each chick's crop within hours; put the family together again
+// do not take the cock before you saw who feeds; look at each chick's crop within hours; put the family together again
 // if the parent that was left neglects or chases some of the young: common practice.
 describe('young whose feeder was parted', () => {
   it('may starve: two days press, five are watched', () => {
