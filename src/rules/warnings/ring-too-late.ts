@@ -1,3 +1,4 @@
+import { grouped } from '../../grouped.ts';
 import { unringed } from '../agenda/anchors.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
@@ -30,30 +31,27 @@ export const ringTooLate: Warning<RingTooLate> = {
   }),
 };
 
+/** Each species by itself, as each has its own age; who hatched on several days in one line, the eldest first. */
 function tooLateIn(brood: Brood, day: number): RingTooLate[] {
   if (!brood.room.settings.ringing || brood.pair.nestLooks === 'never') return [];
   if (brood.clutch?.skipped.some(({ task }) => task === 'ring')) return [];
-  const late = unringed(brood)
-    .flatMap(({ span, who, profile }) => {
-      const usual = (profile ?? brood.profile)?.ringAge?.value;
-      return usual !== undefined && day > span.to + usual.high && day <= span.to + usual.high + SHOWN
-        ? [{ hatched: span, who: who ?? [], usual }]
-        : [];
-    })
-    .sort((a, b) => b.hatched.to - a.hatched.to);
-  const birds = [...late].reverse().flatMap(({ who }) => who);
-  const [last] = late;
-  if (last === undefined) return [];
-  const { hatched, usual } = last;
-  return [
-    {
+  const late = unringed(brood).flatMap(({ span, who, profile }) => {
+    const usual = (profile ?? brood.profile)?.ringAge?.value;
+    return usual !== undefined && day > span.to + usual.high && day <= span.to + usual.high + SHOWN
+      ? [{ hatched: span, who: who ?? [], usual }]
+      : [];
+  });
+  return [...grouped(late, ({ usual }) => usual)].map(([usual, alike]) => {
+    const birds = alike.flatMap(({ who }) => who);
+    const youngest = Math.max(...alike.map(({ hatched }) => hatched.to));
+    return {
       ...about(brood),
       level: 'note',
-      date: hatched.to + usual.high,
+      date: youngest + usual.high,
       chicks: names(brood, birds),
       many: birds.length > 1,
-      age: { low: day - hatched.to, high: day - Math.min(...late.map((one) => one.hatched.from)) },
+      age: { low: day - youngest, high: day - Math.min(...alike.map(({ hatched }) => hatched.from)) },
       usual,
-    },
-  ];
+    };
+  });
 }

@@ -52,3 +52,17 @@ it('guests of another species are ringed at their own age', () => {
   expect(chicks('2026-03-23')).toBe('LW-1/1/c1 and LW-1/1/c2');
   expect(chicks('2026-03-25')).toBe('c1 and c2');
 });
+
+it('guests of another species that are late on the same day are told of with their own age', () => {
+  const mixed = mixedNest();
+  const later = (mixed['LW-1'] as string)
+    .replace('2026-03-14, hatched', '2026-03-15, hatched')
+    .replace('2026-03-13, checked', '2026-03-14, checked');
+  const late = warned({ ...mixed, 'LW-1': later }, 'ring-too-late', '2026-03-25');
+  expect(
+    late.map(({ text }) => text.replace(' It is too late: do not force a ring over the feet.', '')),
+  ).toEqual([
+    'c1 and c2: 11 d old without a ring; 7–10 d is the age for a closed one.',
+    'LW-1/1/c1 and LW-1/1/c2: 10 d old without a ring; 7–8 d is the age for a closed one.',
+  ]);
+});
