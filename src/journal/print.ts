@@ -22,7 +22,8 @@ function noteLast({ pairs }: Fields): Fields['pairs'] {
   return [...pairs.filter((pair) => !isNote(pair)), ...pairs.filter(isNote)];
 }
 
-function pairText(key: Text, value: Node): string {
+/** A key and its value, as they stand in a line of braces. */
+export function pairText(key: Text, value: Node): string {
   if (value instanceof Empty) return scalar(key.text);
   if (key.text === 'note' && value instanceof Text) return `note: ${JSON.stringify(value.text)}`;
   return `${scalar(key.text)}: ${flowText(value)}`;

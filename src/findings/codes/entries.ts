@@ -2,12 +2,14 @@ import type { FindingKind } from '../codes.ts';
 import type { FindingArgs } from '../finding.ts';
 
 /** The nearest word that could have been meant, else what there is. */
-const meant = ({ key, suggestion, keys, where }: FindingArgs) =>
+const meant = ({ key, suggestion, others, keys, where }: FindingArgs) =>
   where
     ? `\`${key}\` belongs in ${where}`
-    : suggestion
-      ? `did you mean \`${suggestion}\`?`
-      : `there are ${keys}`;
+    : others
+      ? `did you mean ${others}?`
+      : suggestion
+        ? `did you mean \`${suggestion}\`?`
+        : `there are ${keys}`;
 
 const ENTRY = '- {date: 2026-03-01, laid: 1, note: "first egg"}';
 
@@ -97,7 +99,12 @@ export const entryCodes = {
   'no-date': {
     level: 'error',
     text: () => 'the entry has no date, so it does not count',
-    hint: () => 'begin it with `date: 2026-03-01`',
+    hint: () => 'begin it with its day, such as `date: 2026-03-01`',
+  },
+  'date-as-key': {
+    level: 'error',
+    text: () => 'the date stands without `date:`, so the entry does not count',
+    hint: ({ line }) => `write:\n${line}`,
   },
   'empty-entry': {
     level: 'hint',

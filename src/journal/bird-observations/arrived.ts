@@ -8,5 +8,6 @@ export const arrived = observation({
   look: false,
   example: 'arrived: quarantine cage',
   takes: 'nothing, or the housing',
+  alsoSaid: ['bought', 'came', 'acquired', 'purchased', 'joined', 'got'],
   doc: 'came into the room',
 });

@@ -7,5 +7,6 @@ export const back = observation({
   look: false,
   example: 'back',
   takes: 'nothing',
+  alsoSaid: ['returned', 'came back', 'found'],
   doc: 'found again, or home from loan',
 });

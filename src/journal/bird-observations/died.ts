@@ -8,5 +8,6 @@ export const died = observation({
   look: false,
   example: 'died: old age',
   takes: 'nothing, or the cause',
+  alsoSaid: ['dead', 'death', 'found dead', 'passed'],
   doc: 'found dead',
 });

@@ -8,5 +8,6 @@ export const gone = observation({
   look: false,
   example: 'gone: lent',
   takes: 'nothing, or sold, given, swapped, lent or escaped',
+  alsoSaid: ['sold', 'given', 'given away', 'swapped', 'lent', 'escaped', 'rehomed', 'left'],
   doc: 'left the stock',
 });

@@ -7,5 +7,6 @@ export const moult = observation({
   look: false,
   example: 'moult: started',
   takes: 'started or done',
+  alsoSaid: ['moulting', 'moulted', 'molting', 'molted'],
   doc: 'first or yearly moult',
 });

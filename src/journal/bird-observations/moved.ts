@@ -7,5 +7,6 @@ export const moved = observation({
   look: false,
   example: 'moved: flight 3',
   takes: 'the housing',
+  alsoSaid: ['housing', 'housed', 'transferred', 'caged'],
   doc: 'to another cage, flight or aviary',
 });

@@ -12,5 +12,6 @@ export const quarantine = observation({
   look: false,
   example: 'quarantine: 30',
   takes: 'days, or {until: DATE}',
+  alsoSaid: ['isolated', 'isolation', 'apart'],
   doc: 'kept apart from now on',
 });

@@ -8,5 +8,6 @@ export const released = observation({
   look: false,
   example: 'released: flight 2',
   takes: 'nothing, or the housing',
+  alsoSaid: ['out of quarantine', 'let out', 'free'],
   doc: 'out of quarantine',
 });

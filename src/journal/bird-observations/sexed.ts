@@ -7,5 +7,6 @@ export const sexed = observation({
   look: false,
   example: 'sexed: hen',
   takes: 'cock or hen',
+  alsoSaid: ['sex', 'gender'],
   doc: 'sex known',
 });

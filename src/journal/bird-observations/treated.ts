@@ -7,5 +7,6 @@ export const treated = observation({
   look: false,
   example: 'treated: as the vet ordered',
   takes: 'text',
+  alsoSaid: ['treatment', 'medicated', 'medication', 'medicine', 'vet'],
   doc: 'what the vet ordered',
 });

@@ -7,5 +7,6 @@ export const unwell = observation({
   look: false,
   example: 'unwell: fluffed on the floor',
   takes: 'text',
+  alsoSaid: ['ill', 'sick', 'illness', 'symptoms', 'injured', 'injury'],
   doc: 'fluffed, straining, on the floor, breathing hard',
 });

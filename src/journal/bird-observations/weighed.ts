@@ -7,5 +7,6 @@ export const weighed = observation({
   look: false,
   example: 'weighed: 8.4',
   takes: 'grams',
+  alsoSaid: ['weight', 'mass'],
   doc: 'weight, in grams',
 });

@@ -13,5 +13,6 @@ export const aged = observation({
   look: true,
   example: 'aged: {5: [e1, e2]}',
   takes: '{DAYS: who}',
+  alsoSaid: ['age', 'days old'],
   doc: 'how many days along the eggs are under the lamp, or how old the chicks are, where unknown',
 });

@@ -7,5 +7,6 @@ export const back = observation({
   look: false,
   example: 'back: c2',
   takes: 'which birds or eggs; a count is of young that fell out or were missing',
+  alsoSaid: ['returned', 'came back', 'found'],
   doc: 'found again, put back in the nest, home from loan: reopens lost, missing, fledged or gone',
 });

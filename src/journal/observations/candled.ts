@@ -10,5 +10,6 @@ export const candled = observation({
   look: true,
   example: 'candled: {fertile: [e1, e3], clear: e2}',
   takes: '{fertile, clear, dead, unsure: who}',
+  alsoSaid: ['lamped', 'lamp', 'fertile', 'clear', 'infertile', 'fertility'],
   doc: 'what the lamp showed',
 });

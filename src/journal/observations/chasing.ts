@@ -11,5 +11,6 @@ export const chasing = observation({
   look: false,
   example: 'chasing: {by: cock, at: hen, level: hard}',
   takes: 'nothing, or {by, at, level: mild, hard or fierce}',
+  alsoSaid: ['fighting', 'fight', 'fights', 'aggression', 'aggressive', 'driving', 'plucking'],
   doc: 'aggression',
 });

@@ -12,5 +12,6 @@ export const checked = observation({
   look: true,
   example: 'checked: {eggs: 2, chicks: 2}',
   takes: 'nothing, or {eggs: count, chicks: count}',
+  alsoSaid: ['eggs', 'chicks', 'look', 'looked', 'inspected', 'inspection', 'nest check', 'seen', 'all well'],
   doc: 'a look into the nest; the counts are compared with what the journal knows',
 });

@@ -8,5 +8,6 @@ export const courting = observation({
   look: false,
   example: 'courting: cock with a straw',
   takes: 'nothing or text',
+  alsoSaid: ['mating', 'mated', 'display', 'displaying', 'dancing', 'courtship', 'copulation'],
   doc: 'display or mating seen',
 });

@@ -10,5 +10,6 @@ export const crops = observation({
   look: true,
   example: 'crops: {full: [c1, c2], thin: c3}',
   takes: '{full, thin, empty: who}',
+  alsoSaid: ['crop check', 'full crop', 'full crops'],
   doc: 'crop check of the young',
 });

@@ -12,5 +12,6 @@ export const died = observation({
   look: false,
   example: 'died: {chilled: c3}',
   takes: '{cause: who}, or who',
+  alsoSaid: ['dead', 'death', 'deaths', 'found dead', 'passed'],
   doc: 'chicks, fledglings, cock or hen found dead',
 });

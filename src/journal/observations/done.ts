@@ -7,5 +7,6 @@ export const done = observation({
   look: false,
   example: 'done: calcium',
   takes: "a routine's name, or list of them",
+  alsoSaid: ['task', 'tasks'],
   doc: 'carried out',
 });

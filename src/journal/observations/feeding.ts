@@ -10,5 +10,6 @@ export const feeding = observation({
   look: false,
   example: 'feeding: {cock: all}',
   takes: '{cock, hen, hand: who}',
+  alsoSaid: ['fed', 'feeds', 'fed by', 'hand fed', 'hand feeding'],
   doc: 'who feeds which young',
 });

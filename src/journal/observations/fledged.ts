@@ -7,5 +7,6 @@ export const fledged = observation({
   look: false,
   example: 'fledged: c1',
   takes: 'how many, or which chicks',
+  alsoSaid: ['left nest', 'left the nest', 'flown', 'flew', 'out', 'out of the nest', 'left'],
   doc: 'left the nest',
 });

@@ -11,5 +11,6 @@ export const food = observation({
   look: false,
   example: 'food: [live food, egg food, sprouted seed]',
   takes: 'list of kinds, or {kind: grams a day}',
+  alsoSaid: ['diet', 'live food', 'livefood', 'seed', 'offered food'],
   doc: 'what is offered from now on',
 });

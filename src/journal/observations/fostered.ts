@@ -9,5 +9,6 @@ export const fostered = observation({
   look: false,
   example: 'fostered: {LW-2: [c1, c2]}',
   takes: '{PAIR: who}, or {hand: who}',
+  alsoSaid: ['fosters', 'adopted', 'swapped eggs', 'moved eggs'],
   doc: "moved to that pair to be sat on or fed; they stay in their own clutch's record",
 });

@@ -14,5 +14,6 @@ export const gone = observation({
   look: false,
   example: 'gone: {sold: [c1, c2]}',
   takes: '{sold, given, swapped, lent, escaped: who}, or who',
+  alsoSaid: ['sold', 'given', 'given away', 'swapped', 'lent', 'escaped', 'rehomed', 'lost bird', 'left'],
   doc: 'left the stock',
 });

@@ -7,5 +7,6 @@ export const hatched = observation({
   look: true,
   example: 'hatched: 2',
   takes: 'how many, or which eggs',
+  alsoSaid: ['born', 'chick', 'chicks', 'young', 'hatchlings', 'babies', 'out of the shell'],
   doc: 'out of the shell',
 });

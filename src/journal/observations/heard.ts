@@ -8,5 +8,6 @@ export const heard = observation({
   look: false,
   example: 'heard: begging at dusk',
   takes: 'nothing or text',
+  alsoSaid: ['begging', 'calling', 'noise'],
   doc: 'begging, shells, food carried in: chicks are there, without a look',
 });

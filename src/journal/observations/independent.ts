@@ -7,5 +7,6 @@ export const independent = observation({
   look: false,
   example: 'independent: all',
   takes: 'how many, or which young',
+  alsoSaid: ['weaned', 'weaning', 'self feeding', 'feeding itself', 'feeding themselves', 'eating alone'],
   doc: 'cracks seed and no longer begs',
 });

@@ -7,5 +7,6 @@ export const laid = observation({
   look: true,
   example: 'laid: 1',
   takes: 'how many new eggs, or which: e3',
+  alsoSaid: ['egg', 'eggs', 'new egg', 'new eggs', 'lay', 'laying', 'clutch size'],
   doc: 'eggs new in the nest',
 });

@@ -31,5 +31,6 @@ export const lost = observation({
   look: true,
   example: 'lost: {clear: e2}',
   takes: `{cause: who}, or who; by itself: ${lossCauses.join(', ')}; by our hand: ${takenCauses.join(', ')}`,
+  alsoSaid: ['broken', 'missing eggs', 'eggs lost', 'dead in shell', 'removed', 'thrown out'],
   doc: 'eggs that ended without a chick; those taken by our hand are in no rate',
 });

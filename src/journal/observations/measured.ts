@@ -9,5 +9,6 @@ export const measured = observation({
   look: false,
   example: 'measured: {e1: 14.2 x 10.8}',
   takes: '{egg: LENGTH x BREADTH}',
+  alsoSaid: ['size', 'egg size', 'length'],
   doc: 'length and breadth of eggs, in millimetres',
 });

@@ -10,5 +10,6 @@ export const moult = observation({
   look: false,
   example: 'moult: {started: c1}',
   takes: '{started, done: who}',
+  alsoSaid: ['moulting', 'moulted', 'molting', 'molted'],
   doc: 'first or yearly moult',
 });

@@ -13,5 +13,6 @@ export const moved = observation({
   example: 'moved: {all: flight 3}',
   takes:
     'housing, for the family, or {who: housing}; `all` are the young that left the nest and still live there',
+  alsoSaid: ['transferred', 'caged', 'housed', 'separated'],
   doc: 'to another cage, flight or aviary',
 });

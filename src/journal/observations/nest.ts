@@ -13,5 +13,15 @@ export const nest = observation({
   look: false,
   example: 'nest: {state: lined, site: gorse bundle, material: coconut fibre}',
   takes: 'offered, building, lined, ready, moved, removed or cleaned; or {state, site, height, material}',
+  alsoSaid: [
+    'building',
+    'built',
+    'nest building',
+    'nesting',
+    'nest material',
+    'material',
+    'nest box',
+    'lined',
+  ],
   doc: 'state of the nest, how it was made',
 });

@@ -15,5 +15,6 @@ export const paired = observation({
   look: false,
   example: 'paired: flight 2',
   takes: 'nothing, a housing, or {hen: ID} / {cock: ID} for a new mate',
+  alsoSaid: ['together', 'introduced', 'put together', 'new mate'],
   doc: 'put together for the first time, or with a new mate',
 });

@@ -8,5 +8,6 @@ export const parted = observation({
   look: false,
   example: 'parted: {cock: flight 7}',
   takes: 'nothing, or who went where: {cock: flight 7}',
+  alsoSaid: ['separated', 'split', 'split up', 'divorced', 'apart'],
   doc: 'separated',
 });

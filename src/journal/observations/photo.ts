@@ -7,5 +7,6 @@ export const photo = observation({
   look: false,
   example: 'photo: pictures/nest.jpg',
   takes: 'path, or list of paths, beside the journal',
+  alsoSaid: ['picture', 'pictures', 'image'],
   doc: 'a picture; pages show it',
 });

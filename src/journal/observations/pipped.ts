@@ -7,5 +7,6 @@ export const pipped = observation({
   look: true,
   example: 'pipped: e2',
   takes: 'which eggs',
+  alsoSaid: ['pip hole', 'star', 'starred'],
   doc: 'a star or hole in the shell: the chick is on its way',
 });

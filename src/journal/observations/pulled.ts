@@ -7,5 +7,6 @@ export const pulled = observation({
   look: false,
   example: 'pulled: e1',
   takes: 'which eggs',
+  alsoSaid: ['collected', 'taken', 'eggs pulled', 'dummies', 'dummy eggs', 'dummy'],
   doc: 'eggs taken into store, dummies in their place',
 });

@@ -7,5 +7,6 @@ export const reunited = observation({
   look: false,
   example: 'reunited',
   takes: 'nothing, a housing, or {hen: ID} / {cock: ID}',
+  alsoSaid: ['back together', 'together again', 'rejoined'],
   doc: 'put together again after they were parted',
 });

@@ -8,5 +8,6 @@ export const ringed = observation({
   look: true,
   example: 'ringed: {c1: LW 26 014}',
   takes: '{chick: code}',
+  alsoSaid: ['banded', 'band', 'bands', 'rung', 'rings'],
   doc: 'closed ring put on',
 });

@@ -12,5 +12,6 @@ export const roosting = observation({
   look: false,
   example: 'roosting: out',
   takes: 'nest, out, or {nest: who, out: who}',
+  alsoSaid: ['asleep', 'sleeping', 'slept', 'at dusk'],
   doc: 'seen at dusk: where the young spend the night that follows',
 });

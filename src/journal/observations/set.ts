@@ -13,5 +13,6 @@ export const setUnder = observation({
   look: false,
   example: 'set: all',
   takes: 'which eggs, or where: {PAIR: who}, {incubator: who}',
+  alsoSaid: ['incubator', 'set back', 'put back', 'given back'],
   doc: 'stored eggs given to be sat on: here, under another pair, or in an incubator; there also straight from the nest',
 });

@@ -8,5 +8,6 @@ export const sexed = observation({
   look: false,
   example: 'sexed: {cock: [c1, c2], hen: c3}',
   takes: '{cock, hen: who}',
+  alsoSaid: ['gender', 'cocks', 'hens'],
   doc: 'sex known',
 });

@@ -8,5 +8,6 @@ export const sitting = observation({
   look: false,
   example: 'sitting: hen',
   takes: 'nothing, hen, cock, both, or off',
+  alsoSaid: ['incubating', 'incubation', 'brooding', 'sat', 'sits', 'on eggs', 'on the eggs'],
   doc: 'seen sitting; off: eggs found cold or nobody on',
 });

@@ -7,5 +7,6 @@ export const skip = observation({
   look: false,
   example: 'skip: candle',
   takes: 'task name, or list of them',
+  alsoSaid: ['ignore', 'not this time'],
   doc: 'not this clutch: the task is moot',
 });

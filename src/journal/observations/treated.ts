@@ -12,5 +12,6 @@ export const treated = observation({
   look: false,
   example: 'treated: {hen: as the vet ordered}',
   takes: 'text, for both parents, or {who: text}; `all` is parents and young',
+  alsoSaid: ['treatment', 'medicated', 'medication', 'medicine', 'vet'],
   doc: 'what the vet ordered',
 });

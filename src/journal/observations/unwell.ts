@@ -8,5 +8,6 @@ export const unwell = observation({
   look: false,
   example: 'unwell: {hen: fluffed and straining}',
   takes: '{who: text}; `all` is parents and young',
+  alsoSaid: ['ill', 'sick', 'illness', 'symptoms', 'injured', 'injury'],
   doc: 'fluffed, straining, on the floor, breathing hard',
 });

@@ -9,5 +9,6 @@ export const weighed = observation({
   look: (weights) => weights.some(({ who }) => who.form === 'egg' || who.form === 'chick'),
   example: 'weighed: {c1: 4.5, c2: 4.1}',
   takes: '{egg or bird: grams}, each by itself',
+  alsoSaid: ['weight', 'weights', 'mass'],
   doc: 'weight of eggs, chicks, cock or hen, in grams',
 });

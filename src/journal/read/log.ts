@@ -40,9 +40,9 @@ export class LogReader<O> {
         continue;
       }
       known.set(same, item.at.line);
-      this.#hintAtBlock(item);
       const visit = readVisit<O>(item, this.#grammar, year, this.#findings);
       if (visit === null) continue;
+      this.#hintAtBlock(item);
       visits.push(visit);
       const its = civilDate(visit.date).year;
       // A year so far ahead of the others is itself a slip, and no help for those behind it.

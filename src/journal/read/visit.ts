@@ -6,7 +6,9 @@ import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { type Located, text, wholeNumber } from '../grammar/values.ts';
 import { Empty, Fields, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
+import { dateAsKey } from './date-as-key.ts';
 import { unknownKey } from './keys.ts';
+import { otherWords } from './other-words.ts';
 import { nameSwallowed } from './swallowed.ts';
 import { readValue } from './value.ts';
 
@@ -66,7 +68,7 @@ export function readVisit<O>(
     findings.push({ code: 'not-an-entry', at: item.at, args: {} });
     return null;
   }
-  const date = dateOf(item, near, findings);
+  const date = dateOf(item, grammar, near, findings);
   if (date === null) return null;
   const visit: Visit<O> = {
     at: item.at,
@@ -98,14 +100,20 @@ export function readVisit<O>(
 
 function dateOf(
   { at, pairs }: Fields,
+  { observations }: VisitGrammar,
   near: number | null,
   findings: Finding[],
 ): { date: Day; dateAt: Place } | null {
   const [key, node] = pairs.find(([{ text }]) => text === 'date') ?? [];
   if (key === undefined || node === undefined || node instanceof Empty) {
     const joined = pairs.find(([{ text }]) => text.startsWith('date:'))?.[0];
+    const line = key === undefined ? dateAsKey(pairs, observations) : null;
     findings.push(
-      joined === undefined ? { code: 'no-date', at: key?.at ?? at, args: {} } : unknownKey(joined, ['date']),
+      joined !== undefined
+        ? unknownKey(joined, ['date'])
+        : line !== null
+          ? { code: 'date-as-key', at, args: { line } }
+          : { code: 'no-date', at: key?.at ?? at, args: {} },
     );
     return null;
   }
@@ -177,6 +185,11 @@ function readObservation(
   if (elsewhere !== undefined && Object.hasOwn(elsewhere.observations, key.text)) {
     const args = { key: key.text, where: elsewhere.where };
     findings.push({ code: 'unknown-key', at: key.at, args: { ...args, suggestion: '', keys: '' } });
+    return;
+  }
+  const others = otherWords(key, node, observations);
+  if (others !== '') {
+    findings.push({ code: 'unknown-key', at: key.at, args: { key: key.text, others } });
     return;
   }
   const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);

@@ -1,0 +1,46 @@
+import type { Finding } from '../../findings/finding.ts';
+import type { ObservationDefinition } from '../grammar/observation.ts';
+import { Fields, type Node, Text } from '../nodes.ts';
+import { pairText } from '../print.ts';
+import { readValue } from './value.ts';
+
+/** A longer value is not worth printing again; an example says more. */
+const LONGEST = 40;
+
+/**
+ * What was probably meant by a word that others use for an observation: each one that goes by it, as it would be
+ * written with this value where it can be, and what it means. Empty where nobody calls any so.
+ *
+ * @example `weaned: all` // '`independent: all` (cracks seed and no longer begs)'
+ */
+export function otherWords(
+  key: Text,
+  value: Node,
+  observations: Readonly<Record<string, ObservationDefinition>>,
+): string {
+  const said = key.text
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+    .trim();
+  return Object.entries(observations)
+    .filter(([, { alsoSaid }]) => alsoSaid?.includes(said))
+    .map(([name, definition]) => {
+      const [, example] = definition.example.split(/: (.*)/);
+      // `eggs: 3` is `checked: {eggs: 3}`.
+      const under = example?.includes(`${said}: `) ? within(said, value) : value;
+      return `\`${written(name, definition, under)}\` (${definition.doc})`;
+    })
+    .join(' or ');
+}
+
+function within(word: string, value: Node): Node {
+  return new Fields([[new Text(word, value.at), value]], value.at);
+}
+
+function written(name: string, definition: ObservationDefinition, value: Node): string {
+  const key = new Text(name, value.at);
+  const wrong: Finding[] = [];
+  if (readValue(definition, key, value, wrong) === undefined) return definition.example;
+  const text = pairText(key, value);
+  return text.length > LONGEST ? definition.example : text;
+}
