@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts';
 import { birdObservations } from './bird-observations/index.ts';
 import type { Entry, PairJournal } from './entry.ts';
 import type { KeyTable } from './grammar/key.ts';
-import { ownName, parents } from './grammar/names.ts';
+import { housing, ownName, parents } from './grammar/names.ts';
 import { text, word } from './grammar/values.ts';
 import type { Fields } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
@@ -21,7 +21,7 @@ export const pairKeys = {
   },
   cock: { value: parents, example: 'cock: LW-19-04', takes: 'a bird, or a list where it is one of these' },
   hen: { value: parents, example: 'hen: LW-20-11', takes: 'a bird, or a list where it is one of these' },
-  housing: { value: text, example: 'housing: flight 2', takes: 'cage, flight or aviary' },
+  housing: { value: housing, example: 'housing: flight 2', takes: 'cage, flight or aviary' },
   'nest-looks': {
     value: word('freely', 'sparingly', 'never'),
     example: 'nest-looks: sparingly',

@@ -39,7 +39,7 @@ describe('what is seen of a bird', () => {
     ['quarantine: {until: 2026-02-30}', 'impossible-date'],
     ['weighed: {LW-1: 8}', 'wrong-value'],
     ['gone: stolen', 'unknown-word'],
-    ['back: yes', 'wrong-value'],
+    ['back: maybe', 'wrong-value'],
     ['laid: 1', 'unknown-key'],
     ['clutch: 1, back', 'unknown-key'],
   ])('%s is refused as %s', (said, code) => {

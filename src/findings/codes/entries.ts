@@ -106,6 +106,17 @@ export const entryCodes = {
     text: () => 'the date stands without `date:`, so the entry does not count',
     hint: ({ line }) => `write:\n${line}`,
   },
+  'said-no': {
+    level: 'error',
+    text: ({ key }) => `\`${key}: no\` does not count: what was not seen is not written`,
+    hint: () =>
+      'remove it; a look that found nothing new is `checked`, eggs that nobody sits on are `sitting: off`',
+  },
+  'said-yes': {
+    level: 'hint',
+    text: ({ key }) => `\`${key}\` needs no yes`,
+    hint: ({ key }) => `the word alone says it: \`${key}\``,
+  },
   'empty-entry': {
     level: 'hint',
     text: () => 'the entry says nothing but its date',

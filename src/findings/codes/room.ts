@@ -9,6 +9,27 @@ const counted = (number: FindingArgs[string] | undefined, what: string) =>
 const refs = (names: FindingArgs[string] | undefined) =>
   String(names).includes(',') ? `[${names}]` : String(names);
 
+const NUMBERS = [
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+/** What to write for a number in words where a count may stand; null for any other word. */
+const inFigures = (word: FindingArgs[string] | undefined) => {
+  const number = NUMBERS.indexOf(String(word).toLowerCase()) + 1;
+  return number === 0 ? null : `a count is written in figures: ${number}`;
+};
+
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;
 
@@ -55,7 +76,8 @@ export const roomCodes = {
   'no-such-bird': {
     level: 'error',
     text: ({ who, did }) => `nobody here is called \`${who}\` (${did})`,
-    hint: () => 'a chick (c1), an egg (e1), cock, hen, a ring or an id of birds.yaml',
+    hint: ({ who }) =>
+      inFigures(who) ?? 'a chick (c1), an egg (e1), cock, hen, a ring or an id of birds.yaml',
   },
   'egg-not-hatched': {
     level: 'error',
@@ -70,7 +92,8 @@ export const roomCodes = {
   'not-an-egg': {
     level: 'error',
     text: ({ who }) => `\`${who}\` is not an egg`,
-    hint: ({ instead }) =>
+    hint: ({ who, instead }) =>
+      inFigures(who) ??
       `eggs are e1, e2 … in laying order${instead ? `; a cause stands before them: \`${instead}\`` : ''}`,
   },
   'parent-unknown': {

@@ -1,9 +1,10 @@
 import * as z from 'zod';
+import { housing } from '../grammar/names.ts';
 import { observation } from '../grammar/observation.ts';
-import { empty, text } from '../grammar/values.ts';
+import { empty } from '../grammar/values.ts';
 
 export const arrived = observation({
-  value: z.union([empty, text]),
+  value: z.union([empty, housing]),
   order: 10,
   look: false,
   example: 'arrived: quarantine cage',

@@ -1,8 +1,8 @@
+import { housing } from '../grammar/names.ts';
 import { observation } from '../grammar/observation.ts';
-import { text } from '../grammar/values.ts';
 
 export const moved = observation({
-  value: text,
+  value: housing,
   order: 159,
   look: false,
   example: 'moved: flight 3',

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { Text } from '../nodes.ts';
 import { refuse } from './issue.ts';
-import { type Located, oneOrMore, text } from './values.ts';
+import { type Located, oneOrMore, text, yesOrNo } from './values.ts';
 import { parseCount, parseRef } from './who.ts';
 
 /** Words of the grammar where a name may stand as well. */
@@ -22,6 +22,11 @@ export const ownName = z
     return { text: name.text, at: name.at };
   })
   .meta({ shape: 'name', description: 'an id without /' });
+
+/** A cage, flight or aviary. */
+export const housing = text
+  .refine(({ text: name }) => yesOrNo(name) === null)
+  .meta({ shape: 'text', description: 'text' });
 
 /** One parent, or several where it is one of these; none where it is unknown. */
 export const parents = oneOrMore(text)

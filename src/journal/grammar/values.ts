@@ -19,6 +19,12 @@ export const text = z
   })
   .meta({ shape: 'text', description: 'text' });
 
+/** What a text says that only answers a question, as a box that was ticked does; null where it says more. */
+export function yesOrNo(said: string): 'yes' | 'no' | null {
+  const [, yes, no] = /^\s*(?:(yes|true)|(no|false))\s*$/i.exec(said) ?? [];
+  return yes === undefined ? (no === undefined ? null : 'no') : 'yes';
+}
+
 /** Nothing behind the key. */
 export const empty = z
   .instanceof(Empty)

@@ -1,12 +1,13 @@
 import * as z from 'zod';
+import { housing } from '../grammar/names.ts';
 import { observation } from '../grammar/observation.ts';
-import { map, text } from '../grammar/values.ts';
+import { map } from '../grammar/values.ts';
 import { whoKey } from '../grammar/who.ts';
 
 export const moved = observation({
   value: z.union([
-    text.transform((housing) => [{ who: null, housing }]),
-    map(whoKey, text).transform((pairs) => pairs.map(([whom, housing]) => ({ who: whom, housing }))),
+    housing.transform((place) => [{ who: null, housing: place }]),
+    map(whoKey, housing).transform((pairs) => pairs.map(([whom, place]) => ({ who: whom, housing: place }))),
   ]),
   order: 165,
   look: false,

@@ -1,12 +1,13 @@
 import * as z from 'zod';
+import { housing } from '../grammar/names.ts';
 import { observation } from '../grammar/observation.ts';
 import { empty, fields, text } from '../grammar/values.ts';
 
 /** Where the two live from now on, or who is new. */
 export const together = z.union([
   empty.transform(() => ({ housing: null, cock: null, hen: null })),
-  text.transform((housing) => ({ housing, cock: null, hen: null })),
-  fields({ housing: text, cock: text, hen: text }),
+  housing.transform((place) => ({ housing: place, cock: null, hen: null })),
+  fields({ housing, cock: text, hen: text }),
 ]);
 
 export const paired = observation({

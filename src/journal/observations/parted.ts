@@ -1,9 +1,13 @@
 import * as z from 'zod';
+import { housing } from '../grammar/names.ts';
 import { observation } from '../grammar/observation.ts';
-import { empty, fields, text } from '../grammar/values.ts';
+import { empty, fields } from '../grammar/values.ts';
 
 export const parted = observation({
-  value: z.union([empty.transform(() => ({ cock: null, hen: null })), fields({ cock: text, hen: text })]),
+  value: z.union([
+    empty.transform(() => ({ cock: null, hen: null })),
+    fields({ cock: housing, hen: housing }),
+  ]),
   order: 200,
   look: false,
   example: 'parted: {cock: flight 7}',

@@ -4,7 +4,7 @@ import { readDate } from '../grammar/date-text.ts';
 import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
-import { type Located, text, wholeNumber } from '../grammar/values.ts';
+import { type Located, text, wholeNumber, yesOrNo } from '../grammar/values.ts';
 import { Empty, Fields, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
 import { dateAsKey } from './date-as-key.ts';
 import { unknownKey } from './keys.ts';
@@ -162,6 +162,19 @@ function dropLaterAfter(visit: Visit<unknown>, { pairs }: Fields, findings: Find
   findings.push({ code: 'after-later', at, args: {} });
 }
 
+/** As {@link readValue}; who ticks a box with `yes` says no more than the key, and `no` is what nobody need write. */
+function readAnswer(definition: ObservationDefinition, key: Text, node: Node, findings: Finding[]): unknown {
+  const answer = node instanceof Text ? yesOrNo(node.text) : null;
+  if (answer === 'no') {
+    findings.push({ code: 'said-no', at: key.at, args: { key: key.text } });
+    return undefined;
+  }
+  const nothing = answer === null ? null : definition.value.safeParse(new Empty(node.at));
+  if (nothing?.success !== true) return readValue(definition, key, node, findings);
+  findings.push({ code: 'said-yes', at: node.at, args: { key: key.text } });
+  return nothing.data;
+}
+
 function readObservation(
   visit: Visit<unknown>,
   key: Text,
@@ -172,7 +185,7 @@ function readObservation(
   const { observations, elsewhere } = grammar;
   const definition = Object.hasOwn(observations, key.text) ? observations[key.text] : undefined;
   if (definition !== undefined) {
-    const value = readValue(definition, key, node, findings);
+    const value = readAnswer(definition, key, node, findings);
     if (value === undefined) return;
     visit.saw.push({ key: key.text, at: key.at, value });
     // Of a sick bird what can be read counts, beside the error.

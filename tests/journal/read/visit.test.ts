@@ -114,3 +114,28 @@ describe('an entry', () => {
     expect(readLog('- {date: 2026-03-01, note: "all quiet"}').found).toEqual([]);
   });
 });
+
+describe('a box that was ticked', () => {
+  it.each(['paired', 'sitting', 'heard', 'checked', 'courting', 'parted', 'reunited', 'chasing'])(
+    'with yes says no more than `%s`',
+    (key) => {
+      const yes = readLog(`- {date: 2026-03-02, ${key}: yes}`);
+      expect(yes.found).toEqual([`3:${25 + key.length + 1} said-yes`]);
+      expect(seen(yes.entries)).toEqual(seen(readLog(`- {date: 2026-03-02, ${key}}`).entries));
+    },
+  );
+
+  it.each(['heard', 'courting', 'sitting', 'laid', 'unwell', 'paired', 'moved', 'died'])(
+    'with no was not seen, and `%s` does not count',
+    (key) => {
+      const { entries, found } = readLog(`- {date: 2026-03-02, ${key}: no, checked}`);
+      expect(found).toEqual(['3:24 said-no']);
+      expect(seen(entries)).toEqual(seen(readLog('- {date: 2026-03-02, checked}').entries));
+    },
+  );
+
+  it('names no housing', () => {
+    expect(readLog('- {date: 2026-03-02, moved: yes}').found).toEqual(['3:31 wrong-value']);
+    expect(readLog('- {date: 2026-03-02, moved: {hen: true}}').found).toEqual(['3:37 wrong-value']);
+  });
+});
