@@ -8,7 +8,8 @@ import { type Located, text, word } from './grammar/values.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { observations } from './observations/index.ts';
 import { readKeys, unknownKey } from './read/keys.ts';
-import { LogReader } from './read/log.ts';
+import { LogReader, logKey } from './read/log.ts';
+import { asOurs, type KeyWords } from './read/spelling.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 
@@ -37,18 +38,53 @@ export interface BirdRecord {
 
 /** What birds.yaml says of a bird besides its log. */
 export const birdKeys = {
-  id: { value: ownName, example: 'id: LW-19-04', takes: 'the id of the bird' },
-  ring: { value: text, example: 'ring: LW 19 04', takes: 'the code on the ring' },
+  id: {
+    value: ownName,
+    example: 'id: LW-19-04',
+    takes: 'the id of the bird',
+    alsoSaid: ['name', 'bird', 'bird id'],
+  },
+  ring: {
+    value: text,
+    example: 'ring: LW 19 04',
+    takes: 'the code on the ring',
+    alsoSaid: ['band', 'ring number', 'ring code'],
+  },
   species: {
     value: text,
     example: 'species: lavender waxbill',
     takes: 'common name, scientific name or profile id',
   },
-  sex: { value: word('cock', 'hen', 'unknown'), example: 'sex: hen', takes: 'cock or hen' },
-  hatched: { value: day, example: 'hatched: 2024-05-17', takes: 'a date' },
-  sire: { value: parents, example: 'sire: LW-17-02', takes: 'a bird, or a list where it is one of these' },
-  dam: { value: parents, example: 'dam: LW-18-05', takes: 'a bird, or a list where it is one of these' },
-  origin: { value: text, example: 'origin: swapped at the spring meeting', takes: 'text' },
+  sex: {
+    value: word('cock', 'hen', 'unknown'),
+    example: 'sex: hen',
+    takes: 'cock or hen',
+    alsoSaid: ['gender'],
+  },
+  hatched: {
+    value: day,
+    example: 'hatched: 2024-05-17',
+    takes: 'a date',
+    alsoSaid: ['born', 'hatch', 'hatch date', 'date of birth'],
+  },
+  sire: {
+    value: parents,
+    example: 'sire: LW-17-02',
+    takes: 'a bird, or a list where it is one of these',
+    alsoSaid: ['father'],
+  },
+  dam: {
+    value: parents,
+    example: 'dam: LW-18-05',
+    takes: 'a bird, or a list where it is one of these',
+    alsoSaid: ['mother'],
+  },
+  origin: {
+    value: text,
+    example: 'origin: swapped at the spring meeting',
+    takes: 'text',
+    alsoSaid: ['from', 'source', 'breeder'],
+  },
   owner: { value: text, example: 'owner: on loan from a friend', takes: 'text' },
   is: { value: text, example: 'is: LW-3/2/c1', takes: 'a chick of a journal, PAIR/CLUTCH/CHICK' },
 } as const satisfies KeyTable;
@@ -62,8 +98,21 @@ export const birdLog: VisitGrammar = {
 
 export const birdsShape: Shape = { birds: 'records', log: 'entries' };
 
+const birdWords: KeyWords = { ...birdKeys, log: logKey };
+
+/** The list of birds with its keys spelt as ours are. */
+export function birdsAsOurs(written: Fields, findings: Finding[]): Fields {
+  const { pairs, at, style } = asOurs(written, { birds: {} }, findings);
+  const inList = (item: Node) => (item instanceof Fields ? asOurs(item, birdWords, findings) : item);
+  const spelled = pairs.map(
+    ([key, list]) => [key, list instanceof List ? new List(list.items.map(inList), list.at) : list] as const,
+  );
+  return new Fields(spelled, at, style);
+}
+
 /** Reads the stock that came from outside. A bird that cannot be named is a finding; the others count. */
-export function readBirds(root: Fields, findings: Finding[]): BirdRecord[] {
+export function readBirds(written: Fields, findings: Finding[]): BirdRecord[] {
+  const root = birdsAsOurs(written, findings);
   const birds: BirdRecord[] = [];
   const reader = new LogReader<BirdObservation>(birdLog, findings);
   for (const [key, list] of root.pairs) {

@@ -7,21 +7,43 @@ import { text, word } from './grammar/values.ts';
 import type { Fields } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
 import { readKeys } from './read/keys.ts';
-import { LogReader } from './read/log.ts';
+import { LogReader, logKey } from './read/log.ts';
+import { asOurs, type KeyWords } from './read/spelling.ts';
 import type { VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 
 /** What a journal says of the pair itself. */
 export const pairKeys = {
-  pair: { value: ownName, example: 'pair: LW-1', takes: 'the id of the pair' },
+  pair: {
+    value: ownName,
+    example: 'pair: LW-1',
+    takes: 'the id of the pair',
+    alsoSaid: ['couple', 'breeding pair', 'pair id', 'pair number'],
+  },
   species: {
     value: text,
     example: 'species: lavender waxbill',
     takes: 'common name, scientific name or profile id',
+    alsoSaid: ['kind', 'kind of bird'],
   },
-  cock: { value: parents, example: 'cock: LW-19-04', takes: 'a bird, or a list where it is one of these' },
-  hen: { value: parents, example: 'hen: LW-20-11', takes: 'a bird, or a list where it is one of these' },
-  housing: { value: housing, example: 'housing: flight 2', takes: 'cage, flight or aviary' },
+  cock: {
+    value: parents,
+    example: 'cock: LW-19-04',
+    takes: 'a bird, or a list where it is one of these',
+    alsoSaid: ['male', 'father', 'sire'],
+  },
+  hen: {
+    value: parents,
+    example: 'hen: LW-20-11',
+    takes: 'a bird, or a list where it is one of these',
+    alsoSaid: ['female', 'mother', 'dam'],
+  },
+  housing: {
+    value: housing,
+    example: 'housing: flight 2',
+    takes: 'cage, flight or aviary',
+    alsoSaid: ['cage', 'flight', 'aviary', 'enclosure', 'pen'],
+  },
   'nest-looks': {
     value: word('freely', 'sparingly', 'never'),
     example: 'nest-looks: sparingly',
@@ -38,8 +60,16 @@ export const pairLog: VisitGrammar = {
 
 export const pairShape: Shape = { log: 'entries' };
 
+const pairWords: KeyWords = { ...pairKeys, log: logKey };
+
+/** A journal with the keys above its entries spelt as ours are. */
+export function journalAsOurs(written: Fields, findings: Finding[]): Fields {
+  return asOurs(written, pairWords, findings);
+}
+
 /** Reads a pair's journal. A header that lacks something is a finding; its log counts all the same. */
-export function readPairJournal(file: string, root: Fields, findings: Finding[]): PairJournal {
+export function readPairJournal(file: string, written: Fields, findings: Finding[]): PairJournal {
+  const root = journalAsOurs(written, findings);
   const { pair, 'nest-looks': nestLooks, ...said } = readKeys(root, pairKeys, ['log'], findings);
   const name = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
   const top = { ...root.at, length: 1 };

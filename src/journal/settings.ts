@@ -7,7 +7,8 @@ import { fields, type Located, number, text, wholeNumber, word } from './grammar
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
 import { readKeys } from './read/keys.ts';
-import { LogReader } from './read/log.ts';
+import { LogReader, logKey } from './read/log.ts';
+import { asOurs } from './read/spelling.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
 import { type Routine, readRoutine } from './routines.ts';
 import type { Shape } from './text/recover.ts';
@@ -103,8 +104,9 @@ export function usualSettings(): RoomSettings {
 }
 
 /** Reads nestlog.yaml. What is missing or wrong is as in any room. */
-export function readSettings(root: Fields, findings: Finding[]): RoomSettings {
+export function readSettings(written: Fields, findings: Finding[]): RoomSettings {
   const usual = usualSettings();
+  const root = asOurs(written, { ...settingsKeys, routines: {}, rings: {}, log: logKey }, findings);
   const said = readKeys(root, settingsKeys, lists, findings);
   const reader = new LogReader<Observation>(roomLog, findings);
   return {

@@ -1,6 +1,6 @@
-import { birdsShape } from '../journal/birds.ts';
+import { birdsAsOurs, birdsShape } from '../journal/birds.ts';
 import { Empty, Fields, List, type Node, Text } from '../journal/nodes.ts';
-import { pairShape } from '../journal/pair-journal.ts';
+import { journalAsOurs, pairShape } from '../journal/pair-journal.ts';
 import { sameText } from '../journal/print.ts';
 import { readTree } from '../journal/text/tree.ts';
 import { insertionsOf } from './insertions.ts';
@@ -35,21 +35,26 @@ export function planEntry(
   entry: Fields,
 ): EntryPlan | null {
   const { path, text: before } = file;
-  const shape = target.of === 'pair' ? pairShape : birdsShape;
   const mark = before.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : '';
   const text = before.slice(mark.length);
-  const { root } = readTree(path, text, shape);
+  const root = readAs(target, path, text);
   const owner = root === null ? null : ownerOf(root, target);
   if (root === null || owner === null) return null;
   const expected = sameText(withEntry(root, owner, entry));
   for (const insertion of insertionsOf(text, owner, entry, root === owner)) {
     const at = mark.length + insertion.at;
     const after = before.slice(0, at) + insertion.text + before.slice(at);
-    const read = readTree(path, after, shape).root;
+    const read = readAs(target, path, after);
     if (read === null || sameText(read) !== expected) continue;
     return { path, before, after, at, inserted: insertion.text, ...newLines(after, at, insertion.text) };
   }
   return null;
+}
+
+/** What a file says, under the keys that its reader takes them for; null where it is empty. */
+function readAs({ of }: Target, path: string, text: string): Fields | null {
+  const { root } = readTree(path, text, of === 'pair' ? pairShape : birdsShape);
+  return root === null ? null : (of === 'pair' ? journalAsOurs : birdsAsOurs)(root, []);
 }
 
 /** The mapping that has the log. */

@@ -20,7 +20,8 @@ A room is a folder:
 
 Files are YAML. All values are read as text: ring \`014\` stays \`014\`, \`no\` stays \`no\`. Anchors, tags and several documents in
 one file are refused. When a file cannot be read as a whole, its log is read entry by entry, and what cannot be read is
-named by \`nestlog check\` with its line.
+named by \`nestlog check\` with its line. Keys in capitals, and other words that can mean one thing only (\`male\`, \`cage\`, \`diary\`), are read
+with a hint; what was seen is read under its own word only, and \`check\` says which that is.
 
 ## A pair's journal
 

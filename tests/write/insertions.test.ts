@@ -116,3 +116,17 @@ test('an empty observation of a log with a key a line has its colon', () => {
     `${text}«  - ${BLOCK}\n    sitting:\n    note: "a: b"\n»`,
   );
 });
+
+describe('a log under a key that is read as `log`', () => {
+  test('takes the entry, and no second one is begun', () => {
+    const text = 'Pair: A\nDiary:\n  - {date: 2026-03-01, paired}\n';
+    expect(added(text)).toBe(`${text}«  - ${LAID}\n»`);
+  });
+
+  test('of a bird takes it as well', () => {
+    const text = 'Birds:\n  - Name: X1\n    Log:\n      - {date: 2026-03-01, arrived}\n';
+    expect(added(text, ['moved=flight 2'], { of: 'bird', id: 'X1' })).toBe(
+      `${text}«      - {date: 2026-03-04, moved: flight 2}\n»`,
+    );
+  });
+});

@@ -52,7 +52,7 @@ export const entryCodes = {
   'log-no-list': {
     level: 'error',
     text: () => 'the log is no list of entries',
-    hint: () => `each entry begins with a dash on a line of its own:\n${ENTRY}`,
+    hint: ({ line }) => `each entry begins with a dash on a line of its own:\n${line || ENTRY}`,
   },
   'birds-no-list': {
     level: 'error',
@@ -105,6 +105,11 @@ export const entryCodes = {
     level: 'error',
     text: () => 'the date stands without `date:`, so the entry does not count',
     hint: ({ line }) => `write:\n${line}`,
+  },
+  'read-as': {
+    level: 'hint',
+    text: ({ key, meant }) => `\`${key}\` is read as \`${meant}\``,
+    hint: ({ meant }) => `write \`${meant}\``,
   },
   'said-no': {
     level: 'error',

@@ -1,5 +1,6 @@
 import { count } from '../../words.ts';
 import type { FindingKind } from '../codes.ts';
+import { inFigures } from '../figures.ts';
 import type { FindingArgs } from '../finding.ts';
 
 const counted = (number: FindingArgs[string] | undefined, what: string) =>
@@ -8,27 +9,6 @@ const counted = (number: FindingArgs[string] | undefined, what: string) =>
 /** `e1`, `[e1, e2]`: some of them as a value. */
 const refs = (names: FindingArgs[string] | undefined) =>
   String(names).includes(',') ? `[${names}]` : String(names);
-
-const NUMBERS = [
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-];
-
-/** What to write for a number in words where a count may stand; null for any other word. */
-const inFigures = (word: FindingArgs[string] | undefined) => {
-  const number = NUMBERS.indexOf(String(word).toLowerCase()) + 1;
-  return number === 0 ? null : `a count is written in figures: ${number}`;
-};
 
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;

@@ -8,6 +8,8 @@ export interface KeyDefinition<S extends z.ZodType = z.ZodType> {
   example: string;
   /** What may stand behind the key, in words. */
   takes: string;
+  /** Other words that keepers use for it, in small letters (common practice). */
+  alsoSaid?: readonly string[];
 }
 
 export type KeyTable = Readonly<Record<string, KeyDefinition>>;

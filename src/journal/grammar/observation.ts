@@ -17,10 +17,6 @@ export interface ObservationDefinition<S extends z.ZodType = z.ZodType> extends 
    * on what was written, a question to the value.
    */
   look: boolean | Asked<z.output<S>, boolean>;
-  /**
-   * Other words that keepers use for it, in small letters (common practice). They are not read, but answered with this one.
-   */
-  alsoSaid?: readonly string[];
   /** What it means, one line, for the grammar reference and the editor. */
   doc: string;
 }

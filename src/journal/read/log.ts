@@ -3,10 +3,17 @@ import type { Finding } from '../../findings/finding.ts';
 import { readDate } from '../grammar/date-text.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
 import { lineOf, sameText } from '../print.ts';
+import { dateAsKey } from './date-as-key.ts';
+import { asOurs, isPlainlyWritten, type KeyWords } from './spelling.ts';
 import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
 
 /** Years that one keeper writes journals for. */
 const LIFETIME = 80;
+
+/** The key above the entries. */
+export const logKey = {
+  alsoSaid: ['logs', 'logbook', 'entries', 'events', 'journal', 'diary', 'record', 'records'],
+};
 
 /**
  * Reads the logs of one file: hints that need to be given once a file are given by the reader that saw the first reason.
@@ -14,10 +21,13 @@ const LIFETIME = 80;
 export class LogReader<O> {
   readonly #grammar: VisitGrammar;
   readonly #findings: Finding[];
+  readonly #words: KeyWords;
+  readonly #spelt = new Set<unknown>();
   #block = false;
 
   constructor(grammar: VisitGrammar, findings: Finding[]) {
     this.#grammar = grammar;
+    this.#words = wordsOf(grammar);
     this.#findings = findings;
   }
 
@@ -25,14 +35,17 @@ export class LogReader<O> {
   read(log: Node): Visit<O>[] {
     if (log instanceof Empty || log instanceof Refused) return [];
     if (!(log instanceof List)) {
-      this.#findings.push({ code: 'log-no-list', at: log.at, args: {} });
+      const line =
+        log instanceof Fields ? dateAsKey(log.pairs.slice(0, 1), this.#grammar.observations) : null;
+      this.#findings.push({ code: 'log-no-list', at: log.at, args: { line: line ?? '' } });
       return [];
     }
     const visits: Visit<O>[] = [];
     const known = new Map<string, number>();
     let year = firstYear(log);
-    for (const item of log.items) {
-      if (item instanceof Refused) continue;
+    for (const written of log.items) {
+      if (written instanceof Refused) continue;
+      const item = this.#spelled(written);
       const same = sameText(item);
       const first = known.get(same);
       if (first !== undefined && item instanceof Fields) {
@@ -51,6 +64,18 @@ export class LogReader<O> {
     return visits;
   }
 
+  /** An entry with its keys spelt as ours are; how one is spelt is said once a file. */
+  #spelled(item: Node): Node {
+    if (!(item instanceof Fields) || isPlainlyWritten(item)) return item;
+    const found: Finding[] = [];
+    const ours = asOurs(item, this.#words, found);
+    for (const finding of found) {
+      if (!this.#spelt.has(finding.args.key)) this.#findings.push(finding);
+      this.#spelt.add(finding.args.key);
+    }
+    return ours;
+  }
+
   #hintAtBlock(item: Node): void {
     if (this.#block || !(item instanceof Fields) || item.style === 'flow') return;
     this.#block = true;
@@ -67,4 +92,15 @@ function firstYear({ items }: List): number | null {
     if (read !== null && 'day' in read) return civilDate(read.day).year;
   }
   return null;
+}
+
+/** The keys of an entry, as they are spelt. What others call an observation is not read, as it may mean more than one. */
+function wordsOf({ circumstances: allowed, observations, elsewhere }: VisitGrammar): KeyWords {
+  const keys = [
+    'date',
+    ...allowed,
+    ...Object.keys(observations),
+    ...Object.keys(elsewhere?.observations ?? {}),
+  ];
+  return Object.fromEntries(keys.map((key) => [key, {}]));
 }

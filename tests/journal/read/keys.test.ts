@@ -6,8 +6,8 @@ const LOG = 'log:\n  - {date: 2026-03-01, paired}\n';
 describe('keys of a header', () => {
   it('are unknown with the one that was probably meant', () => {
     const { found, fixes } = read(`pair: LW-1\nhousng: flight 2\nNest_Looks: never\ncolour: blue\n${LOG}`);
-    expect(found).toEqual(['2:1 unknown-key', '3:1 unknown-key', '4:1 unknown-key']);
-    expect(fixes.slice(0, 2)).toEqual(['did you mean `housing`?', 'did you mean `nest-looks`?']);
+    expect(found).toEqual(['2:1 unknown-key', '3:1 read-as', '4:1 unknown-key']);
+    expect(fixes.slice(0, 2)).toEqual(['did you mean `housing`?', 'write `nest-looks`']);
     expect(fixes[2]).toContain('there are pair, species, cock, hen');
   });
 

@@ -1,0 +1,46 @@
+import type { Finding } from '../../findings/finding.ts';
+import type { KeyDefinition } from '../grammar/key.ts';
+import { Fields, Text } from '../nodes.ts';
+
+/** What decides how a key may be written beside as it stands in the grammar. */
+export type KeyWords = Readonly<Record<string, Partial<KeyDefinition>>>;
+
+/** Keys are small letters; a hyphen joins two words. Any other sign may be a matter of spelling. */
+const OTHER_SIGN = /[^a-z-]/;
+
+/**
+ * Reads keys that can mean one thing only as that: those that are ours but for capitals, blanks, hyphens or underscores (a
+ * phone begins each line with a capital), and other words for them. Each is a hint. Where both stand, ours counts.
+ */
+export function asOurs(fields: Fields, words: KeyWords, findings: Finding[]): Fields {
+  const taken = new Set(fields.pairs.map(([key]) => key.text));
+  let isOther = false;
+  const pairs = fields.pairs.map(([key, value]): Fields['pairs'][number] => {
+    const meant = Object.hasOwn(words, key.text) ? null : meantBy(key.text, words);
+    if (meant === null || taken.has(meant)) return [key, value];
+    isOther = true;
+    taken.add(meant);
+    findings.push({ code: 'read-as', at: key.at, args: { key: key.text, meant } });
+    return [new Text(meant, key.at), value];
+  });
+  return isOther ? new Fields(pairs, fields.at, fields.style) : fields;
+}
+
+function meantBy(said: string, words: KeyWords): string | null {
+  const plain = plainKey(said);
+  const meant = (key: string) => plainKey(key) === plain || words[key]?.alsoSaid?.includes(plain);
+  return Object.keys(words).find(meant) ?? null;
+}
+
+/** A key in small letters, its words parted by blanks. */
+export function plainKey(said: string): string {
+  return said
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+    .trim();
+}
+
+/** Whether all keys are written as ours are, so that none need be looked at. */
+export function isPlainlyWritten({ pairs }: Fields): boolean {
+  return !pairs.some(([{ text }]) => OTHER_SIGN.test(text));
+}

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { read, readLog, seen } from '../reading.ts';
+
+describe('a key that can mean one thing only', () => {
+  it('is read as that, whatever its capitals', () => {
+    const { entries, found } = readLog('- {Date: 2026-03-02, Laid: 1, NOTE: "first"}');
+    expect(found).toEqual(['3:6 read-as', '3:24 read-as', '3:33 read-as']);
+    expect(seen(entries)).toEqual(seen(readLog('- {date: 2026-03-02, laid: 1}').entries));
+    expect(entries[0]?.note?.text).toBe('first');
+  });
+
+  it('is said once a file', () => {
+    const log = [
+      '- {Date: 2026-03-02, laid: 1}',
+      '- {Date: 2026-03-03, laid: 1}',
+      '- {DATE: 2026-03-04, laid: 1}',
+    ];
+    const { entries, found } = readLog(...log);
+    expect(found).toEqual(['3:6 read-as', '5:6 read-as']);
+    expect(entries).toHaveLength(3);
+  });
+
+  it('gives way to ours where both stand', () => {
+    const { entries, found } = readLog('- {date: 2026-03-02, Date: 2026-03-05, laid: 1}');
+    expect(found).toEqual(['3:24 unknown-key']);
+    expect(entries[0]?.date).toBe(readLog('- {date: 2026-03-02, laid: 1}').entries[0]?.date);
+  });
+
+  // What keepers call these: common practice.
+  it('may be another word for a parent, a housing or the log', () => {
+    const { journal, found, entries } = read(
+      'Pair: LW-1\nmale: LW-20-01\nFemale: LW-20-11\nnest looks: never\ncage: flight 2\nDiary:\n  - {date: 2026-03-02, laid: 1}\n',
+    );
+    expect(found.map((one) => one.split(' ')[1])).toEqual(Array(6).fill('read-as'));
+    expect(journal).toMatchObject({
+      pair: { text: 'LW-1' },
+      cock: [{ text: 'LW-20-01' }],
+      hen: [{ text: 'LW-20-11' }],
+      housing: { text: 'flight 2' },
+      nestLooks: 'never',
+    });
+    expect(entries).toHaveLength(1);
+  });
+
+  it('in an entry is no other word, which may mean more than one thing', () => {
+    expect(readLog('- {date: 2026-03-02, eggs: 1, checked}').found).toEqual(['3:24 unknown-key']);
+  });
+
+  it('may be one of another file, which is told as such', () => {
+    expect(readLog('- {date: 2026-03-02, Quarantine: 30, checked}').fixes).toEqual([
+      'write `quarantine`',
+      '`quarantine` belongs in the log of the bird in birds.yaml',
+    ]);
+  });
+});
