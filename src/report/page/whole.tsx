@@ -18,7 +18,7 @@ export function codesWhole(markup: string): string {
 
 /** A ring's code, which may hold blanks and stays in one line all the same. */
 export function Ring({ code }: { code: string }) {
-  return code.length > LONGEST ? <>{code}</> : <span class="whole">{code}</span>;
+  return <span class={code.length > LONGEST ? undefined : 'whole'}>{code}</span>;
 }
 
 function isCode(part: string): boolean {
