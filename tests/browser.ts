@@ -94,12 +94,21 @@ export function isEasyToRead(open: Open, html: () => string, prepare = async (_p
 
 /** Words of a page that are broken between two of their letters, at this width. */
 export function brokenWords(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
+  return broken(page, /[\p{L}\p{N}]+/gu);
+}
+
+/** Codes of a page, `LW-24-01` or `2026-05-17`, that stand in more than one line, at this width. */
+export function brokenCodes(page: Page): Promise<string[]> {
+  return broken(page, /[\p{L}\p{N}/-]*\d[\p{L}\p{N}/-]*/gu);
+}
+
+function broken(page: Page, words: RegExp): Promise<string[]> {
+  return page.evaluate((words) => {
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     const broken: string[] = [];
     while (walker.nextNode()) {
       const { data } = walker.currentNode as Text;
-      for (const word of data.matchAll(/[\p{L}\p{N}]+/gu)) {
+      for (const word of data.matchAll(words)) {
         const range = document.createRange();
         range.setStart(walker.currentNode, word.index);
         range.setEnd(walker.currentNode, word.index + word[0].length);
@@ -110,7 +119,7 @@ export function brokenWords(page: Page): Promise<string[]> {
       }
     }
     return broken;
-  });
+  }, words);
 }
 
 interface Violation {

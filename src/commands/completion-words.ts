@@ -1,5 +1,8 @@
+import { grouped } from '../grouped.ts';
 import type { Glance } from '../journal/glance.ts';
 import { FILES, FOLDERS } from '../report/shells.ts';
+import { housingKey } from '../room/housings.ts';
+import { comparable } from '../species/names.ts';
 import type { CommandDefinition } from './context.ts';
 import type { CommandEntry } from './index.ts';
 
@@ -156,10 +159,11 @@ async function candidates(
     case 'bird':
       return plain(room().birds);
     case 'housing':
-      return plain(room().housings);
+      return plain(firstSpelt(room().housings, housingKey));
     case 'species': {
       const { shippedSpecies } = await import('../species/shipped.ts');
-      return plain([...new Set([...room().species, ...shippedSpecies()])]);
+      // A name without a letter from a to z has nothing to be compared by but itself.
+      return plain(firstSpelt([...room().species, ...shippedSpecies()], (name) => comparable(name) || name));
     }
     case 'key=value': {
       const { entryWords } = await import('../report/schema/entry-words.ts');
@@ -174,6 +178,11 @@ async function candidates(
     default:
       return [];
   }
+}
+
+/** Names that mean the same are offered once, as the first of them is spelt. */
+function firstSpelt(names: readonly string[], keyOf: (name: string) => string): string[] {
+  return [...grouped(names, keyOf).values()].map(([first]) => first);
 }
 
 /** The candidates that go on from what is typed, capitals or not. */

@@ -34,8 +34,8 @@ export interface Wanted<T extends Egg | Bird> {
   likely?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
   kind?: (one: T) => string;
-  /** How to write what was probably meant by a word that is no egg. */
-  instead?: (said: string) => string;
+  /** The cause that was probably meant by a word which names no egg or bird; null where none can have been. */
+  cause?: (said: string) => string | null;
   /** Makes one more where the nest was never counted; null where it can hold no more. */
   another?: (clutch: Clutch) => T | null;
 }
@@ -248,9 +248,16 @@ function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: 
   return one === undefined ? [] : [one];
 }
 
+/** How to write a cause that stands where somebody is to be named, of one that can be meant; nothing without such a one. */
+function instead<T extends Egg | Bird>(scene: Scene, { text }: Ref, wanted: Wanted<T>): string {
+  const cause = wanted.cause?.(text) ?? null;
+  const one = cause === null ? undefined : candidatesOf(scene, wanted)[0];
+  return one === undefined ? '' : `${wanted.did}: {${cause}: ${shortRef(scene, one)}}`;
+}
+
 function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
   if (ref.form !== 'egg') {
-    report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: wanted.instead?.(ref.text) ?? '' });
+    report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: instead(scene, ref, wanted) });
     return [];
   }
   const clutches = clutchesFor(scene, ref);
@@ -273,7 +280,10 @@ function birdsOf(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[] {
   }
   if (ref.form === 'ring' || ref.form === 'name') {
     const bird = birdNamed(scene.fold, ref.form === 'ring' ? ref.ring : ref.name, ref.form === 'ring');
-    if (bird === null) report(scene, ref.at, 'no-such-bird', { who: ref.text, did: wanted.did });
+    if (bird === null) {
+      const args = { who: ref.text, did: wanted.did, instead: instead(scene, ref, wanted) };
+      report(scene, ref.at, 'no-such-bird', args);
+    }
     return bird === null ? [] : [bird];
   }
   const clutches = clutchesFor(scene, ref);

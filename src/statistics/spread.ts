@@ -29,7 +29,8 @@ const ROUNDS = 1000;
  * the mean and n − 1. It is the mode of the restricted likelihood of a random-effects model with known errors
  * (Harville 1977, Journal of the American Statistical Association 72:320–338; the case of known errors: Viechtbauer
  * 2005, Journal of Educational and Behavioral Statistics 30:261–293; both from memory), the belief taken as so
- * many exact measurements more. With no belief (0 degrees) it is that estimate itself.
+ * many exact measurements more. With no belief (0 degrees) it is that estimate itself; where the measurements are worth no
+ * degree of freedom either, as a single one is not, the variance stays what it was.
  */
 export function spreadBeyondError(believed: Spread, measured: readonly Measured[]): Spread {
   let spread = believed;
@@ -46,14 +47,15 @@ function nextSpread(believed: Spread, measured: readonly Measured[], variance: n
   const parts = measured.map(({ value, error, times }) => ({
     value,
     times,
-    k: variance / (variance + error),
+    k: error === 0 ? 1 : variance / (variance + error),
   }));
   const sum = (of: (part: { value: number; k: number }) => number) =>
     parts.reduce((total, part) => total + part.times * of(part), 0);
   const weight = sum(({ k }) => k);
-  if (weight === 0) return believed;
+  const degrees = believed.degrees + weight - sum(({ k }) => k ** 2) / weight;
+  // Rounding must not make something of a single measurement's degrees, which are none.
+  if (weight === 0 || degrees <= ENOUGH * weight) return { variance, degrees: believed.degrees };
   const mean = sum(({ k, value }) => k * value) / weight;
   const squares = sum(({ k, value }) => k ** 2 * (value - mean) ** 2);
-  const degrees = believed.degrees + weight - sum(({ k }) => k ** 2) / weight;
   return { variance: (believed.degrees * believed.variance + squares) / degrees, degrees };
 }

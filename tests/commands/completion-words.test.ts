@@ -10,6 +10,7 @@ const definition: CommandDefinition = {
   ],
   options: [
     { flags: '--pair <id>', description: 'only this pair' },
+    { flags: '--housing <name>', description: 'only this housing' },
     { flags: '--by <order>', description: 'the order', completes: ['urgency', 'housing'] },
     { flags: '-n, --dry-run', description: 'write nothing' },
     { flags: '--map <file>', description: 'a mapping' },
@@ -33,8 +34,8 @@ const offered = (...words: string[]) =>
     return {
       pairs: ['LW-1', 'LW-2', 'SF-1'],
       birds: ['LW-19-04'],
-      housings: ['flight 2'],
-      species: ['grey phoenix'],
+      housings: ['Flight  2', 'flight 2', 'flight 3', 'FLIGHT 2'],
+      species: ['grey phoenix', 'Lavender Waxbill', 'зяблик', 'чиж'],
     };
   });
 
@@ -52,6 +53,7 @@ test('a dash offers the options of the command and those of all', async () => {
   const flags = (await offered('record', '--')).map((line) => line.split('\t')[0]);
   expect(flags).toEqual([
     '--pair',
+    '--housing',
     '--by',
     '--dry-run',
     '--map',
@@ -75,6 +77,12 @@ describe('behind an option', () => {
     expect(await offered('record', '--by', '')).toEqual(['urgency', 'housing']);
   });
 
+  test('a housing or a species once, as it was spelt first', async () => {
+    expect(await offered('record', '--housing', 'fl')).toEqual(['Flight  2', 'flight 3']);
+    expect(await offered('species', 'lavender')).toEqual(['Lavender Waxbill']);
+    expect([await offered('species', 'з'), await offered('species', 'ч')]).toEqual([['зяблик'], ['чиж']]);
+  });
+
   test('files and folders are the shell’s', async () => {
     expect(await offered('record', '--map', '')).toEqual([':files']);
     expect(await offered('record', '--map=x')).toEqual([':files']);
@@ -89,7 +97,7 @@ describe('an argument', () => {
     expect(await offered('record', 'S')).toEqual(['SF-1']);
     expect(await offered('bird', '')).toEqual(['LW-19-04']);
     expect(await offered('species', 'grey ph')).toEqual(['grey phoenix']);
-    expect(await offered('species', '"lavender')).toEqual(['lavender waxbill']);
+    expect(await offered('species', '"red-billed')).toEqual(['red-billed firefinch']);
   });
 
   test('comes behind options and their values', async () => {

@@ -45,9 +45,17 @@ export const attacks: readonly Attack[] = [
   },
   {
     tried: 'a line of 200,000 characters',
-    happens: 'one finding at that line; the rest of the journal counts',
-    files: { 'pairs/x.yaml': journal('X-1', `{date: 2026-05-01, note: "${'x'.repeat(200_000)}"}`, ONE_DAY) },
-    expects: (room) => says(room, 'pairs/x.yaml:6:'),
+    happens:
+      'one finding at that line; the rest of the journal counts, also where it is a comment between two entries',
+    files: {
+      'pairs/x.yaml': journal('X-1', `{date: 2026-05-01, note: "${'x'.repeat(200_000)}"}`, ONE_DAY),
+      'pairs/y.yaml': `${journal('Y-1', '{date: 2026-05-01, paired}')}  # ${'x'.repeat(200_000)}\n  - ${ONE_DAY}\n`,
+    },
+    expects: (room) => {
+      says(room, 'pairs/x.yaml:6:');
+      says(room, 'pairs/y.yaml:7:3: error: this cannot be read: the line is longer than 100,000 characters');
+      expect(room.nestlog('pair', 'Y-1').stdout).toContain('3 eggs');
+    },
   },
   {
     tried: 'a line of blanks, brackets or quotes that would keep a regular expression busy',

@@ -190,6 +190,23 @@ describe('a ref', () => {
     expect(dead(who)).toEqual({ dead: [], codes: [code] });
   });
 
+  it.each([
+    ['died: night fright', 'died: {night fright: c1}'],
+    ['gone: sold', 'gone: {sold: c1}'],
+    ['lost: infertile', 'lost: {clear: e5}'],
+    ['died: LW-26-77', ''],
+    ['gone: home', ''],
+  ])('that is a cause alone is answered with the cause before whom: %s', (said, instead) => {
+    const laid = 'date: 2026-03-01, clutch: 1, laid: 5\ndate: 2026-03-14, hatched: 4';
+    const known = room({ P: waxbills(`${laid}\ndate: 2026-03-24, ${said}`) }, '2026-03-26');
+    expect(known.findings.map(({ args }) => args.instead)).toEqual([instead]);
+  });
+
+  it('that is a cause alone is no cause of anybody where nobody is there', () => {
+    const known = room({ P: waxbills('date: 2026-03-24, died: cold') }, '2026-03-26');
+    expect(known.findings.map(({ code, args }) => [code, args.instead])).toEqual([['no-such-bird', '']]);
+  });
+
   it('to one who is dead already is an error with the day it died', () => {
     const known = room(
       { P: waxbills(`${chicks}\ndate: 2026-03-20, died: c1\ndate: 2026-03-22, died: c1`) },

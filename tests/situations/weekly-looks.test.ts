@@ -76,7 +76,7 @@ describe('a brood that was found hatched when somebody looked again', () => {
 
   it('hatched on the same days, whichever command or table is asked', async () => {
     const { text } = await runCommand({ run: bird }, files, { on: '2026-02-20', arguments: ['ZF-1/1/c1'] });
-    expect(text).toContain('hatched between 8 Feb and 12 Feb');
+    expect(text).toContain('hatched 8–12 Feb');
     const days = ['2026-02-08', '2026-02-12'];
     const of = ({ hatchedFrom, hatched }: Record<string, string>) => [hatchedFrom, hatched];
     expect(of((await told({ run: bird }, 'ZF-1/1/c1')).bird)).toEqual(days);

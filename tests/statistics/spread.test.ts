@@ -48,6 +48,22 @@ describe('the spread of true values', () => {
     expect(spreadBeyondError(belief, [{ value: 20, error: 4, times: 1 }]).variance).toBeCloseTo(0.4, 12);
   });
 
+  it('stays what was believed, though it was worth nothing, where one measurement is all there is', () => {
+    for (const error of [0, 0.3, 4]) {
+      expect(spreadBeyondError(nothing, [{ value: 13, error, times: 1 }])).toEqual(nothing);
+    }
+  });
+
+  it('is none where nothing was believed and all measurements agree, within their errors', () => {
+    const alike = (error: number) => [13, 13.1, 13].map((value) => ({ value, error, times: 2 }));
+    expect(spreadBeyondError(nothing, [{ value: 13, error: 0, times: 3 }])).toEqual({
+      variance: 0,
+      degrees: 2,
+    });
+    expect(spreadBeyondError(nothing, alike(1)).variance).toBeCloseTo(0, 12);
+    expect(spreadBeyondError({ variance: 0, degrees: 8 }, alike(1))).toEqual({ variance: 0, degrees: 8 });
+  });
+
   it('solves its equation: the mode of belief and restricted likelihood together', () => {
     fc.assert(
       fc.property(believed, fc.array(measured, { minLength: 2, maxLength: 12 }), (belief, all) => {

@@ -13,6 +13,10 @@ const refs = (names: FindingArgs[string] | undefined) =>
 /** How a chick is named: `c1`, `2/c1`, `LW-3/2/c1`. */
 const CHICK = /(?:^|\/)c\d+$/;
 
+/** Where a word is no egg or bird, but may be a cause. */
+const causeBefore = (instead: FindingArgs[string] | undefined) =>
+  instead ? `; a cause stands before them: \`${instead}\`` : '';
+
 /** Where the pair's eggs or young are with others, that may be why nobody is meant. */
 const withHosts = (hosts: FindingArgs[string] | undefined) =>
   hosts ? `its eggs or young are with ${hosts}: write it in that journal, or name them here: e1, c1` : null;
@@ -56,8 +60,9 @@ export const roomCodes = {
   'no-such-bird': {
     level: 'error',
     text: ({ who, did }) => `nobody here is called \`${who}\` (${did})`,
-    hint: ({ who }) =>
-      inFigures(who) ?? 'a chick (c1), an egg (e1), cock, hen, a ring or an id of birds.yaml',
+    hint: ({ who, instead }) =>
+      inFigures(who) ??
+      `a chick (c1), an egg (e1), cock, hen, a ring or an id of birds.yaml${causeBefore(instead)}`,
   },
   'egg-not-hatched': {
     level: 'error',
@@ -72,9 +77,7 @@ export const roomCodes = {
   'not-an-egg': {
     level: 'error',
     text: ({ who }) => `\`${who}\` is not an egg`,
-    hint: ({ who, instead }) =>
-      inFigures(who) ??
-      `eggs are e1, e2 … in laying order${instead ? `; a cause stands before them: \`${instead}\`` : ''}`,
+    hint: ({ who, instead }) => inFigures(who) ?? `eggs are e1, e2 … in laying order${causeBefore(instead)}`,
   },
   'parent-unknown': {
     level: 'error',

@@ -1,13 +1,14 @@
 import * as z from 'zod';
 import { observation } from '../grammar/observation.ts';
 import { empty, word } from '../grammar/values.ts';
+import { goneWays } from '../observations/gone.ts';
 
 export const gone = observation({
-  value: z.union([empty, word('sold', 'given', 'swapped', 'lent', 'escaped')]),
+  value: z.union([empty, word(...goneWays)]),
   order: 170,
   look: false,
   example: 'gone: lent',
   takes: 'nothing, or sold, given, swapped, lent or escaped',
-  alsoSaid: ['sold', 'given', 'given away', 'swapped', 'lent', 'escaped', 'rehomed', 'left'],
+  alsoSaid: [...goneWays, 'given away', 'rehomed', 'left'],
   doc: 'left the stock',
 });

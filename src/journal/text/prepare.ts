@@ -1,6 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { CONFLICT_MARK, DOCUMENT_MARK } from './line-shapes.ts';
 import { Lines } from './lines.ts';
+import { LONGEST_LINE } from './yaml.ts';
 
 /** A file's text made ready for YAML, character for character as long as the text whose lines are counted. */
 export interface Prepared {
@@ -17,8 +18,8 @@ const DOCUMENT_MARKS = new RegExp(DOCUMENT_MARK.source, 'gm');
 const CONTENT = /^[ \t]*[^\s#]/m;
 
 /**
- * Takes out what YAML allows and journals do not (directives, further documents), and the marks that git leaves where
- * two people changed one line. Each is a finding; both sides of a conflict are read.
+ * Takes out what YAML allows and journals do not (directives, further documents, endless comments), and the marks that git
+ * leaves where two people changed one line. Each is a finding; both sides of a conflict are read.
  */
 export function prepare(file: string, raw: string, findings: Finding[]): Prepared {
   const unmarked = raw.startsWith(BYTE_ORDER_MARK) ? raw.slice(1) : raw;
@@ -28,12 +29,36 @@ export function prepare(file: string, raw: string, findings: Finding[]): Prepare
   if (lost >= 0) findings.push({ code: 'not-utf8', at: lines.place(lost, lost + 1), args: {} });
   return {
     lines,
-    yaml: oneDocument(
-      withoutDirectives(withoutConflicts(text, lines, findings), lines, findings),
-      lines,
-      findings,
+    yaml: [withoutEndlessComments, withoutConflicts, withoutDirectives, oneDocument].reduce(
+      (made, step) => step(made, lines, findings),
+      text,
     ),
   };
+}
+
+/**
+ * A comment or blanks on a line of their own take no entry with them, however long they are: they become as many line
+ * ends, which a parser passes over.
+ */
+function withoutEndlessComments(text: string, lines: Lines, findings: Finding[]): string {
+  if (text.length <= LONGEST_LINE) return text;
+  const parts: string[] = [];
+  let kept = 0;
+  for (let at = 0; at < text.length; ) {
+    const end = lines.lineEnd(at);
+    if (end - at > LONGEST_LINE && !CONTENT.test(text.slice(at, end))) {
+      const first = at + Math.max(0, text.slice(at, end).search(/\S/));
+      findings.push({
+        code: 'unreadable-lines',
+        at: lines.place(first, first + 1),
+        args: { why: 'too-long' },
+      });
+      parts.push(text.slice(kept, at), '\n'.repeat(end - at));
+      kept = end;
+    }
+    at = text.indexOf('\n', end) + 1 || text.length;
+  }
+  return parts.length === 0 ? text : parts.join('') + text.slice(kept);
 }
 
 /** One finding a conflict, at its first mark. */

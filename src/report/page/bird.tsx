@@ -5,7 +5,7 @@ import { capital, count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { factsOf, inbreedingOf, titleOf } from '../terminal/bird/words.ts';
 import { coefficient } from '../terminal/birds.ts';
-import { longDate, shortDate } from '../terminal/dates.ts';
+import { dateSpan, longDate, shortDate } from '../terminal/dates.ts';
 import { visible } from '../terminal/visible.ts';
 import { documentText } from './document.tsx';
 import { FACTS_STYLE, Facts } from './facts.tsx';
@@ -46,7 +46,10 @@ export function birdPage(portrait: Portrait, stock: Stock, pictures: readonly Pi
           <section>
             <h2>Life</h2>
             <Facts
-              items={life.map((event) => ({ of: shortDate(event.day, 0), text: visible(event.what) }))}
+              items={life.map(({ from, day: on, what }) => ({
+                of: dateSpan(from, on, 0),
+                text: visible(what),
+              }))}
             />
           </section>
         )}

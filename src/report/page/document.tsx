@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { renderToStaticMarkup } from 'preact-render-to-string';
 import { STYLE } from './style.ts';
+import { codesWhole, WHOLE_STYLE } from './whole.tsx';
 
 interface DocumentParts {
   title: string;
@@ -22,14 +23,14 @@ export function documentText({ title, style = '', children }: DocumentParts): st
         <meta http-equiv="Content-Security-Policy" content={POLICY} />
         <title>{title}</title>
         {/* Our own constants: no word of a keeper's may come here. */}
-        <style dangerouslySetInnerHTML={{ __html: `${STYLE}${style}` }} />
+        <style dangerouslySetInnerHTML={{ __html: `${STYLE}${WHOLE_STYLE}${style}` }} />
       </head>
       <body>
         <main>{children}</main>
       </body>
     </html>
   );
-  return `<!doctype html>\n${markupOf(page)}\n`;
+  return `<!doctype html>\n${codesWhole(markupOf(page))}\n`;
 }
 
 /** Elements as text; every text inside them is escaped. */

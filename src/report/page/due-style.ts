@@ -23,7 +23,8 @@ h2 { margin-top: 1.5rem; }
 .coming .when { font-weight: 400; }
 .coming strong { font-weight: 500; }
 .warnings .why { color: var(--ink); }
-.ticks li:has(input:checked) .what, .ticks li:has(input:checked) .why { text-decoration: line-through; color: var(--quiet); }
+/* A line through the words around it is not drawn through a code that is kept whole. */
+.ticks li:has(input:checked) :is(.what, .why, .whose, .whole) { text-decoration: line-through; color: var(--quiet); }
 .notes { display: none; }
 @media (max-width: 34rem) {
   body { padding: 1rem 0.9rem 3rem; }
@@ -47,7 +48,7 @@ h2 { margin-top: 1.5rem; }
   }
   .what, .coming .what { font-size: 9.5pt; }
   .why { font-size: 8pt; line-height: 1.3; }
-  .ticks li:has(input:checked) .what, .ticks li:has(input:checked) .why { text-decoration: none; color: inherit; }
+  .ticks li:has(input:checked) :is(.what, .why, .whose, .whole) { text-decoration: none; color: inherit; }
   .notes {
     display: block; margin-top: 8mm; height: 52mm; break-inside: avoid;
     background: repeating-linear-gradient(transparent 0 7.7mm, #999 7.7mm 8mm); print-color-adjust: exact;

@@ -5,13 +5,13 @@ import type { Stock, StockBird } from '../../rules/stock/stock.ts';
 import { count } from '../../words.ts';
 import { pedigreeLines } from './bird/pedigree.ts';
 import { factsOf, inbreedingOf, titleOf } from './bird/words.ts';
-import { shortDate } from './dates.ts';
+import { dateSpan, shortDate } from './dates.ts';
 import { indented, type Screen, section, textOf } from './page.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
-import { pad, truncate, wrap } from './width.ts';
+import { pad, truncate, widthOf, wrap } from './width.ts';
 
-const DATE = 13;
+const DATE = 11;
 
 /** One bird’s life on a page. */
 export function birdText(portrait: Portrait, stock: Stock, { width, color }: Screen): string {
@@ -35,11 +35,7 @@ export function birdText(portrait: Portrait, stock: Stock, { width, color }: Scr
       mates.flatMap((mate) => mateLines(mate, day, width)),
       page,
     ),
-    section(
-      'LIFE',
-      life.flatMap((event) => dated(shortDate(event.day, day), event.what, width)),
-      page,
-    ),
+    section('LIFE', lifeLines(life, day, width), page),
   ];
   return textOf(blocks);
 }
@@ -72,8 +68,12 @@ function mateLines({ id, times, young }: Mate, day: Day, width: number): string[
   );
 }
 
-function dated(date: string, what: string, width: number): string[] {
-  return wrap(visible(what), width - 2 - DATE).map(
-    (line, index) => `  ${pad(index === 0 ? date : '', DATE)}${line}`,
+function lifeLines(life: Portrait['life'], day: Day, width: number): string[] {
+  const dates = life.map((event) => dateSpan(event.from, event.day, day));
+  const column = Math.max(DATE, ...dates.map(widthOf)) + 2;
+  return life.flatMap(({ what }, at) =>
+    wrap(visible(what), width - 2 - column).map(
+      (line, index) => `  ${pad(index === 0 ? (dates[at] as string) : '', column)}${line}`,
+    ),
   );
 }

@@ -5,6 +5,9 @@ import type { Bird } from '../model.ts';
 import type { Fold } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
+/** Words alone; what has a digit was to be somebody: a ring, an id. */
+const WORDS = /^\p{L}[\p{L} -]*$/u;
+
 export const died: Apply<'died'> = (scene, value) => {
   const { day, since, fold } = scene;
   for (const { cause, who } of value) {
@@ -12,6 +15,7 @@ export const died: Apply<'died'> = (scene, value) => {
       did: 'died',
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
+      cause: (said) => (WORDS.test(said) ? said : null),
       // Most that die do so in the nest.
       likely: (bird) => Number(bird.fledged !== null),
       kind: (bird) => `${owner(bird)} ${bird.fledged === null ? 'in the nest' : 'fledged'}`,

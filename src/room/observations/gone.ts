@@ -1,3 +1,5 @@
+import { nearest } from '../../findings/nearest.ts';
+import { goneWays } from '../../journal/observations/gone.ts';
 import { chooseBirds } from '../choose.ts';
 import { endKnown, endLife, feederOf, whyNotAlive } from '../lives.ts';
 import type { Clutch } from '../model.ts';
@@ -7,6 +9,7 @@ export const gone: Apply<'gone'> = (scene, value) => {
   for (const { how, who } of value) {
     const birds = chooseBirds(scene, who, {
       did: 'gone',
+      cause: (said) => nearest(said, goneWays),
       among: ownYoung(scene.pair.clutches),
       impossible: (bird) => (endKnown(bird, 'gone', scene.day, how) ? null : whyNotAlive(bird)),
       past: (bird) => (feederOf(bird) ?? scene.pair) !== scene.pair,

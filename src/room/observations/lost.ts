@@ -26,7 +26,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
       past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
       kind: (egg) => `${owner(egg)} ${egg.lamp.at(-1)?.saw}`,
-      instead: (said) => `lost: {${nearest(said, CAUSES) ?? 'broken'}: e1}`,
+      cause: (said) => nearest(said, CAUSES) ?? 'broken',
       another: (clutch) => uncountedEgg(clutch, day),
     });
     if (cause === 'clear') hintFertile(scene, who, eggs);

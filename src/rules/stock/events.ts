@@ -1,9 +1,13 @@
 import type { Day } from '../../days.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import { type Bird, type BirdFate, clutchId } from '../../room/model.ts';
 import type { StockBird } from './stock.ts';
 
 /** One thing that happened to a bird. */
 export interface LifeEvent {
+  /** The first day on which it can have happened. */
+  from: Day;
+  /** The day on which it was seen or done: the last on which it can have happened. */
   day: Day;
   /** A few words: `weighed 8.4 g`. */
   what: string;
@@ -11,7 +15,7 @@ export interface LifeEvent {
 
 /** A bird's life in order: from its hatching to what became of it. */
 export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
-  return [
+  const events: Happening[] = [
     ...beginnings(bird),
     ...stays(bird),
     ...mateships.flatMap(({ pair, cock, hen, from, to }) => [
@@ -29,27 +33,35 @@ export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
     ...bird.treated.map(({ day, text }) => ({ day, what: `treated: ${text}` })),
     ...absences(bird),
     ...endings(bird),
-  ].sort((a, b) => a.day - b.day);
+  ];
+  return events.map((event) => ({ ...event, from: event.from ?? event.day })).sort((a, b) => a.day - b.day);
 }
+
+/** Where nothing else is said, it happened on the day itself. */
+type Happening = Omit<LifeEvent, 'from'> & { from?: Day };
 
 const namesOf = (names: readonly string[]) => (names.length === 0 ? 'unknown' : names.join(' or '));
 
-function beginnings(bird: Bird): LifeEvent[] {
-  const { hatched, clutch, ringed, ring, fledged, independent, arrived, listed, releases } = bird;
+function beginnings(bird: Bird): Happening[] {
+  const { clutch, ringed, ring, fledged, independent, arrived, listed, releases } = bird;
   const origin = listed?.origin?.text ?? null;
+  const hatched = hatchedOn(bird);
   const events: [Day | null | undefined, string][] = [
-    [hatched?.to, clutch === null ? 'hatched' : `hatched in clutch ${clutchId(clutch)}`],
     [ringed, `ringed ${ring ?? ''}`.trim()],
     [fledged?.day, 'left the nest'],
     [independent?.day, 'fed itself'],
     [arrived, origin === null ? 'arrived' : `arrived: ${origin}`],
     ...releases.map((day): [Day, string] => [day, 'let out of quarantine']),
   ];
-  return events.flatMap(([day, what]) => (day === null || day === undefined ? [] : [{ day, what }]));
+  const hatching = clutch === null ? 'hatched' : `hatched in clutch ${clutchId(clutch)}`;
+  return [
+    ...(hatched === null ? [] : [{ from: hatched.from, day: hatched.to, what: hatching }]),
+    ...events.flatMap(([day, what]) => (day === null || day === undefined ? [] : [{ day, what }])),
+  ];
 }
 
 /** Where it was put, each time that this changed; the nest where it hatched goes without saying. */
-function stays({ stays: all, clutch }: Bird): LifeEvent[] {
+function stays({ stays: all, clutch }: Bird): Happening[] {
   return all.flatMap(({ from, housing, nest }, index) => {
     const before = all[index - 1];
     const moved = housing !== null && housing !== before?.housing;
@@ -64,20 +76,20 @@ function stays({ stays: all, clutch }: Bird): LifeEvent[] {
 }
 
 /** Ends that were none: lent and home again, missing and found. */
-function absences({ absences: all }: Bird): LifeEvent[] {
+function absences({ absences: all }: Bird): Happening[] {
   return all.flatMap(({ fate, until }) => [
     ending(fate),
     { day: until, what: fate.kind === 'gone' ? 'back' : 'found again' },
   ]);
 }
 
-function endings({ fate }: Bird): LifeEvent[] {
+function endings({ fate }: Bird): Happening[] {
   return fate === null ? [] : [ending(fate)];
 }
 
-function ending(fate: BirdFate): LifeEvent {
-  const { kind, day } = fate;
-  const how = fate.kind === 'died' ? fate.cause : fate.how;
-  if (kind === 'died') return { day, what: how === null ? 'died' : `died: ${how}` };
-  return { day, what: how ?? 'left' };
+function ending(fate: BirdFate): Happening {
+  const { day } = fate;
+  if (fate.kind === 'gone') return { day, what: fate.how ?? 'left' };
+  const { cause, span } = fate;
+  return { from: span.from, day, what: cause === null ? 'died' : `died: ${cause}` };
 }

@@ -36,6 +36,19 @@ describe('a file before it is parsed', () => {
     expect(reading(`${journal}---\n# nothing more\n`)).toEqual([1]);
   });
 
+  it('tells of a comment or blanks without end, wherever they stand, and reads all around them', () => {
+    const comment = `# ${'x'.repeat(99_999)}`;
+    const longest = comment.slice(1);
+    expect(reading(`#${longest.slice(1)}\n${journal}`)).toEqual([1]);
+    expect(reading(`${comment}\n${journal}`)).toEqual(['1:1 unreadable-lines', 1]);
+    expect(reading(journal.replace('log:', `${comment}\nlog:`))).toEqual(['2:1 unreadable-lines', 1]);
+    expect(reading(journal.replace('log:\n', `log:\n  ${comment}\n`))).toEqual(['3:3 unreadable-lines', 1]);
+    expect(reading(`${journal}${comment}`)).toEqual(['4:1 unreadable-lines', 1]);
+    const block = `pair: LW-1\r\nlog:\r\n  - date: 2026-02-01\r\n${' '.repeat(100_001)}\r\n    paired:\r\n`;
+    expect(reading(block)).toEqual(['3:5 block-style', '4:1 unreadable-lines', 1]);
+    expect(read(`${comment}\n${journal}`).journal.pair.at).toMatchObject({ line: 2, column: 7 });
+  });
+
   it('may have percent signs and dashes in its text', () => {
     expect(reading('pair: LW-1\nspecies: a --- b\nlog:\n  - {date: 2026-02-01, courting: 50 %}\n')).toEqual([
       1,

@@ -4,6 +4,7 @@ import { cutOnPaper, describeInChromium, violations } from '../../browser.ts';
 import { exampleMorning } from '../../example/pages.ts';
 import { record } from '../../rooms.ts';
 import { busyMorning, item, morning, warning } from '../mornings.ts';
+import { flowing } from './flowing.ts';
 
 const NASTY =
   '<script>alert(1)</script><img src=x onerror=alert(2)> =HYPERLINK("http://x.invalid")\r\n👩‍🌾 \u202Egpj.exe';
@@ -20,7 +21,7 @@ describe('a tick list', () => {
 
   it('goes from housing to housing, from pair to pair, or by what presses', () => {
     const headings = (by: 'housing' | 'pair' | 'urgency') =>
-      [...duePage(twoFlights, by).matchAll(/<h2>(.*?)<\/h2>/g)].map((match) => match[1]);
+      [...flowing(duePage(twoFlights, by)).matchAll(/<h2>(.*?)<\/h2>/g)].map((match) => match[1]);
     expect(headings('housing')).toEqual(['flight 2', 'flight 10', 'the room']);
     expect(headings('pair')).toEqual([
       'GF-1 · lavender waxbill · flight 10',
@@ -56,7 +57,7 @@ describe('a tick list', () => {
     );
     const page = duePage(morning({ findings }), 'housing');
     expect(page).toContain('1 error in the journals, so something may be missing here:');
-    expect(page).toContain('pairs/LW-1.yaml:3:12:');
+    expect(flowing(page)).toContain('pairs/LW-1.yaml:3:12:');
     expect(page).toContain('1 hint on how something is written');
   });
 

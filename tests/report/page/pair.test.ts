@@ -7,6 +7,7 @@ import { brokenWords, cutOnPaper, describeInChromium, isEasyToRead } from '../..
 import { exampleStory } from '../../example/stories.ts';
 import { day, room } from '../../rooms.ts';
 import { story } from '../seasons.ts';
+import { flowing } from './flowing.ts';
 
 const nothing = { notes: [], pictures: [] };
 const uri = 'data:image/gif;base64,R0lGODlhAQABAIAAAAAAAP///yH5BAAAAAAALAAAAAABAAEAAAIBRAA7';
@@ -60,7 +61,7 @@ describe('a pair’s page', () => {
         'pair: LW-1\nlog:\n  - {date: 2026-05-01, laid: 1}\n  - {date: 2026-05-02, fostered: {LW-2: e1}}\n',
       'LW-2': 'pair: LW-2\nlog: []\n',
     };
-    expect(pairPage(story('LW-2', files, '2026-05-17'), nothing)).toContain(
+    expect(flowing(pairPage(story('LW-2', files, '2026-05-17'), nothing))).toContain(
       'No clutch yet. In its care from other pairs: LW-1/1/e1.',
     );
   });

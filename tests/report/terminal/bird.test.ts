@@ -22,6 +22,26 @@ describe.each([80, 120])('at %i columns', (width) => {
   });
 });
 
+it('says in its life what its head says of its hatching, and its death as the pair’s story does', async () => {
+  const files = {
+    'LW-1': `
+      pair: LW-1
+      species: lavender waxbill
+      log:
+        - {date: 2026-03-01, laid: 1, clutch: 1}
+        - {date: 2026-03-02, sitting: hen}
+        - {date: 2026-03-08, checked}
+        - {date: 2026-03-18, hatched: 1}
+        - {date: 2026-03-20, checked: {chicks: 1}}
+        - {date: 2026-03-23, died: {chilled: c1}}
+    `,
+  };
+  const page = await text('LW-1/1/c1', 80, files);
+  expect(page).toContain('no ring recorded · hatched 11–18 Mar in clutch LW-1/1 from e1');
+  expect(page).toContain('  11–18 Mar    hatched in clutch LW-1/1');
+  expect(page).toContain('  21–23 Mar    died: chilled');
+});
+
 it('of a bird in a circle of parents says that F cannot be told', async () => {
   const files = { 'birds.yaml': 'birds: [{id: x, sire: y}, {id: y, sire: x}]' };
   expect(await text('x', 80, files)).toContain('F cannot be told: the pedigree runs in a circle');

@@ -5,7 +5,9 @@ import type { Files } from '../../rooms.ts';
 import { birdIn, stock, threeGenerations } from './rooms.ts';
 
 const life = (files: Files, name: string, on = '2026-06-01') =>
-  lifeOf(birdIn(stock(files, on), name)).map(({ day, what }) => `${formatDay(day)} ${what}`);
+  lifeOf(birdIn(stock(files, on), name)).map(
+    ({ from, day, what }) => `${from === day ? '' : `${formatDay(from)}…`}${formatDay(day)} ${what}`,
+  );
 
 describe('a life', () => {
   it('tells of one day that a bird was unwell before what was done for it', () => {
@@ -41,7 +43,7 @@ describe('a life', () => {
 
   it('of a bird that was bred here', () => {
     expect(life(threeGenerations, 'SON')).toEqual([
-      '2024-03-24 hatched in clutch LW-1/1',
+      '2024-03-12…2024-03-24 hatched in clutch LW-1/1',
       '2024-04-12 left the nest',
       '2024-05-01 fed itself',
       '2025-05-01 in flight 3',
@@ -125,6 +127,26 @@ describe('a life', () => {
     ]);
   });
 
+  it('tells of all days on which it can have hatched or died, where nobody looked on each', () => {
+    const files = {
+      'LW-1': `
+        pair: LW-1
+        species: lavender waxbill
+        log:
+          - {date: 2026-03-01, laid: 1, clutch: 1}
+          - {date: 2026-03-02, sitting: hen}
+          - {date: 2026-03-08, checked}
+          - {date: 2026-03-18, hatched: 1}
+          - {date: 2026-03-20, checked: {chicks: 1}}
+          - {date: 2026-03-23, died: {chilled: c1}}
+      `,
+    };
+    expect(life(files, 'LW-1/1/c1')).toEqual([
+      '2026-03-11…2026-03-18 hatched in clutch LW-1/1',
+      '2026-03-21…2026-03-23 died: chilled',
+    ]);
+  });
+
   it('tells of foster parents', () => {
     const files = {
       'LW-1': `
@@ -141,7 +163,7 @@ describe('a life', () => {
       'LW-2': 'pair: LW-2\ncock: P\nhen: Q\nhousing: flight 2\nlog:\n  - {date: 2026-02-01, paired}',
     };
     expect(life(files, 'LW-1/1/c1', '2026-03-20')).toEqual([
-      '2026-03-14 hatched in clutch LW-1/1',
+      '2026-03-11…2026-03-14 hatched in clutch LW-1/1',
       '2026-03-16 given to LW-2, in flight 2',
     ]);
   });

@@ -3,6 +3,7 @@ import type { Ancestor } from '../../../rules/stock/lineage.ts';
 import { visible } from '../../terminal/visible.ts';
 import { Figure } from '../figure.tsx';
 import { Table } from '../table.tsx';
+import { Ring } from '../whole.tsx';
 import { GENERATIONS, type ParentsOf, type Place, pedigreeLayout } from './layout.ts';
 
 const BOX = { width: 176, height: 40 };
@@ -119,7 +120,7 @@ function PedigreeTable({ places, inbreedingOf }: { places: Place[] } & Pick<Pedi
     .map(({ kin, ancestor, doubt, founder, times }) => [
       kin,
       ancestor === null ? `not known${doubt === null ? '' : `: ${visible(doubt)}`}` : visible(ancestor.id),
-      visible(ancestor?.bird?.ring ?? ''),
+      <Ring code={visible(ancestor?.bird?.ring ?? '')} />,
       ancestor?.bird?.hatched ? formatDay(ancestor.bird.hatched.to) : '',
       ancestor === null ? '' : inbreedingOf(ancestor),
       [founder ? 'founder' : '', times > 1 ? `stands here ${times} times` : ''].filter(Boolean).join(', '),

@@ -3,7 +3,7 @@ import { hatchedOn } from '../../../room/clock.ts';
 import type { Portrait } from '../../../rules/stock/portrait.ts';
 import type { StockBird } from '../../../rules/stock/stock.ts';
 import { ageText, ancestorsText, coefficient } from '../birds.ts';
-import { shortDate } from '../dates.ts';
+import { dateSpan } from '../dates.ts';
 
 /** Who the bird is, and what has become of it. */
 export function titleOf({ id, bird, age, status }: StockBird, day: Day): string {
@@ -28,7 +28,7 @@ export function factsOf({ one, origin }: Portrait, day: Day): string[] {
   const reared =
     origin === null || origin.rearedBy.length === 0 ? [] : [`fed by ${origin.rearedBy.join(', ')}`];
   const born =
-    hatched === null ? 'hatching day not recorded' : `hatched ${spanText(hatched.from, hatched.to, day)}`;
+    hatched === null ? 'hatching day not recorded' : `hatched ${dateSpan(hatched.from, hatched.to, day)}`;
   return [
     bird.ring === null ? 'no ring recorded' : `ring ${bird.ring}`,
     `${born}${nest}`,
@@ -37,10 +37,6 @@ export function factsOf({ one, origin }: Portrait, day: Day): string[] {
     ...(listed?.origin ? [`from ${listed.origin.text}`] : []),
     ...(listed?.owner ? [`owner: ${listed.owner.text}`] : []),
   ];
-}
-
-function spanText(from: Day, to: Day, day: Day): string {
-  return from === to ? shortDate(to, day) : `between ${shortDate(from, day)} and ${shortDate(to, day)}`;
 }
 
 const GENERATIONS = ['parents', 'grandparents', 'great-grandparents', 'of the generation before'];
