@@ -30,6 +30,8 @@ export interface Wanted<T extends Egg | Bird> {
   past?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
+  /** By count it is taken after all others, of whichever clutch; unlike one that is past, it is asked about. */
+  last?: (one: T) => boolean;
   /** Whom it means as a rule where what is known does not tell, a guess all the same; lower is likelier. */
   likely?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
@@ -50,6 +52,20 @@ export function hostClutch(one: Egg | Bird): Clutch | null {
 /** In whose record it stands, wherever it is: a rate of that pair. */
 export function owner(one: Egg | Bird): string {
   return one.clutch?.pair.id ?? '';
+}
+
+/** For what young in the nest, out of it and in the hand can all do: it is asked about which of them are meant. */
+export const whoeverRears = {
+  past: () => false,
+  last: isFedByHand,
+  likely: ({ fledged }: Bird) => Number(fledged !== null),
+  kind: (bird: Bird) => `${owner(bird)} ${care(bird)}`,
+} satisfies Partial<Wanted<Bird>>;
+
+/** Who rears it where: a rate of a pair, or of none. */
+function care(bird: Bird): string {
+  if (isFedByHand(bird)) return 'in the hand';
+  return bird.fledged === null ? 'in the nest' : 'fledged';
 }
 
 /** The eggs that an observation is about. */
@@ -103,16 +119,17 @@ function choose<T extends Egg | Bird>(
 
 /**
  * Everyone for whom it is possible, in the order in which a count takes them: what is in course before what is long past
- * its time, then the oldest clutch first.
+ * its time, those to be taken last behind them, then the oldest clutch first.
  */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
-  const { rank = () => 0, likely = () => 0 } = wanted;
+  const { rank = () => 0, likely = () => 0, last = () => false } = wanted;
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null)
     .filter((one) => means(scene, hostClutch(one)))
     .sort(
       (a, b) =>
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
+        Number(last(a)) - Number(last(b)) ||
         (hostClutch(a)?.opened ?? 0) - (hostClutch(b)?.opened ?? 0) ||
         rank(a) - rank(b) ||
         likely(a) - likely(b) ||

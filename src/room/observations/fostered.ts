@@ -1,5 +1,5 @@
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseBirds, chooseEggs, owner } from '../choose.ts';
+import { chooseBirds, chooseEggs, owner, whoeverRears } from '../choose.ts';
 import {
   housingOf,
   isDependent,
@@ -57,9 +57,8 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[])
       whyNotAlive(bird) ??
       (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
     // A pair may be given those from the nest as well as those from the hand.
+    ...whoeverRears,
     past: (bird) => to.kind === 'hand' && isFedByHand(bird),
-    likely: (bird) => Number(isFedByHand(bird)),
-    kind: (bird) => `${owner(bird)} ${isFedByHand(bird) ? 'in the hand' : 'in the nest'}`,
   });
   for (const bird of young) {
     if (to.kind === 'hand' && isFedByHand(bird) && housingOf(bird) === 'hand') continue;
