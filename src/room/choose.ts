@@ -21,6 +21,8 @@ export interface Wanted<T extends Egg | Bird> {
   did: string;
   /** Whom counts and `all` range over. */
   among: Iterable<T>;
+  /** The clutch by which its words find it; that of the nest it lives with where nothing is said. */
+  clutchOf?: (one: T) => Clutch | null;
   /** Why it cannot be this one, in words, or null where it can. */
   impossible: (one: T) => Refusal | null;
   /**
@@ -122,15 +124,15 @@ function choose<T extends Egg | Bird>(
  * its time, those to be taken last behind them, then the oldest clutch first.
  */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
-  const { rank = () => 0, likely = () => 0, last = () => false } = wanted;
+  const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false } = wanted;
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null)
-    .filter((one) => means(scene, hostClutch(one)))
+    .filter((one) => means(scene, clutchOf(one)))
     .sort(
       (a, b) =>
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
         Number(last(a)) - Number(last(b)) ||
-        (hostClutch(a)?.opened ?? 0) - (hostClutch(b)?.opened ?? 0) ||
+        (clutchOf(a)?.opened ?? 0) - (clutchOf(b)?.opened ?? 0) ||
         rank(a) - rank(b) ||
         likely(a) - likely(b) ||
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
@@ -192,14 +194,14 @@ function hintGuess<T extends Egg | Bird>(
   wanted: Wanted<T>,
 ): void {
   if (chosen.length === 0 || left.length === 0) return;
-  const clutches = new Set([...chosen, ...left].map((one) => hostClutch(one)));
+  const { clutchOf = hostClutch, rank, kind } = wanted;
+  const clutches = new Set([...chosen, ...left].map(clutchOf));
   const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
   const args = { did: wanted.did, taken: names(chosen), others: names(left) };
   if (clutches.size > 1) {
     hintClutch(scene, at, args, [...clutches]);
     return;
   }
-  const { rank, kind } = wanted;
   if (kind === undefined) return;
   const worst = chosen.at(-1) as T;
   const rivals = left.filter((one) => rank === undefined || rank(one) === rank(worst));

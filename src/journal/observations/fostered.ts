@@ -9,5 +9,5 @@ export const fostered = observation({
   look: false,
   example: 'fostered: {LW-2: [c1, c2]}',
   takes: '{PAIR: who}, or {hand: who}',
-  doc: "moved to that pair to be sat on or fed; they stay in their own clutch's record",
+  doc: "moved to that pair to be sat on or fed, or home to their own, which either journal may tell; they stay in their own clutch's record",
 });
