@@ -18,7 +18,8 @@ export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { cause, who } of value) {
     const all = eggsInReach(pair, ELSEWHERE);
-    const inReach = isTaken(cause) ? notBroughtToday(scene, all) : all;
+    // A time says that it was everyone there.
+    const inReach = isTaken(cause) && scene.entry.time === null ? notBroughtToday(scene, all) : all;
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
       among: who.kind === 'all' ? ofToday(scene, inReach) : inReach,
