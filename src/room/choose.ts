@@ -204,8 +204,10 @@ function hintGuess<T extends Egg | Bird>(
   }
   if (kind === undefined) return;
   const worst = chosen.at(-1) as T;
-  const rivals = left.filter((one) => rank === undefined || rank(one) === rank(worst));
-  if (rivals.some((one) => kind(one) !== kind(worst))) report(scene, at, 'guessed', args);
+  const asWell = (one: T) => rank === undefined || rank(one) === rank(worst);
+  const rivals = left.filter(asWell);
+  const kinds = new Set([...chosen.filter(asWell), ...rivals].map(kind));
+  if (rivals.length > 0 && kinds.size > 1) report(scene, at, 'guessed', args);
 }
 
 /** Says which clutch a count was taken to mean, the first, and which not. */

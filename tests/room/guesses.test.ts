@@ -21,6 +21,16 @@ describe('own and guests in one nest', () => {
     expect(doubts(eggs('candled: {clear: LW-1/1/e1, fertile: 4}'))).toEqual([]);
   });
 
+  it('that are all due: of whom a chick is that is one more than the house laid, or one fewer than all, is a guess', () => {
+    const due = (hatched: number) =>
+      doubts({
+        P: waxbills(`${five}\ndate: 2026-03-06, fostered: {BF-1: all}`),
+        Q: journal('BF-1', 'lavender waxbill', `${five}\ndate: 2026-03-18, hatched: ${hatched}`),
+      });
+    for (const hatched of [1, 4, 5, 6, 9]) expect(due(hatched), `${hatched}`).toHaveLength(1);
+    expect(due(10)).toEqual([]);
+  });
+
   it('in the nest die before fledglings of the house as a rule; it is a guess, and said to be one', () => {
     const files = guests('date: 2026-03-30, fledged: [c1, c2]\ndate: 2026-03-31, died: 1');
     expect(dead(files)).toEqual(['LW-1/1/c4']);
