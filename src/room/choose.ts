@@ -14,6 +14,7 @@ import {
   type Scene,
   youngestMeant,
 } from './scene.ts';
+import { noteGrown } from './unseen.ts';
 
 /** What an observation asks of the eggs or birds that it can be about. */
 export interface Wanted<T extends Egg | Bird> {
@@ -40,8 +41,10 @@ export interface Wanted<T extends Egg | Bird> {
   kind?: (one: T) => string;
   /** How to write what was probably meant by a word that is no egg. */
   instead?: (said: string) => string;
-  /** Makes one more where the nest was never counted; null where it can hold no more. */
+  /** Makes one more where the nest may hold more than is known; null where it can hold no more. */
   another?: (clutch: Clutch) => T | null;
+  /** Whether a clutch may hold more than is known; where nothing is said, one that was never counted. */
+  mayHoldMore?: (clutch: Clutch) => boolean;
 }
 
 /** The clutch of the nest that it lives with: its own, or the one it was given to. */
@@ -154,12 +157,7 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   const left = candidates.slice(who.count);
   const past = (one: T) => isPast(scene, wanted, one);
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
-  const uncounted = uncountedClutch(scene);
-  while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
-    const one = wanted.another(uncounted);
-    if (one === null) break;
-    chosen.push(one);
-  }
+  if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));
   if (chosen.length < who.count && who.exact === 'exactly') {
     const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted.did) };
     report(scene, who.at, 'too-many', args);
@@ -181,8 +179,22 @@ function nobodyArgs({ pair }: Scene, did: string): { did: string; pair: string; 
   return { did, pair: pair.id, hosts: [...new Set(hosts)].map(({ id }) => id).join(', ') };
 }
 
-function uncountedClutch(scene: Scene): Clutch | null {
-  return youngestMeant(scene, (clutch) => !(clutch.counted && clutch.chicksCounted));
+/** So many more, in the youngest clutch that may hold more than is known. Where eggs were told, it is said how many came to them. */
+function others<T extends Egg | Bird>(scene: Scene, { at }: Who, count: number, wanted: Wanted<T>): T[] {
+  const { another = () => null, mayHoldMore = isUncounted } = wanted;
+  const clutch = youngestMeant(scene, mayHoldMore);
+  if (clutch === null) return [];
+  const told = clutch.eggs.length;
+  const more: T[] = [];
+  for (let one = another(clutch); one !== null; one = more.length < count ? another(clutch) : null)
+    more.push(one);
+  noteGrown(scene, at, clutch, told);
+  return more;
+}
+
+/** Whether nobody knows how many eggs or chicks there were. */
+export function isUncounted({ counted, chicksCounted }: Clutch): boolean {
+  return !(counted && chicksCounted);
 }
 
 /** Says so when a count had to guess between ones that are not alike. */

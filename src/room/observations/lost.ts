@@ -3,10 +3,11 @@ import type { Who } from '../../journal/grammar/who.ts';
 import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
-import { ELSEWHERE, eggsInReach, endEgg, longPast, uncountedEgg, whyNotOpen } from '../lives.ts';
+import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
 import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
+import { uncountedEgg } from '../unseen.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 
