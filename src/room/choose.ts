@@ -14,6 +14,7 @@ import {
   type Scene,
   youngestMeant,
 } from './scene.ts';
+import { noteGrown } from './unseen.ts';
 
 /** What an observation asks of the eggs or birds that it can be about. */
 export interface Wanted<T extends Egg | Bird> {
@@ -21,6 +22,8 @@ export interface Wanted<T extends Egg | Bird> {
   did: string;
   /** Whom counts and `all` range over. */
   among: Iterable<T>;
+  /** The clutch by which its words find it; that of the nest it lives with where nothing is said. */
+  clutchOf?: (one: T) => Clutch | null;
   /** Why it cannot be this one, in words, or null where it can. */
   impossible: (one: T) => Refusal | null;
   /**
@@ -30,14 +33,18 @@ export interface Wanted<T extends Egg | Bird> {
   past?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
+  /** By count it is taken after all others, of whichever clutch; unlike one that is past, it is asked about. */
+  last?: (one: T) => boolean;
   /** Whom it means as a rule where what is known does not tell, a guess all the same; lower is likelier. */
   likely?: (one: T) => number;
   /** What sets it apart for the rates; a guess between unlike ones is worth a hint. */
   kind?: (one: T) => string;
   /** The cause that was probably meant by a word which names no egg or bird; null where none can have been. */
   cause?: (said: string) => string | null;
-  /** Makes one more where the nest was never counted; null where it can hold no more. */
+  /** Makes one more where the nest may hold more than is known; null where it can hold no more. */
   another?: (clutch: Clutch) => T | null;
+  /** Whether a clutch may hold more than is known; where nothing is said, one that was never counted. */
+  mayHoldMore?: (clutch: Clutch) => boolean;
 }
 
 /** The clutch of the nest that it lives with: its own, or the one it was given to. */
@@ -50,6 +57,20 @@ export function hostClutch(one: Egg | Bird): Clutch | null {
 /** In whose record it stands, wherever it is: a rate of that pair. */
 export function owner(one: Egg | Bird): string {
   return one.clutch?.pair.id ?? '';
+}
+
+/** For what young in the nest, out of it and in the hand can all do: it is asked about which of them are meant. */
+export const whoeverRears = {
+  past: () => false,
+  last: isFedByHand,
+  likely: ({ fledged }: Bird) => Number(fledged !== null),
+  kind: (bird: Bird) => `${owner(bird)} ${care(bird)}`,
+} satisfies Partial<Wanted<Bird>>;
+
+/** Who rears it where: a rate of a pair, or of none. */
+function care(bird: Bird): string {
+  if (isFedByHand(bird)) return 'in the hand';
+  return bird.fledged === null ? 'in the nest' : 'fledged';
 }
 
 /** The eggs that an observation is about. */
@@ -103,17 +124,18 @@ function choose<T extends Egg | Bird>(
 
 /**
  * Everyone for whom it is possible, in the order in which a count takes them: what is in course before what is long past
- * its time, then the oldest clutch first.
+ * its time, those to be taken last behind them, then the oldest clutch first.
  */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
-  const { rank = () => 0, likely = () => 0 } = wanted;
+  const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false } = wanted;
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null)
-    .filter((one) => means(scene, hostClutch(one)))
+    .filter((one) => means(scene, clutchOf(one)))
     .sort(
       (a, b) =>
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
-        (hostClutch(a)?.opened ?? 0) - (hostClutch(b)?.opened ?? 0) ||
+        Number(last(a)) - Number(last(b)) ||
+        (clutchOf(a)?.opened ?? 0) - (clutchOf(b)?.opened ?? 0) ||
         rank(a) - rank(b) ||
         likely(a) - likely(b) ||
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
@@ -135,12 +157,7 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   const left = candidates.slice(who.count);
   const past = (one: T) => isPast(scene, wanted, one);
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
-  const uncounted = uncountedClutch(scene);
-  while (chosen.length < who.count && wanted.another !== undefined && uncounted !== null) {
-    const one = wanted.another(uncounted);
-    if (one === null) break;
-    chosen.push(one);
-  }
+  if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));
   if (chosen.length < who.count && who.exact === 'exactly') {
     const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted.did) };
     report(scene, who.at, 'too-many', args);
@@ -162,8 +179,22 @@ function nobodyArgs({ pair }: Scene, did: string): { did: string; pair: string; 
   return { did, pair: pair.id, hosts: [...new Set(hosts)].map(({ id }) => id).join(', ') };
 }
 
-function uncountedClutch(scene: Scene): Clutch | null {
-  return youngestMeant(scene, (clutch) => !(clutch.counted && clutch.chicksCounted));
+/** So many more, in the youngest clutch that may hold more than is known. Where eggs were told, it is said how many came to them. */
+function others<T extends Egg | Bird>(scene: Scene, { at }: Who, count: number, wanted: Wanted<T>): T[] {
+  const { another = () => null, mayHoldMore = isUncounted } = wanted;
+  const clutch = youngestMeant(scene, mayHoldMore);
+  if (clutch === null) return [];
+  const told = clutch.eggs.length;
+  const more: T[] = [];
+  for (let one = another(clutch); one !== null; one = more.length < count ? another(clutch) : null)
+    more.push(one);
+  noteGrown(scene, at, clutch, told);
+  return more;
+}
+
+/** Whether nobody knows how many eggs or chicks there were. */
+export function isUncounted({ counted, chicksCounted }: Clutch): boolean {
+  return !(counted && chicksCounted);
 }
 
 /** Says so when a count had to guess between ones that are not alike. */
@@ -175,18 +206,20 @@ function hintGuess<T extends Egg | Bird>(
   wanted: Wanted<T>,
 ): void {
   if (chosen.length === 0 || left.length === 0) return;
-  const clutches = new Set([...chosen, ...left].map((one) => hostClutch(one)));
+  const { clutchOf = hostClutch, rank, kind } = wanted;
+  const clutches = new Set([...chosen, ...left].map(clutchOf));
   const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
   const args = { did: wanted.did, taken: names(chosen), others: names(left) };
   if (clutches.size > 1) {
     hintClutch(scene, at, args, [...clutches]);
     return;
   }
-  const { rank, kind } = wanted;
   if (kind === undefined) return;
   const worst = chosen.at(-1) as T;
-  const rivals = left.filter((one) => rank === undefined || rank(one) === rank(worst));
-  if (rivals.some((one) => kind(one) !== kind(worst))) report(scene, at, 'guessed', args);
+  const asWell = (one: T) => rank === undefined || rank(one) === rank(worst);
+  const rivals = left.filter(asWell);
+  const kinds = new Set([...chosen.filter(asWell), ...rivals].map(kind));
+  if (rivals.length > 0 && kinds.size > 1) report(scene, at, 'guessed', args);
 }
 
 /** Says which clutch a count was taken to mean, the first, and which not. */

@@ -4,7 +4,6 @@ import { joined, likeLast, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
 import { fullRef } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
-import { nestFreeSince } from './nest-free.ts';
 import type { Fold, Refusal, Scene, Why } from './scene.ts';
 
 /** Incubation to reckon with where the species has no profile: the widest of the small cage birds, in days. */
@@ -114,27 +113,6 @@ const refs = { e: [] as string[], c: [] as string[] };
 function shortRef(letter: 'e' | 'c', number: number): string {
   refs[letter][number] ??= `${letter}${number}`;
   return refs[letter][number];
-}
-
-/**
- * An egg that must have been there though nobody wrote it down.
- *
- * @param age days that its chick may have been in the nest already
- */
-export function addUnseenEgg(clutch: Clutch, day: Day, age = 0): Egg {
-  return addEgg(clutch, unseenLaying(clutch, day, age), true);
-}
-
-/** When nobody saw an egg laid that was there by a day: no longer before than an incubation can last, nor beside the brood before it. */
-export function unseenLaying(clutch: Clutch, day: Day, age = 0): Span {
-  const oldest = day - incubation(clutch.pair.profile).high - age;
-  const earliest = Math.max(oldest, nestFreeSince(clutch) ?? oldest);
-  return { from: Math.min(day, earliest), to: day };
-}
-
-/** One more egg that a count speaks of, as {@link addUnseenEgg}; null where it is known how many were laid. */
-export function uncountedEgg(clutch: Clutch, day: Day): Egg | null {
-  return clutch.counted ? null : addUnseenEgg(clutch, day);
 }
 
 /** The pair whose nest an egg is in now, or null. */

@@ -1,4 +1,5 @@
 import { isPlace } from '../findings/finding.ts';
+import { grouped } from '../grouped.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { observations } from '../journal/observations/index.ts';
@@ -64,14 +65,42 @@ function turnsOf(brought: readonly Bringing[]): ReadonlyMap<string, Turn> {
   for (let round = 1; left.length > 0; round++) {
     const waiting = new Set(left.map(({ to }) => to));
     const free = left.filter(({ from }) => !waiting.has(from));
-    for (const { from, to, time } of free.length === 0 ? left : free) {
-      // Of those that exchange, none's hour hangs on which of them is asked first.
-      const arrived = time ?? (waiting.has(from) ? undefined : turns.get(from)?.time) ?? UNTIMED;
-      turns.set(to, { time: Math.max(arrived, turns.get(to)?.time ?? UNTIMED), round });
+    const next = new Set(free.length === 0 ? exchanges(left) : free);
+    for (const { to } of next) turns.set(to, { time: turns.get(to)?.time ?? UNTIMED, round });
+    // Of those that exchange, none's hour hangs on which of them is asked first.
+    for (let isLater = true; isLater; ) {
+      isLater = false;
+      for (const { from, to, time } of next) {
+        const arrived = time ?? turns.get(from)?.time ?? UNTIMED;
+        const turn = turns.get(to) ?? FIRST;
+        if (arrived <= turn.time) continue;
+        turns.set(to, { ...turn, time: arrived });
+        isLater = true;
+      }
     }
-    left = free.length === 0 ? [] : left.filter(({ from }) => waiting.has(from));
+    left = left.filter((bringing) => !next.has(bringing));
   }
   return turns;
+}
+
+/** Where everyone waits for somebody: what is brought among those that exchange, not on to those who give nothing for it. */
+function exchanges(brought: readonly Bringing[]): Bringing[] {
+  const comesTo = grouped(brought, ({ to }) => to);
+  const givers = new Map([...comesTo.keys()].map((pair) => [pair, giversOf(pair, comesTo)]));
+  return brought.filter(({ to }) => [...(givers.get(to) ?? [])].every((giver) => givers.get(giver)?.has(to)));
+}
+
+/** From whom something comes to a pair, be it through others. */
+function giversOf(pair: string, comesTo: ReadonlyMap<string, readonly Bringing[]>): ReadonlySet<string> {
+  const givers = new Set<string>();
+  const ask = [pair];
+  for (let to = ask.pop(); to !== undefined; to = ask.pop()) {
+    for (const { from } of comesTo.get(to) ?? []) {
+      if (!givers.has(from)) ask.push(from);
+      givers.add(from);
+    }
+  }
+  return givers;
 }
 
 /** The parts of a day: the nest is made ready, what is in it is seen and moved, all else. */

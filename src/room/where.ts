@@ -28,13 +28,9 @@ function guestClutch(pair: Pair, scene: Scene): Clutch | null {
 
 /**
  * Whom a count or `all` means that are taken out of a nest by hand: nobody brings them there and takes them away again on
- * one day, as when two pairs exchange their eggs. Where all came that day, or a time says when they left, everyone.
+ * one day, as when pairs exchange their eggs, at whatever time. Where all came that day, everyone.
  */
-export function notBroughtToday<T extends Egg | Bird>(
-  { entry, day }: Scene,
-  all: readonly T[],
-): readonly T[] {
-  if (entry.time !== null) return all;
+export function notBroughtToday<T extends Egg | Bird>({ day }: Scene, all: readonly T[]): readonly T[] {
   const before = all.filter((one) => broughtOn(one) !== day);
   return before.length === 0 ? all : before;
 }

@@ -21,6 +21,16 @@ describe('own and guests in one nest', () => {
     expect(doubts(eggs('candled: {clear: LW-1/1/e1, fertile: 4}'))).toEqual([]);
   });
 
+  it('that are all due: of whom a chick is that is one more than the house laid, or one fewer than all, is a guess', () => {
+    const due = (hatched: number) =>
+      doubts({
+        P: waxbills(`${five}\ndate: 2026-03-06, fostered: {BF-1: all}`),
+        Q: journal('BF-1', 'lavender waxbill', `${five}\ndate: 2026-03-18, hatched: ${hatched}`),
+      });
+    for (const hatched of [1, 4, 5, 6, 9]) expect(due(hatched), `${hatched}`).toHaveLength(1);
+    expect(due(10)).toEqual([]);
+  });
+
   it('in the nest die before fledglings of the house as a rule; it is a guess, and said to be one', () => {
     const files = guests('date: 2026-03-30, fledged: [c1, c2]\ndate: 2026-03-31, died: 1');
     expect(dead(files)).toEqual(['LW-1/1/c4']);
@@ -72,5 +82,41 @@ describe('a brood that is half out', () => {
       'died: taken as c4, but c5, c1, c2, c3 would do as well and count differently. name them: refs such as e1 or c2',
     ]);
     expect(doubts({ P: waxbills(`${part} c4`) })).toEqual([]);
+  });
+});
+
+describe('a brood of which some are fed by hand', () => {
+  const hand = (log: string) => ({
+    P: waxbills(
+      `${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-03-22, fostered: {hand: [c1, c2]}\n${log}`,
+    ),
+  });
+
+  it('one that dies is taken as a nestling, and asked about: those in the hand are in no pair’s rate', () => {
+    const one = hand('date: 2026-03-24, died: 1');
+    expect(dead(one)).toEqual(['LW-1/1/c3']);
+    expect(doubts(one)).toEqual([
+      'died: taken as c3, but c4, c5, c1, c2 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    expect(doubts(hand('date: 2026-03-24, died: c3'))).toEqual([]);
+    expect(doubts(hand('date: 2026-03-24, died: 5'))).toEqual([]);
+  });
+
+  it('one that dies while the next clutch is in the nest is taken as of that, and it is asked which', () => {
+    const next = `date: 2026-03-24, fostered: {hand: all}\ndate: 2026-03-28, clutch: 2, laid: 3, sitting
+      date: 2026-04-11, hatched: 3\ndate: 2026-04-12,`;
+    expect(dead(hand(`${next} died: 1`))).toEqual(['LW-1/2/c1']);
+    expect(doubts(hand(`${next} died: 1`))).toEqual([
+      'died: possible in more than one clutch; taken as clutch 2, not clutch 1. say which: `clutch: 2`',
+    ]);
+    expect(doubts(hand(`${next} clutch: 2, died: 1`))).toEqual([]);
+  });
+
+  it('those that go to another pair by count are nestlings before fledglings, and asked about', () => {
+    const third = { R: journal('BF-2', 'bengalese finch', 'date: 2026-03-01, paired') };
+    const out = 'date: 2026-04-06, fledged: c3\ndate: 2026-04-06, time: 12:00, fostered: {BF-2: 1}';
+    expect(doubts({ ...hand(out), ...third })).toEqual([
+      'fostered: taken as c4, but c5, c3, c1, c2 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
   });
 });

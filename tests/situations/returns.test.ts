@@ -85,7 +85,7 @@ describe('a chick that another pair rears', () => {
   it('is none of those that come back by count into the nest they left', () => {
     const known = nestOf(
       'date: 2026-04-01, fledged: c3\ndate: 2026-04-01, time: 19:00, back: 1',
-      '  - {date: 2026-03-31, fledged: 2}',
+      '  - {date: 2026-03-31, fledged: [c1, LW-1/1/c1]}',
     );
     expect(known.at(-1)).toEqual([]);
     expect(known.at(-2)).not.toBeNull();

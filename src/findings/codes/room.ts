@@ -259,7 +259,8 @@ export const roomCodes = {
   'fostered-to-itself': {
     level: 'error',
     text: ({ pair }) => `${pair} cannot foster its own clutch`,
-    hint: () => 'name the other pair; a guest that comes home is named by its ref',
+    hint: ({ pair }) =>
+      `name the other pair: of ${pair}’s own, none is with another pair, in the hand or in an incubator`,
   },
   'unpinned-parent': {
     level: 'hint',

@@ -10,5 +10,5 @@ export const fostered = observation({
   example: 'fostered: {LW-2: [c1, c2]}',
   takes: '{PAIR: who}, or {hand: who}',
   alsoSaid: ['fosters', 'adopted', 'swapped eggs', 'moved eggs'],
-  doc: "moved to that pair to be sat on or fed; they stay in their own clutch's record",
+  doc: "moved to that pair to be sat on or fed, or home to their own, which either journal may tell; they stay in their own clutch's record",
 });

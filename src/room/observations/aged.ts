@@ -1,17 +1,10 @@
 import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs, hostClutch } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import {
-  begun,
-  canHatchBy,
-  eggsInReach,
-  unseenLaying,
-  whyNotAlive,
-  whyNotOpen,
-  youngInReach,
-} from '../lives.ts';
+import { begun, canHatchBy, eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
 import type { Bird, Egg } from '../model.ts';
 import { means, type Scene } from '../scene.ts';
+import { unseenLaying } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 
 /**

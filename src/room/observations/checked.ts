@@ -3,9 +3,10 @@ import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { joined } from '../lists.ts';
-import { addUnseenEgg, canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
+import { canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
 import type { Bird, Clutch, Egg } from '../model.ts';
 import { clutchesThere, isInNest, report, type Scene, youngestMeant } from '../scene.ts';
+import { addUnseenEgg, noteGrown, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 import { addLaid, growsBy } from './laid.ts';
 
@@ -55,15 +56,20 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     const eggs = inNest(scene, scene.pair.here.eggs)
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
       .sort(likeliestToHatch(scene.day));
+    const unseen = unseenEggs(scene, scene.day);
+    const nest = clutch ?? youngestMeant(scene, unseen.grows);
+    const told = nest?.eggs.length ?? 0;
     for (let i = 0; i < more; i++) {
-      const egg = eggs[i] ?? (clutch !== null && !clutch.counted ? addUnseenEgg(clutch, scene.day) : null);
+      const egg = eggs[i] ?? (nest && unseen.another(nest));
       if (egg === null) {
         mismatch(scene, clutch, 'chicks', known, seen);
-        return;
+        break;
       }
       hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
-      if (hostClutch(egg)?.counted) report(scene, seen.at, 'counted-as-hatched', { who: egg.ref });
+      if (i < eggs.length && hostClutch(egg)?.counted)
+        report(scene, seen.at, 'counted-as-hatched', { who: egg.ref });
     }
+    if (nest !== null) noteGrown(scene, seen.at, nest, told);
   } else if (more < 0 && !tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
   }

@@ -1,4 +1,4 @@
-import { chooseBirds, owner } from '../choose.ts';
+import { chooseBirds, whoeverRears } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import { addEgg, endKnown, endLife, feederOf, hatch, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Bird } from '../model.ts';
@@ -17,8 +17,7 @@ export const died: Apply<'died'> = (scene, value) => {
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
       cause: (said) => (WORDS.test(said) ? said : null),
       // Most that die do so in the nest.
-      likely: (bird) => Number(bird.fledged !== null),
-      kind: (bird) => `${owner(bird)} ${bird.fledged === null ? 'in the nest' : 'fledged'}`,
+      ...whoeverRears,
     });
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);

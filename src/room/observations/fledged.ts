@@ -2,17 +2,10 @@ import type { Span } from '../../days.ts';
 import { chooseBirds, hostClutch, owner } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
-import {
-  canHatchBy,
-  fledging,
-  hatch,
-  openClutch,
-  uncountedEgg,
-  whyNotAlive,
-  youngInReach,
-} from '../lives.ts';
+import { canHatchBy, fledging, hatch, openClutch, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Bird, Clutch, Seen } from '../model.ts';
 import { clutchesThere, means, type Scene } from '../scene.ts';
+import { uncountedEgg } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 
 /** Brood mates that left the nest together. */

@@ -1,72 +1,129 @@
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseBirds, chooseEggs, owner } from '../choose.ts';
+import { chooseBirds, chooseEggs, owner, type Wanted, whoeverRears } from '../choose.ts';
 import {
+  feederOf,
   housingOf,
   isDependent,
   isFedByHand,
+  longPast,
+  nestOf,
   placeEgg,
   settle,
   whyNotAlive,
   whyNotOpen,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, EggPlace } from '../model.ts';
+import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
-import { notBroughtToday, placeNamed } from '../where.ts';
+import { broughtOn, notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const fostered: Apply<'fostered'> = (scene, value) => {
   for (const { place, who } of value) {
     const to = placeNamed(scene, place);
     if (to === null) continue;
-    const inHand = youngInReach(scene.pair).filter(isFedByHand);
-    const home = to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs';
-    if (home && inHand.length === 0) {
+    const isHome = to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs';
+    const reach = isHome ? elsewhere(scene) : around(scene, to);
+    const isEggs = who.kind === 'refs' ? who.refs.every((ref) => ref.form === 'egg') : reach.meansEggs;
+    if (isHome && reach.eggs.length + reach.young.length === 0)
       report(scene, place.at, 'fostered-to-itself', { pair: scene.pair.id });
-      continue;
-    }
-    // Who comes home by count or as all was fed by hand.
-    if (home) moveYoung(scene, who, to, inHand);
-    else if (meansEggs(scene, who)) moveEggs(scene, who, to);
-    else moveYoung(scene, who, to, youngInReach(scene.pair));
+    else if (isEggs) moveEggs(scene, who, to, reach);
+    else moveYoung(scene, who, to, reach);
   }
 };
 
-/** Refs say it; a count means the eggs while there are no young in the nest, nor only young in the hand. */
-function meansEggs(scene: Scene, who: Who): boolean {
-  if (who.kind === 'refs') return who.refs.every((ref) => ref.form === 'egg');
-  const { eggs, young } = scene.pair.here;
-  return young.size === 0 && (eggs.size > 0 || youngInReach(scene.pair).length === 0);
+/** Among whom a count and `all` are looked for, and how. */
+interface Reach {
+  eggs: readonly Egg[];
+  young: readonly Bird[];
+  /** A count means eggs. */
+  meansEggs: boolean;
+  wanted: Pick<Wanted<Egg | Bird>, 'clutchOf' | 'past'>;
+  last: (bird: Bird) => boolean;
 }
 
-function moveEggs(scene: Scene, who: Who, to: EggPlace): void {
-  const eggs = chooseEggs(scene, who, {
+/** Those of the nest, and young in the hand: a count means the eggs while these are all the young there are. */
+function around(scene: Scene, to: EggPlace): Reach {
+  const { pair } = scene;
+  const eggs = [...pair.here.eggs];
+  const young = youngInReach(pair);
+  return {
+    eggs: notBroughtToday(scene, eggs),
+    young: notBroughtToday(scene, young),
+    meansEggs: young.every(isFedByHand) && (eggs.length > 0 || young.length === 0),
+    // A pair may be given those from the nest as well as those from the hand.
+    wanted: to.kind === 'hand' ? {} : { past: (one) => 'laid' in one && longPast(one, scene.day) },
+    last: isFedByHand,
+  };
+}
+
+/**
+ * Those of the pair that are with another, in the hand or in an incubator, found by the clutch in whose record they stand.
+ * Where some came home on this day, the other pair's journal having told it, it is those that are meant.
+ */
+function elsewhere({ pair, day }: Scene): Reach {
+  const cameHome = (one: Egg | Bird) => isFor(pair, one) && broughtOn(one) === day;
+  const canCome = (one: Egg | Bird) => !isFor(pair, one) || cameHome(one);
+  const eggs = pair.clutches
+    .flatMap((clutch) => clutch.eggs)
+    .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind !== 'store' && canCome(egg));
+  const young = pair.clutches
+    .flatMap(({ chicks }) => chicks)
+    .filter((bird) => isDependent(bird) && canCome(bird));
+  const isTold = [...eggs, ...young].some(cameHome);
+  return {
+    eggs,
+    young,
+    meansEggs: young.length === 0,
+    wanted: { clutchOf: ({ clutch }) => clutch, past: (one) => isTold && !cameHome(one) },
+    // Of those with another pair it is that one's journal that tells as a rule.
+    last: (bird) => !isFedByHand(bird),
+  };
+}
+
+/** Whether the pair sits on it or feeds it. */
+function isFor(pair: Pair, one: Egg | Bird): boolean {
+  return ('laid' in one ? nestOf(one) : feederOf(one)) === pair;
+}
+
+function moveEggs(scene: Scene, who: Who, to: EggPlace, { eggs, wanted }: Reach): void {
+  const moved = chooseEggs(scene, who, {
     did: 'fostered',
-    among: notBroughtToday(scene, [...scene.pair.here.eggs]),
+    among: eggs,
+    ...wanted,
     impossible: (egg) => whyNotOpen(egg),
-    kind: owner,
+    likely: (egg) => goesAway(egg, to),
+    kind: (egg) => `${owner(egg)} ${nestOf(egg)?.id}`,
   });
-  for (const egg of eggs) placeEgg(egg, scene.day, homeIfOwn(egg.clutch, to));
+  for (const egg of moved) {
+    if (to.kind !== 'nest' || nestOf(egg) !== to.pair) placeEgg(egg, scene.day, homeIfOwn(egg.clutch, to));
+  }
 }
 
-function moveYoung(scene: Scene, who: Who, to: EggPlace, among: readonly Bird[]): void {
-  const young = chooseBirds(scene, who, {
+function moveYoung(scene: Scene, who: Who, to: EggPlace, { young, wanted, last }: Reach): void {
+  const moved = chooseBirds(scene, who, {
     did: 'fostered',
-    among: notBroughtToday(scene, among),
+    among: young,
+    ...wanted,
     impossible: (bird) =>
       whyNotAlive(bird) ??
       (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
-    // A pair may be given those from the nest as well as those from the hand.
-    past: (bird) => to.kind === 'hand' && isFedByHand(bird),
-    likely: (bird) => Number(isFedByHand(bird)),
-    kind: (bird) => `${owner(bird)} ${isFedByHand(bird) ? 'in the hand' : 'in the nest'}`,
+    last,
+    likely: (bird) => 2 * goesAway(bird, to) + whoeverRears.likely(bird),
+    kind: (bird) => `${whoeverRears.kind(bird)} ${feederOf(bird)?.id}`,
   });
-  for (const bird of young) {
-    if (to.kind === 'hand' && isFedByHand(bird) && housingOf(bird) === 'hand') continue;
+  for (const bird of moved) {
     const place = bird.clutch === null ? to : homeIfOwn(bird.clutch, to);
-    if (place.kind === 'nest') settle(bird, scene.day, place.pair.housing, place.pair, place.clutch);
-    else settle(bird, scene.day, place.kind, null, bird.clutch);
+    const [nest, clutch] = place.kind === 'nest' ? [place.pair, place.clutch] : [null, bird.clutch];
+    const housing = place.kind === 'nest' ? place.pair.housing : place.kind;
+    if (feederOf(bird) !== nest || housingOf(bird) !== housing)
+      settle(bird, scene.day, housing, nest, clutch);
   }
+}
+
+/** Guests that come home go before all others. */
+function goesAway({ clutch }: Egg | Bird, to: EggPlace): 0 | 1 {
+  return to.kind === 'nest' && to.pair === clutch?.pair ? 0 : 1;
 }
 
 /** Whoever comes home lives with its own clutch again. */

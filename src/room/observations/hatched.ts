@@ -1,7 +1,7 @@
 import { formatDay, type Span } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseEggs, hostClutch, owner } from '../choose.ts';
+import { chooseEggs, hostClutch, isUncounted, owner } from '../choose.ts';
 import { hatchRank, lampSays } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
@@ -12,11 +12,11 @@ import {
   hatch,
   longPast,
   openClutch,
-  uncountedEgg,
   whyNotOpen,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { clutchesThere, means, type Refusal, report, type Scene } from '../scene.ts';
+import { unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 
 export const hatched: Apply<'hatched'> = (scene, who, at) => {
@@ -31,13 +31,15 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   }
   const left = takePlaceholders(scene, who);
   if (left === null) return;
+  const unseen = unseenEggs(scene, scene.day);
   const eggs = chooseEggs(scene, left, {
     did: 'hatched',
     among: reach.filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: (egg) => hatchRank(egg, scene.day),
     kind: (egg) => `${owner(egg)} ${lampSays(egg)}`,
-    another: (clutch) => uncountedEgg(clutch, scene.day),
+    mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),
+    another: unseen.another,
   });
   for (const egg of eggs) hatchOne(scene, egg, at);
   if (who.kind === 'count' && who.exact !== 'exactly') {

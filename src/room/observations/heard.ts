@@ -1,18 +1,10 @@
 import type { Day } from '../../days.ts';
 import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import {
-  addUnseenEgg,
-  begun,
-  canHatchBy,
-  fledging,
-  hatch,
-  incubation,
-  longPast,
-  openClutch,
-} from '../lives.ts';
+import { begun, canHatchBy, fledging, hatch, incubation, longPast, openClutch } from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { isInNest, lastLook, means, refuse, siteOf } from '../scene.ts';
+import { addUnseenEgg } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
 

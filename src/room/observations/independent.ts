@@ -1,4 +1,4 @@
-import { chooseBirds, owner } from '../choose.ts';
+import { chooseBirds, whoeverRears } from '../choose.ts';
 import { becomeIndependent, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -12,8 +12,8 @@ export const independent: Apply<'independent'> = (scene, who) => {
       (bird.ref === null ? 'it depends on nobody' : null) ??
       (bird.independent !== null ? 'it is independent already' : null) ??
       (bird.fledged === null ? 'it has not left the nest' : null),
+    ...whoeverRears,
     rank: (bird) => bird.hatched?.to ?? 0,
-    kind: owner,
   });
   for (const bird of birds) {
     becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged?.day ?? day), to: day });

@@ -3,10 +3,11 @@ import type { Who } from '../../journal/grammar/who.ts';
 import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
-import { ELSEWHERE, eggsInReach, endEgg, longPast, uncountedEgg, whyNotOpen } from '../lives.ts';
+import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
 import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
+import { uncountedEgg } from '../unseen.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 
@@ -18,7 +19,8 @@ export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
   for (const { cause, who } of value) {
     const all = eggsInReach(pair, ELSEWHERE);
-    const inReach = isTaken(cause) ? notBroughtToday(scene, all) : all;
+    // A time says that it was everyone there.
+    const inReach = isTaken(cause) && scene.entry.time === null ? notBroughtToday(scene, all) : all;
     const eggs = chooseEggs(scene, who, {
       did: 'lost',
       among: who.kind === 'all' ? ofToday(scene, inReach) : inReach,

@@ -1,11 +1,12 @@
 import { chooseEggs, owner } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
+import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const pulled: Apply<'pulled'> = (scene, who) => {
   const eggs = chooseEggs(scene, who, {
     did: 'taken into store',
-    among: scene.pair.here.eggs,
+    among: notBroughtToday(scene, [...scene.pair.here.eggs]),
     impossible: (egg) => whyNotOpen(egg),
     kind: owner,
   });

@@ -2,7 +2,7 @@ import { chooseEggs, owner } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, EggPlace, Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
-import { placeNamed } from '../where.ts';
+import { notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const setUnder: Apply<'set'> = (scene, value) => {
@@ -34,8 +34,9 @@ function storedOf({ clutches }: Pair): Egg[] {
  * the same clutches. What was left in the nest while others were pulled stays there, unless it is told: `all` are those
  * in store and what was laid on this day, which nobody chose to leave.
  */
-function besideThem({ pair, day }: Scene, stored: readonly Egg[], all: boolean): Egg[] {
-  const there = [...pair.here.eggs];
+function besideThem(scene: Scene, stored: readonly Egg[], all: boolean): readonly Egg[] {
+  const { pair, day } = scene;
+  const there = notBroughtToday(scene, [...pair.here.eggs]);
   if (stored.length === 0) return there;
   const clutches = new Set(stored.map(({ clutch }) => clutch));
   return there.filter(({ clutch, laid }) => clutches.has(clutch) && (!all || laid.to === day));

@@ -1,9 +1,10 @@
 import { hostClutch } from '../choose.ts';
 import { livingParents } from '../family.ts';
 import { joined } from '../lists.ts';
-import { addUnseenEgg, openClutch } from '../lives.ts';
+import { openClutch } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { isInNest, type Scene } from '../scene.ts';
+import { addUnseenEgg } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 
 export const sitting: Apply<'sitting'> = (scene, by, at) => {

@@ -229,11 +229,11 @@ export const milestones = [
   {
     task: 'first-feed',
     when: 'first hatching + 1 … 2 d; the day on which nestlings are brought to the nest … + 1 d',
-    doneBy: '`crops`, `checked`, `heard` or `feeding`',
+    doneBy: '`feeding`; from the day after the hatching or the bringing also `crops`, `checked` or `heard`',
     over: 'no chick is alive, or 4 d after that',
     say: 'see that the chicks are fed',
     explain:
-      'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in. Chicks brought from another nest or from the hand have no yolk left: watch on the same day and the next that they are taken on, and take back at once those that are not (common practice).',
+      'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in. Chicks brought from another nest or from the hand have no yolk left: watch on the same day and the next that they are taken on, and take back at once those that are not (common practice). A crop that is full on that day may have been filled where they came from: once you saw that they are fed here, write `feeding`.',
     needsLook: false,
     anchors: anchors.newMouths,
     window: (anchor) => (anchor.who === null ? days(1, 2) : days(0, 1))(anchor),

@@ -21,6 +21,13 @@ check('first-feed', [
     ['03-20 … 03-21 now', '03-22 … 03-24 late'],
   ],
   [
+    'and no full crop of that day tells: it may have been filled by hand',
+    hillFinches(
+      `${THREE_CHICKS}date: 2026-03-16, crops: {full: all}, fostered: {hand: all}\ndate: 2026-03-20, fostered: {HF-1: all}, crops: {full: all}`,
+    ),
+    ['03-20 … 03-21 now', '03-22 … 03-24 late'],
+  ],
+  [
     'which is done by seeing who feeds them there',
     hillFinches(
       `${THREE_CHICKS}date: 2026-03-16, crops: {full: all}, fostered: {hand: all}\ndate: 2026-03-20, fostered: {HF-1: all}\ndate: 2026-03-21, feeding: {hen: all}`,
