@@ -93,8 +93,9 @@ describe('a broken file is refused', () => {
 });
 
 describe('a file that only deserves hints is taken', () => {
-  // A note without quotes is read by nestlog, not by YAML.
-  const sound = samples.filter(({ name, codes }) => codes.length === 0 && name !== 'unquoted-note');
+  // A note without quotes is read by nestlog, not by YAML; a spelling that nestlog can read is underlined while it is typed.
+  const underlined = ['unquoted-note', 'read-as', 'said-yes'];
+  const sound = samples.filter(({ name, codes }) => codes.length === 0 && !underlined.includes(name));
 
   it.each(sound)('$name: $path', ({ path, text }) => {
     expect(editorSays(kindOfFile(path) as SchemaKind, text)).toEqual([]);
