@@ -300,6 +300,61 @@ describe('young that come out of a nest nobody looked into', () => {
   });
 });
 
+describe('young that come out of a nest whose eggs were told and then left alone', () => {
+  const four = 'date: 2026-03-05, laid: 4, sitting';
+
+  it('came of these eggs; how many hatched nobody knows', () => {
+    expect(clutches(`${four}\ndate: 2026-04-05, fledged: 3`)).toEqual(['1: 4 eggs, 3+ chicks']);
+    expect(clutches(`${four}\ndate: 2026-04-05, clutch: 1, fledged: 3`)).toEqual(['1: 4 eggs, 3+ chicks']);
+    expect(codes(at(`${four}\ndate: 2026-04-05, fledged: 3`))).toEqual([]);
+    expect(hatched(`${four}\ndate: 2026-04-05, fledged: 3`)).toBe('03-15…03-19');
+    expect(
+      fates(
+        clutchIn(
+          at(`${four}\ndate: 2026-03-12, candled: {clear: e1}\ndate: 2026-04-05, fledged: 3`),
+          'LW-1/1',
+        ),
+      ),
+    ).toEqual(['e1 open', 'e2 hatched', 'e3 hatched', 'e4 hatched']);
+  });
+
+  it('came of eggs laid unseen as well where more came than were told', () => {
+    const one = 'date: 2026-03-05, laid: 1';
+    for (const heard of ['', '\ndate: 2026-03-20, heard']) {
+      const log = `${one}${heard}\ndate: 2026-04-05, fledged: 3`;
+      expect(clutches(log), heard).toEqual(['1: 3+ eggs, 3+ chicks']);
+      expect(codes(at(log)), heard).toEqual(['counted-as-laid']);
+    }
+    expect(codes(at(`${four}\ndate: 2026-04-05, fledged: 5`))).toEqual(['too-many']);
+  });
+
+  it('are no more than were told to have hatched, nor of eggs seen whole after that, nor of eggs too young', () => {
+    expect(codes(at(`${four}\ndate: 2026-03-18, hatched: 2\ndate: 2026-04-05, fledged: 3`))).toEqual([
+      'too-many',
+    ]);
+    const first = (log: string) => fates(clutchIn(at(log), 'LW-1/1'));
+    const open = ['e1 open', 'e2 open', 'e3 open', 'e4 open'];
+    expect(first(`${four}\ndate: 2026-03-30, checked: {eggs: 4}\ndate: 2026-04-05, fledged: 3`)).toEqual(
+      open,
+    );
+    expect(first('date: 2026-03-25, laid: 1\ndate: 2026-04-05, fledged: 3')).toEqual(['e1 open']);
+  });
+
+  it('are of the pair whose eggs were brought there', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-06, fostered: {BF-1: all}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-07, sitting\ndate: 2026-04-12, fledged: 3'),
+    };
+    const known = room(files, '2026-07-01');
+    expect(pairIn(known, 'BF-1').clutches).toEqual([]);
+    expect(clutchIn(known, 'LW-1/1').chicks.map((chick) => chick.fledged !== null)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+  });
+});
+
 describe('young that feed themselves', () => {
   it('do so since the last look, but not before they left the nest', () => {
     const since = (look: string) => {

@@ -1,11 +1,20 @@
-import type { Span } from '../../days.ts';
-import { chooseBirds, hostClutch, owner } from '../choose.ts';
+import type { Day, Span } from '../../days.ts';
+import { chooseBirds, hostClutch, isUncounted, owner } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
-import { canHatchBy, fledging, hatch, openClutch, whyNotAlive, youngInReach } from '../lives.ts';
-import type { Bird, Clutch, Seen } from '../model.ts';
-import { clutchesThere, means, type Scene } from '../scene.ts';
-import { uncountedEgg } from '../unseen.ts';
+import {
+  canHatchBy,
+  eggsInReach,
+  fledging,
+  hatch,
+  longPast,
+  openClutch,
+  whyNotAlive,
+  youngInReach,
+} from '../lives.ts';
+import type { Bird, Clutch, Egg, Seen } from '../model.ts';
+import { clutchesThere, lastLook, means, type Scene, siteOf } from '../scene.ts';
+import { type UnseenEggs, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 
 /** Brood mates that left the nest together. */
@@ -14,15 +23,19 @@ const alike = likeLast<Seen>();
 
 export const fledged: Apply<'fledged'> = (scene, who) => {
   const { pair, day } = scene;
-  const inNest = youngInReach(pair).filter((young) => young.fledged === null);
+  const nestlings = () => youngInReach(pair).filter((young) => young.fledged === null);
+  const isKnown = () => nestlings().some((young) => means(scene, hostClutch(young)));
+  if (!isKnown() && who.kind === 'count') hatchUntold(scene, who.count);
   if (
-    !inNest.some((young) => means(scene, hostClutch(young))) &&
+    !isKnown() &&
     scene.pinned === null &&
     who.kind === 'count' &&
-    clutchesThere(scene).every(isOver)
+    clutchesThere(scene).every((clutch) => !isUncounted(clutch))
   ) {
     openClutch(scene, { counted: false });
   }
+  const inNest = nestlings();
+  const unseen = unseenEggs(scene, lastHatching(scene));
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
     among: inNest,
@@ -30,7 +43,8 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
       whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: owner,
-    another: (clutch) => unseenNestling(scene, clutch),
+    mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),
+    another: (clutch) => unseenNestling(scene, clutch, unseen),
   });
   for (const bird of birds) {
     // Out of the nest is seen without a look into it: on the day, unless the keeper says since when.
@@ -40,18 +54,44 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   }
 };
 
-function isOver(clutch: Clutch): boolean {
-  return clutch.counted && clutch.chicksCounted;
+/**
+ * Young that left a nest of which nobody told that anything hatched there, nor looked once it had: they came of the eggs that
+ * were told.
+ */
+function hatchUntold(scene: Scene, count: number): void {
+  const { pair } = scene;
+  const latest = lastHatching(scene);
+  if ((lastLook(pair, siteOf(scene), scene.day) ?? latest) > latest) return;
+  const told = new Set([...pair.here.young].map(hostClutch));
+  const isUntold = (clutch: Clutch | null) =>
+    means(scene, clutch) && !told.has(clutch) && (clutch === null || clutch.chicks.length === 0);
+  const eggs = eggsInReach(pair)
+    .filter((egg) => isUntold(hostClutch(egg)) && canHatchBy(egg, latest) && !longPast(egg, latest))
+    .sort(likeliestToHatch(latest));
+  for (const egg of eggs.slice(0, count)) {
+    hatchUnseen(scene, egg);
+    egg.clutch.chicksCounted = false;
+  }
 }
 
-/** A fledgling of a nest that was never looked into: it hatched a fledging age ago, of no more eggs than were counted. */
-function unseenNestling(scene: Scene, clutch: Clutch): Bird | null {
-  const { low, high } = fledging(scene.pair.profile);
-  const latest = scene.day - low;
-  const open = clutch.eggs
-    .filter((one) => one.fate === null && canHatchBy(one, latest))
+/** A fledgling of a nest that was never looked into, of no more eggs than were counted. */
+function unseenNestling(scene: Scene, clutch: Clutch, unseen: UnseenEggs): Bird | null {
+  const latest = lastHatching(scene);
+  const open = isUncounted(clutch) ? eggsInReach(scene.pair) : [];
+  const [ripe] = open
+    .filter((egg) => egg.clutch === clutch && canHatchBy(egg, latest))
     .sort(likeliestToHatch(latest));
-  const egg = open[0] ?? uncountedEgg(clutch, latest);
-  if (egg === null) return null;
-  return hatch(scene.fold, egg, { from: scene.day - high, to: latest }, scene.day);
+  const egg = ripe ?? unseen.another(clutch);
+  return egg === null ? null : hatchUnseen(scene, egg);
+}
+
+/** It hatched a fledging age ago. */
+function hatchUnseen(scene: Scene, egg: Egg): Bird {
+  const from = scene.day - fledging(scene.pair.profile).high;
+  return hatch(scene.fold, egg, { from, to: lastHatching(scene) }, scene.day);
+}
+
+/** The last day on which young can have hatched that leave the nest on this. */
+function lastHatching({ pair, day }: Scene): Day {
+  return day - fledging(pair.profile).low;
 }
