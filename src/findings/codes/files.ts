@@ -18,6 +18,7 @@ const whys: Record<string, readonly [what: string, help: string]> = {
   'comma-twice': ['a comma has nothing behind it', 'remove it, or write what was meant'],
   'no-blank': ['a blank is missing behind the dash', 'write `- {`'],
   'brace-open': ['a { is never closed', 'end the entry with } on the same line'],
+  'no-braces': ['the keys of one line stand between braces', 'write:'],
   'bracket-open': ['a [ is never closed', 'close the list: [e1, e2]'],
   'colon-in-text': [
     'a second colon makes a second key',
@@ -118,7 +119,7 @@ export const fileCodes = {
   'unreadable-entry': {
     level: 'error',
     text: (args) => `this entry cannot be read: ${whyOf(args)[0]}`,
-    hint: (args) => whyOf(args)[1],
+    hint: (args) => (args.line ? `${whyOf(args)[1]}\n${args.line}` : whyOf(args)[1]),
   },
   'unreadable-lines': {
     level: 'error',

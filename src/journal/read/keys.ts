@@ -24,7 +24,8 @@ export function readKeys<T extends KeyTable>(
   for (const [key, node] of pairs) {
     if (elsewhere.includes(key.text) || node instanceof Refused) continue;
     const definition = Object.hasOwn(table, key.text) ? table[key.text] : undefined;
-    if (definition === undefined) findings.push(unknownKey(key, [...Object.keys(table), ...elsewhere]));
+    if (definition === undefined)
+      findings.push(unknownKey(key, [...Object.keys(table), ...elsewhere], exampleWith(key, table)));
     else if (seen.has(key.text))
       findings.push({ code: 'duplicate-key', at: key.at, args: { key: key.text } });
     else if (!(node instanceof Empty)) values[key.text] = readValue(definition, key, node, findings) ?? null;
@@ -33,10 +34,23 @@ export function readKeys<T extends KeyTable>(
   return values as KeyValues<T>;
 }
 
-/** The finding for a key that is none: probably misspelt, or joined to its value for want of a blank. */
-export function unknownKey(key: Text, known: readonly string[]): Finding {
+/** The example of the key under which such a one stands: `limits: {quarantine: 30, …}` for `quarantine`. */
+function exampleWith({ text }: Text, table: KeyTable): string | undefined {
+  return Object.values(table).find(
+    ({ example }) =>
+      example.split(/[{,] ?/).some((part) => part.startsWith(`${text}: `)) && !example.startsWith(text),
+  )?.example;
+}
+
+/**
+ * The finding for a key that is none: probably misspelt, or joined to its value for want of a blank.
+ *
+ * @param instead what was probably meant where no key is near
+ */
+export function unknownKey(key: Text, known: readonly string[], instead = ''): Finding {
   const [, name = '', value = ''] = /^([\w-]+):(\S.*)$/.exec(key.text) ?? [];
   if (known.includes(name)) return { code: 'colon-without-blank', at: key.at, args: { key: name, value } };
-  const suggestion = nearest(key.text, known) ?? '';
+  const [, word = '', behind = ''] = /^([\w-]+) (\S.*)$/.exec(key.text) ?? [];
+  const suggestion = known.includes(word) ? `${word}: ${behind}` : (nearest(key.text, known) ?? instead);
   return { code: 'unknown-key', at: key.at, args: { key: key.text, suggestion, keys: known.join(', ') } };
 }

@@ -35,8 +35,8 @@ export class LogReader<O> {
   read(log: Node): Visit<O>[] {
     if (log instanceof Empty || log instanceof Refused) return [];
     if (!(log instanceof List)) {
-      const line =
-        log instanceof Fields ? dateAsKey(log.pairs.slice(0, 1), this.#grammar.observations) : null;
+      const first = log instanceof Fields ? new Fields(log.pairs.slice(0, 1), log.at) : log;
+      const line = dateAsKey(first, this.#grammar.observations);
       this.#findings.push({ code: 'log-no-list', at: log.at, args: { line: line ?? '' } });
       return [];
     }

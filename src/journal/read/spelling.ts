@@ -1,6 +1,8 @@
 import type { Finding } from '../../findings/finding.ts';
+import { nearest } from '../../findings/nearest.ts';
 import type { KeyDefinition } from '../grammar/key.ts';
-import { Fields, Text } from '../nodes.ts';
+import { Fields, List, Text } from '../nodes.ts';
+import { unknownKey } from './keys.ts';
 
 /** What decides how a key may be written beside as it stands in the grammar. */
 export type KeyWords = Readonly<Record<string, Partial<KeyDefinition>>>;
@@ -10,17 +12,24 @@ const OTHER_SIGN = /[^a-z-]/;
 
 /**
  * Reads keys that can mean one thing only as that: those that are ours but for capitals, blanks, hyphens or underscores (a
- * phone begins each line with a capital), and other words for them. Each is a hint. Where both stand, ours counts.
+ * phone begins each line with a capital), and other words for them. Each is a hint. A misspelt key over a list is an error,
+ * but a year of entries is not lost with it. Where both stand, ours counts.
  */
 export function asOurs(fields: Fields, words: KeyWords, findings: Finding[]): Fields {
   const taken = new Set(fields.pairs.map(([key]) => key.text));
   let isOther = false;
   const pairs = fields.pairs.map(([key, value]): Fields['pairs'][number] => {
-    const meant = Object.hasOwn(words, key.text) ? null : meantBy(key.text, words);
+    if (Object.hasOwn(words, key.text)) return [key, value];
+    const surely = meantBy(key.text, words);
+    const meant = surely ?? (value instanceof List ? nearest(key.text, Object.keys(words)) : null);
     if (meant === null || taken.has(meant)) return [key, value];
     isOther = true;
     taken.add(meant);
-    findings.push({ code: 'read-as', at: key.at, args: { key: key.text, meant } });
+    findings.push(
+      surely === null
+        ? unknownKey(key, Object.keys(words))
+        : { code: 'read-as', at: key.at, args: { key: key.text, meant } },
+    );
     return [new Text(meant, key.at), value];
   });
   return isOther ? new Fields(pairs, fields.at, fields.style) : fields;

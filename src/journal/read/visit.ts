@@ -65,7 +65,12 @@ export function readVisit<O>(
   findings: Finding[],
 ): Visit<O> | null {
   if (!(item instanceof Fields)) {
-    findings.push({ code: 'not-an-entry', at: item.at, args: {} });
+    const line = dateAsKey(item, grammar.observations);
+    findings.push(
+      line === null
+        ? { code: 'not-an-entry', at: item.at, args: {} }
+        : { code: 'date-as-key', at: item.at, args: { line } },
+    );
     return null;
   }
   const date = dateOf(item, grammar, near, findings);
@@ -99,15 +104,16 @@ export function readVisit<O>(
 }
 
 function dateOf(
-  { at, pairs }: Fields,
+  entry: Fields,
   { observations }: VisitGrammar,
   near: number | null,
   findings: Finding[],
 ): { date: Day; dateAt: Place } | null {
+  const { at, pairs } = entry;
   const [key, node] = pairs.find(([{ text }]) => text === 'date') ?? [];
   if (key === undefined || node === undefined || node instanceof Empty) {
     const joined = pairs.find(([{ text }]) => text.startsWith('date:'))?.[0];
-    const line = key === undefined ? dateAsKey(pairs, observations) : null;
+    const line = key === undefined ? dateAsKey(entry, observations) : null;
     findings.push(
       joined !== undefined
         ? unknownKey(joined, ['date'])

@@ -1,14 +1,15 @@
 import type { Finding } from '../../findings/finding.ts';
 import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
+import { lineOf } from '../print.ts';
 import { append } from './append.ts';
 import { DASH, KEY } from './line-shapes.ts';
 import type { Lines } from './lines.ts';
 import { maskNote, rawNote } from './note.ts';
-import { notAnEntry } from './trouble.ts';
+import { notAnEntry, type Trouble } from './trouble.ts';
 import { type Parsed, parseYaml, type Slice, unquotedNote } from './yaml.ts';
 
 /**
- * What a file's lists hold: `entries` stand for themselves, so that an unreadable one is one finding; `records` have
+ * What a file's lists hold, the chief one first: `entries` stand for themselves, so that an unreadable one is one finding; `records` have
  * keys and lists of their own, which are read one by one in turn.
  */
 export type Shape = Readonly<Record<string, 'entries' | 'records'>>;
@@ -180,7 +181,7 @@ export class Recovery {
       ? null
       : (this.#withRawNote(item) ?? this.#withoutTab(item) ?? this.#firstLine(item));
     if (read !== null) return read;
-    this.#unreadable('unreadable-entry', item, parsed);
+    this.#unreadable('unreadable-entry', item, this.#withBraces(item) ?? parsed);
     return [];
   }
 
@@ -209,6 +210,15 @@ export class Recovery {
       });
     }
     return items;
+  }
+
+  /** A line of keys and commas that would be an entry if it had its braces. */
+  #withBraces(item: Slice): { trouble: Trouble } | null {
+    const [, keys = ''] = /^[ \t]*-[ \t]+(date[ \t]*:[^{}\n]*,[^\n]*?)\s*$/.exec(item.text) ?? [];
+    if (keys === '') return null;
+    const parsed = parseYaml(this.#lines, { text: `{${keys}}`, base: item.base });
+    if (!('root' in parsed) || !(parsed.root instanceof Fields)) return null;
+    return { trouble: { why: 'no-braces', offset: item.text.search(/\S/), line: lineOf(parsed.root) } };
   }
 
   /** Something that is no entry stands behind one: the entry counts, the rest is the finding. */
@@ -241,14 +251,14 @@ export class Recovery {
 
   #unreadable(code: 'unreadable-entry' | 'unreadable-lines', slice: Slice, parsed: Parsed | null): void {
     const known = parsed !== null && 'trouble' in parsed;
-    const { why, offset } = known ? parsed.trouble : notAnEntry(slice.text);
+    const { why, offset, line = '' } = known ? parsed.trouble : notAnEntry(slice.text);
     const first = Math.max(0, slice.text.search(/\S/));
     const last = slice.text.trimEnd().length;
     const from = slice.base + Math.min(Math.max(offset, first), Math.max(first, last - 1));
     this.findings.push({
       code,
       at: this.#lines.place(from, known ? from + 1 : slice.base + last),
-      args: { why },
+      args: { why, line },
     });
   }
 }

@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings/finding.ts';
-import { Fields } from '../nodes.ts';
+import { Fields, List, type Node, Text } from '../nodes.ts';
 import { append } from './append.ts';
 import { readPlainLog } from './plain-log.ts';
 import { prepare } from './prepare.ts';
@@ -27,7 +27,7 @@ export function readTree(file: string, raw: string, shape: Shape): Tree {
     append(findings, whole.findings);
     if (whole.root === null || whole.root instanceof Fields) return { root: whole.root, text, findings };
     findings.push({ code: 'not-a-mapping', at: whole.root.at, args: { file } });
-    return { root: null, text, findings };
+    return { root: listOf(whole.root, shape), text, findings };
   }
   const recovery = new Recovery(lines, shape);
   const root = recovery.fields({ text: yaml, base: 0 });
@@ -39,4 +39,12 @@ export function readTree(file: string, raw: string, shape: Shape): Tree {
   const start = Math.max(0, yaml.search(/\S/));
   findings.push({ code: 'not-a-mapping', at: lines.place(start, lines.lineEnd(start)), args: { file } });
   return { root: null, text, findings };
+}
+
+/** A list without the key above it is the first that such files hold: its items need not be lost with their key. */
+function listOf(root: Node, shape: Shape): Fields | null {
+  const [name] = Object.keys(shape);
+  if (name === undefined || !(root instanceof List) || !root.items.some((item) => item instanceof Fields))
+    return null;
+  return new Fields([[new Text(name, root.at), root]], root.at, 'block');
 }

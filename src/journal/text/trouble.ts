@@ -7,6 +7,7 @@ export type Why =
   | 'comma-twice'
   | 'no-blank'
   | 'brace-open'
+  | 'no-braces'
   | 'bracket-open'
   | 'colon-in-text'
   | 'reserved-sign'
@@ -21,6 +22,8 @@ export type Why =
 export interface Trouble {
   why: Why;
   offset: number;
+  /** The line that was probably meant, where that is known. */
+  line?: string;
 }
 
 /** What we use of the library's errors. */

@@ -14,3 +14,24 @@ it('an entry without any date is only told so', () => {
 it('an empty `date:` is told of where it stands, whatever else is a date', () => {
   expect(readLog('- {date: , 2026-03-04: paired}').found).toEqual(['3:6 no-date']);
 });
+
+it.each([
+  ['2026-03-04 laid 1', '- {date: 2026-03-04, laid: 1}'],
+  ['2026-03-04, sitting hen', '- {date: 2026-03-04, sitting: hen}'],
+  ['"2026-03-04: paired"', '- {date: 2026-03-04, paired}'],
+  ['2026-03-04 laid one egg', '- {date: 2026-03-04, laid: 1}'],
+  ['2026-03-04 the first egg', '- {date: 2026-03-04, note: "the first egg"}'],
+  ['2026-03-04', '- {date: 2026-03-04}'],
+])('plain words behind a date, `%s`, are answered with the entry that was meant', (words, line) => {
+  expect(readLog(`- ${words}`)).toMatchObject({ found: ['3:5 date-as-key'], fixes: [`write:\n${line}`] });
+});
+
+it('plain words behind what is no date are no entry', () => {
+  expect(readLog('- 2026-13-04 laid 1').found).toEqual(['3:5 not-an-entry']);
+});
+
+it('a log without dashes is answered with its first entry as it should be', () => {
+  const { found, fixes } = readLog('2026-03-04: paired', '2026-03-05: {laid: 1}');
+  expect(found).toEqual(['3:3 log-no-list']);
+  expect(fixes[0]).toContain('\n- {date: 2026-03-04, paired}');
+});

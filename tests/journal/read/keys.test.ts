@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { read } from '../reading.ts';
+import { kindOf } from '../../../src/findings/codes.ts';
+import { readFile } from '../../../src/journal/record.ts';
+import { read, readLog } from '../reading.ts';
 
 const LOG = 'log:\n  - {date: 2026-03-01, paired}\n';
 
@@ -37,4 +39,15 @@ describe('keys of a header', () => {
     expect(found).toEqual(['3:24 colon-without-blank', '4:6 colon-without-blank']);
     expect(fixes).toEqual(['write `laid: 1`', 'write `date: 2026-03-01`']);
   });
+});
+
+it('a key that belongs under another is answered with an example of that', () => {
+  const { findings } = readFile('nestlog.yaml', 'room: x\nquarantine: 40\n');
+  expect(findings.map((finding) => kindOf(finding).hint(finding.args))).toEqual([
+    'did you mean `limits: {quarantine: 30, clutches-per-year: 3, max-inbreeding: 0.125}`?',
+  ]);
+});
+
+it('a key that holds its own value is told apart from it', () => {
+  expect(readLog('- {date: 2026-03-07, laid 1, checked}').fixes).toEqual(['did you mean `laid: 1`?']);
 });

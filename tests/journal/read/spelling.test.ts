@@ -20,6 +20,12 @@ describe('a key that can mean one thing only', () => {
     expect(entries).toHaveLength(3);
   });
 
+  it('but misspelt is an error; where a list stands under it, its entries count all the same', () => {
+    const { entries, found } = read('pair: LW-1\nhousng: flight 2\nlogg:\n  - {date: 2026-03-02, laid: 1}\n');
+    expect(found).toEqual(['2:1 unknown-key', '3:1 unknown-key']);
+    expect(entries).toHaveLength(1);
+  });
+
   it('gives way to ours where both stand', () => {
     const { entries, found } = readLog('- {date: 2026-03-02, Date: 2026-03-05, laid: 1}');
     expect(found).toEqual(['3:24 unknown-key']);

@@ -81,7 +81,7 @@ describe('an entry', () => {
     ['- {date: [2026], laid: 1}', '3:12 wrong-value'],
     ['- {date: 2026-02-30, laid: -1}', '3:12 impossible-date'],
     ['- {date: 1.3.2026, laid: 1}', '3:12 date-shape'],
-    ['- 2026-03-01 laid 1', '3:5 not-an-entry'],
+    ['- 2026-03-01 laid 1', '3:5 date-as-key'],
     ['- [2026-03-01, laid]', '3:5 not-an-entry'],
     ['-', '3:4 not-an-entry'],
   ])('%s is one finding, and does not count', (line, finding) => {

@@ -21,6 +21,12 @@ it('wants keys with values', () => {
   expect(codes('""')).toEqual(['not-a-mapping']);
 });
 
+it('takes a list without a key above it for the chief list of such files, and still wants the key', () => {
+  const { root, findings } = readTree('a.yaml', '- {date: 2026-03-01}\n', { log: 'entries' });
+  expect(root?.pairs.map(([key]) => key.text)).toEqual(['log']);
+  expect(findings.map(({ code }) => code)).toEqual(['not-a-mapping']);
+});
+
 it('keeps the keys that can be read', () => {
   const { root, findings } = readTree('a.yaml', 'a: 1\nb: [\nc: 3\n', {});
   expect(root?.pairs.map(([key]) => key.text)).toEqual(['a', 'c']);
