@@ -5,8 +5,8 @@ import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills 
 // What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
 
 const at = (log: string, on = '2026-07-01', head = '') => room({ P: waxbills(log, head) }, on);
-const clutches = (log: string, on?: string, head = '') =>
-  pairIn(at(log, on, head), 'LW-1').clutches.map(
+const clutches = (log: string, on?: string) =>
+  pairIn(at(log, on), 'LW-1').clutches.map(
     ({ number, eggs, chicks, counted, chicksCounted }) =>
       `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
   );
@@ -67,70 +67,6 @@ describe('chicks that hatched from eggs nobody saw', () => {
     expect(candled('12')).toEqual(['hatched-though-clear']);
     // On the third day of sitting no lamp can tell (book: from the fifth).
     expect(candled('08')).toEqual([]);
-  });
-});
-
-describe('a hen of the shy kinds that was left alone while she laid', () => {
-  // Lavender waxbills lay four or five, one a day, and are looked at sparingly (species profile).
-  const one = 'date: 2026-03-05, laid: 1';
-  const told = (log: string, head = '') => [
-    ...clutches(log, '2026-07-01', head),
-    ...at(log, '2026-07-01', head).findings.map(({ code, args }) => `${code} ${args.count}`),
-  ];
-  const three = ['1: 3+ eggs, 3 chicks', 'counted-as-laid 2'];
-
-  it('laid the eggs that nobody saw, out of which more chicks came than eggs were told', () => {
-    expect(told(`${one}\ndate: 2026-03-20, hatched: 3`)).toEqual(three);
-    expect(told(`${one}\ndate: 2026-03-06, sitting\ndate: 2026-03-20, hatched: 3`)).toEqual(three);
-    expect(fates(clutchIn(at(`${one}\ndate: 2026-03-20, hatched: 3`), 'LW-1/1'))).toEqual([
-      'e1 hatched',
-      'e2 hatched',
-      'e3 hatched',
-    ]);
-    expect(laid(`${one}\ndate: 2026-03-20, hatched: 3`, 'LW-1/1/e3')).toBe('03-07…03-12');
-  });
-
-  it('laid them too where a look counted the chicks, or begging came first', () => {
-    const looked = told(`${one}\ndate: 2026-03-20, checked: {chicks: 3}`);
-    expect(looked.filter((line) => !line.startsWith('counted-as-hatched'))).toEqual(three);
-    expect(told(`${one}\ndate: 2026-03-18, heard\ndate: 2026-03-20, hatched: 3`)).toEqual([
-      '1: 3+ eggs, 3+ chicks',
-      'counted-as-laid 2',
-    ]);
-  });
-
-  it('laid no more than her kind lays', () => {
-    expect(told(`${one}\ndate: 2026-03-20, hatched: 9`)).toEqual([
-      '1: 5+ eggs, 5 chicks',
-      'counted-as-laid 4',
-      'too-many 9',
-    ]);
-    expect(told(`date: 2026-03-05, laid: 4\ndate: 2026-03-20, hatched: 5`)).toEqual([
-      '1: 4 eggs, 4 chicks',
-      'too-many 5',
-    ]);
-  });
-
-  it('laid none where somebody looked when the next could have been there, where she is looked at freely, or too late', () => {
-    const refused = ['1: 1 eggs, 1 chicks', 'too-many 3'];
-    expect(told(`${one}\ndate: 2026-03-06, checked\ndate: 2026-03-20, hatched: 3`)).toEqual(three);
-    expect(told(`${one}\ndate: 2026-03-07, checked\ndate: 2026-03-20, hatched: 3`)).toEqual(refused);
-    expect(told(`${one}\ndate: 2026-03-20, after: 2026-03-18, hatched: 3`)).toEqual(refused);
-    expect(told(`${one}\ndate: 2026-03-20, hatched: 3`, 'nest-looks: freely')).toEqual(refused);
-    // Six days after it the second egg of the next day would be five old, less than half of eleven.
-    expect(told(`${one}\ndate: 2026-03-11, hatched: 2`)).toEqual(['1: 1 eggs, 1 chicks', 'too-many 2']);
-    expect(told(`${one}\ndate: 2026-03-12, hatched: 2`)).toEqual([
-      '1: 2+ eggs, 2 chicks',
-      'counted-as-laid 1',
-    ]);
-  });
-
-  it('has no egg at home out of which they came, where hers is with another pair', () => {
-    const files = {
-      P: waxbills(`${one}\ndate: 2026-03-06, fostered: {BF-1: all}\ndate: 2026-03-20, hatched: 2`),
-      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-01, paired'),
-    };
-    expect(codes(room(files, '2026-07-01'))).toEqual(['too-many']);
   });
 });
 
@@ -297,61 +233,6 @@ describe('young that come out of a nest nobody looked into', () => {
     expect(fledged('date: 2026-04-06, after: 2026-04-03')).toBe('04-04…04-06');
     // Not before it hatched.
     expect(fledged('date: 2026-04-06, after: 2026-03-01')).toBe('03-06…04-06');
-  });
-});
-
-describe('young that come out of a nest whose eggs were told and then left alone', () => {
-  const four = 'date: 2026-03-05, laid: 4, sitting';
-
-  it('came of these eggs; how many hatched nobody knows', () => {
-    expect(clutches(`${four}\ndate: 2026-04-05, fledged: 3`)).toEqual(['1: 4 eggs, 3+ chicks']);
-    expect(clutches(`${four}\ndate: 2026-04-05, clutch: 1, fledged: 3`)).toEqual(['1: 4 eggs, 3+ chicks']);
-    expect(codes(at(`${four}\ndate: 2026-04-05, fledged: 3`))).toEqual([]);
-    expect(hatched(`${four}\ndate: 2026-04-05, fledged: 3`)).toBe('03-15…03-19');
-    expect(
-      fates(
-        clutchIn(
-          at(`${four}\ndate: 2026-03-12, candled: {clear: e1}\ndate: 2026-04-05, fledged: 3`),
-          'LW-1/1',
-        ),
-      ),
-    ).toEqual(['e1 open', 'e2 hatched', 'e3 hatched', 'e4 hatched']);
-  });
-
-  it('came of eggs laid unseen as well where more came than were told', () => {
-    const one = 'date: 2026-03-05, laid: 1';
-    for (const heard of ['', '\ndate: 2026-03-20, heard']) {
-      const log = `${one}${heard}\ndate: 2026-04-05, fledged: 3`;
-      expect(clutches(log), heard).toEqual(['1: 3+ eggs, 3+ chicks']);
-      expect(codes(at(log)), heard).toEqual(['counted-as-laid']);
-    }
-    expect(codes(at(`${four}\ndate: 2026-04-05, fledged: 5`))).toEqual(['too-many']);
-  });
-
-  it('are no more than were told to have hatched, nor of eggs seen whole after that, nor of eggs too young', () => {
-    expect(codes(at(`${four}\ndate: 2026-03-18, hatched: 2\ndate: 2026-04-05, fledged: 3`))).toEqual([
-      'too-many',
-    ]);
-    const first = (log: string) => fates(clutchIn(at(log), 'LW-1/1'));
-    const open = ['e1 open', 'e2 open', 'e3 open', 'e4 open'];
-    expect(first(`${four}\ndate: 2026-03-30, checked: {eggs: 4}\ndate: 2026-04-05, fledged: 3`)).toEqual(
-      open,
-    );
-    expect(first('date: 2026-03-25, laid: 1\ndate: 2026-04-05, fledged: 3')).toEqual(['e1 open']);
-  });
-
-  it('are of the pair whose eggs were brought there', () => {
-    const files = {
-      P: waxbills('date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-06, fostered: {BF-1: all}'),
-      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-07, sitting\ndate: 2026-04-12, fledged: 3'),
-    };
-    const known = room(files, '2026-07-01');
-    expect(pairIn(known, 'BF-1').clutches).toEqual([]);
-    expect(clutchIn(known, 'LW-1/1').chicks.map((chick) => chick.fledged !== null)).toEqual([
-      true,
-      true,
-      true,
-    ]);
   });
 });
 
