@@ -214,9 +214,9 @@ export class Recovery {
 
   /** A line of keys and commas that would be an entry if it had its braces. */
   #withBraces(item: Slice): { trouble: Trouble } | null {
-    const [, keys = ''] = /^[ \t]*-[ \t]+(date[ \t]*:[^{}\n]*,[^\n]*?)\s*$/.exec(item.text) ?? [];
-    if (keys === '') return null;
-    const parsed = parseYaml(this.#lines, { text: `{${keys}}`, base: item.base });
+    const said = item.text.trim();
+    if (!/^-[ \t]+date[ \t]*:/.test(said) || /[{}\n]/.test(said)) return null;
+    const parsed = parseYaml(this.#lines, { text: `{${said.slice(1).trim()}}`, base: item.base });
     if (!('root' in parsed) || !(parsed.root instanceof Fields)) return null;
     return { trouble: { why: 'no-braces', offset: item.text.search(/\S/), line: lineOf(parsed.root) } };
   }
