@@ -74,10 +74,15 @@ export function run(context: Context<ExportOptions>): ExitCode {
     throw new UsageError(`${what}; there is ${names.join(', ')}, and --all FOLDER for all`);
   }
   const form = options.format ?? (json ? 'json' : 'csv');
+  for (const text of formats[form](tableIn(context, make))) stdout.write(text);
+  return 0;
+}
+
+/** Behind it the room is held by no more than the table needs of it. */
+function tableIn(context: Context<ExportOptions>, make: (open: OpenRoom) => Table): Table {
   const open = openRoom(context);
   tellUnread(context, open.room);
-  for (const text of formats[form](make(open))) stdout.write(text);
-  return 0;
+  return make(open);
 }
 
 /** All files or none, and no file of those names is replaced unasked. */

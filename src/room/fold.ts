@@ -36,18 +36,33 @@ export interface Room {
   findings: Finding[];
 }
 
-/** Is told of each observation as it is taken in, with the clutch that its entry names and whom its words are about. */
-export type Witness = (sighting: Sighting, meant: { clutch: Clutch | null; about: readonly About[] }) => void;
+/** One observation, and what it turned out to mean. */
+export interface Told {
+  sighting: Sighting;
+  /** Whose journal says it; null in the log of a bird. */
+  pair: Pair | null;
+  /** The clutch that its entry names. */
+  clutch: Clutch | null;
+  /** Whom its words are about. */
+  about: readonly About[];
+}
 
 /**
  * Understands a room: walks through everything recorded up to the day, in the order in which it happened, and
  * keeps what became of every egg and bird. Pure; never throws for what a keeper wrote.
  */
-export function understandRoom(
+export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day }): Room {
+  const walk = understanding(record, clock);
+  let step = walk.next();
+  while (!step.done) step = walk.next();
+  return step.value;
+}
+
+/** The same, observation by observation as each is taken in: what was told can be forgotten behind it. */
+export function* understanding(
   record: RoomRecord,
   clock: { day: Day; today: Day },
-  witness: Witness = () => {},
-): Room {
+): Generator<Told, Room, void> {
   const fold: Fold = {
     pairs: new Map(),
     birds: new Map(),
@@ -65,10 +80,10 @@ export function understandRoom(
   listBirds(fold, record.birds);
   const journals = record.pairs.filter((journal) => addPair(fold, journal));
   for (const sighting of inOrder(journals, record.birds, clock.day)) {
-    if (sighting.of === 'pair') witness(sighting, applyPairObservation(fold, sighting));
+    if (sighting.of === 'pair') yield { sighting, ...applyPairObservation(fold, sighting) };
     else {
       applyBirdObservation(fold, sighting);
-      witness(sighting, NOBODY);
+      yield { sighting, ...NOBODY };
     }
   }
   checkRoom(fold, record, clock);
@@ -123,13 +138,13 @@ function addPair(fold: Fold, journal: PairJournal): boolean {
   return true;
 }
 
-const NOBODY = { clutch: null, about: [] };
+const NOBODY = { pair: null, clutch: null, about: [] };
 
 /** Takes one observation into the pair's nest. */
 function applyPairObservation(
   fold: Fold,
   { journal, entry, observation }: { journal: PairJournal; entry: Entry; observation: Observation },
-): { clutch: Clutch | null; about: readonly About[] } {
+): Omit<Told, 'sighting'> {
   const pair = fold.pairs.get(journal.pair.text) as Pair;
   const number = entry.clutch?.number ?? null;
   const isMeant = (clutch: Clutch) => clutch.number === number;
@@ -159,7 +174,7 @@ function applyPairObservation(
   if (pinned === null && number !== null) reportNoClutch(scene, number);
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
-  return { clutch: pinned, about: scene.about };
+  return { pair, clutch: pinned, about: scene.about };
 }
 
 /** Most events say no more than a key and a day: those of one day are one object for all pairs. */

@@ -6,7 +6,7 @@ import { checkText } from '../../src/report/terminal/check.ts';
 import { dueText } from '../../src/report/terminal/due.ts';
 import { pairText } from '../../src/report/terminal/pair.ts';
 import { seasonText } from '../../src/report/terminal/season.ts';
-import { type Room, understandRoom } from '../../src/room/fold.ts';
+import { type Room, understanding, understandRoom } from '../../src/room/fold.ts';
 import { isDependent } from '../../src/room/lives.ts';
 import { type Absence, clutchId, fullRef } from '../../src/room/model.ts';
 import { agendaOf } from '../../src/rules/agenda/agenda.ts';
@@ -28,8 +28,9 @@ function brokenLaws(room: Room): string[] {
 export function raisedByCount(record: RoomRecord, clock: { day: Day; today: Day }): string[] {
   const raised: string[] = [];
   const named = new Set<Absence>();
-  understandRoom(record, clock, ({ of, observation }, { about }) => {
-    if (of !== 'pair' || observation.key !== 'back') return;
+  for (const { sighting, about } of understanding(record, clock)) {
+    const { of, observation } = sighting;
+    if (of !== 'pair' || observation.key !== 'back') continue;
     for (const bird of about.flatMap(({ who }) => who)) {
       const last = 'laid' in bird ? undefined : bird.absences.at(-1);
       // A bird of the list comes back by its own log as well, which tells no witness whom it meant.
@@ -40,7 +41,7 @@ export function raisedByCount(record: RoomRecord, clock: { day: Day; today: Day 
       if (observation.value.kind !== 'refs' && why !== 'missing')
         raised.push(`${fullRef(bird)} is back by a count, and was ${why}`);
     }
-  });
+  }
   return raised;
 }
 

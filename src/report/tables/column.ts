@@ -20,15 +20,24 @@ export interface Column<T> extends Field {
 }
 
 /** A table of these columns; each row has all of them, and is made when it is walked past. */
-export function tableOf<T>(name: string, columns: readonly Column<T>[], ones: readonly T[]): Table {
+export function tableOf<T>(name: string, columns: readonly Column<T>[], ones: Iterable<T>): Table {
   const rowOf = (one: T) => Object.fromEntries(columns.map((column) => [column.name, column.value(one)]));
+  let known: number | null = null;
   return {
     name,
     columns: columns.map((column) => column.name),
     rows: {
-      length: ones.length,
+      get length() {
+        known ??= Array.from(ones, () => null).length;
+        return known;
+      },
       *[Symbol.iterator]() {
-        for (const one of ones) yield rowOf(one);
+        let walked = 0;
+        for (const one of ones) {
+          walked++;
+          yield rowOf(one);
+        }
+        known = walked;
       },
     },
   };

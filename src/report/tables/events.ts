@@ -1,7 +1,7 @@
 import { birdObservations } from '../../journal/bird-observations/index.ts';
 import type { Count, Ref } from '../../journal/grammar/who.ts';
 import { observations } from '../../journal/observations/index.ts';
-import { type Bird, clutchId, type Egg, fullRef } from '../../room/model.ts';
+import { clutchId, fullRef } from '../../room/model.ts';
 import type { EventEntry } from '../../rules/events/events.ts';
 import { type Column, dayCell, tableOf, YES_NO } from './column.ts';
 import type { Table } from './table.ts';
@@ -110,7 +110,7 @@ export const eventColumns: readonly Column<EventEntry>[] = [
 ];
 
 /** Everything that was written down, a row for each statement. */
-export function eventTable(events: readonly EventEntry[]): Table {
+export function eventTable(events: Iterable<EventEntry>): Table {
   return tableOf('events', eventColumns, events);
 }
 
@@ -121,7 +121,7 @@ function timeCell(minutes: number | null): string | null {
 }
 
 /** As the tables of eggs and birds call it. */
-function nameOf(one: Egg | Bird): string {
+function nameOf(one: NonNullable<EventEntry['found']>[number]): string {
   return 'laid' in one ? fullRef(one) : one.id;
 }
 

@@ -6,6 +6,7 @@ export type Row = Readonly<Record<string, Cell>>;
 
 /** Rows that can be walked through as often as wanted. They need not all be there at once. */
 export interface Rows extends Iterable<Row> {
+  /** Where rows are made at each walk, known without another one once they were walked through. */
   readonly length: number;
 }
 

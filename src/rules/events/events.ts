@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import type { RoomRecord } from '../../journal/record.ts';
-import { understandRoom } from '../../room/fold.ts';
+import { type Room, type Told, understanding } from '../../room/fold.ts';
 import type { About, Bird, Clutch, Egg, Pair } from '../../room/model.ts';
 import type { Sighting } from '../../room/sightings.ts';
 import { birdPartsOf, each, foods, type Part, partsOf } from './parts.ts';
@@ -15,59 +15,112 @@ export interface EventEntry extends Part {
   /** The day after which it happened, where the keeper said so. */
   after: Day | null;
   /** Whose journal says it; both null in the room's own log. */
-  pair: Pair | null;
-  bird: Bird | null;
+  pair: Named | null;
+  bird: Named | null;
   /** The clutch that it is about: named, or that of its eggs or young where they are of one. */
   clutch: Clutch | null;
   site: string | null;
   /** What was observed; `note` for an entry that has nothing but a note. */
   key: string;
   /** The eggs and birds that it is about, as the record is understood; null where it is about nobody. */
-  found: readonly (Egg | Bird)[] | null;
+  found: readonly (Egg | Pick<Bird, 'id'>)[] | null;
   note: string | null;
   at: Place;
   /** Which statement of those that stand at that place, from 1. */
   part: number;
 }
 
+type Named = Pick<Pair & Bird, 'id' | 'species'>;
+
 type Circumstances = Omit<EventEntry, keyof Part | 'part' | 'found'>;
 
-/** Everything that was written down up to the day stood on, in the order in which it happened. */
-export function eventsOf(record: RoomRecord, clock: { day: Day; today: Day }): EventEntry[] {
-  const told: Told[] = [];
-  const room = understandRoom(record, clock, (sighting, meant) => told.push({ sighting, ...meant }));
-  const pairs = new Map(room.pairs.map((pair) => [pair.at, pair]));
-  const listed = new Map(room.birds.flatMap((bird) => (bird.listed === null ? [] : [[bird.listed, bird]])));
-  const journals = record.pairs.filter(({ pair }) => pairs.has(pair.at));
-  const birds = record.birds.filter((one) => listed.has(one));
-  const seen = told.flatMap(({ sighting, clutch, about }) => {
-    if (sighting.of === 'pair') {
-      return pairRows(sighting, pairs.get(sighting.journal.pair.at) as Pair, clutch, about);
-    }
-    const bird = listed.get(sighting.record);
-    if (bird === undefined) return [];
-    const parts = birdPartsOf(sighting.observation);
-    return rows({ ...circumstances(sighting), bird }, parts, []).map((row) => ({ ...row, found: [bird] }));
-  });
-  const notes = [
-    ...journals.flatMap(({ entries, pair }) =>
-      bareNotes(entries).map((entry) => ({ ...entry, pair: pairs.get(pair.at) ?? null })),
-    ),
-    ...birds.flatMap((one) =>
-      bareNotes(one.log).map((entry) => ({ ...entry, bird: listed.get(one) ?? null })),
-    ),
-  ];
-  const others = [...notes.flatMap((note) => rows(note, [nobody], [])), ...roomRows(record)];
-  return [...seen, ...others.filter(({ day }) => day <= room.day)].sort(
-    (a, b) => a.day - b.day || (a.time ?? -1) - (b.time ?? -1),
-  );
+/**
+ * Everything that was written down up to the day stood on, in the order in which it happened. It is understood anew at each
+ * walk, a day at a time, so that a lifetime's statements need not stand in memory.
+ */
+export function eventsOf(record: RoomRecord, room: Room): Iterable<EventEntry> {
+  // Of the room no more than this is kept.
+  const { day, today } = room;
+  const names = namesIn(room);
+  return {
+    [Symbol.iterator]: () =>
+      byTime(merged(seenIn(record, { day, today }, names), othersIn(record, day, names))),
+  };
 }
 
-/** One observation, and what it turned out to mean. */
-interface Told {
-  sighting: Sighting;
-  clutch: Clutch | null;
-  about: readonly About[];
+/** What pairs and listed birds are called, by the head of the journal and the item of the list. */
+interface Names {
+  pairs: ReadonlyMap<unknown, Named>;
+  listed: ReadonlyMap<unknown, Named>;
+}
+
+function namesIn({ pairs, birds }: Room): Names {
+  const named = ({ id, species }: Named): Named => ({ id, species });
+  return {
+    pairs: new Map(pairs.map((pair) => [pair.at, named(pair)])),
+    listed: new Map(birds.flatMap((bird) => (bird.listed === null ? [] : [[bird.listed, named(bird)]]))),
+  };
+}
+
+/** What was observed, as it is taken in. */
+function* seenIn(
+  record: RoomRecord,
+  clock: { day: Day; today: Day },
+  { pairs, listed }: Names,
+): Generator<EventEntry> {
+  for (const told of understanding(record, clock)) {
+    const { sighting, pair } = told;
+    if (sighting.of === 'pair') {
+      yield* pairRows(sighting, told, pairs.get(pair?.at) ?? null);
+      continue;
+    }
+    const bird = listed.get(sighting.record);
+    if (bird === undefined) continue;
+    const parts = birdPartsOf(sighting.observation);
+    for (const row of rows({ ...circumstances(sighting), bird }, parts, [])) yield { ...row, found: [bird] };
+  }
+}
+
+/** Notes by themselves, and what is told of the whole room; by day. */
+function othersIn(record: RoomRecord, day: Day, { pairs, listed }: Names): EventEntry[] {
+  const notes = [
+    ...record.pairs.flatMap(({ entries, pair: { at } }) => {
+      const pair = pairs.get(at);
+      return pair === undefined ? [] : bareNotes(entries).map((entry) => ({ ...entry, pair }));
+    }),
+    ...record.birds.flatMap((one) => {
+      const bird = listed.get(one);
+      return bird === undefined ? [] : bareNotes(one.log).map((entry) => ({ ...entry, bird }));
+    }),
+  ];
+  return [...notes.flatMap((note) => rows(note, [nobody], [])), ...roomRows(record)]
+    .filter((row) => row.day <= day)
+    .sort((a, b) => a.day - b.day);
+}
+
+/** Both by day; of one day what was observed first. */
+function* merged(seen: Iterable<EventEntry>, others: readonly EventEntry[]): Generator<EventEntry> {
+  let next = 0;
+  for (const row of seen) {
+    for (; (others[next]?.day ?? Number.POSITIVE_INFINITY) < row.day; next++)
+      yield others[next] as EventEntry;
+    yield row;
+  }
+  yield* others.slice(next);
+}
+
+/** What is in order of days, in that of the time of day as well; what has none comes first. */
+function* byTime(all: Iterable<EventEntry>): Generator<EventEntry> {
+  const time = (row: EventEntry) => row.time ?? -1;
+  let ofDay: EventEntry[] = [];
+  for (const row of all) {
+    if (ofDay[0] !== undefined && ofDay[0].day !== row.day) {
+      yield* ofDay.sort((a, b) => time(a) - time(b));
+      ofDay = [];
+    }
+    ofDay.push(row);
+  }
+  yield* ofDay.sort((a, b) => time(a) - time(b));
 }
 
 const nobody: Part = { what: null, who: null, count: null, amount: null, unit: null, details: null };
@@ -105,22 +158,21 @@ function bareNotes(entries: Iterable<Written & { saw: readonly unknown[] }>): Ci
 
 function pairRows(
   sighting: Extract<Sighting, { of: 'pair' }>,
-  pair: Pair,
-  clutch: Clutch | null,
-  about: readonly About[],
+  { pair, clutch, about }: Told,
+  named: Named | null,
 ): EventEntry[] {
   const { entry, observation } = sighting;
   const sat =
     observation.key !== 'sitting'
       ? null
-      : pair.clutches.find(({ sittings }) =>
+      : pair?.clutches.find(({ sittings }) =>
           sittings.some(
             ({ day, time, by }) => day === entry.date && time === entry.time && by === observation.value,
           ),
         );
   const said = {
     ...circumstances(sighting),
-    pair,
+    pair: named,
     clutch: clutch ?? sat ?? null,
     after: entry.after?.day ?? null,
     site: entry.site?.text ?? null,

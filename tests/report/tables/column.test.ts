@@ -18,6 +18,21 @@ it('a table has each of its columns in each row', () => {
   expect([...rows]).toEqual(wanted);
 });
 
+it('rows that are made at each walk are counted by it', () => {
+  let walks = 0;
+  const ones = {
+    *[Symbol.iterator]() {
+      walks++;
+      yield* [2, 3, 5];
+    },
+  };
+  const table = () => tableOf('numbers', [{ name: 'n', doc: '', value: (n: number) => n }], ones);
+  expect(table().rows.length).toBe(3);
+  walks = 0;
+  const { rows } = table();
+  expect([[...rows].length, rows.length, walks]).toEqual([3, 3, 1]);
+});
+
 it('a day is written as ISO 8601 has it, or is nothing', () => {
   expect([dayCell(day('2026-03-01')), dayCell(null), dayCell(undefined)]).toEqual(['2026-03-01', null, null]);
 });

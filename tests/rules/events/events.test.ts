@@ -7,7 +7,7 @@ import { day, type Files, record } from '../../rooms.ts';
 
 function events(files: Files, on = '2026-06-01'): EventEntry[] {
   const read = record(files, on);
-  return eventsOf(read, understandRoom(read, { day: day(on), today: day(on) }));
+  return [...eventsOf(read, understandRoom(read, { day: day(on), today: day(on) }))];
 }
 
 const nameOf = (one: NonNullable<EventEntry['found']>[number]) => ('laid' in one ? fullRef(one) : one.id);
@@ -102,6 +102,20 @@ describe('counts are told with whom they turned out to mean', () => {
     };
     expect(lines(files, '2027-03-02').at(-1)).toBe('weighed LW-1/1/c1');
   });
+});
+
+it('is told while the record is being understood, and anew each time that it is walked through', () => {
+  const read = record(waxbills(...brood), '2026-06-01');
+  const told = eventsOf(read, understandRoom(read, { day: day('2026-06-01'), today: day('2026-06-01') }));
+  const walk = told[Symbol.iterator]();
+  const [egg] = walk.next().value?.found ?? [];
+  const fate = () => (egg !== undefined && 'laid' in egg ? egg.fate : undefined);
+  expect(fate()).toBe(null);
+  while (!walk.next().done);
+  expect(fate()).toMatchObject({ kind: 'hatched' });
+  const said = () => [...told].map(({ key, what, at }) => [key, what, at.line]);
+  expect(said()).toHaveLength(10);
+  expect(said()).toEqual(said());
 });
 
 describe('everything that was written is there', () => {
