@@ -3,11 +3,16 @@
  * and the gallery of findings, or for what reckons the figures of outside sources. What starts processes, writes disks
  * or tries thousands of rooms would be run once a mutant, and tells nothing more of these folders.
  */
+import { existsSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { profilesForVite } from '../../../bin/build/profiles.mjs';
+import { root } from '../../../bin/build/settings.mjs';
 
 const folder = (process.env.NESTLOG_MUTANTS ?? 'src').replace(/\/[^/]*\.ts$/, '');
-const mirror = folder.replace(/^src/, 'tests');
+/** The tests of some folders stand one further up. */
+const mirrorOf = (path: string): string => (existsSync(`${root}/${path}`) ? path : mirrorOf(dirname(path)));
+const mirror = mirrorOf(folder.replace(/^src/, 'tests'));
 const wider = folder.startsWith('src/statistics') ? ['published/*'] : ['situations/*', 'findings/gallery'];
 
 export default defineConfig({
