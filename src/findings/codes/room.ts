@@ -1,6 +1,6 @@
 import { count } from '../../words.ts';
+import { asWritten } from '../as-written.ts';
 import type { FindingKind } from '../codes.ts';
-import { inFigures } from '../figures.ts';
 import type { FindingArgs } from '../finding.ts';
 
 const counted = (number: FindingArgs[string] | undefined, what: string) =>
@@ -61,7 +61,7 @@ export const roomCodes = {
     level: 'error',
     text: ({ who, did }) => `nobody here is called \`${who}\` (${did})`,
     hint: ({ who, instead }) =>
-      inFigures(who) ??
+      asWritten(who) ??
       `a chick (c1), an egg (e1), cock, hen, a ring or an id of birds.yaml${causeBefore(instead)}`,
   },
   'egg-not-hatched': {
@@ -77,7 +77,7 @@ export const roomCodes = {
   'not-an-egg': {
     level: 'error',
     text: ({ who }) => `\`${who}\` is not an egg`,
-    hint: ({ who, instead }) => inFigures(who) ?? `eggs are e1, e2 … in laying order${causeBefore(instead)}`,
+    hint: ({ who, instead }) => asWritten(who) ?? `eggs are e1, e2 … in laying order${causeBefore(instead)}`,
   },
   'parent-unknown': {
     level: 'error',

@@ -62,7 +62,9 @@ function suggestions(text: string, near: number | null): string {
   return [...new Set(found)].slice(0, 2).join(' or ');
 }
 
-function readings(text: string, near: number | null): (string | null)[] {
+function readings(written: string, near: number | null): (string | null)[] {
+  // A phone makes long dashes of short ones.
+  const text = written.replace(/[\u2010-\u2015\u2212]/g, '-');
   const clock = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})/.exec(text);
   if (clock !== null)
     return [parseDay(clock[1] as string) === null ? null : `${clock[1]}, time: ${clock[2]}`];

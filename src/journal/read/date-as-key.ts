@@ -1,5 +1,5 @@
 import { parseDay } from '../../days.ts';
-import { countIn } from '../../findings/figures.ts';
+import { countIn } from '../../findings/as-written.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { Empty, Fields, type Node, Text } from '../nodes.ts';
 import { lineOf } from '../print.ts';
