@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
 import type { Day } from '../days.ts';
 import { byPlace } from '../findings/finding.ts';
 import { openCache } from '../journal/cache.ts';
@@ -25,6 +26,20 @@ type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache' | 'progress'>;
 /** More files than this are kept in several parts, of which a morning writes few. */
 const MANY = 64;
 
+/** Bytes of all files together: a club's records, not those of one keeper. */
+const LARGE = 10_000_000;
+
+/**
+ * By how many per cent memory may grow before V8 looks through it again. On a machine with much of it V8 lets it grow up to
+ * fourfold; of records nearly all is still needed, so that waiting only makes the program larger. A third less memory at
+ * 100,000 clutches, for a twentieth more time; a small room would only lose the time.
+ */
+const GROWTH = 25;
+
+function isLarge(files: readonly SourceFile[]): boolean {
+  return files.reduce((sum, file) => sum + ('text' in file ? (file.size ?? 0) : 0), 0) > LARGE;
+}
+
 /** The file in which the readings of a room are kept. */
 function cacheOf(folder: string, journals: string): string {
   return join(folder, `${createHash('sha256').update(journals).digest('hex').slice(0, 16)}.cache`);
@@ -40,6 +55,7 @@ export function openRoom(
   { forOthers = false } = {},
 ): OpenRoom {
   const files = loadRoom(journals);
+  if (isLarge(files)) setFlagsFromString(`--heap-growing-percent=${GROWTH}`);
   const parts = files.length > MANY ? 16 : 1;
   const readings = cache === undefined ? null : openCache(cacheOf(cache, journals), build, readSource, parts);
   const read = readings?.read ?? readSource;

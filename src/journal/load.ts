@@ -92,18 +92,24 @@ class LoadedFile implements SourceText {
   readonly path: string;
   readonly #hash: string;
   readonly #file: string;
+  readonly #size: number;
   #bytes: Buffer | null;
 
   constructor(path: string, file: string, bytes: Buffer) {
     this.path = path;
     this.#file = file;
     this.#hash = hashOf(bytes);
+    this.#size = bytes.length;
     this.#bytes = bytes;
   }
 
   /** No property of its own, so that a copy with another text does not carry it along. */
   get hash(): string {
     return this.#hash;
+  }
+
+  get size(): number {
+    return this.#size;
   }
 
   /** Let go once it was given: a room is many files, of which few are asked for again, to show a line of them. */

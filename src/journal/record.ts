@@ -16,11 +16,12 @@ import { append } from './text/append.ts';
 import type { Shape } from './text/recover.ts';
 import { readTree } from './text/tree.ts';
 
-/** A file that was read. Its text may be decoded when it is asked for; `hash` is that of its bytes, where known. */
+/** A file that was read. Its text may be decoded when it is asked for; `hash` and `size` are those of its bytes, where known. */
 export interface SourceText {
   path: string;
   readonly text: string;
   readonly hash?: string;
+  readonly size?: number;
 }
 
 /** A file of the room: its text, or why there is none. Paths are relative to the room, with `/`. */
