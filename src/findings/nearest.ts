@@ -14,7 +14,7 @@ const SAID_OTHERWISE = new Map([
   ['unfertile', 'clear'],
   ['unfertilised', 'clear'],
   ['unfertilized', 'clear'],
-  ['not-fertile', 'clear'],
+  ['not fertile', 'clear'],
   ['sterile', 'clear'],
   ['barren', 'clear'],
   ['full', 'fertile'],
@@ -35,13 +35,13 @@ const SAID_OTHERWISE = new Map([
  */
 export function nearest(said: string, words: Iterable<string>): string | null {
   if (said.length > LONGEST) return null;
-  const wanted = plain(said);
+  const wanted = plainWord(said);
   const otherwise = SAID_OTHERWISE.get(wanted);
   for (const word of words) if (word === otherwise) return word;
   let best: string | null = null;
   let distance = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const word of words) {
-    const away = distanceOf(wanted, plain(word));
+    const away = distanceOf(wanted, plainWord(word));
     if (away >= distance || away >= word.length) continue;
     best = word;
     distance = away;
@@ -69,10 +69,14 @@ function stemOf(word: string): string {
 }
 
 function begunWith(wanted: string, words: Iterable<string>): string | null {
-  const [only, ...others] = [...words].filter((word) => plain(word).startsWith(`${wanted}-`));
+  const [only, ...others] = [...words].filter((word) => plainWord(word).startsWith(`${wanted} `));
   return only === undefined || others.length > 0 ? null : only;
 }
 
-function plain(word: string): string {
-  return word.toLowerCase().replace(/[\s_-]+/g, '-');
+/** A word in small letters, its parts parted by blanks: capitals, hyphens and underscores make no difference. */
+export function plainWord(word: string): string {
+  return word
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+    .trim();
 }

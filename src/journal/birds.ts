@@ -3,7 +3,7 @@ import type { Finding, Place } from '../findings/finding.ts';
 import { type BirdObservation, birdObservations } from './bird-observations/index.ts';
 import type { KeyTable } from './grammar/key.ts';
 import { day } from './grammar/moment.ts';
-import { ownName, parents } from './grammar/names.ts';
+import { ownName, parents, speciesKey } from './grammar/names.ts';
 import { type Located, text, word } from './grammar/values.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { observations } from './observations/index.ts';
@@ -50,11 +50,7 @@ export const birdKeys = {
     takes: 'the code on the ring',
     alsoSaid: ['band', 'ring number', 'ring code'],
   },
-  species: {
-    value: text,
-    example: 'species: lavender waxbill',
-    takes: 'common name, scientific name or profile id',
-  },
+  species: speciesKey,
   sex: {
     value: word('cock', 'hen', 'unknown'),
     example: 'sex: hen',

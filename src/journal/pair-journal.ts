@@ -2,8 +2,8 @@ import type { Finding } from '../findings/finding.ts';
 import { birdObservations } from './bird-observations/index.ts';
 import type { Entry, PairJournal } from './entry.ts';
 import type { KeyTable } from './grammar/key.ts';
-import { housing, ownName, parents } from './grammar/names.ts';
-import { text, word } from './grammar/values.ts';
+import { housing, ownName, parents, speciesKey } from './grammar/names.ts';
+import { word } from './grammar/values.ts';
 import type { Fields } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
 import { readKeys } from './read/keys.ts';
@@ -20,12 +20,7 @@ export const pairKeys = {
     takes: 'the id of the pair',
     alsoSaid: ['couple', 'breeding pair', 'pair id', 'pair number'],
   },
-  species: {
-    value: text,
-    example: 'species: lavender waxbill',
-    takes: 'common name, scientific name or profile id',
-    alsoSaid: ['kind', 'kind of bird'],
-  },
+  species: speciesKey,
   cock: {
     value: parents,
     example: 'cock: LW-19-04',

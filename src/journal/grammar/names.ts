@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { Text } from '../nodes.ts';
 import { refuse } from './issue.ts';
+import type { KeyDefinition } from './key.ts';
 import { type Located, oneOrMore, text, yesOrNo } from './values.ts';
 import { parseCount, parseRef } from './who.ts';
 
@@ -32,3 +33,11 @@ export const housing = text
 export const parents = oneOrMore(text)
   .transform((birds): Located[] => birds.filter(({ text: name }) => !UNKNOWN.includes(name)))
   .meta({ shape: 'one-or-more', description: 'a bird, or a list of birds' });
+
+/** Which species a pair or a bird is of. */
+export const speciesKey = {
+  value: text,
+  example: 'species: lavender waxbill',
+  takes: 'common name, scientific name or profile id',
+  alsoSaid: ['kind', 'kind of bird'],
+} as const satisfies KeyDefinition;

@@ -1,8 +1,8 @@
 import type { Finding } from '../../findings/finding.ts';
+import { plainWord } from '../../findings/nearest.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { Fields, type Node, Text } from '../nodes.ts';
 import { pairText } from '../print.ts';
-import { plainKey } from './spelling.ts';
 import { readValue } from './value.ts';
 
 /** A longer value is not worth printing again; an example says more. */
@@ -19,7 +19,7 @@ export function otherWords(
   value: Node,
   observations: Readonly<Record<string, ObservationDefinition>>,
 ): string {
-  const said = plainKey(key.text);
+  const said = plainWord(key.text);
   return Object.entries(observations)
     .filter(([, { alsoSaid }]) => alsoSaid?.includes(said))
     .map(([name, definition]) => {

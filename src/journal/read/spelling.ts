@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings/finding.ts';
-import { nearest } from '../../findings/nearest.ts';
+import { nearest, plainWord } from '../../findings/nearest.ts';
 import type { KeyDefinition } from '../grammar/key.ts';
 import { Fields, List, Text } from '../nodes.ts';
 import { unknownKey } from './keys.ts';
@@ -36,17 +36,9 @@ export function asOurs(fields: Fields, words: KeyWords, findings: Finding[]): Fi
 }
 
 function meantBy(said: string, words: KeyWords): string | null {
-  const plain = plainKey(said);
-  const meant = (key: string) => plainKey(key) === plain || words[key]?.alsoSaid?.includes(plain);
+  const plain = plainWord(said);
+  const meant = (key: string) => plainWord(key) === plain || words[key]?.alsoSaid?.includes(plain);
   return Object.keys(words).find(meant) ?? null;
-}
-
-/** A key in small letters, its words parted by blanks. */
-export function plainKey(said: string): string {
-  return said
-    .toLowerCase()
-    .replace(/[\s_-]+/g, ' ')
-    .trim();
 }
 
 /** Whether all keys are written as ours are, so that none need be looked at. */
