@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
 import type { Entries, Entry } from './entry.ts';
 import type { Dated } from './future.ts';
 import type { ObservationKey } from './observations/index.ts';
@@ -15,13 +16,23 @@ export function entryAt(entries: Entries, index: number): Entry {
 
 /** The dates of entries, in their order; packed ones are made only for the place of a date. */
 export function* datedIn(entries: Entries): Generator<Dated> {
-  for (let index = 0; index < entries.length; index++) {
-    yield {
-      date: dayAt(entries, index),
-      get dateAt() {
-        return entryAt(entries, index).dateAt;
-      },
-    };
+  for (let index = 0; index < entries.length; index++) yield new DateOf(entries, index);
+}
+
+/** A class, as there may be millions: its getter is made once. */
+class DateOf implements Dated {
+  readonly date: Day;
+  readonly #entries: Entries;
+  readonly #index: number;
+
+  constructor(entries: Entries, index: number) {
+    this.date = dayAt(entries, index);
+    this.#entries = entries;
+    this.#index = index;
+  }
+
+  get dateAt(): Place {
+    return entryAt(this.#entries, this.#index).dateAt;
   }
 }
 

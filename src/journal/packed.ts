@@ -137,7 +137,8 @@ export class PackedEntries implements Iterable<Entry> {
     const line = this.#number(index, LINE);
     const form = this.#form(this.#number(index, FORM));
     const note = this.#number(index, NOTE);
-    const { column, ...said } = filled(form, {
+    // Named one by one: to copy what is left of an object takes ten times as long.
+    const { column, dateAt, time, after, clutch, site, saw } = filled(form, {
       file: this.#file,
       line,
       texts: this.#texts,
@@ -146,7 +147,12 @@ export class PackedEntries implements Iterable<Entry> {
     return {
       at: { file: this.#file, line, column, length: this.#number(index, LENGTH) },
       date: this.#number(index, DAY),
-      ...said,
+      dateAt,
+      time,
+      after,
+      clutch,
+      site,
+      saw,
       note: note < 0 ? null : (this.#notes[note] as Entry['note']),
     };
   }

@@ -147,8 +147,7 @@ function applyPairObservation(
 ): Omit<Told, 'sighting'> {
   const pair = fold.pairs.get(journal.pair.text) as Pair;
   const number = entry.clutch?.number ?? null;
-  const isMeant = (clutch: Clutch) => clutch.number === number;
-  const pinnedBefore = pair.clutches.find(isMeant) ?? null;
+  const pinnedBefore = clutchNumbered(pair, number);
   const scene: Scene = {
     fold,
     pair,
@@ -167,7 +166,7 @@ function applyPairObservation(
   ) => void;
   apply(scene, observation.value, observation.at);
   // What it says may have opened the clutch.
-  const pinned = pair.clutches.find(isMeant) ?? null;
+  const pinned = clutchNumbered(pair, number);
   const site = siteOf({ entry, pinned });
   const event = eventOf(fold, { day: entry.date, key: observation.key, site, clutch: pinned });
   pair.events.push(event);
@@ -175,6 +174,10 @@ function applyPairObservation(
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
   return { pair, clutch: pinned, about: scene.about };
+}
+
+function clutchNumbered({ clutches }: Pair, number: number | null): Clutch | null {
+  return number === null ? null : (clutches.find((clutch) => clutch.number === number) ?? null);
 }
 
 /** Most events say no more than a key and a day: those of one day are one object for all pairs. */

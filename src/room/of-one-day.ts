@@ -18,8 +18,8 @@ export interface Standing {
  */
 export function ofOneDay(seen: Standing[]): Standing[] {
   if (seen.length < 2) return seen;
-  const turns = turnsOf(seen.flatMap(bringings));
-  const keyed = seen.map((standing) => ({ ...standing, ...whenIn(turns, standing.sighting) }));
+  const turns = turnsOf([...bringings(seen)]);
+  const keyed = seen.map((standing) => whenIn(turns, standing));
   return keyed.sort(
     (a, b) =>
       a.time - b.time ||
@@ -41,13 +41,14 @@ interface Bringing {
   time: number | null;
 }
 
-function bringings({ sighting }: Standing): Bringing[] {
-  if (sighting.of === 'bird') return [];
-  const { journal, entry, observation } = sighting;
-  const { brings } = observations[observation.key] as ObservationDefinition;
-  const from = journal.pair.text;
-  const places = brings?.(observation.value).filter((place) => place !== from) ?? [];
-  return places.map((to) => ({ from, to, time: entry.time }));
+function* bringings(seen: readonly Standing[]): Generator<Bringing> {
+  for (const { sighting } of seen) {
+    if (sighting.of === 'bird') continue;
+    const { journal, entry, observation } = sighting;
+    const { brings } = observations[observation.key] as ObservationDefinition;
+    const from = journal.pair.text;
+    for (const to of brings?.(observation.value) ?? []) if (to !== from) yield { from, to, time: entry.time };
+  }
 }
 
 /** From when all that was brought to a pair is there, and after how many other pairs it has its turn. */
@@ -106,13 +107,13 @@ function giversOf(pair: string, comesTo: ReadonlyMap<string, readonly Bringing[]
 /** The parts of a day: the nest is made ready, what is in it is seen and moved, all else. */
 const [READY, NEST, REST] = [0, 1, 2];
 
-function whenIn(turns: ReadonlyMap<string, Turn>, sighting: Sighting) {
+function whenIn(turns: ReadonlyMap<string, Turn>, { rank, sighting }: Standing) {
   const order = orderOf(sighting);
   const part = order < observations.sitting.order ? READY : order > observations.fostered.order ? REST : NEST;
   const own = sighting.of === 'pair' ? turns.get(sighting.journal.pair.text) : undefined;
   const turn = part === READY ? FIRST : (own ?? FIRST);
   const round = part === NEST ? turn.round : FIRST.round;
-  return { order, part, round, time: sighting.entry.time ?? turn.time };
+  return { rank, sighting, order, part, round, time: sighting.entry.time ?? turn.time };
 }
 
 /** The same on every machine, whatever its language. */
