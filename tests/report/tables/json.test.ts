@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
-import { jsonText } from '../../../src/report/json/text.ts';
-import { jsonParts, ndjsonParts } from '../../../src/report/tables/json.ts';
+import { ndjsonParts, tableJsonParts } from '../../../src/report/tables/json.ts';
 import type { Table } from '../../../src/report/tables/table.ts';
+import { whole } from '../../whole.ts';
 
-const tableJson = (one: Table) => [...jsonParts(one)].join('');
-const ndjsonText = (one: Table) => [...ndjsonParts(one)].join('');
+const tableJson = (one: Table) => whole(tableJsonParts(one));
+const ndjsonText = (one: Table) => whole(ndjsonParts(one));
 
 const table = {
   name: 'birds',
@@ -17,15 +17,6 @@ const table = {
 
 it('a table is one object with its rows', () => {
   expect(JSON.parse(tableJson(table))).toEqual({ nestlog: 1, table: 'birds', rows: table.rows });
-});
-
-it('a long table is written a part at a time, and no part shows where it was begun', () => {
-  for (const length of [0, 1, 1000, 2001]) {
-    const rows = Array.from({ length }, (_, index) => ({ id: `"rows": [${index}`, F: null }));
-    const long = { ...table, rows };
-    expect([...jsonParts(long)].length).toBeGreaterThanOrEqual(length / 1000);
-    expect(tableJson(long)).toBe(jsonText({ nestlog: 1, table: 'birds', rows }));
-  }
 });
 
 it('by the line there is one object a row, and it says the same', () => {
