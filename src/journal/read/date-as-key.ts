@@ -8,7 +8,9 @@ type Observations = Readonly<Record<string, ObservationDefinition>>;
 type Pairs = Fields['pairs'];
 
 /** A date, and what is said behind it. */
-const DATED = /^\s*(\d{4}-\d{2}-\d{2})[\s:,;]*(.*)$/s;
+const DATED = /^\s*(?:date[\s:=]+)?(\d{4}-\d{2}-\d{2})[\s:,;]*(.*)$/s;
+/** What a keeper calls the day of an entry. */
+const DAY_WORDS = ['day', 'on', 'when'];
 /** `laid 1`, `sitting: hen`. */
 const OBSERVED = /^([a-z]+)[\s:=]+(.+)$/s;
 /** Between the observations of `laid 1, sitting`. */
@@ -20,18 +22,38 @@ const BETWEEN = /[,;+&]| and /;
  * Null where no date stands so; empty where it does, but what stands behind it could be lost in a line of ours.
  */
 export function dateAsKey(entry: Node, observations: Observations): string | null {
-  if (entry instanceof Text)
-    return dateAsKey(new Fields([[entry, new Empty(entry.at)]], entry.at), observations);
-  if (!(entry instanceof Fields)) return null;
-  const first = entry.pairs.find(([{ text }]) => DATED.test(text))?.[0];
+  const pairs = pairsOf(entry);
+  const first = pairs.find(isDated);
   if (first === undefined) return null;
-  const [, date = '', said = ''] = DATED.exec(first.text) ?? [];
+  const [, date = '', said = ''] = DATED.exec(dateIn(first)) ?? [];
   const meant = together(
-    entry.pairs.map(([key, value]): Pairs | null =>
-      key === first ? behind(new Text(said, key.at), value, observations) : [[key, value]],
-    ),
+    pairs.map(([key, value]): Pairs | null => {
+      if (key === first[0])
+        return behind(new Text(said, key.at), isDay(first) ? new Empty(key.at) : value, observations);
+      return value instanceof Empty ? inWords(key, observations) : [[key, value]];
+    }),
   );
   return dated(date, meant, entry);
+}
+
+/** What an entry says, also where it is no more than words. */
+function pairsOf(entry: Node): Pairs {
+  if (entry instanceof Fields) return entry.pairs;
+  return entry instanceof Text ? [[entry, new Empty(entry.at)]] : [];
+}
+
+/** `day: 2026-03-04`: the date stands behind a key that is not ours. */
+function isDay([key, value]: Pairs[number]): boolean {
+  return DAY_WORDS.includes(key.text.trim().toLowerCase()) && value instanceof Text;
+}
+
+function dateIn(pair: Pairs[number]): string {
+  const [key, value] = pair;
+  return isDay(pair) && value instanceof Text ? value.text : key.text;
+}
+
+function isDated(pair: Pairs[number]): boolean {
+  return DATED.test(dateIn(pair));
 }
 
 function dated(date: string, meant: Pairs | null, { at }: Node): string | null {

@@ -11,6 +11,10 @@ it('an entry without any date is only told so', () => {
   expect(readLog('- {laid: 1}').found).toEqual(['3:5 no-date']);
 });
 
+it('a day that says only since when is no date of the entry', () => {
+  expect(readLog('- {after: 2026-03-04, laid: 1}').found).toEqual(['3:5 no-date']);
+});
+
 it('an empty `date:` is told of where it stands, whatever else is a date', () => {
   expect(readLog('- {date: , 2026-03-04: paired}').found).toEqual(['3:6 no-date']);
 });
@@ -36,6 +40,9 @@ it.each([
   ['{note: "late", 2026-03-04: {laid: 1}}', '- {date: 2026-03-04, laid: 1, note: "late"}'],
   ['2026-03-04: [laid: 1, sitting]', '- {date: 2026-03-04, laid: 1, sitting}'],
   ['2026-03-04:', '- {date: 2026-03-04}'],
+  ['{day: 2026-03-04, laid: 1}', '- {date: 2026-03-04, laid: 1}'],
+  ['{date 2026-03-04, laid 1}', '- {date: 2026-03-04, laid: 1}'],
+  ['{date= 2026-03-04, paired, quiet}', '- {date: 2026-03-04, paired, note: "quiet"}'],
   ['2026-03-04 laid: 1', '- {date: 2026-03-04, laid: 1}'],
   ['{2026-03-04 laid: 1, sitting: hen}', '- {date: 2026-03-04, laid: 1, sitting: hen}'],
   ['2026-03-04 candled: {fertile: e1}', '- {date: 2026-03-04, candled: {fertile: e1}}'],
