@@ -1,8 +1,8 @@
-import type { Day } from '../days.ts';
+import type { Span } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { type BirdObservation, birdObservations } from './bird-observations/index.ts';
 import type { KeyTable } from './grammar/key.ts';
-import { day } from './grammar/moment.ts';
+import { period } from './grammar/moment.ts';
 import { ownName, parents, speciesKey } from './grammar/names.ts';
 import { type Located, text, word } from './grammar/values.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
@@ -25,7 +25,8 @@ export interface BirdRecord {
   ring: Located | null;
   species: Located | null;
   sex: 'cock' | 'hen' | null;
-  hatched: Day | null;
+  /** On one of these days. */
+  hatched: Span | null;
   /** One id, or several where one of these is the parent, or none where unknown. */
   sire: Located[];
   dam: Located[];
@@ -58,9 +59,9 @@ export const birdKeys = {
     alsoSaid: ['gender'],
   },
   hatched: {
-    value: day,
+    value: period,
     example: 'hatched: 2024-05-17',
-    takes: 'a date',
+    takes: 'a date, or 2024-05 or 2024 where no more is known',
     alsoSaid: ['born', 'hatch', 'hatch date', 'date of birth'],
   },
   sire: {

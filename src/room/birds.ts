@@ -1,4 +1,4 @@
-import type { Day } from '../days.ts';
+import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { BirdObservation } from '../journal/bird-observations/index.ts';
 import type { BirdEntry, BirdRecord } from '../journal/birds.ts';
@@ -12,7 +12,7 @@ import { newBird } from './names.ts';
 import { type Fold, wordsOf } from './scene.ts';
 
 /** Everyone on the bird list enters the room's names; what happened to them is told by their logs. */
-export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
+export function listBirds(fold: Fold, records: readonly BirdRecord[], day: Day): void {
   for (const record of records) {
     const known = fold.birds.get(record.id.text)?.listed;
     if (known) {
@@ -23,7 +23,7 @@ export function listBirds(fold: Fold, records: readonly BirdRecord[]): void {
       });
       continue;
     }
-    fold.birds.set(record.id.text, listed(record, fold));
+    fold.birds.set(record.id.text, listed(record, fold, day));
     if (record.is !== null) nameChick(fold, record.is, record.id.text);
     if (record.ring !== null) wearRing(fold, record);
   }
@@ -36,7 +36,7 @@ function nameChick(fold: Fold, { text, at }: Located, id: string): void {
   else fold.findings.push({ code: 'chick-named-twice', at, args: { ref: text, bird } });
 }
 
-function listed(record: BirdRecord, fold: Fold): Bird {
+function listed(record: BirdRecord, fold: Fold, day: Day): Bird {
   const named = record.species?.text ?? null;
   const bird = newBird(
     record.id.text,
@@ -46,11 +46,19 @@ function listed(record: BirdRecord, fold: Fold): Bird {
     ...bird,
     ring: record.ring?.text ?? null,
     sex: record.sex,
-    hatched: record.hatched === null ? null : { from: record.hatched, to: record.hatched },
+    hatched: hatchedBy(record, day),
     sire: record.sire.map(({ text }) => text),
     dam: record.dam.map(({ text }) => text),
     listed: record,
   };
+}
+
+/** A bird of which no more than the year is known was out of its egg when it was first told of, and is by the day stood on. */
+function hatchedBy({ hatched, log }: BirdRecord, day: Day): Span | null {
+  if (hatched === null) return null;
+  const { from, to } = hatched;
+  const told = log.map(({ date }) => date).filter((date) => date >= from);
+  return { from, to: Math.max(from, Math.min(to, day, ...told)) };
 }
 
 function wearRing(fold: Fold, { id, ring }: BirdRecord): void {

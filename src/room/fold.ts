@@ -77,7 +77,7 @@ export function* understanding(
     findings: [...record.findings],
     today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
   };
-  listBirds(fold, record.birds);
+  listBirds(fold, record.birds, clock.day);
   const journals = record.pairs.filter((journal) => addPair(fold, journal));
   for (const sighting of inOrder(journals, record.birds, clock.day)) {
     if (sighting.of === 'pair') yield { sighting, ...applyPairObservation(fold, sighting) };

@@ -78,7 +78,8 @@ ${table(observations)}
 
 ## The log of a bird in \`birds.yaml\`
 
-A bird has \`id\`, and as known \`ring\`, \`species\`, \`sex\`, \`hatched\`, \`sire\`, \`dam\`, \`origin\`, \`owner\`; \`is: LW-3/2/c1\` names a chick that
+A bird has \`id\`, and as known \`ring\`, \`species\`, \`sex\`, \`hatched\`, \`sire\`, \`dam\`, \`origin\`, \`owner\`. Of one that came with
+no more than the year on its ring, \`hatched: 2024\` is enough, or \`2024-05\`. \`is: LW-3/2/c1\` names a chick that
 hatched here and carries its later life. Its \`log\`:
 
 ${table(birdObservations)}

@@ -27,6 +27,30 @@ const apart = (log: string, on = '2026-12-31') => {
   return quarantine && days({ from: quarantine.from, to: quarantine.until });
 };
 
+describe('a bird of which only the year is known', () => {
+  const hatched = (log: string, on: string, head = 'hatched: 2026') => {
+    const span = hen(log, on, head).hatched;
+    return span && days(span);
+  };
+
+  it('hatched in it, by the day on which it was first told of and by the day stood on', () => {
+    const arrived = 'date: 2026-05-01, arrived: cage 9';
+    expect(hatched(arrived, '2027-01-31')).toBe('01-01…05-01');
+    expect(hatched(arrived, '2026-04-20')).toBe('01-01…04-20');
+    expect(hatched('date: 2027-05-01, arrived: cage 9', '2027-05-01')).toBe('01-01…12-31');
+  });
+
+  it('hatched in its month, whatever was told of it before by a slip', () => {
+    expect(hatched('date: 2026-03-01, arrived: cage 9', '2026-06-10', 'hatched: 2026-05')).toBe(
+      '05-01…05-31',
+    );
+  });
+
+  it('is still to hatch where the year has not begun', () => {
+    expect(hatched('date: 2025-05-01, arrived: cage 9', '2025-06-01')).toBe('01-01');
+  });
+});
+
 describe('a bird that comes', () => {
   it('lives where it was put, and stays apart for the room’s usual thirty days', () => {
     const bird = hen('date: 2026-03-01, arrived: cage 9', '2026-03-01');

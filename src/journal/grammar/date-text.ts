@@ -1,4 +1,4 @@
-import { civilDate, type Day, dayOf, daysInMonth, formatDay, parseDay } from '../../days.ts';
+import { civilDate, type Day, dayOf, daysInMonth, formatDay, parseDay, type Span } from '../../days.ts';
 import type { FindingCode } from '../../findings/codes.ts';
 import type { FindingArgs } from '../../findings/finding.ts';
 
@@ -38,6 +38,30 @@ export function readDate(written: string, near: number | null = null): DateReadi
   const sameDay =
     near !== null && date <= daysInMonth(near, month) ? formatDay(dayOf(near, month, date)) : '';
   return { code: 'early-date', args: { text, suggestion: sameDay } };
+}
+
+/** Reads `YYYY-MM-DD`, `YYYY-MM` or `YYYY` as the days that it can mean. What else names a month or a year is answered so. */
+export function readPeriod(written: string): Span | Exclude<DateReading, { day: Day }> {
+  const text = written.trim();
+  const [, year, month] = /^(\d{4})(?:-(\d\d))?$/.exec(text) ?? [];
+  const first = year === undefined ? text : `${year}-${month ?? '01'}-01`;
+  const read = readDate(first);
+  if ('day' in read) {
+    if (year === undefined) return { from: read.day, to: read.day };
+    const last = month === undefined ? 12 : Number(month);
+    return { from: read.day, to: dayOf(Number(year), last, daysInMonth(Number(year), last)) };
+  }
+  const { code, args } = read;
+  const suggestion = year === undefined ? args.suggestion || periodIn(text) : '';
+  return { code, args: { ...args, text, suggestion } };
+}
+
+/** The month or the year of `May 2024`, `spring 2024` or `about 2024`; empty where there is none. */
+function periodIn(text: string): string {
+  const [year, ...others] = text.match(/\b(?:19|20)\d\d\b/g) ?? [];
+  if (year === undefined || others.length > 0) return '';
+  const month = MONTHS.findIndex((name) => new RegExp(`\\b${name.slice(0, 3)}`, 'i').test(text)) + 1;
+  return month === 0 ? year : `${year}-${String(month).padStart(2, '0')}`;
 }
 
 function impossible(text: string): DateReading | null {

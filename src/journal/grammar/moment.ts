@@ -1,7 +1,7 @@
 import * as z from 'zod';
-import type { Day } from '../../days.ts';
+import type { Day, Span } from '../../days.ts';
 import { Text } from '../nodes.ts';
-import { readDate } from './date-text.ts';
+import { readDate, readPeriod } from './date-text.ts';
 import { refuse } from './issue.ts';
 import { parseTime, suggestTime } from './time-text.ts';
 
@@ -13,6 +13,15 @@ export const day = z
     return 'day' in read ? read.day : refuse(context, node.at, read.code, read.args);
   })
   .meta({ shape: 'date', description: 'a date: 2026-03-01' });
+
+/** A date, or the month or the year where no more is known: `2024-05`, `2024`. A ring says no more than the year. */
+export const period = z
+  .instanceof(Text)
+  .transform((node, context): Span => {
+    const read = readPeriod(node.text);
+    return 'from' in read ? read : refuse(context, node.at, read.code, read.args);
+  })
+  .meta({ shape: 'period', description: 'a date, a month or a year: 2024-05-17, 2024-05, 2024' });
 
 /** A time of day, `07:30`, in minutes since midnight. */
 export const time = z

@@ -5,7 +5,7 @@ import { capital, count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { factsOf, inbreedingOf, titleOf } from '../terminal/bird/words.ts';
 import { coefficient } from '../terminal/birds.ts';
-import { dateSpan, longDate, shortDate } from '../terminal/dates.ts';
+import { longDate, periodText, shortDate } from '../terminal/dates.ts';
 import { visible } from '../terminal/visible.ts';
 import { documentText } from './document.tsx';
 import { FACTS_STYLE, Facts } from './facts.tsx';
@@ -47,7 +47,7 @@ export function birdPage(portrait: Portrait, stock: Stock, pictures: readonly Pi
             <h2>Life</h2>
             <Facts
               items={life.map(({ from, day: on, what }) => ({
-                of: dateSpan(from, on, 0),
+                of: periodText({ from, to: on }, 0),
                 text: visible(what),
               }))}
             />

@@ -17,6 +17,12 @@ const numberOr = (least: Schema, pattern: string): Schema => ({
 export const leaves = {
   text: { type: ['string', 'number'], pattern: '\\S' },
   date: { type: 'string', format: 'date', pattern: '^\\s*\\d{4}-\\d{2}-\\d{2}\\s*$' },
+  period: {
+    anyOf: [
+      { type: 'integer', minimum: 1950, maximum: 9999 },
+      { type: 'string', pattern: '^\\s*\\d{4}(-\\d{2}(-\\d{2})?)?\\s*$' },
+    ],
+  },
   time: { type: 'string', pattern: '^([01]?\\d|2[0-3]):[0-5]\\d$' },
   moment: {
     type: 'string',

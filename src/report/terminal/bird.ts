@@ -5,7 +5,7 @@ import type { Stock, StockBird } from '../../rules/stock/stock.ts';
 import { count } from '../../words.ts';
 import { pedigreeLines } from './bird/pedigree.ts';
 import { factsOf, inbreedingOf, titleOf } from './bird/words.ts';
-import { dateSpan, shortDate } from './dates.ts';
+import { periodText, shortDate } from './dates.ts';
 import { indented, type Screen, section, textOf } from './page.ts';
 import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
@@ -69,7 +69,7 @@ function mateLines({ id, times, young }: Mate, day: Day, width: number): string[
 }
 
 function lifeLines(life: Portrait['life'], day: Day, width: number): string[] {
-  const dates = life.map((event) => dateSpan(event.from, event.day, day));
+  const dates = life.map((event) => periodText({ from: event.from, to: event.day }, day));
   const column = Math.max(DATE, ...dates.map(widthOf)) + 2;
   return life.flatMap(({ what }, at) =>
     wrap(visible(what), width - 2 - column).map(

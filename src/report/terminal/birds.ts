@@ -17,10 +17,18 @@ export function percent(share: number): string {
   return `${hundred < 10 && hundred > 0 ? Number(hundred.toFixed(1)) : Math.round(hundred)} %`;
 }
 
-/** `12 d`, `5 mo`, `4 y`: an age as short as it can be, or nothing where nobody wrote the day. */
+/** A bird of which the day is known to no more than so many days has an age in whole years. */
+const WIDE = 60;
+
+/** `12 d`, `5 mo`, `4 y`: an age as short as it can be, `1–2 y` of a year's ring, or nothing where nobody wrote when. */
 export function ageText({ bird }: Pick<StockBird, 'bird'>, day: Day): string {
   if (bird.hatched === null) return '';
-  const days = day - bird.hatched.to;
+  const { from, to } = bird.hatched;
+  if (to - from > WIDE) {
+    const [least, most] = [to, from].map((hatched) => Math.floor((day - hatched) / DAYS_A_YEAR));
+    return least === most ? `${most} y` : `${least}–${most} y`;
+  }
+  const days = day - to;
   if (days < 60) return `${days} d`;
   const months = Math.floor((days * 12) / DAYS_A_YEAR);
   return months < 24 ? `${months} mo` : `${Math.floor(days / DAYS_A_YEAR)} y`;

@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import type { Day } from '../../days.ts';
+import type { Day, Span } from '../../days.ts';
 
 const MILLISECONDS = 86_400_000;
 
@@ -44,6 +44,20 @@ export function dateSpan(from: Day, to: Day | null, standing: Day): string {
   const end = shortDate(to, standing);
   if (yearOf(from) !== yearOf(to)) return `${format(from, 'd LLL yyyy')}–${format(to, 'd LLL yyyy')}`;
   return `${format(from, format(from, 'LLL') === format(to, 'LLL') ? 'd' : 'd LLL')}–${end}`;
+}
+
+/** Days on one of which something was: `2024`, `May 2024`, else as {@link dateSpan}. */
+export function periodText({ from, to }: Span, standing: Day): string {
+  const [month, year] = [format(from, 'LLL yyyy'), format(from, 'yyyy')];
+  if (from !== to && isFirstOf('month', from) && isFirstOf('month', to + 1)) {
+    if (month === format(to, 'LLL yyyy')) return month;
+    if (isFirstOf('year', from) && isFirstOf('year', to + 1) && year === yearOf(to)) return year;
+  }
+  return dateSpan(from, to, standing);
+}
+
+function isFirstOf(what: 'month' | 'year', day: Day): boolean {
+  return format(day, what === 'month' ? 'd' : 'o') === '1';
 }
 
 /** `today`, `tomorrow`, `yesterday`, `in 3 d`, `3 d ago`. */

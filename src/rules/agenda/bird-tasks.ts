@@ -12,6 +12,9 @@ import { birdsByName, type FindBird } from '../stock/names.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { GIVEN_UP, stateOn } from './state.ts';
 
+/** Days within which the hatch must be known for a first moult to be foretold. */
+const ABOUT = 14;
+
 /** Tasks of single birds, whether or not they are in a pair. */
 export function birdTasks(room: Room): AgendaItem[] {
   const find = birdsByName(room.birds);
@@ -121,12 +124,13 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   const profile = profileOf(room, bird);
   // Not of the dead and gone, nor of one on the list that is still to come.
   if (hatched === null || statusOf(bird, room.day, { profile, paired: true }) !== 'here') return [];
-  if (task === 'moult' && bird.moult.length > 0) return [];
+  if (task === 'moult' && (bird.moult.length > 0 || hatched.to - hatched.from > ABOUT)) return [];
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
   if (age === undefined) return [];
   const on = task === 'moult' ? hatched.to + age : breedsFrom(hatched.to, profile);
   if (bird.arrived !== null && bird.arrived > on) return [];
-  const why = `hatched ${shortDay(hatched.to)} + ${age} ${task === 'moult' ? 'd' : 'months'}`;
+  const born = hatched.from === hatched.to ? '' : 'by ';
+  const why = `hatched ${born}${shortDay(hatched.to)} + ${age} ${task === 'moult' ? 'd' : 'months'}`;
   return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));
 }
 

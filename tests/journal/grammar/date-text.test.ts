@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatDay, parseDay } from '../../../src/days.ts';
-import { readDate } from '../../../src/journal/grammar/date-text.ts';
+import { readDate, readPeriod } from '../../../src/journal/grammar/date-text.ts';
 
 /** The code of the finding and what was probably meant. */
 function answer(text: string, near: number | null = 2026): string {
@@ -135,5 +135,20 @@ describe('a date', () => {
         for (const date of meant ?? []) expect(parseDay(date)).not.toBeNull();
       }),
     );
+  });
+});
+
+describe('when a bird hatched of which no day is known', () => {
+  it.each([
+    ['May 2024', '2024-05'],
+    ['ring of 2024', '2024'],
+    ['spring 2024?', '2024'],
+    ['about Sept. 2023', '2023-09'],
+    ['17.5.2024', '2024-05-17'],
+    ['2023 or 2024', ''],
+    ['long ago', ''],
+    ['2024-13', ''],
+  ])('`%s` is answered with `%s`', (text, suggestion) => {
+    expect(readPeriod(text)).toMatchObject({ args: { text, suggestion } });
   });
 });

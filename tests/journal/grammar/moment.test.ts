@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { day, moment, time } from '../../../src/journal/grammar/moment.ts';
+import { day, moment, period, time } from '../../../src/journal/grammar/moment.ts';
 import { typedValue } from './schemas.ts';
 
 it.each([
@@ -9,6 +9,21 @@ it.each([
   ['[a]', 'wrong-value'],
 ])('day: %s', (typed, expected) => {
   expect(typedValue(day, typed)).toBe(expected);
+});
+
+it.each([
+  ['1970-01-02', { from: 1, to: 1 }],
+  ['1970-01', { from: 0, to: 30 }],
+  [' 1970 ', { from: 0, to: 364 }],
+  ['1972-02', { from: 761, to: 789 }],
+  ['1972', { from: 730, to: 1095 }],
+  ['1970-13', 'impossible-date'],
+  ['1949', 'early-date'],
+  ['24', 'date-shape'],
+  ['May 1970', 'date-shape'],
+  ['[1970]', 'wrong-value'],
+])('period: %s', (typed, expected) => {
+  expect(typedValue(period, typed)).toEqual(expected);
 });
 
 it.each([

@@ -25,6 +25,15 @@ it.each([
 });
 
 it.each([
+  ['2025-01-01', '0–1 y'],
+  ['2026-05-01', '1–2 y'],
+  ['2027-01-01', '2–3 y'],
+])('a bird with a ring of 2024 is on %s %s old', (on, text) => {
+  const { bird } = birdIn(stock({ 'birds.yaml': 'birds: [{id: x, hatched: 2024}]' }, on), 'x');
+  expect(ageText({ bird }, day(on))).toBe(text);
+});
+
+it.each([
   ['2026-05-01', '0 d'],
   ['2026-06-29', '59 d'],
   ['2026-08-01', '3 mo'],

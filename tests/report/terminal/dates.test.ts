@@ -4,6 +4,7 @@ import {
   fullDate,
   lateness,
   longDate,
+  periodText,
   relativeDay,
   shortDate,
   weekdayDate,
@@ -19,6 +20,18 @@ test('a date has its weekday, and its year only where that is another than the d
   expect(shortDate(day('2025-09-30'), standing)).toBe('30 Sep 2025');
   expect(longDate(standing)).toBe('Sunday 1 March 2026');
   expect(fullDate(standing)).toBe('1 March 2026');
+});
+
+test.each([
+  ['2024-01-01', '2024-12-31', '2024'],
+  ['2024-02-01', '2024-02-29', 'Feb 2024'],
+  ['2024-12-01', '2024-12-31', 'Dec 2024'],
+  ['2024-02-01', '2024-02-28', '1–28 Feb 2024'],
+  ['2024-01-01', '2025-12-31', '1 Jan 2024–31 Dec 2025'],
+  ['2024-01-01', '2024-06-30', '1 Jan–30 Jun 2024'],
+  ['2026-01-01', '2026-01-01', '1 Jan'],
+])('from %s to %s is %s', (from, to, words) => {
+  expect(periodText({ from: day(from), to: day(to) }, standing)).toBe(words);
 });
 
 describe('a window', () => {

@@ -156,6 +156,14 @@ describe('notes of an age', () => {
     expect(lines(moulted, 'of-age', '2026-12-15')).toHaveLength(3);
   });
 
+  it('of a bird with a ring of 2025: old enough when the youngest of that year are; its moult nobody can foretell', () => {
+    const ringed = bird('', '    hatched: 2025\n');
+    // The last day of 2025 + nine months.
+    expect(lines(ringed, 'of-age', '2026-09-30')).toMatchObject([{ why: 'hatched by 31 Dec + 9 months' }]);
+    expect(stands(ringed, 'of-age', '2026-09-01', '2026-10-30')).toEqual(['09-30 now']);
+    expect(stands(bird('', '    hatched: 2026\n'), 'moult', '2026-03-01', '2026-05-30')).toEqual([]);
+  });
+
   it('are not said where nobody knows the age', () => {
     const log = `${ALL_OUT}date: 2026-04-22, independent: all`;
     const unknown = hillFinches(log, { moult: '', 'breeding-age': '' });

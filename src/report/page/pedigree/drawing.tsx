@@ -1,5 +1,6 @@
 import { formatDay } from '../../../days.ts';
 import type { Ancestor } from '../../../rules/stock/lineage.ts';
+import { periodText } from '../../terminal/dates.ts';
 import { visible } from '../../terminal/visible.ts';
 import { Figure } from '../figure.tsx';
 import { Table } from '../table.tsx';
@@ -121,7 +122,7 @@ function PedigreeTable({ places, inbreedingOf }: { places: Place[] } & Pick<Pedi
       kin,
       ancestor === null ? `not known${doubt === null ? '' : `: ${visible(doubt)}`}` : visible(ancestor.id),
       <Ring code={visible(ancestor?.bird?.ring ?? '')} />,
-      ancestor?.bird?.hatched ? formatDay(ancestor.bird.hatched.to) : '',
+      ancestor?.bird?.hatched ? periodText(ancestor.bird.hatched, 0) : '',
       ancestor === null ? '' : inbreedingOf(ancestor),
       [founder ? 'founder' : '', times > 1 ? `stands here ${times} times` : ''].filter(Boolean).join(', '),
     ]);

@@ -3,7 +3,7 @@ import { hatchedOn } from '../../../room/clock.ts';
 import type { Portrait } from '../../../rules/stock/portrait.ts';
 import type { StockBird } from '../../../rules/stock/stock.ts';
 import { ageText, ancestorsText, coefficient } from '../birds.ts';
-import { dateSpan } from '../dates.ts';
+import { periodText } from '../dates.ts';
 
 /** Who the bird is, and what has become of it. */
 export function titleOf({ id, bird, age, status }: StockBird, day: Day): string {
@@ -27,8 +27,7 @@ export function factsOf({ one, origin }: Portrait, day: Day): string[] {
     origin === null ? '' : ` in clutch ${origin.clutch}${origin.egg === null ? '' : ` from ${origin.egg}`}`;
   const reared =
     origin === null || origin.rearedBy.length === 0 ? [] : [`fed by ${origin.rearedBy.join(', ')}`];
-  const born =
-    hatched === null ? 'hatching day not recorded' : `hatched ${dateSpan(hatched.from, hatched.to, day)}`;
+  const born = hatched === null ? 'hatching day not recorded' : `hatched ${periodText(hatched, day)}`;
   return [
     bird.ring === null ? 'no ring recorded' : `ring ${bird.ring}`,
     `${born}${nest}`,
