@@ -10,8 +10,8 @@ export type EggPlace =
   | { kind: 'nest'; pair: Pair; clutch: Clutch | null }
   | { kind: 'store' | 'incubator' | 'hand' };
 
-export type LossCause = (typeof lossCauses)[number];
-export type TakenHow = (typeof takenCauses)[number];
+export type LossCause = keyof typeof lossCauses;
+export type TakenHow = keyof typeof takenCauses;
 export type Lamp = 'fertile' | 'clear' | 'dead' | 'unsure';
 
 /** How an egg ended. Candling is knowledge, never a fate. */

@@ -1,6 +1,6 @@
-import { nearest } from '../../findings/nearest.ts';
+import { probablyMeant } from '../../journal/grammar/vocabulary.ts';
 import type { Who } from '../../journal/grammar/who.ts';
-import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
+import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
@@ -10,8 +10,6 @@ import { report, type Scene } from '../scene.ts';
 import { uncountedEgg } from '../unseen.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
-
-const CAUSES = [...lossCauses, ...takenCauses];
 
 type Cause = LossCause | TakenHow | null;
 
@@ -28,7 +26,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
       past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
       kind: (egg) => `${owner(egg)} ${egg.lamp.at(-1)?.saw}`,
-      cause: (said) => nearest(said, CAUSES) ?? 'broken',
+      cause: (said) => probablyMeant(said, eggCauses) ?? 'broken',
       another: (clutch) => uncountedEgg(clutch, day),
     });
     if (cause === 'clear') hintFertile(scene, who, eggs);
@@ -58,7 +56,7 @@ function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
 }
 
 function isTaken(cause: Cause): cause is TakenHow {
-  return (takenCauses as readonly (string | null)[]).includes(cause);
+  return cause !== null && Object.hasOwn(takenCauses, cause);
 }
 
 /** What is taken out at last: an egg of long ago, gone bad or cleared away, or known to be what it is now said to be. */
