@@ -216,6 +216,11 @@ export function fullRef(young: Egg | Bird): string {
   return clutch === null || ref === null ? (young as Bird).id : `${clutchId(clutch)}/${ref}`;
 }
 
+/** How the journal of the pair that it is about names an egg or bird: `c1`, or in full for a guest. */
+export function refIn({ pair }: { pair: Pair }, one: Egg | Bird): string {
+  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
+}
+
 /** What names no site can be any nest of the pair. */
 export function sameSite(one: string | null, other: string | null): boolean {
   return one === null || other === null || one === other;

@@ -192,11 +192,6 @@ export function profileIn({ profile }: Pick<Brood, 'profile'>, one: Egg | Bird):
   return one.clutch === null ? profile : one.clutch.pair.profile;
 }
 
-/** How this pair's journal names it: `c1`, or in full for a guest. */
-export function refIn({ pair }: Brood, one: Egg | Bird): string {
-  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
-}
-
 /** Profiles of the species that may hatch here. */
 export function profilesToHatch(brood: Brood): Profile[] {
   const all = brood.eggs.filter(mayHatch).map((egg) => profileIn(brood, egg));

@@ -4,7 +4,7 @@ import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
-import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
+import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
 import { uncountedEgg } from '../unseen.ts';
@@ -44,9 +44,7 @@ function ofToday({ pair, day }: Scene, all: readonly Egg[]): readonly Egg[] {
 
 /** Said once for all that the lamp, or a cracked shell, had shown to be fertile. */
 function hintFertile(scene: Scene, { at }: Who, eggs: readonly Egg[]): void {
-  const fertile = eggs
-    .filter((egg) => fertilityOf(egg) === 'fertile')
-    .map((egg) => (egg.clutch.pair === scene.pair ? egg.ref : fullRef(egg)));
+  const fertile = eggs.filter((egg) => fertilityOf(egg) === 'fertile').map((egg) => refIn(scene, egg));
   if (fertile.length > 0) report(scene, at, 'clear-though-fertile', { who: fertile.join(', ') });
 }
 

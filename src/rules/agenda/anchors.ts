@@ -2,10 +2,10 @@ import { type Day, foundWords, hullOf, type Span, shortDay, shortSpan, spanOf } 
 import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
-import type { Bird, Egg } from '../../room/model.ts';
+import { type Bird, type Egg, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
-import { type Brood, type EggTime, profileIn, refIn } from '../brood.ts';
+import { type Brood, type EggTime, profileIn } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
