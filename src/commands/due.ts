@@ -58,6 +58,8 @@ export const definition: CommandDefinition = {
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
 export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> {
   const { day, today, options, stdout } = context;
+  if (options.explain !== undefined && (context.json || options.page !== undefined))
+    throw new UsageError('an explanation is text: leave --json and --page out');
   const { room, files, wanted } = opened(context);
   if (options.explain !== undefined) {
     stdout.write(

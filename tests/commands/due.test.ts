@@ -118,6 +118,12 @@ test('asked for what there is not, it says what was probably meant, or all that 
   );
 });
 
+test('an explanation is text, and neither data nor a page is made of it', async () => {
+  const wrong = /^an explanation is text/;
+  await expect(due(room, '2026-03-09', { explain: 'candle' }, true)).rejects.toThrow(wrong);
+  await expect(due(room, '2026-03-09', { explain: 'candle', page: 'x.html' })).rejects.toThrow(wrong);
+});
+
 test('a shell offers the orders, and the names of tasks and warnings', () => {
   const offered = (flag: string) =>
     definition.options?.find(({ flags }) => flags.startsWith(`--${flag}`))?.completes;
