@@ -97,7 +97,7 @@ test('numbers and orders that make no sense are refused in a sentence', () => {
   const parse = (name: string) =>
     definition.options?.find(({ flags }) => flags.startsWith(`--${name}`))?.parse;
   expect(() => parse('days')?.('soon')).toThrow('--days takes a number of days');
-  expect(() => parse('by')?.('colour')).toThrow('--by takes urgency, housing or pair');
+  expect(() => parse('by')?.('colour')).toThrow('--by takes urgency, housing, pair');
 });
 
 test('explains a task, a routine of the room and a warning, and all that share a name', async () => {
