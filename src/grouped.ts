@@ -1,3 +1,18 @@
+/** As many as stand in memory as text at a time: a lifetime has hundred thousands of eggs. */
+const AT_A_TIME = 1000;
+
+/** Some at a time, in their order; of nothing, nothing. */
+export function* inTurn<T>(all: Iterable<T>): Generator<T[]> {
+  let part: T[] = [];
+  for (const one of all) {
+    part.push(one);
+    if (part.length < AT_A_TIME) continue;
+    yield part;
+    part = [];
+  }
+  if (part.length > 0) yield part;
+}
+
 /** Things by what they have in common, both in the order in which they come. */
 export function grouped<T, K>(all: Iterable<T>, keyOf: (one: T) => K): Map<K, [T, ...T[]]> {
   const groups = new Map<K, [T, ...T[]]>();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { grouped } from '../src/grouped.ts';
+import { grouped, inTurn } from '../src/grouped.ts';
 
 describe('things by what they have in common', () => {
   it('stand beside their like, in the order in which they come', () => {
@@ -19,5 +19,16 @@ describe('things by what they have in common', () => {
         for (const [rest, some] of groups) expect(some.every((one) => one % 3 === rest)).toBe(true);
       }),
     );
+  });
+});
+
+describe('things some at a time', () => {
+  it('come each once and in order, never none of them', () => {
+    for (const length of [0, 1, 999, 1000, 1001, 2000]) {
+      const all = Array.from({ length }, (_, number) => number);
+      const parts = [...inTurn(all)];
+      expect(parts.flat()).toEqual(all);
+      expect(parts.every((part) => part.length > 0 && part.length <= 1000)).toBe(true);
+    }
   });
 });

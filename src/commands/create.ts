@@ -1,4 +1,4 @@
-import { createFiles, type NewFile } from '../write/new-files.ts';
+import { createFiles, type LongFile, type NewFile } from '../write/new-files.ts';
 import type { Context } from './context.ts';
 
 /** Whether files of those names are replaced. */
@@ -18,7 +18,7 @@ interface Place {
 /** Creates files beside the record, all or none; where that fails, says why and what to do. */
 export function created(
   { stderr, options }: Pick<Context<ForceOption>, 'stderr' | 'options'>,
-  files: readonly NewFile[],
+  files: readonly (NewFile | LongFile)[],
   { folder, named, another }: Place,
 ): boolean {
   const failure = createFiles(folder, files, options.force ? 'replace' : 'refuse');

@@ -6,23 +6,35 @@ import type { Pair } from '../room/model.ts';
 import { findSpecies } from '../species/find.ts';
 import { UsageError } from './usage-error.ts';
 
-/** The pair of that id; one that there is not is wrong usage. */
+/**
+ * The name that was said, as it is written in the room: itself, or the only one that differs by no more than capitals and
+ * blanks. At the terminal nobody reaches for the shift key; what a journal says is asked about instead, as it stays.
+ */
+export function asWritten(name: string, known: Iterable<string>): string | null {
+  const alike = new Set<string>();
+  for (const one of known) {
+    if (one === name) return one;
+    if (housingKey(one) === housingKey(name)) alike.add(one);
+  }
+  const [only, ...others] = alike;
+  return others.length > 0 ? null : (only ?? null);
+}
+
+/** The pair of that id, however its letters are written; one that there is not is wrong usage. */
 export function pairNamed(id: string, { pairs }: Pick<Room, 'pairs'>): Pair {
-  const pair = pairs.find((known) => known.id === id);
-  if (pair !== undefined) return pair;
-  throw noSuch(
-    'pair',
-    id,
-    pairs.map((known) => known.id),
-  );
+  const known = pairs.map((pair) => pair.id);
+  const written = asWritten(id, known);
+  const pair = pairs.find((one) => one.id === written);
+  if (pair === undefined) throw noSuch('pair', id, known);
+  return pair;
 }
 
 /** The housing of that name, however its letters are written; one that nobody ever lived in is wrong usage. */
 export function housingNamed(name: string, { pairs, birds }: Pick<Room, 'pairs' | 'birds'>): string {
   const all = [...pairs, ...birds.flatMap(({ stays }) => stays)].flatMap(({ housing }) => housing ?? []);
   const known = [...new Set(all)].sort(naturally);
-  const found = known.find((one) => housingKey(one) === housingKey(name));
-  if (found === undefined) throw noSuch('housing', name, known);
+  const found = asWritten(name, known);
+  if (found === null) throw noSuch('housing', name, known);
   return found;
 }
 
@@ -32,9 +44,8 @@ export function speciesNamed(
   { pairs, birds, own }: Pick<Room, 'pairs' | 'birds' | 'own'>,
 ): string {
   const known = [...new Set([...pairs, ...birds].flatMap(({ species }) => species ?? []))].sort(naturally);
-  const asked = findSpecies(name, own)?.species ?? name;
-  const found = known.find((one) => one.toLowerCase() === asked.toLowerCase());
-  if (found === undefined) throw noSuch('species', name, known);
+  const found = asWritten(findSpecies(name, own)?.species ?? name, known);
+  if (found === null) throw noSuch('species', name, known);
   return found;
 }
 

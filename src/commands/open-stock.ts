@@ -1,6 +1,7 @@
 import { nearest } from '../findings/nearest.ts';
 import { type Stock, type StockBird, stockOf } from '../rules/stock/stock.ts';
 import type { Context } from './context.ts';
+import { asWritten } from './named.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -15,12 +16,12 @@ export function openStock(context: Pick<Context, 'journals' | 'day' | 'today'>):
   return { ...open, stock: stockOf(open.room) };
 }
 
-/** The bird of that id, ring or `PAIR/CLUTCH/cN`; a name that nobody bears is wrong usage. */
+/** The bird of that id, ring or `PAIR/CLUTCH/cN`, however its letters are written; a name that nobody bears is wrong usage. */
 export function birdNamed(name: string, { find, of, birds }: Stock): StockBird {
-  const bird = find(name);
+  const names = birds.flatMap(({ id, bird: { ring } }) => (ring === null ? [id] : [id, ring]));
+  const bird = find(name) ?? find(asWritten(name, names) ?? name);
   const known = bird === null ? null : of(bird);
   if (known !== null) return known;
-  const names = birds.flatMap(({ id, bird: { ring } }) => (ring === null ? [id] : [id, ring]));
   const near = nearest(name, names);
   const more = near === null ? '`nestlog stock` lists who is here' : `did you mean \`${near}\`?`;
   throw new UsageError(`no bird is called \`${name}\`; ${more}`);

@@ -42,8 +42,10 @@ export function run(context: Context<SeasonOptions>): ExitCode | Promise<ExitCod
   const { room } = openRoom(context, { forOthers: page !== undefined });
   const book = seasonBook(room, { seasons, by: options.by ?? null });
   if (page !== undefined) return writeSeasonPage(context, page, room, book);
-  if (json) stdout.write(seasonJson(book, clutchStories(room, book.totals.clutches)));
-  else stdout.write(seasonText(book, stdout));
+  const text = json
+    ? seasonJson(book, clutchStories(room, book.totals.clutches))
+    : [seasonText(book, stdout)];
+  for (const part of text) stdout.write(part);
   return 0;
 }
 
@@ -54,7 +56,7 @@ async function writeSeasonPage(
   book: SeasonBook,
 ): Promise<ExitCode> {
   const { seasonPage } = await import('../report/page/season.tsx');
-  return writePage(context, name, seasonPage(book, clutchStories(room, book.totals.clutches)));
+  return writePage(context, name, seasonPage(book, [...clutchStories(room, book.totals.clutches)]));
 }
 
 function seasonsAsked(text: string): Seasons {

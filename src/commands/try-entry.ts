@@ -25,6 +25,7 @@ import { judge, type Verdict } from '../write/judge.ts';
 import { clutchBegun, pinned } from '../write/pin.ts';
 import { type EntryPlan, planEntry, type Target } from '../write/plan.ts';
 import { entryOfWords } from '../write/words.ts';
+import { asWritten } from './named.ts';
 import { understandAll } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -78,7 +79,8 @@ export interface NoPlace {
 export function tryEntry(files: readonly SourceFile[], request: Request): Trial | NoPlace {
   const read = readOnce();
   const before = viewOf(files, request, read);
-  const place = placeOf(files, before, request.id);
+  const id = idAsWritten(before, request.id);
+  const place = placeOf(files, before, id);
   const spoken = entryOfWords(request.words, { ...request, grammar: place.grammar });
   if ('wrong' in spoken) throw new UsageError(spoken.wrong);
   // Written back, they would be gone for good.
@@ -108,7 +110,7 @@ export function tryEntry(files: readonly SourceFile[], request: Request): Trial 
     return { plan, after, verdict: judge(plan, before.whole.findings, after.whole.findings) };
   };
   const first = attempt(spoken.entry);
-  const clutch = clutchBegun(spoken.entry, request.id, before.whole, first.after.whole);
+  const clutch = clutchBegun(spoken.entry, id, before.whole, first.after.whole);
   const second = clutch === null ? first : attempt(pinned(spoken.entry, clutch));
   const { plan, after, verdict } =
     second.verdict.errors.length > first.verdict.errors.length ? first : second;
@@ -139,6 +141,15 @@ function readOnce(): ReadOne {
   };
 }
 
+/** A pair's or a listed bird's id; what neither has is left as it was said. */
+function idAsWritten({ record, whole }: View, id: string): string {
+  return asWritten(id, idsOf(record, whole)) ?? id;
+}
+
+function idsOf({ birds }: RoomRecord, { pairs }: Room): string[] {
+  return [...pairs.map((pair) => pair.id), ...birds.map((bird) => bird.id.text)];
+}
+
 function placeOf(files: readonly SourceFile[], { record, whole }: View, id: string): Place {
   const pair = whole.pairs.find((one) => one.id === id);
   const bird = record.birds.find((one) => one.id.text === id);
@@ -150,13 +161,13 @@ function placeOf(files: readonly SourceFile[], { record, whole }: View, id: stri
     : { target: { of: 'pair' }, file, grammar: pairLog };
 }
 
-function unknown(id: string, { birds }: RoomRecord, { pairs }: Room): string {
+function unknown(id: string, record: RoomRecord, room: Room): string {
   const what = `no journal has the pair \`${id}\`, and birds.yaml no such bird`;
   const [, owner, ref] = /^([^/]+)\/(\d+\/[ec]\d+)$/.exec(id) ?? [];
-  if (owner !== undefined && pairs.some((pair) => pair.id === owner)) {
+  if (owner !== undefined && room.pairs.some((pair) => pair.id === owner)) {
     return `${what}; eggs and chicks are recorded with their pair, such as \`nestlog record ${owner} weighed.${ref}=4.5\``;
   }
-  const near = nearest(id, [...pairs.map((pair) => pair.id), ...birds.map((bird) => bird.id.text)]);
+  const near = nearest(id, idsOf(record, room));
   if (near !== null) return `${what}; did you mean \`${near}\`?`;
   return `${what}; \`nestlog start pair ${id}\` begins a journal`;
 }

@@ -42,15 +42,17 @@ export function asWritten(words: FindingArgs[string] | undefined): string | null
   const said = plain(String(words));
   const count = countIn(said);
   if (count !== null) return `a count is a number alone: ${count}`;
-  const [, what, after, before, thing] = ONE_OF_THEM.exec(said) ?? [];
-  const letter = (what ?? thing)?.charAt(0);
-  const refs = letter === undefined ? severalIn(said) : [`${letter}${after ?? before}`];
+  const refs = refsIn(said);
   if (refs === null || refs[0] === words) return null;
   return `write \`${refs.length === 1 ? refs[0] : `[${refs.join(', ')}]`}\``;
 }
 
-/** `E1`, `e1 and e2`, `e1-e3`. */
-function severalIn(said: string): string[] | null {
+/** The eggs or chicks that some words name, `egg 4`, `E1`, `e1 and e2` or `e1-e3`; null for any other words. */
+export function refsIn(words: string): string[] | null {
+  const said = plain(words);
+  const [, what, after, before, thing] = ONE_OF_THEM.exec(said) ?? [];
+  const one = (what ?? thing)?.charAt(0);
+  if (one !== undefined) return [`${one}${after ?? before}`];
   const [, letter = '', first, last] = FROM_TO.exec(said) ?? [];
   const [from, to] = [Number(first), Number(last)];
   if (from < to && to - from < MOST)

@@ -29,7 +29,8 @@ export function pairText(key: Text, value: Node): string {
   return `${scalar(key.text)}: ${flowText(value)}`;
 }
 
-function flowText(node: Node): string {
+/** A value, as it stands in a line of braces. */
+export function flowText(node: Node): string {
   if (node instanceof Text) return scalar(node.text);
   if (node instanceof List) return `[${node.items.map(flowText).join(', ')}]`;
   if (node instanceof Fields) return `{${node.pairs.map(([key, value]) => pairText(key, value)).join(', ')}}`;

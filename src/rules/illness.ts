@@ -20,7 +20,7 @@ const DENIED = new RegExp(
 );
 
 const WELL =
-  /\b(?:well|fit|fine|healthy|itself|herself|himself|normal|right) again\b|\brecovered\b|\bback to normal\b|^\s*(?:quite |fully |all )?(?:well|fine|right|healthy)\s*$/i;
+  /\b(?:well|fit|fine|healthy|itself|herself|himself|normal|right) again\b|\brecovered\b|\bback to normal\b|^\s*(?:(?:quite |fully |all )?(?:well|fine|right|healthy)|no|none|nothing|no (?:more|longer))\s*$/i;
 const NOT = /\b(?:not|isn[’']t|hardly|never|no)\b/i;
 const AS_USUAL = /\b(?:again|recovered|normal|well|fine)\b/i;
 

@@ -28,6 +28,12 @@ export interface NewFile {
   text: string;
 }
 
+/** One that may be too long to stand in memory: each part is written before the next is made. */
+export interface LongFile {
+  path: string;
+  parts: Iterable<string>;
+}
+
 /**
  * Begins files, all of them or none. Each is written whole under a hidden name and then linked to its own, which fails
  * where a file has that name by now: nothing is overwritten, unless that is asked for. If the machine stops in
@@ -38,18 +44,19 @@ export interface NewFile {
  */
 export function createFiles(
   folder: string,
-  files: readonly NewFile[],
+  files: readonly (NewFile | LongFile)[],
   over: 'refuse' | 'replace' = 'refuse',
 ): CreateFailure | null {
   const hidden: string[] = [];
   const linked: string[] = [];
   let current = '';
   try {
-    for (const { path, text } of files) {
+    for (const file of files) {
+      const { path } = file;
       current = path;
       const target = join(folder, path);
       mkdirSync(dirname(target), { recursive: true });
-      hidden.push(writeHidden(target, text));
+      hidden.push(writeHidden(target, 'text' in file ? [file.text] : file.parts));
     }
     for (const [index, { path }] of files.entries()) {
       current = path;
@@ -63,6 +70,8 @@ export function createFiles(
     return null;
   } catch (error) {
     for (const target of linked) rmSync(target, { force: true });
+    // A mistake in making a part is none of the disk.
+    if (codeOf(error) === '') throw error;
     return failureOf(folder, current, error);
   } finally {
     for (const path of hidden) rmSync(path, { force: true });
@@ -96,13 +105,13 @@ function claim(hidden: string, target: string): void {
   }
 }
 
-/** Writes a text beside its place and waits until it is on the disk. */
-function writeHidden(target: string, text: string): string {
+/** Writes a file beside its place and waits until it is on the disk. */
+function writeHidden(target: string, parts: Iterable<string>): string {
   const path = join(dirname(target), `.${target.slice(dirname(target).length + 1)}.new`);
   rmSync(path, { force: true });
   const file = openSync(path, 'wx');
   try {
-    writeFileSync(file, text);
+    for (const part of parts) writeFileSync(file, part);
     fsyncSync(file);
   } catch (error) {
     rmSync(path, { force: true });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { housingNamed, pairNamed, speciesNamed } from '../../src/commands/named.ts';
+import { asWritten, housingNamed, pairNamed, speciesNamed } from '../../src/commands/named.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
 import { room } from '../rooms.ts';
 
@@ -8,6 +8,14 @@ const two = room({ 'SF-1': of('SF-1'), 'SF-2': of('SF-2') }, '2026-03-02');
 
 it('a pair is found by its id', () => {
   expect(pairNamed('SF-1', two).id).toBe('SF-1');
+});
+
+it('a name is taken however its capitals and blanks are typed, unless it could be two', () => {
+  expect(pairNamed('sf-1', two).id).toBe('SF-1');
+  expect(asWritten(' red  flight', ['Red flight'])).toBe('Red flight');
+  expect(asWritten('sf-1', ['SF-1', 'Sf-1'])).toBeNull();
+  expect(asWritten('Sf-1', ['SF-1', 'Sf-1'])).toBe('Sf-1');
+  expect(asWritten('sf-3', ['SF-1'])).toBeNull();
 });
 
 it('a name that there is not is wrong usage, with the nearest one, or all, or none', () => {

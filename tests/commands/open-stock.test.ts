@@ -12,6 +12,7 @@ describe('what a keeper names on the command line', () => {
   it('is found by every name that it has', () => {
     const room = open();
     expect(birdNamed('SF 23 11', room.stock).id).toBe('SF-23-11');
+    expect(birdNamed('sf-23-11', room.stock).id).toBe('SF-23-11');
   });
 
   it('is wrong usage where there is none, with the nearest one', () => {

@@ -170,6 +170,14 @@ test('for programs it is data, refused or not', async () => {
   });
 });
 
+test('an id is taken however its capitals are typed, and the entry numbers its clutch all the same', async () => {
+  const { type } = room();
+  const { out } = await type(record, { words: ['lw-1', 'laid=1'], options: { dryRun: true } });
+  const same = await room().type(record, { words: ['LW-1', 'laid=1'], options: { dryRun: true } });
+  expect(out).toBe(same.out);
+  expect(out).toContain('LW-1');
+});
+
 describe('wrong usage', () => {
   const usage = async (...words: string[]) => {
     try {

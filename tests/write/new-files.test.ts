@@ -38,6 +38,21 @@ test('files are begun, with the folders that they need, and nothing else is left
   expect(everything()).toEqual(['A-1.yaml', 'A-2.yaml']);
 });
 
+test('a long file is written a part at a time; where one cannot be made, nothing is left', () => {
+  const parts = function* (broken: boolean) {
+    yield 'pair: ';
+    if (broken) throw new RangeError('a mistake of the program');
+    yield 'A-3\n';
+  };
+  const path = 'pairs/A-3.yaml';
+  expect(() => createFiles(room, [...files, { path, parts: parts(true) }])).toThrow(
+    'a mistake of the program',
+  );
+  expect(everything()).toEqual([]);
+  expect(createFiles(room, [{ path, parts: parts(false) }])).toBeNull();
+  expect(readFileSync(join(room, path), 'utf8')).toBe('pair: A-3\n');
+});
+
 test('a folder that is a link stays one', () => {
   mkdirSync(join(room, 'elsewhere'));
   symlinkSync(join(room, 'elsewhere'), join(room, 'pairs'));

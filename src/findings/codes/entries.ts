@@ -104,7 +104,8 @@ export const entryCodes = {
   'date-as-key': {
     level: 'error',
     text: () => 'the date stands without `date:`, so the entry does not count',
-    hint: ({ line }) => `write:\n${line}`,
+    hint: ({ line }) =>
+      line === '' ? `an entry has a date and what was seen:\n${ENTRY}` : `write:\n${line}`,
   },
   'read-as': {
     level: 'hint',

@@ -10,6 +10,11 @@ export const valueCodes = {
     text: ({ key, takes }) => `\`${key}\` takes ${takes}`,
     hint: ({ example }) => `such as \`${example}\``,
   },
+  'turned-round': {
+    level: 'error',
+    text: ({ name }) => `the two sides of \`${name}\` are turned round`,
+    hint: ({ name, meant }) => `write \`${name}: ${meant}\``,
+  },
   'impossible-date': {
     level: 'error',
     text: ({ text, month, days }) =>

@@ -2,7 +2,9 @@ import * as z from 'zod';
 import type { Place } from '../../findings/finding.ts';
 import { nearest } from '../../findings/nearest.ts';
 import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
+import { flowText } from '../print.ts';
 import { refuse } from './issue.ts';
+import { turnedRound } from './turned-round.ts';
 import { probablyMeant, type Vocabulary, wordsOf } from './vocabulary.ts';
 
 /** A word or sentence and where it stands. */
@@ -106,6 +108,8 @@ export function map<K extends z.ZodType, V extends z.ZodType>(key: K, value: V) 
         if (under instanceof Empty) return refuse(context, name.at, 'comma-in-map', { key: name.text });
       }
       if (pairs.length === 0) return refuse(context, fields.at, 'empty-map');
+      const meant = turnedRound(pairs, key, value);
+      if (meant !== null) return refuse(context, fields.at, 'turned-round', { meant: flowText(meant) });
       return pairs;
     })
     .pipe(

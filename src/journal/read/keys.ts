@@ -50,7 +50,7 @@ function exampleWith({ text }: Text, table: KeyTable): string | undefined {
 export function unknownKey(key: Text, known: readonly string[], instead = ''): Finding {
   const [, name = '', value = ''] = /^([\w-]+):(\S.*)$/.exec(key.text) ?? [];
   if (known.includes(name)) return { code: 'colon-without-blank', at: key.at, args: { key: name, value } };
-  const [, word = '', behind = ''] = /^([\w-]+) (\S.*)$/.exec(key.text) ?? [];
+  const [, word = '', behind = ''] = /^([\w-]+)(?: | ?= ?)(\S.*)$/.exec(key.text) ?? [];
   const suggestion = known.includes(word) ? `${word}: ${behind}` : (nearest(key.text, known) ?? instead);
   return { code: 'unknown-key', at: key.at, args: { key: key.text, suggestion, keys: known.join(', ') } };
 }

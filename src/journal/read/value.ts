@@ -3,6 +3,8 @@ import type { Finding } from '../../findings/finding.ts';
 import type { GrammarIssue } from '../grammar/issue.ts';
 import type { KeyDefinition } from '../grammar/key.ts';
 import { Fields, holdsRefused, List, type Node, type Text } from '../nodes.ts';
+import { pairText } from '../print.ts';
+import { inBraces } from './in-braces.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -23,12 +25,8 @@ export function readValue<S extends z.ZodType>(
   return undefined;
 }
 
-function findingOf(
-  issues: readonly Issue[],
-  { takes, example }: KeyDefinition,
-  key: Text,
-  node: Node,
-): Finding {
+function findingOf(issues: readonly Issue[], definition: KeyDefinition, key: Text, node: Node): Finding {
+  const { takes, example } = definition;
   const leaves = issues.flatMap((issue) => leavesOf(issue, []));
   for (const { issue } of leaves) {
     const said = grammarIssue(issue);
@@ -39,7 +37,9 @@ function findingOf(
     (path, leaf) => (leaf.path.length > path.length ? leaf.path : path),
     [],
   );
-  return { code: 'wrong-value', at: nodeAt(node, deepest).at, args: { key: key.text, takes, example } };
+  const meant = inBraces(node).find((one) => definition.value.safeParse(one).success);
+  const args = { key: key.text, takes, example: meant === undefined ? example : pairText(key, meant) };
+  return { code: 'wrong-value', at: nodeAt(node, deepest).at, args };
 }
 
 interface Leaf {

@@ -6,11 +6,15 @@ import type { MeasureWords } from '../../rules/season/measures/index.ts';
 import type { SeasonBook } from '../../rules/season/season.ts';
 import type { ClutchStory } from '../../rules/season/story.ts';
 import { courseData } from './course.ts';
-import { jsonText } from './text.ts';
+import { jsonParts } from './text.ts';
 
-/** The season for programs. The keys are promised: none is renamed or left out while `nestlog` stays 1. */
-export function seasonJson(book: SeasonBook, stories: readonly ClutchStory[]): string {
-  return jsonText(seasonData(book, stories));
+/** The season for programs, a part at a time. The keys are promised: none is renamed or left out while `nestlog` stays 1. */
+export function seasonJson(book: SeasonBook, stories: Iterable<ClutchStory>): Iterable<string> {
+  return jsonParts(seasonData(book, []), 'timeline', timelineOf(stories));
+}
+
+function* timelineOf(stories: Iterable<ClutchStory>) {
+  for (const story of stories) yield timelineData(story);
 }
 
 /** Everything that is known of a season, as plain data. */

@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
+import { inTurn } from '../../grouped.ts';
 import { marked } from '../../journal/text/formula.ts';
-import { type Row, rowsInTurn, type Table } from './table.ts';
+import type { Row, Table } from './table.ts';
 
 /**
  * Comma-separated values as RFC 4180 has them: a head, CR LF, quotes where they are needed. Nothing is unknown. Text that
@@ -8,7 +9,7 @@ import { type Row, rowsInTurn, type Table } from './table.ts';
  */
 export function* csvParts(table: Table): Generator<string> {
   yield text(table, [], true);
-  for (const rows of rowsInTurn(table)) yield text(table, rows, false);
+  for (const rows of inTurn(table.rows)) yield text(table, rows, false);
 }
 
 function text({ columns }: Table, rows: Row[], header: boolean): string {

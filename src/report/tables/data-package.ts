@@ -8,7 +8,7 @@ import type { Table } from './table.ts';
 /** One file of a package. */
 interface PackageFile {
   path: string;
-  text: string;
+  parts: Iterable<string>;
 }
 
 /** What is said of the package as a whole. */
@@ -33,8 +33,8 @@ export function dataPackage(tables: readonly Table[], { day, room }: About): Pac
     resources: tables.map(resource),
   };
   return [
-    ...tables.map((table) => ({ path: fileOf(table.name), text: [...csvParts(table)].join('') })),
-    { path: 'datapackage.json', text: jsonText(description) },
+    ...tables.map((table) => ({ path: fileOf(table.name), parts: csvParts(table) })),
+    { path: 'datapackage.json', parts: [jsonText(description)] },
   ];
 }
 

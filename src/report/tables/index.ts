@@ -1,11 +1,11 @@
 import { csvParts } from './csv.ts';
-import { jsonParts, ndjsonParts } from './json.ts';
+import { ndjsonParts, tableJsonParts } from './json.ts';
 import type { Table } from './table.ts';
 
 /** The forms in which a table can be had, a part of its text at a time. */
 export const formats = {
   csv: csvParts,
-  json: jsonParts,
+  json: tableJsonParts,
   ndjson: ndjsonParts,
 } satisfies Record<string, (table: Table) => Iterable<string>>;
 

@@ -16,18 +16,3 @@ export interface Table {
   columns: readonly string[];
   rows: Rows;
 }
-
-/** As many rows as are made and written at a time: a lifetime's eggs need not stand in memory as text. */
-const AT_A_TIME = 1000;
-
-/** The rows, some at a time; of a table without rows nothing. */
-export function* rowsInTurn({ rows }: Table): Generator<Row[]> {
-  let part: Row[] = [];
-  for (const row of rows) {
-    part.push(row);
-    if (part.length < AT_A_TIME) continue;
-    yield part;
-    part = [];
-  }
-  if (part.length > 0) yield part;
-}

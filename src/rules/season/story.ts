@@ -76,7 +76,7 @@ export function pairStory(room: Room, pair: Pair): PairStory {
   return {
     pair,
     day,
-    clutches: clutchStories(room, pair.clutches),
+    clutches: [...clutchStories(room, pair.clutches)],
     own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
     others: blocksOf(others, whole)[0] ?? emptyBlock(day),
     reared: rearedByPair(all, day).get(pair.id) ?? nothingReared(),
@@ -84,14 +84,14 @@ export function pairStory(room: Room, pair: Pair): PairStory {
   };
 }
 
-/** Tells the stories of some of the room's clutches, in their order. */
-export function clutchStories(room: Room, clutches: readonly Clutch[]): ClutchStory[] {
+/** Tells the stories of some of the room's clutches, in their order; each when it is asked for. */
+export function* clutchStories(room: Room, clutches: readonly Clutch[]): Generator<ClutchStory> {
   const known = {
     day: room.day,
     others: durationsOfOthers(eachOwnDuration(room)),
     start: room.settings.seasonStart,
   };
-  return clutches.map((clutch) => clutchStory(clutch, known));
+  for (const clutch of clutches) yield clutchStory(clutch, known);
 }
 
 interface Known {

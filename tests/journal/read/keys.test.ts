@@ -50,4 +50,5 @@ it('a key that belongs under another is answered with an example of that', () =>
 
 it('a key that holds its own value is told apart from it', () => {
   expect(readLog('- {date: 2026-03-07, laid 1, checked}').fixes).toEqual(['did you mean `laid: 1`?']);
+  expect(readLog('- {date: 2026-03-07, laid=1}').fixes).toEqual(['did you mean `laid: 1`?']);
 });

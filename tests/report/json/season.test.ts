@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { blockData, rearedData, seasonJson } from '../../../src/report/json/season.ts';
 import { clutchStories } from '../../../src/rules/season/story.ts';
 import { room } from '../../rooms.ts';
+import { whole } from '../../whole.ts';
 import { book, FOUR, known, ON, waxbills } from '../seasons.ts';
 
 const data = (by: Parameters<typeof book>[3] = null) =>
-  JSON.parse(seasonJson(book(known, ON, 'all', by), []));
+  JSON.parse(whole(seasonJson(book(known, ON, 'all', by), [])));
 
 const BLOCK = ['pairs', 'clutches', 'eggs', 'chicks', 'rates', 'survival', 'stages'];
 
@@ -84,14 +85,14 @@ describe('the season for programs', () => {
     });
     expect(data().before).toBeNull();
     const files = { 'LW-1': waxbills(`${FOUR.replaceAll('2026', '2025')}\n ${FOUR}`) };
-    expect(JSON.parse(seasonJson(book(files, '2026-07-01', '2026'), [])).before).toMatchObject({
+    expect(JSON.parse(whole(seasonJson(book(files, '2026-07-01', '2026'), []))).before).toMatchObject({
       season: '2025',
       clutches: 1,
     });
   });
 
   it('has nulls where there is nothing', () => {
-    const empty = JSON.parse(seasonJson(book({}, '2026-07-01'), []));
+    const empty = JSON.parse(whole(seasonJson(book({}, '2026-07-01'), [])));
     expect(empty.totals.rates.overall).toEqual({
       k: 0,
       n: 0,
@@ -108,7 +109,7 @@ describe('the season for programs', () => {
 it('has every clutch on a timeline, and what the curve and the stages rest on', () => {
   const understood = room(known, ON);
   const clutches = understood.pairs.flatMap((pair) => pair.clutches);
-  const found = JSON.parse(seasonJson(book(known, ON), clutchStories(understood, clutches)));
+  const found = JSON.parse(whole(seasonJson(book(known, ON), clutchStories(understood, clutches))));
   expect(found.timeline).toHaveLength(found.totals.clutches);
   expect(found.timeline[0]).toMatchObject({
     pair: 'LW-1',

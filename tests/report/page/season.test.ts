@@ -11,13 +11,14 @@ import { clutchStories } from '../../../src/rules/season/story.ts';
 import { cutOnPaper, describeInChromium, isEasyToRead, violations } from '../../browser.ts';
 import { exampleRoom } from '../../example/room.ts';
 import { type Files, room } from '../../rooms.ts';
+import { whole } from '../../whole.ts';
 import { FOUR, known, ON, pair, waxbills } from '../seasons.ts';
 
 /** The page of a season, and what programs get of it. */
 function season(of: Room, seasons = 'all', by: GroupingName | null = null) {
   const book = seasonBook(of, { seasons: parseSeasons(seasons), by });
-  const stories = clutchStories(of, book.totals.clutches);
-  return { html: seasonPage(book, stories), data: JSON.parse(seasonJson(book, stories)) };
+  const stories = [...clutchStories(of, book.totals.clutches)];
+  return { html: seasonPage(book, stories), data: JSON.parse(whole(seasonJson(book, stories))) };
 }
 
 const pageOf = (files: Files, on = ON, by: GroupingName | null = null) =>

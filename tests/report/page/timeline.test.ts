@@ -11,7 +11,7 @@ import { known, ON } from '../seasons.ts';
 const courses = (on = ON) => {
   const understood = room(known, on);
   const clutches = understood.pairs.flatMap((pair) => pair.clutches);
-  return clutchStories(understood, clutches).map((story) => ({ ...story, begun: story.clutch.opened }));
+  return [...clutchStories(understood, clutches)].map((story) => ({ ...story, begun: story.clutch.opened }));
 };
 
 const lanes = (on = ON): Lane[] =>

@@ -2,17 +2,21 @@ import { expect, it } from 'vitest';
 import { dataPackage } from '../../../src/report/tables/data-package.ts';
 import { pairTable } from '../../../src/report/tables/pairs.ts';
 import { day, room } from '../../rooms.ts';
+import { whole } from '../../whole.ts';
 
 const pairs = room(
   { 'SF-1': 'pair: SF-1\nspecies: star finch\nhousing: "=1+1"\nlog:\n  - {date: 2026-03-01, paired}\n' },
   '2026-03-02',
 ).pairs;
 const files = dataPackage([pairTable(pairs)], { day: day('2026-03-02'), room: 'the finch room' });
-const description = JSON.parse(files.find(({ path }) => path === 'datapackage.json')?.text ?? '');
+const said = (file: string) => whole(files.find(({ path }) => path === file)?.parts ?? []);
+const description = JSON.parse(said('datapackage.json'));
 
 it('is a CSV for each table, and the file that describes them', () => {
   expect(files.map(({ path }) => path)).toEqual(['pairs.csv', 'datapackage.json']);
-  expect(files[0]?.text).toContain("\r\nSF-1,star finch,Bathilda ruficauda,,,'=1+1,yes,pairs/SF-1.yaml\r\n");
+  expect(said('pairs.csv')).toContain(
+    "\r\nSF-1,star finch,Bathilda ruficauda,,,'=1+1,yes,pairs/SF-1.yaml\r\n",
+  );
 });
 
 it('says whose it is and of which day, from the record alone', () => {

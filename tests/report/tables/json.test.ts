@@ -1,9 +1,10 @@
 import { expect, it } from 'vitest';
-import { jsonParts, ndjsonParts } from '../../../src/report/tables/json.ts';
+import { ndjsonParts, tableJsonParts } from '../../../src/report/tables/json.ts';
 import type { Table } from '../../../src/report/tables/table.ts';
+import { whole } from '../../whole.ts';
 
-const tableJson = (one: Table) => [...jsonParts(one)].join('');
-const ndjsonText = (one: Table) => [...ndjsonParts(one)].join('');
+const tableJson = (one: Table) => whole(tableJsonParts(one));
+const ndjsonText = (one: Table) => whole(ndjsonParts(one));
 
 const table = {
   name: 'birds',
