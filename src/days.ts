@@ -128,6 +128,11 @@ export function spanOf(days: readonly Day[]): Span {
   return { from: Math.min(...days), to: Math.max(...days) };
 }
 
+/** From the first day of all these spans to the last, of which there is one at least. */
+export function hullOf(spans: readonly Span[]): Span {
+  return spanOf(spans.flatMap(({ from, to }) => [from, to]));
+}
+
 /** What is left of a time when a gap is taken out of it; here `to` is the first day that no longer belongs to either. */
 export function without<T extends { from: Day; to: Day }>(
   time: T,

@@ -16,6 +16,11 @@ export function listed(names: readonly string[]): string {
   return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
+/** `LW-19-04`, or `LW-19-04 or LW-19-05` of a bird that is one of these; null where nobody is named. */
+export function either(names: readonly string[]): string | null {
+  return names.length === 0 ? null : names.join(' or ');
+}
+
 /** A sentence begins with a capital. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -10,6 +10,7 @@ import {
   daysInMonth,
   formatDay,
   foundWords,
+  hullOf,
   isLeapYear,
   isoWeek,
   monthsAfter,
@@ -91,6 +92,12 @@ describe('a day is the number of days since 1970-01-01', () => {
 it('several days span from the first to the last', () => {
   expect(spanOf([7, 3, 5])).toEqual({ from: 3, to: 7 });
   expect(spanOf([4])).toEqual({ from: 4, to: 4 });
+  expect(
+    hullOf([
+      { from: 3, to: 9 },
+      { from: 5, to: 7 },
+    ]),
+  ).toEqual({ from: 3, to: 9 });
 });
 
 describe('months are counted by the calendar', () => {

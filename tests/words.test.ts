@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { capital, count, listed, offsetAfter, them } from '../src/words.ts';
+import { capital, count, either, listed, offsetAfter, them } from '../src/words.ts';
 
 test('one is singular, none and many are plural', () => {
   expect([0, 1, 2].map((number) => count(number, 'pair'))).toEqual(['0 pairs', '1 pair', '2 pairs']);
@@ -9,6 +9,10 @@ test('one is singular, none and many are plural', () => {
 test('names are listed as a sentence does', () => {
   const some = [[], ['c1'], ['c1', 'c2'], ['c1', 'c2', 'c3']];
   expect(some.map(listed)).toEqual(['', 'c1', 'c1 and c2', 'c1, c2 and c3']);
+});
+
+test('one of several birds is either of them', () => {
+  expect([[], ['A'], ['A', 'B']].map(either)).toEqual([null, 'A', 'A or B']);
 });
 
 test('a sentence begins with a capital, also one that is empty', () => {

@@ -14,6 +14,7 @@ import { learnedDurations } from '../rules/durations.ts';
 import { warnings, warningsOf } from '../rules/warnings/index.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
+import { oneOf } from './one-of.ts';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -39,12 +40,7 @@ export const definition: CommandDefinition = {
   ],
   options: [
     daysOption(7),
-    {
-      flags: '--by <order>',
-      description: 'urgency (as text), housing (on a page) or pair',
-      completes: orders,
-      parse: orderNamed,
-    },
+    oneOf('--by <order>', orders, 'urgency (as text), housing (on a page) or pair'),
     ...onlyOptions,
     {
       flags: '--explain <what>',
@@ -58,6 +54,8 @@ export const definition: CommandDefinition = {
 /** Prints the morning. An empty one is a good one: the exit code is 0 either way. */
 export function run(context: Context<DueOptions>): ExitCode | Promise<ExitCode> {
   const { day, today, options, stdout } = context;
+  if (options.explain !== undefined && (context.json || options.page !== undefined))
+    throw new UsageError('an explanation is text: leave --json and --page out');
   const { room, files, wanted } = opened(context);
   if (options.explain !== undefined) {
     stdout.write(
@@ -116,10 +114,4 @@ function explained(name: string, room: Room) {
   throw new UsageError(
     `no task or warning \`${name}\`; ${near === null ? known : `did you mean \`${near}\`?`}`,
   );
-}
-
-function orderNamed(text: string): Grouping {
-  const order = orders.find((one) => one === text);
-  if (order !== undefined) return order;
-  throw new UsageError(`--by takes urgency, housing or pair, not \`${text}\``);
 }

@@ -25,6 +25,12 @@ export interface World {
 
 const WRONG_USAGE = 2;
 
+/** What whoever asks for help first does not know yet. */
+const FIRST_STEPS = `
+New here? \`nestlog start room\` begins a room, \`nestlog start pair LW-1\` a
+journal. The help of a command, as \`nestlog help record\`, begins with examples.
+Exit codes: 0 done; 1 errors found, or nothing written; 2 wrong usage.`;
+
 interface CommonOptions {
   journals?: string;
   date?: Day;
@@ -66,6 +72,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
     .version(world.version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print help')
     .helpCommand('help [command]', 'print help on a command')
+    .addHelpText('after', FIRST_STEPS)
     .configureHelp({ showGlobalOptions: true })
     .showHelpAfterError('Run `nestlog --help` to see what there is.')
     .exitOverride()

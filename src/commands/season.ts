@@ -1,4 +1,3 @@
-import { nearest } from '../findings/nearest.ts';
 import { seasonJson } from '../report/json/season.ts';
 import { seasonText } from '../report/terminal/season.ts';
 import type { Room } from '../room/fold.ts';
@@ -7,6 +6,7 @@ import { type SeasonBook, seasonBook } from '../rules/season/season.ts';
 import { parseSeasons, type Seasons } from '../rules/season/seasons.ts';
 import { clutchStories } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { oneOf } from './one-of.ts';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
 import { openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -30,10 +30,7 @@ export const definition: CommandDefinition = {
     { line: 'nestlog season all --json', says: 'every figure for a program' },
   ],
   arguments: [{ name: '[season]', description: '2025, 2025/26, 2024..2026 or all (default: this season)' }],
-  options: [
-    { flags: '--by <what>', description: groupingNames.join(', '), completes: groupingNames, parse: by },
-    ...pageOptions,
-  ],
+  options: [oneOf('--by <what>', groupingNames), ...pageOptions],
 };
 
 /** Prints the season's page. A season without clutches is no mistake. */
@@ -68,11 +65,4 @@ function seasonsAsked(text: string): Seasons {
   throw new UsageError(
     `a season is a year such as 2025 or 2025/26, years such as 2024..2026, or all; not \`${text}\``,
   );
-}
-
-function by(text: string): GroupingName {
-  if (Object.hasOwn(groupings, text)) return text as GroupingName;
-  const near = nearest(text, groupingNames);
-  const more = near === null ? '' : `; did you mean \`${near}\`?`;
-  throw new UsageError(`--by takes ${groupingNames.join(', ')}, not \`${text}\`${more}`);
 }

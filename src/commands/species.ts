@@ -11,6 +11,7 @@ import { comparable } from '../species/names.ts';
 import type { Profile } from '../species/profile.ts';
 import { traits } from '../species/traits.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { oneOf } from './one-of.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -23,6 +24,8 @@ interface SpeciesOptions {
 
 /** Names that are shown where part of a name fits several species. */
 const SHOWN = 5;
+
+const needs = traits.liveFood.words ?? [];
 
 export const definition: CommandDefinition = {
   examples: [
@@ -41,11 +44,7 @@ export const definition: CommandDefinition = {
   options: [
     { flags: '--record', description: 'past forecasts beside what happened' },
     { flags: '--kept', description: 'list: only species with a pair in this room' },
-    {
-      flags: '--live-food <need>',
-      description: `list: ${traits.liveFood.words?.join(', ')}`,
-      parse: liveFood,
-    },
+    oneOf('--live-food <need>', needs, `list: ${needs.join(', ')}`),
     { flags: '--named <part>', description: 'list: part of a name' },
   ],
   room: 'optional',
@@ -102,9 +101,4 @@ function instead(name: string, partly: readonly Profile[], own: readonly Profile
   }
   const suggestion = suggestSpecies(name, own);
   return suggestion === null ? '`nestlog species` lists all there are' : `did you mean "${suggestion}"?`;
-}
-
-function liveFood(text: string): string {
-  if (traits.liveFood.words?.includes(text)) return text;
-  throw new UsageError(`--live-food takes ${traits.liveFood.words?.join(', ')}, not \`${text}\``);
 }

@@ -7,8 +7,8 @@ import { ageClasses } from '../rules/stock/life.ts';
 import { bySpecies } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { housingNamed, speciesNamed } from './named.ts';
+import { oneOf } from './one-of.ts';
 import { type OpenStock, openStock } from './open-stock.ts';
-import { UsageError } from './usage-error.ts';
 
 interface StockOptions {
   species?: string;
@@ -30,8 +30,8 @@ export const definition: CommandDefinition = {
   options: [
     { flags: '--species <name>', description: 'one species only' },
     { flags: '--housing <name>', description: 'one housing only' },
-    { flags: '--age <class>', description: ageClasses.join(', '), parse: oneOf('--age', ageClasses) },
-    { flags: '--sex <sex>', description: sexes.join(', '), parse: oneOf('--sex', sexes) },
+    oneOf('--age <class>', ageClasses),
+    oneOf('--sex <sex>', sexes),
     { flags: '--gone', description: 'those that left or died instead' },
   ],
 };
@@ -65,13 +65,5 @@ function pageOf(open: OpenStock, options: StockOptions): StockPage {
       breeders: diversity.get(name)?.breeders ?? null,
     })),
     unaccounted: gone ? [] : wanted.filter(({ status }) => status === 'unaccounted'),
-  };
-}
-
-function oneOf<T extends string>(option: string, words: readonly T[]) {
-  return (text: string): T => {
-    const word = words.find((each) => each === text);
-    if (word !== undefined) return word;
-    throw new UsageError(`${option} takes ${words.join(', ')}, not \`${text}\``);
   };
 }

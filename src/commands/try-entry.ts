@@ -13,6 +13,7 @@ import {
   readRoom,
   type SourceFile,
 } from '../journal/record.ts';
+import { LOST } from '../journal/text/prepare.ts';
 import { LONGEST_LINE } from '../journal/text/yaml.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
@@ -46,9 +47,6 @@ export interface Trial {
   /** Text of each file as it would be. */
   sources: Pick<ReadonlyMap<string, string>, 'get'>;
 }
-
-/** What a byte that is no UTF-8 was turned into when the file was read: written back, it would be lost. */
-const LOST = '\ufffd';
 
 /** Days ahead in which tasks are compared: beyond any that is foreseen. */
 const HORIZON = 1000;
@@ -85,6 +83,7 @@ export function tryEntry(files: readonly SourceFile[], request: Request): Trial 
   const place = placeOf(files, before, id);
   const spoken = entryOfWords(request.words, { ...request, grammar: place.grammar });
   if ('wrong' in spoken) throw new UsageError(spoken.wrong);
+  // Written back, they would be gone for good.
   if (place.file.text.includes(LOST)) {
     return {
       refused: `${place.file.path} has letters that are no UTF-8; save it as UTF-8 in your editor first`,

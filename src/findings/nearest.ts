@@ -6,38 +6,15 @@ const LONGEST = 40;
 const HALF_A_LETTER = 0.5;
 
 /**
- * Words of the trade for what the journals call otherwise (common practice, from memory); some are nearer to the opposite
- * by their letters, as `infertile` is to `fertile`.
- */
-const SAID_OTHERWISE = new Map([
-  ['infertile', 'clear'],
-  ['unfertile', 'clear'],
-  ['unfertilised', 'clear'],
-  ['unfertilized', 'clear'],
-  ['not fertile', 'clear'],
-  ['sterile', 'clear'],
-  ['barren', 'clear'],
-  ['full', 'fertile'],
-  ['rotten', 'addled'],
-  ['dis', 'dead-in-shell'],
-  ['cracked', 'broken'],
-  ['cold', 'chilled'],
-  ['abandoned', 'deserted'],
-  ['tossed', 'thrown-out'],
-]);
-
-/**
  * The word that was probably meant, or null where nothing is near. Capitals, blanks, hyphens and underscores make no
  * difference; beyond that one letter in three may be wrong. Where nothing is as near as that, the one word that begins
- * with what was said: `dead` for `dead-in-shell`. Before all that, what the trade calls otherwise: `infertile` is `clear`.
+ * with what was said: `dead` for `dead-in-shell`.
  *
  * @example nearest('candeled', ['candled', 'checked']) // 'candled'
  */
 export function nearest(said: string, words: Iterable<string>): string | null {
   if (said.length > LONGEST) return null;
   const wanted = plainWord(said);
-  const otherwise = SAID_OTHERWISE.get(wanted);
-  for (const word of words) if (word === otherwise) return word;
   let best: string | null = null;
   let distance = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const word of words) {

@@ -5,11 +5,12 @@ import type { KeyTable } from './grammar/key.ts';
 import { period } from './grammar/moment.ts';
 import { ownName, parents, speciesKey } from './grammar/names.ts';
 import { type Located, text, word } from './grammar/values.ts';
+import type { Vocabulary } from './grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { observations } from './observations/index.ts';
 import { readKeys, unknownKey } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
-import { asOurs, type KeyWords } from './read/spelling.ts';
+import { asOurs } from './read/spelling.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 
@@ -95,7 +96,7 @@ export const birdLog: VisitGrammar = {
 
 export const birdsShape: Shape = { birds: 'records', log: 'entries' };
 
-const birdWords: KeyWords = { ...birdKeys, log: logKey };
+const birdWords: Vocabulary = { ...birdKeys, log: logKey };
 
 /** The list of birds with its keys spelt as ours are. */
 export function birdsAsOurs(written: Fields, findings: Finding[]): Fields {

@@ -4,11 +4,12 @@ import type { Entry, PairJournal } from './entry.ts';
 import type { KeyTable } from './grammar/key.ts';
 import { housing, ownName, parents, speciesKey } from './grammar/names.ts';
 import { word } from './grammar/values.ts';
+import type { Vocabulary } from './grammar/vocabulary.ts';
 import type { Fields } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
 import { readKeys } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
-import { asOurs, type KeyWords } from './read/spelling.ts';
+import { asOurs } from './read/spelling.ts';
 import type { VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 
@@ -55,7 +56,7 @@ export const pairLog: VisitGrammar = {
 
 export const pairShape: Shape = { log: 'entries' };
 
-const pairWords: KeyWords = { ...pairKeys, log: logKey };
+const pairWords: Vocabulary = { ...pairKeys, log: logKey };
 
 /** A journal with the keys above its entries spelt as ours are. */
 export function journalAsOurs(written: Fields, findings: Finding[]): Fields {

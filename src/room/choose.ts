@@ -2,7 +2,7 @@ import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
-import { type Bird, type Clutch, clutchId, type Egg, fullRef } from './model.ts';
+import { type Bird, type Clutch, clutchId, type Egg, fullRef, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import {
   isInNest,
@@ -186,8 +186,11 @@ function others<T extends Egg | Bird>(scene: Scene, { at }: Who, count: number, 
   if (clutch === null) return [];
   const told = clutch.eggs.length;
   const more: T[] = [];
-  for (let one = another(clutch); one !== null; one = more.length < count ? another(clutch) : null)
+  while (more.length < count) {
+    const one = another(clutch);
+    if (one === null) break;
     more.push(one);
+  }
   noteGrown(scene, at, clutch, told);
   return more;
 }
@@ -208,7 +211,7 @@ function hintGuess<T extends Egg | Bird>(
   if (chosen.length === 0 || left.length === 0) return;
   const { clutchOf = hostClutch, rank, kind } = wanted;
   const clutches = new Set([...chosen, ...left].map(clutchOf));
-  const names = (some: T[]) => some.map((one) => shortRef(scene, one)).join(', ');
+  const names = (some: T[]) => some.map((one) => refIn(scene, one)).join(', ');
   const args = { did: wanted.did, taken: names(chosen), others: names(left) };
   if (clutches.size > 1) {
     hintClutch(scene, at, args, [...clutches]);
@@ -242,11 +245,6 @@ function hintClutch(
   };
   const which = { taken: name(older), others: name(younger), number: own.number };
   report(scene, at, 'which-clutch', { did: args.did, ...which });
-}
-
-/** How this pair's journal would name it: `e1`, `c2`, or in full for a guest. */
-function shortRef(scene: Scene, one: Egg | Bird): string {
-  return one.clutch?.pair === scene.pair && one.ref !== null ? one.ref : fullRef(one);
 }
 
 /** The clutches of the pair that a ref without a pair can mean, youngest first. */
@@ -285,7 +283,7 @@ function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: 
 function instead<T extends Egg | Bird>(scene: Scene, { text }: Ref, wanted: Wanted<T>): string {
   const cause = wanted.cause?.(text) ?? null;
   const one = cause === null ? undefined : candidatesOf(scene, wanted)[0];
-  return one === undefined ? '' : `${wanted.did}: {${cause}: ${shortRef(scene, one)}}`;
+  return one === undefined ? '' : `${wanted.did}: {${cause}: ${refIn(scene, one)}}`;
 }
 
 function eggOf(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {

@@ -16,7 +16,6 @@ export interface SittingStart {
 export interface EggClock {
   /** The calendar day on which an egg sat on without a break would have been begun. */
   start: Span;
-  inferred: boolean;
   /** Whether somebody sits on it, or an incubator warms it, today. */
   running: boolean;
 }
@@ -93,15 +92,14 @@ export function eggClock(egg: Egg, day: Day): EggClock | null {
     if (egg.aged !== null && until !== null && until <= egg.aged.day) return;
     const begun = satOnFrom(egg, from, place, day);
     // Taken away before anybody sat on it: its clock has not begun.
-    if (begun === null || (until !== null && begun.span.from >= until)) {
+    if (begun === null || (until !== null && begun.from >= until)) {
       if (clock !== null) clock.running = false;
       return;
     }
-    const start = egg.aged !== null && from <= egg.aged.day ? agedStart(egg.aged) : begun.span;
+    const start = egg.aged !== null && from <= egg.aged.day ? agedStart(egg.aged) : begun;
     const earlier = before ?? { from: 0, to: 0 };
     clock = {
       start: { from: start.from - earlier.to, to: start.to - earlier.from },
-      inferred: begun.inferred && egg.aged === null,
       running: true,
     };
     if (until !== null) {
@@ -119,23 +117,15 @@ function agedStart({ day, days }: { day: Day; days: number }): Span {
 }
 
 /** From when the egg is sat on in this place, or null where nobody sits on it. */
-function satOnFrom(
-  egg: Egg,
-  from: Day,
-  place: Egg['places'][number]['place'],
-  day: Day,
-): { span: Span; inferred: boolean } | null {
-  if (place.kind === 'incubator') return { span: { from, to: from }, inferred: false };
+function satOnFrom(egg: Egg, from: Day, place: Egg['places'][number]['place'], day: Day): Span | null {
+  if (place.kind === 'incubator') return { from, to: from };
   if (place.kind !== 'nest') return null;
   const home = place.clutch === egg.clutch;
   const first = egg.places[0];
   const arrived: Span = first !== undefined && first.from === from && home ? egg.laid : { from, to: from };
   const sitting = place.clutch === null ? null : sittingStart(place.clutch, day);
-  if (sitting === null) return home && arrived === egg.laid ? null : { span: arrived, inferred: true };
-  return {
-    span: { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) },
-    inferred: sitting.inferred,
-  };
+  if (sitting === null) return home && arrived === egg.laid ? null : arrived;
+  return { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) };
 }
 
 /**

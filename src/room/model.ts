@@ -10,8 +10,8 @@ export type EggPlace =
   | { kind: 'nest'; pair: Pair; clutch: Clutch | null }
   | { kind: 'store' | 'incubator' | 'hand' };
 
-export type LossCause = (typeof lossCauses)[number];
-export type TakenHow = (typeof takenCauses)[number];
+export type LossCause = keyof typeof lossCauses;
+export type TakenHow = keyof typeof takenCauses;
 export type Lamp = 'fertile' | 'clear' | 'dead' | 'unsure';
 
 /** How an egg ended. Candling is knowledge, never a fate. */
@@ -214,6 +214,11 @@ export function clutchId(clutch: Clutch): string {
 export function fullRef(young: Egg | Bird): string {
   const { clutch, ref } = young;
   return clutch === null || ref === null ? (young as Bird).id : `${clutchId(clutch)}/${ref}`;
+}
+
+/** How the journal of the pair that it is about names an egg or bird: `c1`, or in full for a guest. */
+export function refIn({ pair }: { pair: Pair }, one: Egg | Bird): string {
+  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
 }
 
 /** What names no site can be any nest of the pair. */

@@ -1,5 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import { naturally } from '../findings/naturally.ts';
+import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
@@ -159,16 +160,13 @@ function startSeen({ egg, clock: { start }, duration }: EggTime): { start: Span;
 function expected(
   starts: readonly { start: Span; duration: Duration | null; whole: Day | null }[],
 ): Expected | null {
-  const windows = [...new Set(starts.map(({ duration }) => duration))].flatMap((duration) => {
-    const own = starts.filter((one) => one.duration === duration);
-    const window =
-      duration === null
-        ? null
-        : windowOf(
-            duration,
-            own.map(({ start }) => start),
-          );
-    if (duration === null || window === null) return [];
+  const windows = [...grouped(starts, ({ duration }) => duration)].flatMap(([duration, own]) => {
+    if (duration === null) return [];
+    const window = windowOf(
+      duration,
+      own.map(({ start }) => start),
+    );
+    if (window === null) return [];
     const whole = own.every((one) => one.whole !== null) ? (own[0]?.whole ?? null) : null;
     const from = Math.max(window.from, whole ?? window.from);
     const likely = Math.max(from, window.likely);
@@ -192,11 +190,6 @@ function fromPipped(hatch: Expected | null, waiting: readonly EggTime[]): Expect
 /** The profile of its own species: a guest takes after its parents, not after those that rear it. */
 export function profileIn({ profile }: Pick<Brood, 'profile'>, one: Egg | Bird): Profile | null {
   return one.clutch === null ? profile : one.clutch.pair.profile;
-}
-
-/** How this pair's journal names it: `c1`, or in full for a guest. */
-export function refIn({ pair }: Brood, one: Egg | Bird): string {
-  return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
 }
 
 /** Profiles of the species that may hatch here. */

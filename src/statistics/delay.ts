@@ -22,15 +22,27 @@ const ROUNDING = 1e-12;
 /** Standard deviations after which what is left of a tail (1e-12) is put on the outermost day. */
 const REACH = 7;
 
-/**
- * Probability that what follows has happened by the end of the day, when the start is equally likely on each day of
- * its span. A day carries the probability of that day ± ½.
- */
+/** Probability that what follows has happened by the end of the day. */
 export function probabilityBy(delay: Delay, start: Span, day: Day): number {
-  const deviation = Math.sqrt(delay.variance);
+  return shareBy(delay, start, day, normalCdf);
+}
+
+/**
+ * A share of a distribution at the end of the day, when the start is equally likely on each day of its span. A day
+ * carries the probability of that day ± ½.
+ *
+ * @param shareAt the share by how many standard deviations the day lies beyond the mean
+ */
+export function shareBy(
+  { mean, variance }: Delay,
+  start: Span,
+  day: Day,
+  shareAt: (deviations: number) => number,
+): number {
+  const deviation = Math.sqrt(variance);
   let sum = 0;
   for (let begun = start.from; begun <= start.to; begun++) {
-    sum += normalCdf((day - begun + 0.5 - delay.mean) / deviation);
+    sum += shareAt((day - begun + 0.5 - mean) / deviation);
   }
   return sum / (start.to - start.from + 1);
 }

@@ -45,10 +45,7 @@ function counted({ died, entry, time }: Life): boolean {
 }
 
 /** The curve that numbers at risk and dead make, in order of time, with Greenwood's error and log-log limits. */
-export function curveOf(
-  rows: readonly { time: number; atRisk: number; died: number }[],
-  confidence = 0.95,
-): SurvivalStep[] {
+export function curveOf(rows: readonly { time: number; atRisk: number; died: number }[]): SurvivalStep[] {
   let surviving = 1;
   let greenwood = 0;
   return rows.map(({ time, atRisk, died }) => {
@@ -57,13 +54,16 @@ export function curveOf(
     greenwood += died / (atRisk * left);
     if (surviving <= 0) return { time, atRisk, died, surviving: 0, se: 0, low: null, high: null };
     const se = surviving * Math.sqrt(greenwood);
-    return { time, atRisk, died, surviving, se, ...logLogLimits(surviving, greenwood, confidence) };
+    return { time, atRisk, died, surviving, se, ...logLogLimits(surviving, greenwood) };
   });
 }
 
+/** Leaves 2.5 % on either side. */
+const Z = normalQuantile(0.975);
+
 /** Limits that stay between 0 and 1, even with few lives: normal on the scale of log(−log S). */
-function logLogLimits(surviving: number, greenwood: number, confidence: number): Interval {
+function logLogLimits(surviving: number, greenwood: number): Interval {
   if (surviving >= 1) return { low: 1, high: 1 };
-  const reach = (normalQuantile(0.5 + confidence / 2) * Math.sqrt(greenwood)) / Math.abs(Math.log(surviving));
+  const reach = (Z * Math.sqrt(greenwood)) / Math.abs(Math.log(surviving));
   return { low: surviving ** Math.exp(reach), high: surviving ** Math.exp(-reach) };
 }

@@ -88,9 +88,14 @@ function holderOf(path: string): string | null {
 
 /** One process never waits for itself: its own number on an old lock was another's, as numbers come round again. */
 function isDead(held: string, writer: Writer): boolean {
-  const [, pid, host] = /^(\d+)@([^:]*):/.exec(held) ?? [];
+  const { pid, host } = processOf(held);
   if (pid === undefined || host !== hostname()) return false;
   return Number(pid) === writer.pid || !writer.isAlive(Number(pid));
+}
+
+/** The process that a claim names, and its machine; nothing where another program made it. */
+function processOf(held: string): { pid?: string; host?: string } {
+  return /^(?<pid>\d+)@(?<host>[^:]*):/.exec(held)?.groups ?? {};
 }
 
 /**
@@ -132,7 +137,7 @@ function remember(path: string, temporary: string): void {
 }
 
 function busy(held: string): string {
-  const [, pid, host] = /^(\d+)@([^:]*):/.exec(held) ?? [];
+  const { pid, host } = processOf(held);
   const who =
     pid === undefined ? 'another program' : `process ${pid}${host === hostname() ? '' : ` on ${host}`}`;
   return `${who} is writing to this room; if none is, take ${NAME} out of the room’s folder`;

@@ -15,8 +15,6 @@ interface Frame {
 /** An entry, or a sentence on what is wrong with the words that were to make it. */
 export type Spoken = { entry: Fields } | { wrong: string };
 
-/** Words of the command line stand in no file. */
-
 /** `candled.fertile=e1,e3`: a key, what of it, and what was seen. */
 const WORD = /^([^.=\s]+)(?:\.([^=]+))?(?:=([\s\S]*))?$/;
 

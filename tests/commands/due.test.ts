@@ -97,7 +97,7 @@ test('numbers and orders that make no sense are refused in a sentence', () => {
   const parse = (name: string) =>
     definition.options?.find(({ flags }) => flags.startsWith(`--${name}`))?.parse;
   expect(() => parse('days')?.('soon')).toThrow('--days takes a number of days');
-  expect(() => parse('by')?.('colour')).toThrow('--by takes urgency, housing or pair');
+  expect(() => parse('by')?.('colour')).toThrow('--by takes urgency, housing, pair');
 });
 
 test('explains a task, a routine of the room and a warning, and all that share a name', async () => {
@@ -116,6 +116,12 @@ test('asked for what there is not, it says what was probably meant, or all that 
   await expect(due(room, '2026-03-09', { explain: 'weather' })).rejects.toThrow(
     /the tasks .*candle.* and the warnings .*overdue/,
   );
+});
+
+test('an explanation is text, and neither data nor a page is made of it', async () => {
+  const wrong = /^an explanation is text/;
+  await expect(due(room, '2026-03-09', { explain: 'candle' }, true)).rejects.toThrow(wrong);
+  await expect(due(room, '2026-03-09', { explain: 'candle', page: 'x.html' })).rejects.toThrow(wrong);
 });
 
 test('a shell offers the orders, and the names of tasks and warnings', () => {

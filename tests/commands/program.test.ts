@@ -191,6 +191,13 @@ describe('help', () => {
     expect(out).toMatch(/baths .*Where they bathe\./);
   });
 
+  it('says how to begin, where examples are and what the exit codes mean; that of a command does not', async () => {
+    const { out } = await run('--help');
+    for (const said of ['nestlog start room', 'nestlog help record', 'Exit codes: 0 done'])
+      expect(out).toContain(said);
+    expect((await run('perches --help')).out).not.toContain('Exit codes');
+  });
+
   it('of a command shows its examples before its options, and the common options too', async () => {
     const { code, out } = await run('perches --help');
     expect(code).toBe(0);

@@ -251,5 +251,5 @@ describe('the disk', () => {
     const { err, exit } = await type(record, { words: ['LW-1', 'checked'] });
     expect(exit).toBe(1);
     expect(err).toMatch(/^nestlog: nothing was written: process 1 on elsewhere is writing/);
-  }, 30_000);
+  });
 });

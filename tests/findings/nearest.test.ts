@@ -54,24 +54,6 @@ describe('nearest', () => {
     );
   });
 
-  it.each([
-    ['infertile', 'clear'],
-    ['unfertilised', 'clear'],
-    ['not fertile', 'clear'],
-    ['full', 'fertile'],
-    ['rotten', 'addled'],
-    ['DIS', 'dead-in-shell'],
-    ['cracked', 'broken'],
-    ['cold', 'chilled'],
-  ])('%s is what the journals call %s', (said, meant) => {
-    const grammar = ['fertile', 'clear', 'addled', 'dead-in-shell', 'broken', 'chilled', 'missing'];
-    expect(nearest(said, grammar)).toBe(meant);
-  });
-
-  it('knows no other words where the journals have none for it', () => {
-    expect(nearest('infertile', ['sold', 'given'])).toBe(null);
-  });
-
   it('takes a doubled number for no form of the same word', () => {
     expect(nearest('LW-11', ['LW-12', 'LW-1'])).toBe('LW-12');
     expect(nearest('pip', ['paired', 'pipped'])).toBe('pipped');

@@ -295,15 +295,4 @@ describe('an egg’s clock, when the egg goes from place to place', () => {
     expect(moved(early, '2026-03-11')).toBe('03-04 running');
     expect(moved('date: 2026-03-06, aged: {4.6: e1}', '2026-03-07')).toBe('03-01 running');
   });
-
-  it('is as sure as the sitting was: seen, set or read it is known, not seen it is inferred', () => {
-    const sure = (log: string) =>
-      eggClock(eggIn(room({ P: waxbills(log) }, '2026-03-12'), 'LW-1/1/e1'), day('2026-03-12'))?.inferred;
-    expect(sure(laid)).toBe(false);
-    expect(sure(daily(1, 5))).toBe(true);
-    expect(sure(`${daily(1, 5)}\ndate: 2026-03-08, aged: {4: e1}`)).toBe(false);
-    expect(sure(`${daily(1, 5)}\ndate: 2026-03-02, pulled: e1\ndate: 2026-03-08, set: {incubator: e1}`)).toBe(
-      false,
-    );
-  });
 });

@@ -8,7 +8,7 @@ export interface KeyDefinition<S extends z.ZodType = z.ZodType> {
   example: string;
   /** What may stand behind the key, in words. */
   takes: string;
-  /** Other words that keepers use for it, in small letters (common practice). */
+  /** Other words that keepers use for it, in small letters, their parts parted by blanks (common practice). */
   alsoSaid?: readonly string[];
 }
 

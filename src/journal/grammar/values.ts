@@ -5,6 +5,7 @@ import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
 import { flowText } from '../print.ts';
 import { refuse } from './issue.ts';
 import { turnedRound } from './turned-round.ts';
+import { probablyMeant, type Vocabulary, wordsOf } from './vocabulary.ts';
 
 /** A word or sentence and where it stands. */
 export interface Located {
@@ -35,12 +36,18 @@ export const empty = z
 
 /** One of a few words. A near miss is refused with the word that was probably meant. */
 export function word<const W extends string>(...words: readonly W[]) {
+  return wordOf(Object.fromEntries(words.map((one) => [one, {}])) as Vocabulary<W>);
+}
+
+/** As {@link word}, where keepers have other words for some of them. */
+export function wordOf<W extends string>(vocabulary: Vocabulary<W>) {
+  const words = wordsOf(vocabulary);
   return z
     .instanceof(Text)
     .transform((node, context): W => {
       const said = node.text.trim();
       if ((words as readonly string[]).includes(said)) return said as W;
-      const suggestion = nearest(said, words) ?? '';
+      const suggestion = probablyMeant(said, vocabulary) ?? '';
       return refuse(context, node.at, 'unknown-word', { word: said, words: words.join(', '), suggestion });
     })
     .meta({ shape: 'word', words, description: words.join(', ') });

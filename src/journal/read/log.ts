@@ -1,10 +1,11 @@
 import { civilDate } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { readDate } from '../grammar/date-text.ts';
+import type { Vocabulary } from '../grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
 import { lineOf, sameText } from '../print.ts';
 import { dateAsKey } from './date-as-key.ts';
-import { asOurs, isPlainlyWritten, type KeyWords } from './spelling.ts';
+import { asOurs, isPlainlyWritten } from './spelling.ts';
 import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
 
 /** Years that one keeper writes journals for. */
@@ -21,13 +22,13 @@ export const logKey = {
 export class LogReader<O> {
   readonly #grammar: VisitGrammar;
   readonly #findings: Finding[];
-  readonly #words: KeyWords;
+  readonly #words: Vocabulary;
   readonly #spelt = new Set<unknown>();
   #block = false;
 
   constructor(grammar: VisitGrammar, findings: Finding[]) {
     this.#grammar = grammar;
-    this.#words = wordsOf(grammar);
+    this.#words = spellingsOf(grammar);
     this.#findings = findings;
   }
 
@@ -95,7 +96,7 @@ function firstYear({ items }: List): number | null {
 }
 
 /** The keys of an entry, as they are spelt. What others call an observation is not read, as it may mean more than one. */
-function wordsOf({ circumstances: allowed, observations, elsewhere }: VisitGrammar): KeyWords {
+function spellingsOf({ circumstances: allowed, observations, elsewhere }: VisitGrammar): Vocabulary {
   const keys = [
     'date',
     ...allowed,

@@ -1,6 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { plainWord } from '../../findings/nearest.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
+import { calledSo } from '../grammar/vocabulary.ts';
 import { Fields, type Node, Text } from '../nodes.ts';
 import { pairText } from '../print.ts';
 import { readValue } from './value.ts';
@@ -20,8 +21,9 @@ export function otherWords(
   observations: Readonly<Record<string, ObservationDefinition>>,
 ): string {
   const said = plainWord(key.text);
+  const called = calledSo(key.text, observations);
   return Object.entries(observations)
-    .filter(([, { alsoSaid }]) => alsoSaid?.includes(said))
+    .filter(([name]) => called.includes(name))
     .map(([name, definition]) => {
       const [, example] = definition.example.split(/: (.*)/);
       // `eggs: 3` is `checked: {eggs: 3}`.

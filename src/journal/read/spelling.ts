@@ -1,11 +1,8 @@
 import type { Finding } from '../../findings/finding.ts';
 import { nearest, plainWord } from '../../findings/nearest.ts';
-import type { KeyDefinition } from '../grammar/key.ts';
+import { calledSo, type Vocabulary } from '../grammar/vocabulary.ts';
 import { Fields, List, Text } from '../nodes.ts';
 import { unknownKey } from './keys.ts';
-
-/** What decides how a key may be written beside as it stands in the grammar. */
-export type KeyWords = Readonly<Record<string, Partial<KeyDefinition>>>;
 
 /** Keys are small letters; a hyphen joins two words. Any other sign may be a matter of spelling. */
 const OTHER_SIGN = /[^a-z-]/;
@@ -15,7 +12,7 @@ const OTHER_SIGN = /[^a-z-]/;
  * phone begins each line with a capital), and other words for them. Each is a hint. A misspelt key over a list is an error,
  * but a year of entries is not lost with it. Where both stand, ours counts.
  */
-export function asOurs(fields: Fields, words: KeyWords, findings: Finding[]): Fields {
+export function asOurs(fields: Fields, words: Vocabulary, findings: Finding[]): Fields {
   const taken = new Set(fields.pairs.map(([key]) => key.text));
   let isOther = false;
   const pairs = fields.pairs.map(([key, value]): Fields['pairs'][number] => {
@@ -35,10 +32,9 @@ export function asOurs(fields: Fields, words: KeyWords, findings: Finding[]): Fi
   return isOther ? new Fields(pairs, fields.at, fields.style) : fields;
 }
 
-function meantBy(said: string, words: KeyWords): string | null {
+function meantBy(said: string, words: Vocabulary): string | null {
   const plain = plainWord(said);
-  const meant = (key: string) => plainWord(key) === plain || words[key]?.alsoSaid?.includes(plain);
-  return Object.keys(words).find(meant) ?? null;
+  return Object.keys(words).find((key) => plainWord(key) === plain) ?? calledSo(said, words)[0] ?? null;
 }
 
 /** Whether all keys are written as ours are, so that none need be looked at. */

@@ -1,6 +1,7 @@
 import type { Span } from '../../days.ts';
 import type { Account } from '../../rules/account/account.ts';
 import type { AccountClutch } from '../../rules/account/clutch.ts';
+import { either } from '../../words.ts';
 import { guestsWords } from '../season.ts';
 import { dateSpan, shortDate } from '../terminal/dates.ts';
 import { number, percent, percentRange } from '../terminal/season/figures.ts';
@@ -70,14 +71,17 @@ function kept({ housing, nestLooks, names }: Account): Section {
   const items = [
     ...(names === null
       ? []
-      : [{ of: 'Pair', text: `${names.pair}: ${either(names.cock)} × ${either(names.hen)}` }]),
+      : [
+          {
+            of: 'Pair',
+            text: `${names.pair}: ${either(names.cock) ?? 'unknown'} × ${either(names.hen) ?? 'unknown'}`,
+          },
+        ]),
     { of: 'Housing', text: housing.length === 0 ? 'not told' : housing.join(', then ') },
     { of: 'Looks into the nest', text: LOOKS[nestLooks] },
   ];
   return { title: 'How it was kept', pieces: [list(items)] };
 }
-
-const either = (names: readonly string[]) => (names.length === 0 ? 'unknown' : names.join(' or '));
 
 function clutchTable(clutches: readonly AccountClutch[]): Piece {
   const span = (one: Span | null) => (one === null ? '–' : dateSpan(one.from, one.to, WITH_YEAR));

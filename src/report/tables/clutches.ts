@@ -1,10 +1,9 @@
 import { clutchId } from '../../room/model.ts';
 import type { ClutchEntry } from '../../rules/season/ledger.ts';
 import { sumOf } from '../../statistics/sums.ts';
+import { either } from '../../words.ts';
 import { type Column, dayCell, tableOf, YES_NO } from './column.ts';
 import type { Table } from './table.ts';
-
-const names = (birds: readonly string[]) => (birds.length === 0 ? null : birds.join(' or '));
 
 /** The columns are promised: none is renamed or left out. */
 export const clutchColumns: readonly Column<ClutchEntry>[] = [
@@ -19,8 +18,8 @@ export const clutchColumns: readonly Column<ClutchEntry>[] = [
   },
   { name: 'season', doc: 'of its first egg', required: true, value: ({ season }) => season },
   { name: 'species', doc: 'common name', value: ({ clutch }) => clutch.pair.species },
-  { name: 'cock', doc: 'id, or one of several', value: ({ clutch }) => names(clutch.cock) },
-  { name: 'hen', doc: 'id, or one of several', value: ({ clutch }) => names(clutch.hen) },
+  { name: 'cock', doc: 'id, or one of several', value: ({ clutch }) => either(clutch.cock) },
+  { name: 'hen', doc: 'id, or one of several', value: ({ clutch }) => either(clutch.hen) },
   { name: 'housing', doc: 'where it was laid', value: ({ clutch }) => clutch.housing },
   { name: 'site', doc: 'which nest', value: ({ clutch }) => clutch.site },
   {

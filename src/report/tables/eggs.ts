@@ -1,5 +1,6 @@
 import type { Span } from '../../days.ts';
-import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
+import { wordsOf } from '../../journal/grammar/vocabulary.ts';
+import { eggCauses } from '../../journal/observations/lost.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { clutchId, type Egg, fullRef } from '../../room/model.ts';
 import type { EggEntry } from '../../rules/season/ledger.ts';
@@ -50,7 +51,7 @@ export const eggColumns: readonly Column<EggEntry>[] = [
   {
     name: 'cause',
     doc: 'what it was lost to, or how it was taken',
-    oneOf: [...lossCauses, ...takenCauses],
+    oneOf: wordsOf(eggCauses),
     value: ({ egg: { fate } }) => (fate === null || fate.kind === 'hatched' ? null : fate.cause),
   },
   {

@@ -1,16 +1,15 @@
 import { type Pair, together } from '../../room/model.ts';
+import { either } from '../../words.ts';
 import { type Column, tableOf, YES_NO } from './column.ts';
 import type { Table } from './table.ts';
-
-const names = (birds: readonly string[]) => (birds.length === 0 ? null : birds.join(' or '));
 
 /** The columns are promised: none is renamed or left out. */
 export const pairColumns: readonly Column<Pair>[] = [
   { name: 'pair', doc: 'the pair’s id', required: true, value: ({ id }) => id },
   { name: 'species', doc: 'common name', value: ({ species }) => species },
   { name: 'scientific', doc: 'scientific name', value: ({ profile }) => profile?.scientific ?? null },
-  { name: 'cock', doc: 'id, or one of several', value: ({ cock }) => names(cock) },
-  { name: 'hen', doc: 'id, or one of several', value: ({ hen }) => names(hen) },
+  { name: 'cock', doc: 'id, or one of several', value: ({ cock }) => either(cock) },
+  { name: 'hen', doc: 'id, or one of several', value: ({ hen }) => either(hen) },
   { name: 'housing', doc: 'where it is kept', value: ({ housing }) => housing },
   {
     name: 'together',

@@ -11,6 +11,9 @@ import { type Styles, styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
 
+/** Columns before what is said of a pair. */
+const INDENT = 4;
+
 interface Layout {
   width: number;
   look: Styles;
@@ -101,8 +104,8 @@ function judgement(mating: JudgedMating, layout: Layout): string[] {
       ? []
       : item('on the Z', `${coefficient(zInbreeding)} for sons; daughters have one Z only`, layout);
   return [
-    ...wrapped(figures, layout, 4),
-    ...wrapped(words, layout, 4).map(style),
+    ...wrapped(figures, layout),
+    ...wrapped(words, layout).map(style),
     ...onZ,
     ...cautions.flatMap((caution) => item('check', caution, layout)),
   ];
@@ -124,11 +127,11 @@ const short = ({
   `F ${coefficient(inbreeding)}${kin === null ? '' : ` (${kin})`}, mean kinship ${coefficient(meanKinship)}`;
 
 function item(label: string, text: string, layout: Layout): string[] {
-  return wrapped(`${label}: ${text}`, layout, 4);
+  return wrapped(`${label}: ${text}`, layout);
 }
 
-function wrapped(text: string, { width }: Layout, indent: number): string[] {
-  return wrap(visible(text), width - indent, { hanging: 2 }).map((line) => ' '.repeat(indent) + line);
+function wrapped(text: string, { width }: Layout): string[] {
+  return wrap(visible(text), width - INDENT, { hanging: 2 }).map((line) => ' '.repeat(INDENT) + line);
 }
 
 /** Of a pair that is together again. */
@@ -139,7 +142,7 @@ function chasedWords({ chased }: KeptPair): string {
 function keptLines(kept: readonly KeptPair[], layout: Layout): string[] {
   if (kept.length === 0) return [];
   const lines = kept.flatMap((pair) =>
-    wrapped(`${pair.pair}: ${namesOf(pair)}, ${short(pair)}${chasedWords(pair)}`, layout, 4),
+    wrapped(`${pair.pair}: ${namesOf(pair)}, ${short(pair)}${chasedWords(pair)}`, layout),
   );
   return ['  Stay together', ...lines];
 }
@@ -148,7 +151,7 @@ function keptLines(kept: readonly KeptPair[], layout: Layout): string[] {
 function leftOutLines(leftOut: readonly LeftOut[], layout: Layout): string[] {
   if (leftOut.length === 0) return [];
   const lines = [...grouped(leftOut, ({ why }) => why)].flatMap(([why, some]) =>
-    wrapped(`${some.map(({ one }) => one.id).join(', ')}: ${why}`, layout, 4),
+    wrapped(`${some.map(({ one }) => one.id).join(', ')}: ${why}`, layout),
   );
   return ['  Not paired', ...lines];
 }

@@ -1,17 +1,15 @@
-import { nearest } from '../../findings/nearest.ts';
+import { probablyMeant } from '../../journal/grammar/vocabulary.ts';
 import type { Who } from '../../journal/grammar/who.ts';
-import { lossCauses, takenCauses } from '../../journal/observations/lost.ts';
+import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
-import { type Egg, fullRef, type Lamp, type LossCause, type TakenHow } from '../model.ts';
+import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
 import { uncountedEgg } from '../unseen.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
-
-const CAUSES = [...lossCauses, ...takenCauses];
 
 type Cause = LossCause | TakenHow | null;
 
@@ -28,7 +26,7 @@ export const lost: Apply<'lost'> = (scene, value) => {
       past: (egg) => isNestGone(egg, day) || (longPast(egg, day) && !isLeftOver(cause, egg)),
       rank: (egg) => rankFor(cause, egg),
       kind: (egg) => `${owner(egg)} ${egg.lamp.at(-1)?.saw}`,
-      cause: (said) => nearest(said, CAUSES) ?? 'broken',
+      cause: (said) => probablyMeant(said, eggCauses) ?? 'broken',
       another: (clutch) => uncountedEgg(clutch, day),
     });
     if (cause === 'clear') hintFertile(scene, who, eggs);
@@ -46,9 +44,7 @@ function ofToday({ pair, day }: Scene, all: readonly Egg[]): readonly Egg[] {
 
 /** Said once for all that the lamp, or a cracked shell, had shown to be fertile. */
 function hintFertile(scene: Scene, { at }: Who, eggs: readonly Egg[]): void {
-  const fertile = eggs
-    .filter((egg) => fertilityOf(egg) === 'fertile')
-    .map((egg) => (egg.clutch.pair === scene.pair ? egg.ref : fullRef(egg)));
+  const fertile = eggs.filter((egg) => fertilityOf(egg) === 'fertile').map((egg) => refIn(scene, egg));
   if (fertile.length > 0) report(scene, at, 'clear-though-fertile', { who: fertile.join(', ') });
 }
 
@@ -58,7 +54,7 @@ function end(egg: Egg, cause: Cause, span: { from: number; to: number }): void {
 }
 
 function isTaken(cause: Cause): cause is TakenHow {
-  return (takenCauses as readonly (string | null)[]).includes(cause);
+  return cause !== null && Object.hasOwn(takenCauses, cause);
 }
 
 /** What is taken out at last: an egg of long ago, gone bad or cleared away, or known to be what it is now said to be. */

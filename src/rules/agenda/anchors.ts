@@ -1,10 +1,12 @@
-import { type Day, foundWords, type Span, shortDay, shortSpan, spanOf } from '../../days.ts';
+import { type Day, foundWords, hullOf, type Span, shortDay, shortSpan, spanOf } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
-import type { Bird, Egg } from '../../room/model.ts';
+import { type Bird, type Egg, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
-import { type Brood, type EggTime, profileIn, refIn } from '../brood.ts';
+import { type Brood, type EggTime, profileIn } from '../brood.ts';
+import { byDay } from '../by-day.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
 export interface Anchor {
@@ -63,8 +65,7 @@ export const sitting: FindAnchors = ({ sitting: start, clocks, waiting, where })
 };
 
 function begunOn(times: readonly EggTime[]): Span {
-  const starts = times.map(({ clock }) => clock.start);
-  return { from: Math.min(...starts.map((s) => s.from)), to: Math.max(...starts.map((s) => s.to)) };
+  return hullOf(times.map(({ clock }) => clock.start));
 }
 
 /** As {@link sitting} of eggs that are all of another pair: whose they are, and since when those are sat on. */
@@ -164,34 +165,37 @@ function hatching(birds: readonly Bird[], pick: (...days: number[]) => number, w
 
 /** Nestlings without a ring, by species and the day on which they hatched. */
 export const unringed: FindAnchors = ({ young }) => {
-  const bare = young.filter((bird) => bird.ring === null && bird.fledged === null && bird.hatched !== null);
-  return bySpecies(bare).flatMap(({ birds, profile }) => {
-    const days = [...new Set(birds.map((bird) => (bird.hatched as Span).to))].sort((a, b) => a - b);
-    return days.map((on) => {
-      const who = birds.filter((bird) => bird.hatched?.to === on);
+  const bare = young.filter((bird) => bird.ring === null && bird.fledged === null);
+  return [...bySpecies(bare)].flatMap(([profile, birds]) =>
+    onEachDay(birds, ({ hatched }) => hatched?.to).map(({ on, who }) => {
       const span = { from: Math.min(...who.map((bird) => hatchedOn(bird)?.from ?? on)), to: on };
       return { span, says: `hatched ${shortSpan(span)}`, who, profile };
-    });
-  });
+    }),
+  );
 };
 
 /** Guests of another species grow up at their own pace. */
-function bySpecies(young: readonly Bird[]): { birds: Bird[]; profile: Profile | null }[] {
-  const profileOf = ({ clutch }: Bird) => clutch?.pair.profile ?? null;
-  return [...new Set(young.map(profileOf))].map((profile) => ({
-    profile,
-    birds: young.filter((bird) => profileOf(bird) === profile),
-  }));
+function bySpecies(young: readonly Bird[]): Map<Profile | null, Bird[]> {
+  return grouped(young, ({ clutch }) => clutch?.pair.profile ?? null);
+}
+
+/** Of each day those to whom it happened; nobody of whom no day is known. */
+function onEachDay(young: readonly Bird[], dayOf: (bird: Bird) => Day | undefined) {
+  const known = young.flatMap((bird) => {
+    const on = dayOf(bird);
+    return on === undefined ? [] : { day: on, bird };
+  });
+  return byDay(known).map(({ day: on, all }) => ({ on, who: all.map(({ bird }) => bird) }));
 }
 
 /** Ringed nestlings, by the day of ringing. */
 export const ringing: FindAnchors = ({ young }) => {
-  const wearers = young.filter((bird) => bird.ringed !== null && bird.fledged === null);
-  const days = [...new Set(wearers.map((bird) => bird.ringed as Day))].sort((a, b) => a - b);
-  return days.map((on) => {
-    const who = wearers.filter((bird) => bird.ringed === on);
-    return { span: day(on), says: `ringed ${shortDay(on)}`, who };
-  });
+  const nestlings = young.filter((bird) => bird.fledged === null);
+  return onEachDay(nestlings, ({ ringed }) => ringed ?? undefined).map(({ on, who }) => ({
+    span: day(on),
+    says: `ringed ${shortDay(on)}`,
+    who,
+  }));
 };
 
 /** The days on which the nestlings are expected to leave the nest. */
@@ -295,9 +299,8 @@ function nightsOut({ hatched }: Brood): Day | null {
 /** Young that are still fed, from the eldest's hatching to the youngest's; each species by itself. */
 export const dependents: FindAnchors = ({ young }) => {
   const groups = bySpecies(young.filter((bird) => hatchedOn(bird) !== null));
-  return groups.map(({ birds, profile }) => {
-    const known = birds.flatMap((bird) => hatchedOn(bird) ?? []);
-    const span = { from: Math.min(...known.map((s) => s.from)), to: Math.max(...known.map((s) => s.to)) };
-    return { span, says: `hatched ${shortSpan(span)}`, who: groups.length > 1 ? birds : null, profile };
+  return [...groups].map(([profile, birds]) => {
+    const span = hullOf(birds.flatMap((bird) => hatchedOn(bird) ?? []));
+    return { span, says: `hatched ${shortSpan(span)}`, who: groups.size > 1 ? birds : null, profile };
   });
 };

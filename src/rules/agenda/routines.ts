@@ -1,5 +1,6 @@
 import { type Day, foundWords, shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
+import type { Anchor as AnchorName } from '../../journal/routines.ts';
 import type { Routine } from '../../journal/settings.ts';
 import type { Room } from '../../room/fold.ts';
 import { enteredOn, housingOf } from '../../room/lives.ts';
@@ -10,10 +11,8 @@ import * as anchors from './anchors.ts';
 import type { AgendaItem, TaskWords } from './item.ts';
 import { stateOn } from './state.ts';
 
-type AnchorName = NonNullable<Routine['after']>;
-
-/** Long enough to be seen, not long enough to nag through a winter. */
-const GIVEN_UP = 30;
+/** Days for which a routine that was not carried out goes on asking: half as long as other tasks. */
+const LAPSES_AFTER = 30;
 
 /** The room's own routines as tasks: of the whole room, of a pair, of a brood or of a bird that arrived. */
 export function routineTasks(room: Room, broods: readonly Brood[]): AgendaItem[] {
@@ -174,11 +173,11 @@ function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | 
       return egg === undefined ? null : { day: egg.laid.to, says: `first egg ${foundWords(egg.laid)}` };
     }
     case 'sitting':
-      return fromAnchor(anchors.sitting(brood), 'to');
+      return fromAnchor(anchors.sitting(brood));
     case 'hatched':
-      return fromAnchor(anchors.firstHatching(brood), 'to');
+      return fromAnchor(anchors.firstHatching(brood));
     case 'fledged':
-      return fromAnchor(anchors.firstFledging(brood), 'to');
+      return fromAnchor(anchors.firstFledging(brood));
     case 'independent': {
       const days = brood.hatched.flatMap((bird) => (bird.independent === null ? [] : [bird.independent.day]));
       if (days.length === 0 || brood.young.length > 0) return null;
@@ -189,8 +188,8 @@ function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | 
   }
 }
 
-function fromAnchor([anchor]: anchors.Anchor[], edge: 'from' | 'to'): { day: Day; says: string } | null {
-  return anchor === undefined ? null : { day: anchor.span[edge], says: anchor.says };
+function fromAnchor([anchor]: anchors.Anchor[]): { day: Day; says: string } | null {
+  return anchor === undefined ? null : { day: anchor.span.to, says: anchor.says };
 }
 
 /** Due so many days after its start, and again every so many days after it was done. */
@@ -240,7 +239,7 @@ function item(
   why: string,
   about: Partial<AgendaItem>,
 ): AgendaItem | null {
-  const state = stateOn(room.day, window, routine.after === null ? null : window.to + GIVEN_UP);
+  const state = stateOn(room.day, window, routine.after === null ? null : window.to + LAPSES_AFTER);
   if (state === null) return null;
   return {
     task: routine.name.text,

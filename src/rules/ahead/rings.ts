@@ -3,7 +3,7 @@ import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { incubation } from '../../room/lives.ts';
 import { fullRef, together } from '../../room/model.ts';
-import type { Range } from '../../species/profile.ts';
+import { middle, type Range } from '../../species/profile.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import type { Course } from './courses.ts';
 import { NEVER, ringAge } from './fate.ts';
@@ -112,7 +112,7 @@ function bySize(courses: readonly Course[], inHand: Map<number, number>): [numbe
   // Narrow ranges choose first: they have the fewest sizes to choose from.
   for (const [profile, range] of [...ranges].sort(([, a], [, b]) => width(a) - width(b))) {
     const size =
-      range === null ? null : (nearestIn(range, have) ?? nearestIn(range, wanted) ?? middle(range));
+      range === null ? null : (nearestIn(range, have) ?? nearestIn(range, wanted) ?? middleSize(range));
     if (size !== null && !wanted.includes(size)) wanted.push(size);
     chosen.set(profile, size);
   }
@@ -123,8 +123,8 @@ function bySize(courses: readonly Course[], inHand: Map<number, number>): [numbe
 const width = (range: Range | null) => (range === null ? 0 : range.high - range.low);
 
 /** To a tenth of a millimetre, as rings are sold; the larger where it lies between two: a ring must never be tight. */
-function middle(range: Range): number {
-  const tenth = Math.floor(((range.low + range.high) / 2) * 10 + 0.5 + ROUNDING) / 10;
+function middleSize(range: Range): number {
+  const tenth = Math.floor(middle(range) * 10 + 0.5 + ROUNDING) / 10;
   return allows(range, tenth) ? tenth : range.high;
 }
 
@@ -136,7 +136,7 @@ function allows({ low, high }: Range, mm: number): boolean {
 
 /** The size that lies nearest the middle of the range, of those inside it; the larger of two that lie equally near. */
 function nearestIn(range: Range, sizes: readonly number[]): number | null {
-  const from = (mm: number) => Math.abs(mm - (range.low + range.high) / 2);
+  const from = (mm: number) => Math.abs(mm - middle(range));
   const fitting = sizes.filter((mm) => allows(range, mm)).sort((a, b) => b - a);
   return fitting.sort((a, b) => (Math.abs(from(a) - from(b)) < ROUNDING ? 0 : from(a) - from(b)))[0] ?? null;
 }

@@ -1,4 +1,4 @@
-import type { Range } from '../../species/profile.ts';
+import { middle, type Range } from '../../species/profile.ts';
 import { normalUpdate } from '../../statistics/normal-update.ts';
 import { spreadBeyondError } from '../../statistics/spread.ts';
 import { count } from '../../words.ts';
@@ -68,7 +68,7 @@ export function learnedDuration(range: Range, observations: readonly ObservedDur
   }));
   const spread = spreadBeyondError({ variance: half, degrees: BOOK_WEIGHT }, measured);
   const room = normalUpdate(
-    { mean: (range.low + range.high) / 2, variance: half },
+    { mean: middle(range), variance: half },
     // So many alike tell as much as one that is known so many times better.
     measured.map(({ value, error, times }) => ({ mean: value, variance: (spread.variance + error) / times })),
   );

@@ -1,4 +1,5 @@
 import type { Day, Span } from '../../days.ts';
+import { shareBy } from '../../statistics/delay.ts';
 import { studentTail } from '../../statistics/student.ts';
 import type { Duration } from './duration.ts';
 
@@ -15,12 +16,7 @@ const GRACE = 4;
  * on; it is longer than the normal tail of the window and calls an egg overdue later.
  */
 export function shareHatchingAfter(duration: Duration, start: Span, day: Day): number {
-  const scale = Math.sqrt(duration.variance);
-  let sum = 0;
-  for (let begun = start.from; begun <= start.to; begun++) {
-    sum += studentTail((day - begun + 0.5 - duration.mean) / scale, duration.degrees);
-  }
-  return sum / (start.to - start.from + 1);
+  return shareBy(duration, start, day, (deviations) => studentTail(deviations, duration.degrees));
 }
 
 /**

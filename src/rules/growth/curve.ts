@@ -7,8 +7,6 @@ export interface GrowthCurve {
   likely: Logistic;
   low: Logistic;
   high: Logistic;
-  /** The profile gives no mass at hatching, so that a usual share of the adult's stands in. */
-  hatchAssumed: boolean;
 }
 
 /** Grams. */
@@ -59,7 +57,6 @@ export function growthCurve(profile: Profile): GrowthCurve | null {
       adult.high * BAND.adult.high,
       HALF_GROWN * fledging.low,
     ),
-    hatchAssumed: profile.hatchMass === null,
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { eggClock } from '../../room/clock.ts';
 import type { Egg } from '../../room/model.ts';
-import type { Range } from '../../species/profile.ts';
+import { middle, type Range } from '../../species/profile.ts';
 import { type Line, lineThrough, type Measured } from '../../statistics/line.ts';
 import { byDay } from '../by-day.ts';
 import { eggDoubt } from './doubt.ts';
@@ -68,7 +68,7 @@ export function eggLoss(egg: Egg, day: Day): EggLoss | null {
   const all = readings(egg);
   const last = all.at(-1);
   if (last === undefined) return null;
-  const days = (incubation.low + incubation.high) / 2 - PIP_BEFORE_HATCH;
+  const days = middle(incubation) - PIP_BEFORE_HATCH;
   const fresh = freshOf(egg, all, begunHere ? stay.from : egg.laid.to);
   const here: Measured[] = all
     .filter((one) => one.day > stay.from || (one.day === stay.from && !(begunHere && fresh?.by === 'scales')))

@@ -1,5 +1,5 @@
-import { group } from 'd3-array';
 import type { Day } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { Clutch, Egg, Pair } from '../../room/model.ts';
 import { lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
@@ -54,8 +54,8 @@ export function toldOf(counting: Counting): Told {
 export function blocksOf(told: Told, grouping: Grouping): Block[] {
   const { clutches, day, settings } = told;
   const rates = ratesOf(told, grouping);
-  const laid = group(clutches, (clutch) => grouping.of(ownCare(clutch), settings));
-  const lives = group(told.lives, ({ bird, clutch }) =>
+  const laid = grouped(clutches, (clutch) => grouping.of(ownCare(clutch), settings));
+  const lives = grouped(told.lives, ({ bird, clutch }) =>
     grouping.of(lastFeederOf(bird, day) ?? ownCare(clutch), settings),
   );
   const names = [...new Set([...laid.keys(), ...rates.keys()])].sort(inGroupOrder(grouping.name));

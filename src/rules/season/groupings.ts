@@ -1,7 +1,8 @@
 import { civilDate } from '../../days.ts';
 import { naturallyNamed } from '../../findings/naturally.ts';
 import type { RoomSettings } from '../../journal/settings.ts';
-import type { Clutch, Pair } from '../../room/model.ts';
+import type { Clutch } from '../../room/model.ts';
+import { either } from '../../words.ts';
 import { foodOn } from '../food-on-offer.ts';
 import type { Care } from './care.ts';
 import { begun, seasonName, seasonOf } from './seasons.ts';
@@ -113,6 +114,5 @@ function hatchDay(clutch: Clutch): number {
 
 /** The bird of that sex: of the clutch's own day, for pairs change mates. */
 function parentOf({ pair, clutch }: Care, sex: 'cock' | 'hen'): string | null {
-  const names = clutch?.[sex] ?? (pair as Pair | null)?.[sex] ?? [];
-  return names.length === 0 ? null : names.join(' or ');
+  return either(clutch?.[sex] ?? pair?.[sex] ?? []);
 }

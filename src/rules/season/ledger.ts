@@ -7,7 +7,7 @@ import { type ChickCounts, countChicks, countEggs, type EggCounts } from './coun
 import { chicksKnown, type YoungFate, youngFateOf } from './fates.ts';
 import { type MeasureWords, measureNames } from './measures/index.ts';
 import { seasonBook } from './season.ts';
-import { ALL, begun, seasonName, seasonOf } from './seasons.ts';
+import { ALL, begun, seasonName, seasonOf, yearsOf } from './seasons.ts';
 
 /** One egg, with what is derived of it. */
 export interface EggEntry {
@@ -100,8 +100,7 @@ function bySeason({ pairs, settings: { seasonStart } }: Room): { clutch: Clutch;
 export function rateEntries(room: Room): RateEntry[] {
   const start = room.settings.seasonStart;
   const clutches = room.pairs.flatMap((pair) => pair.clutches);
-  const years = [...new Set(clutches.map((clutch) => seasonOf(begun(clutch), start)))].sort((a, b) => a - b);
-  return [ALL, ...years.map((year) => ({ from: year, to: year }))].flatMap((seasons) => {
+  return [ALL, ...yearsOf(clutches, start).map((year) => ({ from: year, to: year }))].flatMap((seasons) => {
     const { season, totals, bySpecies, byPair } = seasonBook(room, { seasons, by: null });
     const rows = (by: string, blocks: readonly Block[]) =>
       blocks.flatMap(({ name, rates }) =>

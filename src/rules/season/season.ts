@@ -15,7 +15,15 @@ import { type Comparison, compareGroups, compareWith } from './compare.ts';
 import { type GroupingName, groupings, whole } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
 import { type Ranking, rankingOf } from './ranking.ts';
-import { begun, type SeasonStart, type Seasons, seasonName, seasonOf, seasonsName } from './seasons.ts';
+import {
+  begun,
+  type SeasonStart,
+  type Seasons,
+  seasonName,
+  seasonOf,
+  seasonsName,
+  yearsOf,
+} from './seasons.ts';
 
 /** A season's book: what is said of it as a whole, of each species and pair, and beside the seasons before. */
 export interface SeasonBook {
@@ -65,7 +73,7 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     .filter(({ name }) => name !== null)
     .map((block) => ({ ...block, reared: reared.get(block.name ?? '') ?? nothingReared() }));
   const earlier = all.filter((clutch) => seasonOf(begun(clutch), start) < seasons.from);
-  const years = [...new Set(all.map((clutch) => seasonOf(begun(clutch), start)))].sort((a, b) => a - b);
+  const years = yearsOf(all, start);
   const bySeason = blocksOf(told, groupings.year);
   return {
     season: seasonsName(seasons, start),
@@ -103,8 +111,7 @@ function beside(
   earlier: readonly Clutch[],
   start: SeasonStart,
 ): SeasonBook['before'] {
-  // Each once: a lifetime has more clutches than a call can take as arguments.
-  const years = new Set(earlier.map((clutch) => seasonOf(begun(clutch), start)));
+  const years = yearsOf(earlier, start);
   const season = seasonsName({ from: Math.min(...years), to: Math.max(...years) }, start);
   return { season, block, comparison: compareWith(totals, block) };
 }

@@ -36,6 +36,12 @@ export function begun(clutch: Clutch): Day {
   return Math.min(day, hatched - Math.floor(incubation(clutch.pair.profile).low));
 }
 
+/** The years in which the seasons of these clutches began, each once, in order. */
+export function yearsOf(clutches: readonly Clutch[], start: SeasonStart): number[] {
+  const years = new Set(clutches.map((clutch) => seasonOf(begun(clutch), start)));
+  return [...years].sort((a, b) => a - b);
+}
+
 /** `2026`, or `2026/27` where a season runs across New Year. */
 export function seasonName(year: number, { month, date }: SeasonStart): string {
   if (month === 1 && date === 1) return String(year);

@@ -3,7 +3,7 @@ import { sittingStart } from '../../room/clock.ts';
 import { fledging, incubation, layingInterval } from '../../room/lives.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
-import type { Profile } from '../../species/profile.ts';
+import { middle, type Profile } from '../../species/profile.ts';
 import { type StageSurvival, stageSurvival } from '../../statistics/nest-survival.ts';
 import { youngFateOf } from './fates.ts';
 
@@ -50,7 +50,6 @@ export function stagesOf(clutches: readonly Clutch[], day: Day): Stage[] {
 
 /** How long each stage usually takes, in days: middles of the profile's ranges. */
 function usualDays(profile: Profile | null): Record<StageName, number> {
-  const middle = ({ low, high }: { low: number; high: number }) => (low + high) / 2;
   const from = profile?.sittingFrom?.value;
   const eggs = from === undefined || from === 'last' ? profile?.clutch?.value : from;
   const nest = middle(fledging(profile));

@@ -1,4 +1,4 @@
-import type { Day, Span } from '../../days.ts';
+import { type Day, hullOf, type Span, spanOf } from '../../days.ts';
 import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
@@ -131,7 +131,7 @@ function clutchStory(clutch: Clutch, { day, others, start }: Known): ClutchStory
 const daysOf = (span: Span | null) => (span === null ? [] : [span.from, span.to]);
 
 function around(days: readonly Day[]): Span | null {
-  return days.length === 0 ? null : { from: Math.min(...days), to: Math.max(...days) };
+  return days.length === 0 ? null : spanOf(days);
 }
 
 /** The last day on which an egg or a dependent young of it ended. */
@@ -160,16 +160,14 @@ function foreseen(clutch: Clutch, day: Day, durations: Durations): ClutchStory['
     .filter(isHatchable)
     .flatMap((egg) => eggClock(egg, egg.fate?.day ?? day)?.start ?? []);
   const independence = profile?.independence?.value;
+  const out = hatched.length === 0 ? null : hullOf(hatched);
   return {
     hatch: window('incubation', clocks),
     fledge: window('fledging', hatched),
     independent:
-      independence === undefined || hatched.length === 0
+      independence === undefined || out === null
         ? null
-        : {
-            from: Math.min(...hatched.map(({ from }) => from)) + independence.low,
-            to: Math.max(...hatched.map(({ to }) => to)) + independence.high,
-          },
+        : { from: out.from + independence.low, to: out.to + independence.high },
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { type Bird, type BirdFate, clutchId } from '../../room/model.ts';
+import { either } from '../../words.ts';
 import type { StockBird } from './stock.ts';
 
 /** One thing that happened to a bird. */
@@ -40,7 +41,7 @@ export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
 /** Where nothing else is said, it happened on the day itself. */
 type Happening = Omit<LifeEvent, 'from'> & { from?: Day };
 
-const namesOf = (names: readonly string[]) => (names.length === 0 ? 'unknown' : names.join(' or '));
+const namesOf = (names: readonly string[]) => either(names) ?? 'unknown';
 
 function beginnings(bird: Bird): Happening[] {
   const { clutch, ringed, ring, fledged, independent, arrived, listed, releases } = bird;

@@ -2,6 +2,7 @@ import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
 import { type Brood, profileIn } from '../brood.ts';
+import { byDay } from '../by-day.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { daysRange, names, opening } from './words.ts';
 
@@ -57,15 +58,20 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
   const said = early.some(({ sure }) => sure) ? early.filter(({ sure }) => sure) : early;
   const [first] = said;
   if (first === undefined) return null;
-  const days = [...new Set(said.map(({ left }) => left))].sort((a, b) => a - b);
-  const date = Math.max(...days);
+  const days = byDay(said.map(({ left, bird }) => ({ day: left, bird })));
+  const date = Math.max(...said.map(({ left }) => left));
   const fed = said.every(({ bird, left }) => bird.fedBy.some((seen) => seen.day >= left));
-  const leftOn = (on: Day) => said.filter(({ left }) => left === on).map(({ bird }) => bird);
   return {
     ...about(brood),
     level: day - date <= 1 && !fed && first.sure ? 'act' : 'watch',
     date,
-    left: days.map((on) => ({ young: names(brood, leftOn(on)), day: on })),
+    left: days.map(({ day: on, all }) => ({
+      young: names(
+        brood,
+        all.map(({ bird }) => bird),
+      ),
+      day: on,
+    })),
     age: {
       low: Math.min(...said.map(({ age }) => age.low)),
       high: Math.max(...said.map(({ age }) => age.high)),

@@ -1,4 +1,4 @@
-import { type Day, type Span, shortSpan } from '../../days.ts';
+import { type Day, hullOf, type Span, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fledging, incubation } from '../../room/lives.ts';
 import type { Bird, Egg } from '../../room/model.ts';
@@ -50,13 +50,8 @@ function unknownIn(brood: Brood, day: Day): NoProfile | null {
       day <= (hatchedOn(bird)?.to ?? day) + fledging(null).high + SHOWN,
   );
   const starts = brood.waiting.flatMap(({ clock, duration }) => (duration === null ? clock.start : []));
-  const hatch =
-    starts.length === 0
-      ? null
-      : {
-          from: Math.min(...starts.map(({ from }) => from)) + widest.low,
-          to: Math.max(...starts.map(({ to }) => to)) + widest.high,
-        };
+  const begun = starts.length === 0 ? null : hullOf(starts);
+  const hatch = begun === null ? null : { from: begun.from + widest.low, to: begun.to + widest.high };
   const over = hatch !== null && day > hatch.to + SHOWN;
   if ((waiting.length === 0 || over) && !nestlings) return null;
   return {

@@ -1,4 +1,4 @@
-import { type Day, type Span, shortDay, shortSpan } from '../../days.ts';
+import { type Day, type Span, shortDay, shortSpan, spanOf } from '../../days.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
@@ -70,7 +70,7 @@ function heldBy({ room, day }: View, bird: Bird): Held | null {
   if (died.length + illnesses.length === 0) return null;
   const ill = [...new Set(illnesses.map(({ bird }) => bird))];
   const begun = illnesses.map(({ since }) => since);
-  const illSince = { from: Math.min(...begun), to: Math.max(...begun) };
+  const illSince = spanOf(begun);
   const date = Math.max(...(died.length > 0 ? [from] : []), ...begun);
   const about = { level: 'watch', pair: null, bird: bird.id, clutch: null, date } as const;
   return { ...about, birds: [bird], housing: housingOf(bird), died, diedOn: from, ill, illSince, out };

@@ -1,6 +1,6 @@
-import type { Bird, Egg } from '../../room/model.ts';
+import { type Bird, type Egg, refIn } from '../../room/model.ts';
 import { capital, count, listed } from '../../words.ts';
-import { type Brood, refIn } from '../brood.ts';
+import type { Brood } from '../brood.ts';
 
 /** Whom a sentence is about, as this pair's journal names them; young that nobody counted have no name. */
 export function names(brood: Brood, some: readonly (Egg | Bird)[]): string {

@@ -1,7 +1,7 @@
 import { type Day, formatDay } from '../../days.ts';
 import type { DateForm, DateOrder, SerialSystem } from './date-forms.ts';
 import { serialDay } from './date-forms.ts';
-import type { ImportProblem } from './problem.ts';
+import { type ImportProblem, problemIn } from './problem.ts';
 
 /** A date of the table, as it stands there. */
 export interface WrittenDate {
@@ -63,7 +63,7 @@ function decided(order: DateOrder, { row, column, text }: WrittenDate): OrderDec
 }
 
 function asked(file: string, { row, column }: WrittenDate, text: string): ImportProblem {
-  return { file, row, line: null, column, text, hint: QUESTION };
+  return problemIn(file, { row, column }, text, QUESTION);
 }
 
 /** The day that a date means, or what is wrong with it and what would help. */

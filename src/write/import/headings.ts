@@ -1,7 +1,7 @@
 import { nearest } from '../../findings/nearest.ts';
 import { Fields, List, type Node, Text } from '../../journal/nodes.ts';
 import type { Mapping } from './mapping.ts';
-import type { ImportProblem } from './problem.ts';
+import { type ImportProblem, problemIn } from './problem.ts';
 import { holesOf, plainHeading, templateOf } from './template.ts';
 
 /** Every heading that the mapping names. */
@@ -29,13 +29,6 @@ export function missingHeadings(mapping: Mapping, headings: readonly string[]): 
     .map((heading) => {
       const near = nearest(heading, headings);
       const hint = near === null ? `the headings are ${headings.join(', ')}` : `did you mean <${near}>?`;
-      return {
-        file: mapping.file,
-        row: null,
-        line: null,
-        column: null,
-        text: `the table has no column <${heading}>`,
-        hint,
-      };
+      return problemIn(mapping.file, {}, `the table has no column <${heading}>`, hint);
     });
 }

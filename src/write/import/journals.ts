@@ -7,7 +7,7 @@ import { schemaLine } from '../../journal/schema-files.ts';
 import { journalPath, printable } from '../names.ts';
 import { type DraftEntry, textNode } from './entry.ts';
 import { type HeaderKey, headerKeys } from './mapping.ts';
-import type { ImportProblem } from './problem.ts';
+import { type ImportProblem, problemIn } from './problem.ts';
 
 /** What one row says: of which pair, and when what was seen there. */
 export interface DraftRow {
@@ -55,7 +55,7 @@ export function journalsOf(
     const other = files.get(path.toLowerCase());
     if (other !== undefined) {
       const text = `the pairs \`${other}\` and \`${pair}\` would share the file ${path}`;
-      problems.push(problem(layout.table, ofPair[0]?.row ?? null, text, 'give one of them another id'));
+      problems.push(problemIn(layout.table, { row: ofPair[0].row }, text, 'give one of them another id'));
     }
     files.set(path.toLowerCase(), pair);
     journals.push(journalOf(pair, path, ofPair, layout, problems));
@@ -108,7 +108,8 @@ function headerOf(
     const other = said.find(({ value }) => value !== first.value);
     if (other === undefined) continue;
     const text = `${key} of ${pair} is \`${other.value}\` here and \`${first.value}\` in row ${first.row}`;
-    problems.push(problem(file, other.row, text, 'one journal a pair: give the new pair an id of its own'));
+    const hint = 'one journal a pair: give the new pair an id of its own';
+    problems.push(problemIn(file, { row: other.row }, text, hint));
   }
   return lines;
 }
@@ -145,8 +146,4 @@ function orderOf({ fields }: Located): number {
     Object.hasOwn(observations, text) ? [observations[text as ObservationKey].order] : [],
   );
   return Math.min(...orders);
-}
-
-function problem(file: string, row: number | null, text: string, hint: string): ImportProblem {
-  return { file, row, line: null, column: null, text, hint };
 }

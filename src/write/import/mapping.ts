@@ -7,7 +7,7 @@ import { pairLog } from '../../journal/pair-journal.ts';
 import { readKeys, unknownKey } from '../../journal/read/keys.ts';
 import { readTree } from '../../journal/text/tree.ts';
 import { type DateOrder, dateOrders, type SerialSystem, serialSystems } from './date-forms.ts';
-import type { ImportProblem } from './problem.ts';
+import { type ImportProblem, problemIn } from './problem.ts';
 import { type Separator, separators } from './table.ts';
 import { plainHeading, type Template, templateOf } from './template.ts';
 
@@ -88,15 +88,16 @@ const entryKeys = ['date', ...pairLog.circumstances, ...Object.keys(pairLog.obse
 export function readMapping(file: string, source: string, problems: ImportProblem[]): Mapping | null {
   const { root, findings } = readTree(file, source, { log: 'entries' });
   if (root === null) {
-    const empty = { file, row: null, line: null, column: null, text: 'the mapping is empty', hint: null };
-    problems.push(...(findings.length === 0 ? [empty] : problemsOf(findings)));
+    problems.push(
+      ...(findings.length === 0 ? [problemIn(file, {}, 'the mapping is empty')] : problemsOf(findings)),
+    );
     return null;
   }
   const said = readKeys(root, keys, ['log'], findings);
   const log = root.pairs.flatMap(([key, value]) => (key.text === 'log' ? logOf(value, findings) : []));
   problems.push(...problemsOf(findings));
   const missing = (key: string, hint: string) =>
-    problems.push({ file, row: null, line: null, column: null, text: `\`${key}:\` is missing`, hint });
+    problems.push(problemIn(file, {}, `\`${key}:\` is missing`, hint));
   if (said.pair === null) missing('pair', 'name the column with the pair: `pair: <Pair>`');
   if (said.rows === null) missing('rows', 'write `rows: clutches` or `rows: events`: what one row is');
   if (log.length === 0) missing('log', 'entries as in a journal: `- {date: <Laid>, laid: <Eggs>}`');
@@ -158,12 +159,9 @@ function conditionOf(pairs: readonly (readonly [{ text: string }, { text: string
 
 /** Errors of the mapping's text, as an import's problems. */
 function problemsOf(findings: readonly Finding[]): ImportProblem[] {
-  return findings.filter(isError).map((finding) => ({
-    file: finding.at.file,
-    row: null,
-    line: finding.at.line,
-    column: null,
-    text: kindOf(finding).text(finding.args),
-    hint: kindOf(finding).hint(finding.args),
-  }));
+  return findings.filter(isError).map((finding) => {
+    const { text, hint } = kindOf(finding);
+    const { at, args } = finding;
+    return problemIn(at.file, { line: at.line }, text(args), hint(args));
+  });
 }

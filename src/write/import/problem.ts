@@ -11,6 +11,16 @@ export interface ImportProblem {
   hint: string | null;
 }
 
+/** A problem of a file, at the row, line or column that is known of it. */
+export function problemIn(
+  file: string,
+  at: Partial<Pick<ImportProblem, 'row' | 'line' | 'column'>>,
+  text: string,
+  hint: string | null = null,
+): ImportProblem {
+  return { file, row: null, line: null, column: null, ...at, text, hint };
+}
+
 /** Where the problems of one row of the table are collected. */
 export class RowProblems {
   readonly #file: string;
@@ -24,6 +34,6 @@ export class RowProblems {
   }
 
   add(column: string | null, text: string, hint: string | null = null): void {
-    this.#found.push({ file: this.#file, row: this.#row, line: null, column, text, hint });
+    this.#found.push(problemIn(this.#file, { row: this.#row, column }, text, hint));
   }
 }

@@ -1,7 +1,7 @@
 import { CsvError, type Info, parse } from 'csv-parse/sync';
 import { unmarked } from '../../journal/text/formula.ts';
 import { LOST } from '../../journal/text/prepare.ts';
-import type { ImportProblem } from './problem.ts';
+import { type ImportProblem, problemIn } from './problem.ts';
 
 /** One row below the headings. */
 export interface Row {
@@ -48,23 +48,15 @@ export function readTable(file: string, text: string, separator: Separator | nul
     if (width > headings.length || cells.length < headings.length) {
       const said = `${cells.length} cells, but there are ${headings.length} headings`;
       const hint = 'put a cell that holds a separator or a line break in double quotes';
-      problems.push({ file, row, line: null, column: null, text: said, hint });
+      problems.push(problemIn(file, { row }, said, hint));
     } else if (cells.some((cell) => cell.includes(LOST))) {
       const column = headings[cells.findIndex((cell) => cell.includes(LOST))] ?? null;
       const hint = 'save the table as CSV in UTF-8';
-      problems.push({ file, row, line: null, column, text: 'a letter that cannot be read', hint });
+      problems.push(problemIn(file, { row, column }, 'a letter that cannot be read', hint));
     } else rows.push({ number: row, cells: cells.slice(0, headings.length) });
   }
-  if (problems.length === 0 && rows.length === 0) {
-    problems.push({
-      file,
-      row: null,
-      line: null,
-      column: null,
-      text: 'no row below the headings',
-      hint: null,
-    });
-  }
+  if (problems.length === 0 && rows.length === 0)
+    problems.push(problemIn(file, {}, 'no row below the headings'));
   return { table: { file, headings, rows }, problems };
 }
 
@@ -85,7 +77,7 @@ function recordsOf(file: string, text: string, delimiter: string, problems: Impo
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const [what, hint] = quotes[error.code] ?? [error.message, null];
-    problems.push({ file, row: records.length + 1, line: null, column: null, text: what, hint });
+    problems.push(problemIn(file, { row: records.length + 1 }, what, hint));
   }
   return records;
 }

@@ -5,7 +5,7 @@ import type { Clock } from '../../journal/future.ts';
 import { type RoomRecord, readRoom, type SourceFile } from '../../journal/record.ts';
 import type { Room } from '../../room/fold.ts';
 import type { NewJournal } from './journals.ts';
-import type { ImportProblem } from './problem.ts';
+import { type ImportProblem, problemIn } from './problem.ts';
 
 /** Understands the room as it will be, with every finding that `check` has of it. */
 export type Understand = (record: RoomRecord, clock: Clock) => Pick<Room, 'findings'>;
@@ -61,28 +61,13 @@ function overwritten(
     existing.find((one) => one.path.toLowerCase() === path.toLowerCase())?.path;
   if (there === undefined) return [];
   const text = `${pair} has a journal already, ${there}; it is never overwritten`;
-  return [
-    {
-      file,
-      row: firstRow(journal),
-      line: null,
-      column: null,
-      text,
-      hint: 'take the pair out of the table, or give it another id',
-    },
-  ];
+  const hint = 'take the pair out of the table, or give it another id';
+  return [problemIn(file, { row: firstRow(journal) }, text, hint)];
 }
 
 function problemOf(file: string, row: number | null, finding: Finding, { pair }: NewJournal): ImportProblem {
   const { text, hint } = kindOf(finding);
-  return {
-    file,
-    row,
-    line: null,
-    column: null,
-    text: `${pair}: ${text(finding.args)}`,
-    hint: hint(finding.args),
-  };
+  return problemIn(file, { row }, `${pair}: ${text(finding.args)}`, hint(finding.args));
 }
 
 /** The same sentence about several rows is said once. */

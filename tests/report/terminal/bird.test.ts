@@ -4,6 +4,7 @@ import { widthOf } from '../../../src/report/terminal/width.ts';
 import { runCommand } from '../../commands/run.ts';
 import { expectGolden } from '../../golden.ts';
 import type { Files } from '../../rooms.ts';
+import { seldomLookedAt } from '../../rules/stock/rooms.ts';
 import { FAMILY_DAY, family } from '../family.ts';
 import { FORBIDDEN } from '../hostile.ts';
 
@@ -23,20 +24,7 @@ describe.each([80, 120])('at %i columns', (width) => {
 });
 
 it('says in its life what its head says of its hatching, and its death as the pair’s story does', async () => {
-  const files = {
-    'LW-1': `
-      pair: LW-1
-      species: lavender waxbill
-      log:
-        - {date: 2026-03-01, laid: 1, clutch: 1}
-        - {date: 2026-03-02, sitting: hen}
-        - {date: 2026-03-08, checked}
-        - {date: 2026-03-18, hatched: 1}
-        - {date: 2026-03-20, checked: {chicks: 1}}
-        - {date: 2026-03-23, died: {chilled: c1}}
-    `,
-  };
-  const page = await text('LW-1/1/c1', 80, files);
+  const page = await text('LW-1/1/c1', 80, seldomLookedAt);
   expect(page).toContain('no ring recorded · hatched 11–18 Mar in clutch LW-1/1 from e1');
   expect(page).toContain('  11–18 Mar    hatched in clutch LW-1/1');
   expect(page).toContain('  21–23 Mar    died: chilled');

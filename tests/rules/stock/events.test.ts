@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { lifeOf } from '../../../src/rules/stock/events.ts';
 import type { Files } from '../../rooms.ts';
-import { birdIn, stock, threeGenerations } from './rooms.ts';
+import { birdIn, seldomLookedAt, stock, threeGenerations } from './rooms.ts';
 
 const life = (files: Files, name: string, on = '2026-06-01') =>
   lifeOf(birdIn(stock(files, on), name)).map(
@@ -128,20 +128,7 @@ describe('a life', () => {
   });
 
   it('tells of all days on which it can have hatched or died, where nobody looked on each', () => {
-    const files = {
-      'LW-1': `
-        pair: LW-1
-        species: lavender waxbill
-        log:
-          - {date: 2026-03-01, laid: 1, clutch: 1}
-          - {date: 2026-03-02, sitting: hen}
-          - {date: 2026-03-08, checked}
-          - {date: 2026-03-18, hatched: 1}
-          - {date: 2026-03-20, checked: {chicks: 1}}
-          - {date: 2026-03-23, died: {chilled: c1}}
-      `,
-    };
-    expect(life(files, 'LW-1/1/c1')).toEqual([
+    expect(life(seldomLookedAt, 'LW-1/1/c1')).toEqual([
       '2026-03-11…2026-03-18 hatched in clutch LW-1/1',
       '2026-03-21…2026-03-23 died: chilled',
     ]);

@@ -65,3 +65,18 @@ export const threeGenerations: Files = {
       - {date: 2025-06-12, fledged: [c1, c2]}
   `,
 };
+
+/** Days lie between two looks, so that nobody knows the day on which `LW-1/1/c1` hatched, or that on which it died. */
+export const seldomLookedAt: Files = {
+  'LW-1': `
+    pair: LW-1
+    species: lavender waxbill
+    log:
+      - {date: 2026-03-01, laid: 1, clutch: 1}
+      - {date: 2026-03-02, sitting: hen}
+      - {date: 2026-03-08, checked}
+      - {date: 2026-03-18, hatched: 1}
+      - {date: 2026-03-20, checked: {chicks: 1}}
+      - {date: 2026-03-23, died: {chilled: c1}}
+  `,
+};

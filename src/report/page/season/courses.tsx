@@ -1,6 +1,6 @@
-import { group } from 'd3-array';
 import type { Day, Span } from '../../../days.ts';
 import { naturally } from '../../../findings/naturally.ts';
+import { grouped } from '../../../grouped.ts';
 import { count } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { dateSpan } from '../../terminal/dates.ts';
@@ -15,7 +15,7 @@ import { type ClutchData, courseOf, dayIn, type Fold, foldsOf } from './lanes.ts
 /** Every clutch of the room on the calendar: a timeline a season, folded where it would fill the wall. */
 export function Courses({ timeline, date }: Pick<SeasonData, 'timeline' | 'date'>) {
   const inOrder = [...timeline].sort((a, b) => naturally(a.pair, b.pair) || a.clutch - b.clutch);
-  const seasons = [...group(inOrder, ({ season }) => season)].sort(([a], [b]) => naturally(a, b));
+  const seasons = [...grouped(inOrder, ({ season }) => season)].sort(([a], [b]) => naturally(a, b));
   const day = dayIn(date);
   return (
     <section>

@@ -1,6 +1,6 @@
-import { group } from 'd3-array';
 import { type Day, parseDay, type Span } from '../../../days.ts';
 import { naturally } from '../../../findings/naturally.ts';
+import { grouped } from '../../../grouped.ts';
 import type { SeasonData } from '../../json/season.ts';
 import type { Course } from '../timeline/course.ts';
 
@@ -63,7 +63,7 @@ export function foldsOf<T extends { pair: string; species: string | null }>(
   members: readonly T[],
 ): Fold<T>[] {
   if (members.length <= MOST) return [{ title: '', members: [...members] }];
-  const bySpecies = [...group(members, ({ species }) => species ?? 'species not known')];
+  const bySpecies = [...grouped(members, ({ species }) => species ?? 'species not known')];
   bySpecies.sort(([a], [b]) => naturally(a, b));
   return bySpecies.flatMap(([species, some]) => {
     const parts = partsOf(some);
@@ -77,7 +77,7 @@ export function foldsOf<T extends { pair: string; species: string | null }>(
 /** Parts of at most so many, never with one pair in two. */
 function partsOf<T extends { pair: string }>(members: readonly T[]): T[][] {
   const parts: T[][] = [];
-  for (const own of group(members, ({ pair }) => pair).values()) {
+  for (const own of grouped(members, ({ pair }) => pair).values()) {
     const last = parts.at(-1);
     if (last !== undefined && last.length + own.length <= MOST_IN_FOLD) last.push(...own);
     else parts.push([...own]);

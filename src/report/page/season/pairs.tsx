@@ -1,5 +1,6 @@
-import { group, max } from 'd3-array';
+import { max } from 'd3-array';
 import type { Day, Span } from '../../../days.ts';
+import { grouped } from '../../../grouped.ts';
 import { count } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { dateSpan } from '../../terminal/dates.ts';
@@ -20,7 +21,7 @@ interface Panel extends PairData {
 
 /** A panel for each pair, all on the same scales, so that a glance along them compares. */
 export function Pairs({ byPair, timeline, date }: Pick<SeasonData, 'byPair' | 'timeline' | 'date'>) {
-  const clutches = group(timeline, ({ pair }) => pair);
+  const clutches = grouped(timeline, ({ pair }) => pair);
   const panels = byPair.map((data): Panel => {
     const pair = data.pair ?? '';
     const own = clutches.get(pair) ?? [];

@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../../days.ts';
 import { type Clutch, hatchedFrom } from '../../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../../rules/season/story.ts';
-import { count } from '../../../words.ts';
+import { count, either } from '../../../words.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { visible } from '../visible.ts';
 
@@ -32,11 +32,7 @@ export function clutchHead({ clutch, begun }: ClutchStory): string {
 const OTHER_YEAR = 0;
 
 function parentsOf({ cock, hen }: Pick<Clutch, 'cock' | 'hen'>): string {
-  return `${names(cock)} × ${names(hen)}`;
-}
-
-function names(birds: readonly string[]): string {
-  return birds.length === 0 ? 'unknown' : birds.join(' or ');
+  return [cock, hen].map((names) => either(names) ?? 'unknown').join(' × ');
 }
 
 /** What came of a clutch, step by step, each with its days, how many, and what was foreseen. */
