@@ -26,6 +26,8 @@ export interface Wanted<T extends Egg | Bird> {
   clutchOf?: (one: T) => Clutch | null;
   /** Why it cannot be this one, in words, or null where it can. */
   impossible: (one: T) => Refusal | null;
+  /** Of whom the same words said something else already: a count and `all` mean the others. Whoever is chosen is added. */
+  told?: Set<T>;
   /**
    * By count nobody means this one while another is there; where nothing is said, an egg that has lain for months, or a
    * chick in the hand while others are in the nest.
@@ -73,12 +75,24 @@ function care(bird: Bird): string {
   return bird.fledged === null ? 'in the nest' : 'fledged';
 }
 
+const TOLD = 'the same look already says something else of it';
+
+/** In what order the parts of an observation are told, so that `{full: all, thin: c3}` means all but c3 with `all`. */
+const PRECISION = { refs: 0, count: 1, all: 2 } satisfies Record<Who['kind'], number>;
+
+/** What an observation says of several, those that it names first, then numbers, and whoever is left last. */
+export function namedFirst<P extends readonly { who: Who | null }[]>(parts: P): P[number][] {
+  const rank = ({ who }: P[number]) => (who === null ? 0 : PRECISION[who.kind]);
+  return [...parts].sort((a, b) => rank(a) - rank(b));
+}
+
 /** The eggs that an observation is about. */
 export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
   return noted(
     scene,
     who,
     choose(scene, who, wanted, (ref) => eggOf(scene, ref, wanted)),
+    wanted,
   );
 }
 
@@ -88,12 +102,14 @@ export function chooseBirds(scene: Scene, who: Who, wanted: Wanted<Bird>): Bird[
     scene,
     who,
     choose(scene, who, wanted, (ref) => birdsOf(scene, ref, wanted)),
+    wanted,
   );
 }
 
 /** Keeps whom the words turned out to mean. */
-function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[]): T[] {
+function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { told }: Wanted<T>): T[] {
   about.push({ at, who });
+  for (const one of who) told?.add(one);
   return who;
 }
 
@@ -107,7 +123,7 @@ function choose<T extends Egg | Bird>(
     const named: T[] = [];
     for (const ref of who.refs) {
       for (const one of resolve(ref)) {
-        const why = wanted.impossible(one);
+        const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
         if (why !== null) refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
         else if (!named.includes(one)) named.push(one);
       }
@@ -129,7 +145,7 @@ function choose<T extends Egg | Bird>(
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
   const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false } = wanted;
   return [...wanted.among]
-    .filter((one) => wanted.impossible(one) === null)
+    .filter((one) => wanted.impossible(one) === null && !wanted.told?.has(one))
     .filter((one) => means(scene, clutchOf(one)))
     .sort(
       (a, b) =>

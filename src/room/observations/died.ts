@@ -1,4 +1,4 @@
-import { chooseBirds, whoeverRears } from '../choose.ts';
+import { chooseBirds, namedFirst, whoeverRears } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import { addEgg, endKnown, endLife, feederOf, hatch, whyNotAlive, youngInReach } from '../lives.ts';
 import type { Bird } from '../model.ts';
@@ -10,11 +10,13 @@ const WORDS = /^\p{L}[\p{L} -]*$/u;
 
 export const died: Apply<'died'> = (scene, value) => {
   const { day, since, fold } = scene;
-  for (const { cause, who } of value) {
+  const told = new Set<Bird>();
+  for (const { cause, who } of namedFirst(value)) {
     const birds = chooseBirds(scene, who, {
       did: 'died',
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
+      told,
       cause: (said) => (WORDS.test(said) ? said : null),
       // Most that die do so in the nest.
       ...whoeverRears,

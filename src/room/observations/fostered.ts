@@ -1,5 +1,5 @@
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseBirds, chooseEggs, owner, type Wanted, whoeverRears } from '../choose.ts';
+import { chooseBirds, chooseEggs, namedFirst, owner, type Wanted, whoeverRears } from '../choose.ts';
 import {
   feederOf,
   housingOf,
@@ -19,7 +19,7 @@ import { broughtOn, notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const fostered: Apply<'fostered'> = (scene, value) => {
-  for (const { place, who } of value) {
+  for (const { place, who } of namedFirst(value)) {
     const to = placeNamed(scene, place);
     if (to === null) continue;
     const isHome = to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs';
