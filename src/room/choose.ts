@@ -33,6 +33,8 @@ export interface Wanted<T extends Egg | Bird> {
    * chick in the hand while others are in the nest.
    */
   past?: (one: T) => boolean;
+  /** Whom `all` means where there is such a one; the others are named. */
+  before?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
   /** By count it is taken after all others, of whichever clutch; unlike one that is past, it is asked about. */
@@ -68,6 +70,9 @@ export const whoeverRears = {
   likely: ({ fledged }: Bird) => Number(fledged !== null),
   kind: (bird: Bird) => `${owner(bird)} ${care(bird)}`,
 } satisfies Partial<Wanted<Bird>>;
+
+/** A look into a nest is of those that lie in it, and not of young that fly. */
+export const notFledged = (one: Egg | Bird) => 'laid' in one || one.fledged === null;
 
 /** Who rears it where: a rate of a pair, or of none. */
 function care(bird: Bird): string {
@@ -133,9 +138,18 @@ function choose<T extends Egg | Bird>(
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
     if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
-    return candidates;
+    return everyone(scene, who.at, candidates, wanted);
   }
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
+}
+
+/** Whom `all` means of those for whom it is possible. */
+function everyone<T extends Egg | Bird>(scene: Scene, at: Place, candidates: T[], wanted: Wanted<T>): T[] {
+  const there = wanted.before === undefined ? [] : candidates.filter(wanted.before);
+  if (there.length === 0) return candidates;
+  const left = candidates.filter((one) => !there.includes(one));
+  if (wanted.kind !== undefined) hintGuess(scene, at, there, left, wanted);
+  return there;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { chooseBirds, namedFirst } from '../choose.ts';
+import { chooseBirds, namedFirst, notFledged } from '../choose.ts';
 import { tellAll } from '../lists.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
 import type { Bird } from '../model.ts';
@@ -12,6 +12,7 @@ export const crops: Apply<'crops'> = (scene, value) => {
       among: youngInReach(scene.pair),
       impossible: (bird) => whyNotAlive(bird),
       told,
+      before: notFledged,
     });
     tellAll(young, 'crops', { day: scene.day, crop: what });
   }

@@ -1,6 +1,15 @@
-import { chooseBirds, namedFirst, whoeverRears } from '../choose.ts';
+import { chooseBirds, namedFirst, notFledged, whoeverRears } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import { addEgg, endKnown, endLife, feederOf, hatch, whyNotAlive, youngInReach } from '../lives.ts';
+import {
+  addEgg,
+  endKnown,
+  endLife,
+  feederOf,
+  hatch,
+  isFedByHand,
+  whyNotAlive,
+  youngInReach,
+} from '../lives.ts';
 import type { Bird } from '../model.ts';
 import type { Fold } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -17,6 +26,8 @@ export const died: Apply<'died'> = (scene, value) => {
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
       told,
+      // A brood that is found dead lay in the nest.
+      before: (bird) => notFledged(bird) && !isFedByHand(bird),
       cause: (said) => (WORDS.test(said) ? said : null),
       // Most that die do so in the nest.
       ...whoeverRears,
