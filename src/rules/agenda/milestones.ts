@@ -1,9 +1,9 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
-import { walksOff } from '../growth/curve.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';

@@ -1,12 +1,12 @@
 import { shortDay } from '../../days.ts';
 import { housingOf, isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef, type Pair } from '../../room/model.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { count, them } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { byDay } from '../by-day.ts';
-import { walksOff } from '../growth/curve.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
 import { eggsToWarm, other } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';

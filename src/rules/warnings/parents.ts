@@ -1,7 +1,7 @@
 import type { Bird, Egg } from '../../room/model.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import type { Absence, Parent } from '../absences.ts';
 import { type Brood, mayHatch, profileIn } from '../brood.ts';
-import { walksOff } from '../growth/curve.ts';
 import { mayStillHatch } from '../season/fates.ts';
 
 /** Age up to which a chick is taken to need a parent's warmth by night where the species has no profile, in days. */
