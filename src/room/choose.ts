@@ -26,11 +26,15 @@ export interface Wanted<T extends Egg | Bird> {
   clutchOf?: (one: T) => Clutch | null;
   /** Why it cannot be this one, in words, or null where it can. */
   impossible: (one: T) => Refusal | null;
+  /** Of whom the same words said something else already: a count and `all` mean the others. Whoever is chosen is added. */
+  told?: Set<T>;
   /**
    * By count nobody means this one while another is there; where nothing is said, an egg that has lain for months, or a
    * chick in the hand while others are in the nest.
    */
   past?: (one: T) => boolean;
+  /** Whom `all` means where there is such a one; the others are named. */
+  before?: (one: T) => boolean;
   /** How badly this one agrees with what is known; lower is better. */
   rank?: (one: T) => number;
   /** By count it is taken after all others, of whichever clutch; unlike one that is past, it is asked about. */
@@ -67,10 +71,24 @@ export const whoeverRears = {
   kind: (bird: Bird) => `${owner(bird)} ${care(bird)}`,
 } satisfies Partial<Wanted<Bird>>;
 
+/** A look into a nest is of those that lie in it, and not of young that fly. */
+export const notFledged = (one: Egg | Bird) => 'laid' in one || one.fledged === null;
+
 /** Who rears it where: a rate of a pair, or of none. */
 function care(bird: Bird): string {
   if (isFedByHand(bird)) return 'in the hand';
   return bird.fledged === null ? 'in the nest' : 'fledged';
+}
+
+const TOLD = 'the same look already says something else of it';
+
+/** In what order the parts of an observation are told, so that `{full: all, thin: c3}` means all but c3 with `all`. */
+const PRECISION = { refs: 0, count: 1, all: 2 } satisfies Record<Who['kind'], number>;
+
+/** What an observation says of several, those that it names first, then numbers, and whoever is left last. */
+export function namedFirst<P extends readonly { who: Who | null }[]>(parts: P): P[number][] {
+  const rank = ({ who }: P[number]) => (who === null ? 0 : PRECISION[who.kind]);
+  return [...parts].sort((a, b) => rank(a) - rank(b));
 }
 
 /** The eggs that an observation is about. */
@@ -79,6 +97,7 @@ export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
     scene,
     who,
     choose(scene, who, wanted, (ref) => eggOf(scene, ref, wanted)),
+    wanted,
   );
 }
 
@@ -88,12 +107,14 @@ export function chooseBirds(scene: Scene, who: Who, wanted: Wanted<Bird>): Bird[
     scene,
     who,
     choose(scene, who, wanted, (ref) => birdsOf(scene, ref, wanted)),
+    wanted,
   );
 }
 
 /** Keeps whom the words turned out to mean. */
-function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[]): T[] {
+function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { told }: Wanted<T>): T[] {
   about.push({ at, who });
+  for (const one of who) told?.add(one);
   return who;
 }
 
@@ -107,7 +128,7 @@ function choose<T extends Egg | Bird>(
     const named: T[] = [];
     for (const ref of who.refs) {
       for (const one of resolve(ref)) {
-        const why = wanted.impossible(one);
+        const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
         if (why !== null) refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
         else if (!named.includes(one)) named.push(one);
       }
@@ -117,9 +138,18 @@ function choose<T extends Egg | Bird>(
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
     if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
-    return candidates;
+    return everyone(scene, who.at, candidates, wanted);
   }
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
+}
+
+/** Whom `all` means of those for whom it is possible. */
+function everyone<T extends Egg | Bird>(scene: Scene, at: Place, candidates: T[], wanted: Wanted<T>): T[] {
+  const there = wanted.before === undefined ? [] : candidates.filter(wanted.before);
+  if (there.length === 0) return candidates;
+  const left = candidates.filter((one) => !there.includes(one));
+  if (wanted.kind !== undefined) hintGuess(scene, at, there, left, wanted);
+  return there;
 }
 
 /**
@@ -129,7 +159,7 @@ function choose<T extends Egg | Bird>(
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
   const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false } = wanted;
   return [...wanted.among]
-    .filter((one) => wanted.impossible(one) === null)
+    .filter((one) => wanted.impossible(one) === null && !wanted.told?.has(one))
     .filter((one) => means(scene, clutchOf(one)))
     .sort(
       (a, b) =>

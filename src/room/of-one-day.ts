@@ -1,6 +1,7 @@
 import { isPlace } from '../findings/finding.ts';
 import { grouped } from '../grouped.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
+import type { BirdRecord } from '../journal/birds.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { observations } from '../journal/observations/index.ts';
 import type { Sighting } from './sightings.ts';
@@ -19,7 +20,8 @@ export interface Standing {
 export function ofOneDay(seen: Standing[]): Standing[] {
   if (seen.length < 2) return seen;
   const turns = turnsOf([...bringings(seen)]);
-  const keyed = seen.map((standing) => whenIn(turns, standing));
+  const left = leavers(seen);
+  const keyed = seen.map((standing) => whenIn(turns, left, standing));
   return keyed.sort(
     (a, b) =>
       a.time - b.time ||
@@ -107,13 +109,33 @@ function giversOf(pair: string, comesTo: ReadonlyMap<string, readonly Bringing[]
 /** The parts of a day: the nest is made ready, what is in it is seen and moved, all else. */
 const [READY, NEST, REST] = [0, 1, 2];
 
-function whenIn(turns: ReadonlyMap<string, Turn>, { rank, sighting }: Standing) {
-  const order = orderOf(sighting);
+/** The birds that left the room on this day, by their own logs. */
+function leavers(seen: readonly Standing[]): ReadonlySet<BirdRecord> {
+  return new Set(
+    seen.flatMap(({ sighting }) =>
+      sighting.of === 'bird' && LEAVES.has(sighting.observation.key) ? [sighting.record] : [],
+    ),
+  );
+}
+
+const LEAVES: ReadonlySet<string> = new Set(['died', 'gone']);
+
+function whenIn(
+  turns: ReadonlyMap<string, Turn>,
+  left: ReadonlySet<BirdRecord>,
+  { rank, sighting }: Standing,
+) {
+  const order = isHomeAgain(sighting, left) ? observations.back.order : orderOf(sighting);
   const part = order < observations.sitting.order ? READY : order > observations.fostered.order ? REST : NEST;
   const own = sighting.of === 'pair' ? turns.get(sighting.journal.pair.text) : undefined;
   const turn = part === READY ? FIRST : (own ?? FIRST);
   const round = part === NEST ? turn.round : FIRST.round;
   return { rank, sighting, order, part, round, time: sighting.entry.time ?? turn.time };
+}
+
+/** Who comes home is here for whatever else is told of it that day; who went on the same day comes home after that. */
+function isHomeAgain(sighting: Sighting, left: ReadonlySet<BirdRecord>): boolean {
+  return sighting.of === 'bird' && sighting.observation.key === 'back' && left.has(sighting.record);
 }
 
 /** The same on every machine, whatever its language. */

@@ -8,11 +8,11 @@ import { isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import type { Profile } from '../species/profile.ts';
+import { walksOff } from '../species/walks-off.ts';
 import type { Durations } from './durations.ts';
 import { type Duration, usualRange } from './forecast/duration.ts';
 import type { DurationKind } from './forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from './forecast/window.ts';
-import { walksOff } from './growth/curve.ts';
 
 /** A forecast window and the duration that it rests on. */
 export interface Expected extends ForecastWindow {

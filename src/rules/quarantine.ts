@@ -202,9 +202,25 @@ function metInPair(bird: InQuarantine, mateships: readonly Mateship[], find: Fin
     if (since >= until) return [];
     return [...cock, ...hen].flatMap((name) => {
       const mate = find(name);
-      return mate === null || mate === bird ? [] : [meeting(mate, since, until)];
+      if (mate === null || mate === bird) return [];
+      const together = movedApart(bird, mate, from).reduce(
+        (times, gap) => times.flatMap((time) => without(time, gap)),
+        [{ from: since, to: until }],
+      );
+      return together.map((time) => meeting(mate, time.from, time.to));
     });
   });
+}
+
+/** When two lived in two places since one of them was moved after they were put together: a pair by name only. */
+function movedApart(bird: Bird, mate: Bird, paired: Day): { from: Day; to: Day }[] {
+  return presencesOf(bird).flatMap((one) =>
+    presencesOf(mate).flatMap((other) => {
+      const from = Math.max(one.from, other.from);
+      const to = Math.min(one.to, other.to);
+      return one.housing === other.housing || from <= paired || from >= to ? [] : [{ from, to }];
+    }),
+  );
 }
 
 function meeting(bird: Bird, since: Day, until: Day): Meeting {

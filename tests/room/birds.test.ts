@@ -128,6 +128,22 @@ describe('a life in the bird list', () => {
     expect(enteredOn(home)).toBe(day('2026-09-01'));
   });
 
+  it('bought back and put into the quarantine cage in one line: it is home before it is moved', () => {
+    const log =
+      'date: 2026-03-01, arrived\ndate: 2026-05-01, gone: sold\ndate: 2026-09-01, back, moved: cage 9, weighed: 8.1';
+    expect(codes(room(list(log), '2026-09-01'))).toEqual([]);
+    const home = hen(log, '2026-09-01');
+    expect(housingOf(home)).toBe('cage 9');
+    expect(home.weights).toHaveLength(1);
+    expect(apart(`${log}, quarantine: 45`)).toBe('09-01…10-16');
+  });
+
+  it('escaped and caught again on one day: it is here', () => {
+    const log = 'date: 2026-03-01, arrived\ndate: 2026-05-01, back\ndate: 2026-05-01, gone: escaped';
+    expect(codes(room(list(log), '2026-05-01'))).toEqual([]);
+    expect(hen(log, '2026-05-01').fate).toBeNull();
+  });
+
   it('has the sex that was seen last', () => {
     expect(hen('date: 2026-03-02, sexed: cock', '2026-03-02', 'sex: hen').sex).toBe('cock');
     expect(hen('date: 2026-03-02, sexed: cock', '2026-03-01', 'sex: hen').sex).toBe('hen');

@@ -47,6 +47,36 @@ describe('two broods of one pair', () => {
     ]);
   });
 
+  // A brood that is found dead, or whose crops are looked at, lies in the nest (common practice).
+  it('`all` that died, or whose crops were seen, are those in the nest, and not their elders that fly', () => {
+    const died = { P: waxbills(`${two}\ndate: 2026-04-24, died: all`) };
+    expect(dead(died)).toEqual(['LW-1/2/c1', 'LW-1/2/c2', 'LW-1/2/c3']);
+    expect(doubts(died)).toEqual([
+      'died: possible in more than one clutch; taken as clutch 2, not clutch 1. say which: `clutch: 2`',
+    ]);
+    const crops = { P: waxbills(`${two}\ndate: 2026-04-24, crops: {full: all}`) };
+    expect(doubts(crops)).toEqual([]);
+    const seen = room(crops, '2026-07-01').birds.filter((bird) => bird.crops.length > 0);
+    expect(seen.map(fullRef)).toEqual(['LW-1/2/c1', 'LW-1/2/c2', 'LW-1/2/c3']);
+    // With nobody in the nest they are those that fly.
+    expect(
+      dead({
+        P: waxbills(`${two}\ndate: 2026-04-24, died: [2/c1, 2/c2, 2/c3]
+      date: 2026-04-25, died: all`),
+      }),
+    ).toHaveLength(8);
+  });
+
+  it('`all` that are given to another pair are the nestlings as well', () => {
+    const files = {
+      P: waxbills(`${two}\ndate: 2026-04-24, fostered: {BF-1: all}`),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-01, paired'),
+    };
+    const given = room(files, '2026-04-25').birds.filter(({ stays }) => stays.at(-1)?.nest?.id === 'BF-1');
+    expect(given.map(fullRef)).toEqual(['LW-1/2/c1', 'LW-1/2/c2', 'LW-1/2/c3']);
+    expect(doubts(files)[0]).toMatch(/^fostered: possible in more than one clutch; taken as clutch 2/);
+  });
+
   it('who feeds itself is meant no more by a ref, where another is still fed', () => {
     const files = {
       P: waxbills(`${two}\ndate: 2026-04-26, independent: all\ndate: 2026-05-01, weighed: {c1: 4}`),

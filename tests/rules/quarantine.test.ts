@@ -183,22 +183,37 @@ describe('whoever shares a cage with a bird in quarantine', () => {
     expect(out(before, 'A')).toBe('31 Mar');
   });
 
-  it('and is its mate, joins it once, however often it is put beside it until they are parted', () => {
-    const beside = [
-      'date: 2026-03-05, moved: cage 9',
-      'date: 2026-03-12, moved: cage 7',
-      'date: 2026-03-18, moved: cage 9',
-    ];
-    const mates = (parted: string): Files => ({
-      ...birds(came('A', '2026-03-01'), resident('H', ...beside)),
+  it('and becomes its mate, has joined it once; from another cage it joins anew, parted or only moved', () => {
+    const mates = (parted: string, ...then: string[]): Files => ({
+      ...birds(came('A', '2026-03-01'), resident('H', 'date: 2026-03-05, moved: cage 9', ...then)),
       'LW-1': waxbills(
         `date: 2026-03-06, paired\ndate: ${parted}, parted`,
         'cock: A\nhen: H\nhousing: cage 9',
       ),
     });
+    const beside = ['date: 2026-03-12, moved: cage 7', 'date: 2026-03-18, moved: cage 9'];
     expect(out(mates('2026-03-20'), 'A')).toBe('4 Apr with H');
-    expect(out(mates('2026-03-12'), 'A')).toBe('17 Apr with H');
-    expect(out(mates('2026-03-17'), 'A')).toBe('17 Apr with H');
+    expect(out(mates('2026-03-20', ...beside), 'A')).toBe('17 Apr with H');
+    expect(out(mates('2026-03-12', ...beside), 'A')).toBe('17 Apr with H');
+    expect(out(mates('2026-03-17', ...beside), 'A')).toBe('17 Apr with H');
+  });
+
+  it('whose mate is bought back into a quarantine cage has nobody with it there', () => {
+    const home = {
+      'birds.yaml': `birds:
+        - id: A
+          log:
+            - {date: 2025-03-01, arrived: cage 9}
+            - {date: 2025-04-01, released: cage 9}
+            - {date: 2026-02-01, gone: sold}
+            - {date: 2026-03-01, time: 09:00, back}
+            - {date: 2026-03-01, time: 10:00, moved: cage 7}
+        - {id: H, log: [{date: 2025-03-01, arrived: cage 9}, {date: 2025-04-01, released: cage 9}]}
+      `,
+      'LW-1': waxbills('date: 2025-05-06, paired', 'cock: A\nhen: H\nhousing: cage 9'),
+    };
+    expect(warned(home, 'quarantine', '2026-03-02')).toEqual([]);
+    expect(out(home, 'A')).toBe('31 Mar');
   });
 
   it('and was its mate, is with it still while the two live on in one cage', () => {

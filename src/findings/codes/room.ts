@@ -98,7 +98,7 @@ export const roomCodes = {
   impossible: {
     level: 'error',
     text: ({ who, did, why }) => `${who} cannot be ${did}: ${why}`,
-    hint: () => 'another one, another clutch, or correct the earlier entry',
+    hint: () => 'another one, another clutch, a missing entry before it, or correct the earlier entry',
   },
   'back-from-hand': {
     level: 'error',

@@ -3,7 +3,7 @@ import { empty } from '../grammar/values.ts';
 
 export const back = observation({
   value: empty,
-  order: 200,
+  order: 12,
   look: false,
   example: 'back',
   takes: 'nothing',

@@ -1,5 +1,5 @@
 import { type Day, formatDay } from '../../days.ts';
-import { chooseBirds, chooseEggs, hostClutch } from '../choose.ts';
+import { chooseBirds, chooseEggs, hostClutch, namedFirst } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import { begun, canHatchBy, eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
 import type { Bird, Egg } from '../model.ts';
@@ -13,7 +13,8 @@ import type { Apply } from './apply.ts';
  */
 export const aged: Apply<'aged'> = (scene, value) => {
   const { pair, day } = scene;
-  for (const { days, who } of value) {
+  const told = { eggs: new Set<Egg>(), young: new Set<Bird>() };
+  for (const { days, who } of namedFirst(value)) {
     const hatched = day - Math.round(days);
     const chicks =
       who.kind === 'refs'
@@ -24,6 +25,7 @@ export const aged: Apply<'aged'> = (scene, value) => {
         did: 'aged',
         among: youngInReach(pair),
         impossible: (bird) => whyNotAlive(bird) ?? whyOlder(bird, hatched) ?? whyYounger(bird, hatched),
+        told: told.young,
       });
       for (const bird of young) {
         bird.aged = { day, days };
@@ -36,6 +38,7 @@ export const aged: Apply<'aged'> = (scene, value) => {
         did: 'aged',
         among: eggsInReach(pair),
         impossible: (egg) => whyNotOpen(egg),
+        told: told.eggs,
         rank: (egg) => (egg.aged === null ? 0 : 1),
       });
       for (const egg of eggs) egg.aged = { day, days };

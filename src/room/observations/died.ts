@@ -1,6 +1,15 @@
-import { chooseBirds, whoeverRears } from '../choose.ts';
+import { chooseBirds, namedFirst, notFledged, whoeverRears } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import { addEgg, endKnown, endLife, feederOf, hatch, whyNotAlive, youngInReach } from '../lives.ts';
+import {
+  addEgg,
+  endKnown,
+  endLife,
+  feederOf,
+  hatch,
+  isFedByHand,
+  whyNotAlive,
+  youngInReach,
+} from '../lives.ts';
 import type { Bird } from '../model.ts';
 import type { Fold } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -10,11 +19,15 @@ const WORDS = /^\p{L}[\p{L} -]*$/u;
 
 export const died: Apply<'died'> = (scene, value) => {
   const { day, since, fold } = scene;
-  for (const { cause, who } of value) {
+  const told = new Set<Bird>();
+  for (const { cause, who } of namedFirst(value)) {
     const birds = chooseBirds(scene, who, {
       did: 'died',
       among: youngInReach(scene.pair),
       impossible: (bird) => (endKnown(bird, 'died', day, cause?.text ?? null) ? null : whyNotAlive(bird)),
+      told,
+      // A brood that is found dead lay in the nest.
+      before: (bird) => notFledged(bird) && !isFedByHand(bird),
       cause: (said) => (WORDS.test(said) ? said : null),
       // Most that die do so in the nest.
       ...whoeverRears,

@@ -1,5 +1,13 @@
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseBirds, chooseEggs, owner, type Wanted, whoeverRears } from '../choose.ts';
+import {
+  chooseBirds,
+  chooseEggs,
+  namedFirst,
+  notFledged,
+  owner,
+  type Wanted,
+  whoeverRears,
+} from '../choose.ts';
 import {
   feederOf,
   housingOf,
@@ -19,7 +27,7 @@ import { broughtOn, notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const fostered: Apply<'fostered'> = (scene, value) => {
-  for (const { place, who } of value) {
+  for (const { place, who } of namedFirst(value)) {
     const to = placeNamed(scene, place);
     if (to === null) continue;
     const isHome = to.kind === 'nest' && to.pair === scene.pair && who.kind !== 'refs';
@@ -38,7 +46,7 @@ interface Reach {
   young: readonly Bird[];
   /** A count means eggs. */
   meansEggs: boolean;
-  wanted: Pick<Wanted<Egg | Bird>, 'clutchOf' | 'past'>;
+  wanted: Pick<Wanted<Egg | Bird>, 'clutchOf' | 'past' | 'before'>;
   last: (bird: Bird) => boolean;
 }
 
@@ -52,7 +60,10 @@ function around(scene: Scene, to: EggPlace): Reach {
     young: notBroughtToday(scene, young),
     meansEggs: young.every(isFedByHand) && (eggs.length > 0 || young.length === 0),
     // A pair may be given those from the nest as well as those from the hand.
-    wanted: to.kind === 'hand' ? {} : { past: (one) => 'laid' in one && longPast(one, scene.day) },
+    wanted: {
+      before: notFledged,
+      ...(to.kind !== 'hand' && { past: (one) => 'laid' in one && longPast(one, scene.day) }),
+    },
     last: isFedByHand,
   };
 }

@@ -1,17 +1,19 @@
 import { nearest } from '../../findings/nearest.ts';
 import { goneWays } from '../../journal/observations/gone.ts';
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, namedFirst } from '../choose.ts';
 import { endKnown, endLife, feederOf, whyNotAlive } from '../lives.ts';
-import type { Clutch } from '../model.ts';
+import type { Bird, Clutch } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 export const gone: Apply<'gone'> = (scene, value) => {
-  for (const { how, who } of value) {
+  const told = new Set<Bird>();
+  for (const { how, who } of namedFirst(value)) {
     const birds = chooseBirds(scene, who, {
       did: 'gone',
       cause: (said) => nearest(said, goneWays),
       among: ownYoung(scene.pair.clutches),
       impossible: (bird) => (endKnown(bird, 'gone', scene.day, how) ? null : whyNotAlive(bird)),
+      told,
       past: (bird) => (feederOf(bird) ?? scene.pair) !== scene.pair,
     });
     for (const bird of birds) {

@@ -1,5 +1,16 @@
+import type { Day } from '../../days.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { chooseBirds, whoeverRears } from '../choose.ts';
-import { becomeIndependent, whyNotAlive, youngInReach } from '../lives.ts';
+import { hatchedOn } from '../clock.ts';
+import {
+  becomeIndependent,
+  fledging,
+  independence,
+  isFedByHand,
+  whyNotAlive,
+  youngInReach,
+} from '../lives.ts';
+import type { Bird, Seen } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 export const independent: Apply<'independent'> = (scene, who) => {
@@ -11,11 +22,32 @@ export const independent: Apply<'independent'> = (scene, who) => {
       whyNotAlive(bird) ??
       (bird.ref === null ? 'it depends on nobody' : null) ??
       (bird.independent !== null ? 'it is independent already' : null) ??
-      (bird.fledged === null ? 'it has not left the nest' : null),
+      (bird.fledged !== null || hasNoNest(bird, day) ? null : 'it has not left the nest'),
     ...whoeverRears,
     rank: (bird) => bird.hatched?.to ?? 0,
   });
   for (const bird of birds) {
-    becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged?.day ?? day), to: day });
+    bird.fledged ??= outOn(bird, day);
+    becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged.day), to: day });
   }
 };
+
+/**
+ * Nobody writes that a chick left the nest which walked off as it hatched, or lay in a box on the table: one that can be old
+ * enough to feed itself has left it. Half of the usual age tells it from chicks that hatched since.
+ */
+function hasNoNest(bird: Bird, day: Day): boolean {
+  const hatched = hatchedOn(bird);
+  const profile = bird.clutch?.pair.profile ?? null;
+  if (hatched === null || !(isFedByHand(bird) || (profile !== null && walksOff(profile)))) return false;
+  return day - hatched.to >= Math.max(fledging(profile).low, independence(profile).low / 2);
+}
+
+/** When it can have left what others call the nest: as it hatched, or nobody knows on which day until now. */
+function outOn(bird: Bird, day: Day): Seen {
+  const profile = bird.clutch?.pair.profile ?? null;
+  const { low, high } = fledging(profile);
+  const hatched = hatchedOn(bird) ?? { from: day, to: day };
+  const to = profile !== null && walksOff(profile) ? Math.min(hatched.to + high, day) : day;
+  return { span: { from: Math.min(hatched.from + low, to), to }, day: to };
+}

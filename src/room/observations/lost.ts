@@ -1,7 +1,7 @@
 import { probablyMeant } from '../../journal/grammar/vocabulary.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
-import { chooseEggs, owner } from '../choose.ts';
+import { chooseEggs, namedFirst, owner } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
 import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../model.ts';
@@ -15,7 +15,7 @@ type Cause = LossCause | TakenHow | null;
 
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
-  for (const { cause, who } of value) {
+  for (const { cause, who } of namedFirst(value)) {
     const all = eggsInReach(pair, ELSEWHERE);
     // A time says that it was everyone there.
     const inReach = isTaken(cause) && scene.entry.time === null ? notBroughtToday(scene, all) : all;

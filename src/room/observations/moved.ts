@@ -1,4 +1,4 @@
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, namedFirst } from '../choose.ts';
 import { stillAtHome } from '../family.ts';
 import { housingCalled } from '../housings.ts';
 import { housingOf, rehouse, whyNotAlive } from '../lives.ts';
@@ -8,7 +8,8 @@ import type { Apply } from './apply.ts';
 
 export const moved: Apply<'moved'> = (scene, value) => {
   const { fold, pair, day } = scene;
-  for (const { who, housing: said } of value) {
+  const told = new Set<Bird>();
+  for (const { who, housing: said } of namedFirst(value)) {
     const housing = housingCalled(fold, said);
     if (who === null) {
       const parents = parentsOf(scene, 'both').filter((bird) => livesHere(bird, pair.housing));
@@ -21,6 +22,7 @@ export const moved: Apply<'moved'> = (scene, value) => {
       did: 'moved',
       among: stillAtHome(pair),
       impossible: (bird) => whyNotAlive(bird),
+      told,
       past: ({ independent }) => independent === null,
     });
     for (const bird of birds) rehouse(bird, day, housing);

@@ -1,13 +1,15 @@
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, namedFirst } from '../choose.ts';
 import { tellAll } from '../lists.ts';
 import { isDependent, whyNotAlive } from '../lives.ts';
+import type { Bird } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 export const roosting: Apply<'roosting'> = (scene, value) => {
   const fledglings = [...scene.pair.here.young].filter(
     (young) => isDependent(young) && young.fledged !== null,
   );
-  for (const { where, who } of value) {
+  const told = new Set<Bird>();
+  for (const { where, who } of namedFirst(value)) {
     const birds =
       who === null
         ? fledglings
@@ -15,6 +17,7 @@ export const roosting: Apply<'roosting'> = (scene, value) => {
             did: 'roosted',
             among: fledglings,
             impossible: (bird) => whyNotAlive(bird),
+            told,
           });
     tellAll(birds, 'roosting', { night: scene.day, where });
   }

@@ -1,4 +1,4 @@
-import { chooseEggs, owner } from '../choose.ts';
+import { chooseEggs, namedFirst, owner } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, EggPlace, Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
@@ -6,7 +6,8 @@ import { notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const setUnder: Apply<'set'> = (scene, value) => {
-  for (const { place, who } of value) {
+  const told = new Set<Egg>();
+  for (const { place, who } of namedFirst(value)) {
     const to: EggPlace | null = place === null ? null : placeNamed(scene, place);
     if (place !== null && to === null) continue;
     const stored = storedOf(scene.pair);
@@ -14,6 +15,7 @@ export const setUnder: Apply<'set'> = (scene, value) => {
       did: 'set',
       among: to === null ? stored : [...stored, ...besideThem(scene, stored, who.kind === 'all')],
       impossible: (egg) => whyNotOpen(egg),
+      told,
       kind: owner,
       past: (egg) => stored.length > 0 && !stored.includes(egg),
     });

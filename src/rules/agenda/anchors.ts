@@ -249,7 +249,10 @@ export const lastFledging: FindAnchors = (brood) => {
 /** Nights in a row, the last of them seen, in which no fledgling slept in the nest. */
 export const NIGHTS_OUT = 3;
 
-/** The morning after the third night in a row with all young out; without such looks, once roosting back is over. */
+/**
+ * The morning after the third night in a row with all young out; where nobody looked on so many nights, once roosting
+ * back is over, and no sooner than three nights after the last on which one of them was seen in the nest.
+ */
 export const nestEmpty: FindAnchors = (brood) => {
   const last = lastFledging(brood)[0];
   const roosting = brood.profile?.roostingBack?.value;
@@ -265,35 +268,68 @@ export const nestEmpty: FindAnchors = (brood) => {
       },
     ];
   }
-  if (brood.hatched.some((bird) => bird.roosting.length > 0) || roosting === undefined) return [];
-  const from = last.span.to + roosting.high;
+  if (roosting === undefined) return [];
+  const usual = last.span.to + roosting.high;
+  const seen = lastNightIn(brood);
+  const from = Math.max(usual, seen + NIGHTS_OUT + 1);
+  const late = from > usual ? `, seen in it on ${shortDay(seen)}` : '';
   return [
     {
       span: day(from),
-      says: `${last.says} + ${roosting.high} d in which young come back to sleep`,
+      says: `${last.says} + ${roosting.high} d in which young come back to sleep${late}`,
       who: null,
     },
   ];
 };
 
+/** The last night on which one of the young was seen to sleep in the nest. */
+function lastNightIn({ hatched }: Brood): Day {
+  const nights = hatched.flatMap(({ roosting }) => roosting.filter(({ where }) => where === 'nest'));
+  return Math.max(Number.NEGATIVE_INFINITY, ...nights.map(({ night }) => night));
+}
+
 /** The third of three nights in a row in which every roosting look found the young out, or null. */
-function nightsOut({ hatched }: Brood): Day | null {
+function nightsOut(brood: Brood): Day | null {
+  const { hatched } = brood;
   const nights = new Map<Day, boolean>();
   for (const bird of hatched) {
     for (const { night, where } of bird.roosting)
       nights.set(night, (nights.get(night) ?? true) && where === 'out');
   }
   const out = [...nights].filter(([, all]) => all).map(([night]) => night);
-  const inNest = Math.max(
-    Number.NEGATIVE_INFINITY,
-    ...[...nights].filter(([, all]) => !all).map(([night]) => night),
-  );
+  const inNest = lastNightIn(brood);
   const since = out.filter((night) => night > inNest).sort((a, b) => a - b);
   for (let i = NIGHTS_OUT - 1; i < since.length; i++) {
     const [first, third] = [since[i - NIGHTS_OUT + 1] as Day, since[i] as Day];
     if (third - first === NIGHTS_OUT - 1) return third;
   }
   return null;
+}
+
+/**
+ * Eggs whose time is over: from when the nest comes down; where no young left it, two days after the window, and not
+ * before the last of the young died or was taken away, with whom the eggs were to stay.
+ */
+export const leftOver: FindAnchors = (brood) => {
+  const { eggs, young, term, room } = brood;
+  if (eggs.length === 0) return [];
+  const empty = nestEmpty(brood)[0];
+  if (empty !== undefined) return [{ ...empty, who: eggs }];
+  if (term === null || room.day <= term.to || young.length > 0) return [];
+  const start = eggTerm(brood)[0];
+  const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
+  const alone = lastCare(brood);
+  return alone > term.to + 2
+    ? [{ ...start, span: day(alone), says: `${says}, young were here until ${shortDay(alone)}`, who: eggs }]
+    : [{ ...start, span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
+};
+
+/** The day on which the last of the young here died, went elsewhere or fed itself. */
+function lastCare({ hatched }: Brood): Day {
+  const ends = hatched.map(
+    ({ fate, independent, stays }) => fate ?? independent ?? { day: stays.at(-1)?.from },
+  );
+  return Math.max(Number.NEGATIVE_INFINITY, ...ends.map(({ day: end }) => end ?? Number.NEGATIVE_INFINITY));
 }
 
 /** Young that are still fed, from the eldest's hatching to the youngest's; each species by itself. */

@@ -7,10 +7,10 @@ import { layingEndsAfter } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
 import { isDown } from '../../room/nests-down.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { isAlone, isHenAway } from '../absences.ts';
 import { type Brood, livesOrMayHatch, mayHatch, profilesToHatch } from '../brood.ts';
 import { foodOn } from '../food-on-offer.ts';
-import { walksOff } from '../growth/curve.ts';
 import type { Anchor } from './anchors.ts';
 
 /** Whether something holds for a task that starts from this anchor and is due from `from`. */

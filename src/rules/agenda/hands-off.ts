@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, profileIn } from '../brood.ts';
-import { walksOff } from '../growth/curve.ts';
 
 /** Days before the earliest fledging from which a nest is left alone: young explode from a nest opened late. */
 const BEFORE_FLEDGING = 6;

@@ -1,9 +1,9 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
-import { walksOff } from '../growth/curve.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
@@ -243,23 +243,14 @@ export const milestones = [
   },
   {
     task: 'unhatched',
-    when: 'no chick: hatch window + 2 … 4 d; with chicks: when the nest comes down',
+    when: 'no chick: hatch window + 2 … 4 d; with chicks: when the nest comes down, or they died or went elsewhere',
     doneBy: 'every egg has a fate',
     over: '60 d later',
     say: 'find out what became of the eggs',
     explain:
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
     needsLook: 'until told',
-    anchors: (brood) => {
-      const { eggs, young, term, room } = brood;
-      if (eggs.length === 0) return [];
-      const empty = anchors.nestEmpty(brood)[0];
-      if (empty !== undefined) return [{ ...empty, who: eggs }];
-      if (term === null || room.day <= term.to || young.length > 0) return [];
-      const start = anchors.eggTerm(brood)[0];
-      const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
-      return [{ ...start, span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
-    },
+    anchors: anchors.leftOver,
     window: (anchor) => ({
       ...days(0, anchor.span.from === anchor.span.to ? 3 : 0, SAFE_EARLY)(anchor),
       days: anchor.span.from === anchor.span.to ? '' : '+ 2–4 d',
@@ -335,12 +326,12 @@ export const milestones = [
   },
   {
     task: 'nest-down',
-    when: 'the morning after the third night in a row with all young out … + 3 d; without looks at dusk, once the nights of roosting back are over',
+    when: 'the morning after the third night in a row with all young out … + 3 d; without three such looks, once the nights of roosting back are over',
     doneBy: '`nest: removed` or `nest: cleaned`',
     over: 'anything is in that nest, they build in it again, or the next clutch is laid; 60 d later',
     say: 'take the nest out or clean it',
     explain:
-      'When for three nights in a row no fledgling slept in it, the old nest can come out. Without such looks at dusk it is asked about once the nights are over in which young of the species come back. Before a second clutch, never with eggs or young in it.',
+      'When for three nights in a row no fledgling slept in it, the old nest can come out. Where nobody looked on three nights it is asked about once the nights are over in which young of the species come back, or three nights after the last on which one of them was seen in it. Before a second clutch, never with eggs or young in it.',
     needsLook: false,
     anchors: anchors.nestEmpty,
     window: days(0, 3),

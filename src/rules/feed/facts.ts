@@ -1,7 +1,8 @@
 import { incubation, independence as usualIndependence } from '../../room/lives.ts';
 import { type LiveFood, middle, type Profile, type Range } from '../../species/profile.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { logisticAt, logisticThrough } from '../../statistics/logistic.ts';
-import { growthCurve, HALF_GROWN, HATCH_SHARE, walksOff } from '../growth/curve.ts';
+import { growthCurve, HALF_GROWN, HATCH_SHARE } from '../growth/curve.ts';
 import { nestlingDays } from './energy.ts';
 
 /** Taken where a profile does not say it: a small finch. Ages in days, masses in g. */

@@ -1,5 +1,5 @@
-import { familyOf } from '../../species/families.ts';
 import { middle, type Profile } from '../../species/profile.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { type Logistic, logisticAt, logisticThrough } from '../../statistics/logistic.ts';
 
 /** How chicks of a species gain mass: the likely curve, and the ones between which healthy broods run. Grams, days. */
@@ -27,8 +27,6 @@ export const HATCH_SHARE = 0.065;
  * sparrow (Gregson & Bowkett 2020) of the middle of the profile's fledging range.
  */
 export const HALF_GROWN = 0.4;
-/** Young below this age at fledging are no nestlings: quails follow the hen, and this curve is not theirs. */
-const NESTLING_DAYS = 8;
 /**
  * How much the ends of the band lie beyond the profile's own ranges. So wide that the published zebra finch and
  * canary chicks are inside at every age; strains differ by as much, and a crop full of food is a tenth of a chick.
@@ -67,9 +65,4 @@ export function expectedMass(curve: GrowthCurve, age: number, oldest = age): Exp
     likely: logisticAt(curve.likely, (age + oldest) / 2),
     high: logisticAt(curve.high, oldest),
   };
-}
-
-/** Whether the young leave the nest as they hatch and follow the hen; not where no fledging age is known. */
-export function walksOff({ scientific, fledging }: Profile): boolean {
-  return familyOf(scientific) === 'quails' || (fledging !== null && fledging.value.low < NESTLING_DAYS);
 }

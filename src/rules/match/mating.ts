@@ -4,6 +4,7 @@ import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
 import { kinOf } from '../stock/kin.ts';
 import { breedsFrom } from '../stock/life.ts';
+import type { Mateship } from '../stock/mateships.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
 
 /** A cock and a hen, and what their young would be. */
@@ -50,12 +51,18 @@ export function matingOf(
 function chasedOn({ mateships }: StockBird, hen: StockBird): Day | null {
   const days = mateships
     .filter((mateship) => hen.mateships.includes(mateship))
-    .flatMap(({ pair, from, to }) =>
-      pair.chasing.flatMap(({ day, level }) =>
-        level === 'fierce' && day >= from && day <= (to ?? day) ? [day] : [],
-      ),
+    .flatMap((mateship) =>
+      mateship.pair.chasing
+        .filter(({ level, by, at }) => level === 'fierce' && isOneOf(mateship, by) && isOneOf(mateship, at))
+        .map(({ day }) => day)
+        .filter((day) => day >= mateship.from && day <= (mateship.to ?? day)),
     );
   return days.length === 0 ? null : Math.max(...days);
+}
+
+/** One of the two, under whichever name, or nobody said who: young that are driven are no quarrel of their parents. */
+function isOneOf({ cock, hen }: Mateship, who: string | null): boolean {
+  return who === null || who === 'cock' || who === 'hen' || cock.includes(who) || hen.includes(who);
 }
 
 /** All that there is to say of two birds. */

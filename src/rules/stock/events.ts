@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
-import { type Bird, type BirdFate, clutchId } from '../../room/model.ts';
+import { type Absence, type Bird, type BirdFate, clutchId } from '../../room/model.ts';
 import { either } from '../../words.ts';
 import type { StockBird } from './stock.ts';
 
@@ -18,6 +18,8 @@ export interface LifeEvent {
 export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
   const events: Happening[] = [
     ...beginnings(bird),
+    // Who comes home is there before anything else is told of it that day.
+    ...bird.absences.filter(({ fate, until }) => until > fate.day).map(homecoming),
     ...stays(bird),
     ...mateships.flatMap(({ pair, cock, hen, from, to }) => [
       { day: from, what: `put together in ${pair.id}: ${namesOf(cock)} and ${namesOf(hen)}` },
@@ -78,10 +80,14 @@ function stays({ stays: all, clutch }: Bird): Happening[] {
 
 /** Ends that were none: lent and home again, missing and found. */
 function absences({ absences: all }: Bird): Happening[] {
-  return all.flatMap(({ fate, until }) => [
-    ending(fate),
-    { day: until, what: fate.kind === 'gone' ? 'back' : 'found again' },
-  ]);
+  return all.flatMap((absence) => {
+    const { fate, until } = absence;
+    return until > fate.day ? [ending(fate)] : [ending(fate), homecoming(absence)];
+  });
+}
+
+function homecoming({ fate, until }: Absence): Happening {
+  return { day: until, what: fate.kind === 'gone' ? 'back' : 'found again' };
 }
 
 function endings({ fate }: Bird): Happening[] {

@@ -1,20 +1,22 @@
 import { shortDay } from '../../days.ts';
-import { isDependent } from '../../room/lives.ts';
-import type { Pair } from '../../room/model.ts';
+import { housingOf, isDependent } from '../../room/lives.ts';
+import { type Bird, fullRef, type Pair } from '../../room/model.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { count, them } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import type { Brood } from '../brood.ts';
 import { byDay } from '../by-day.ts';
-import { walksOff } from '../growth/curve.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
-import { other } from './parents.ts';
+import { eggsToWarm, other } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { opening } from './words.ts';
 
 interface Chasing extends Found {
   by: string | null;
   at: string | null;
+  /** It was one of the young, and not the mate that sits. */
+  atYoung: boolean;
   /** `hard`, `fiercely`; empty where nobody said how. */
   how: string;
   days: number;
@@ -42,11 +44,11 @@ export const chasing: Warning<Chasing> = {
   levels: ['act', 'watch'],
   health: true,
   when: '`chasing` that is hard or fierce, or of no given level where there are eggs or dependent young',
-  over: 'the pair is parted, or one of them moved or dead; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
+  over: 'the pair is parted, or one of them moved or dead; after a chase of the young, none of them lives with the pair any more; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, whoever feeds, and the injury shown to an avian vet; then somebody else must feed the young within hours. While nobody is hurt and young still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
-  say({ by, at, how, days, young, uncounted, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
+  say({ by, at, atYoung, how, days, young, uncounted, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
     const times = days > 1 ? `, on ${days} days of the last week` : '';
     const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
@@ -54,7 +56,7 @@ export const chasing: Warning<Chasing> = {
         ? ` ${opening(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
         : feeding !== null
           ? ` ${uncounted ? 'The young still depend' : count(young, 'young bird still depends', 'young still depend')} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `While nobody is hurt, do not take the ${aggressor} before you saw who feeds`}.`
-          : eggs > 0
+          : eggs > 0 && !atYoung
             ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
             : ' A hunted bird does not eat and does not rest.';
     return {
@@ -66,7 +68,8 @@ export const chasing: Warning<Chasing> = {
 
 function chasingIn(view: View, pair: Pair): Chasing | null {
   const young = [...pair.here.young].filter(isDependent);
-  const eggs = pair.here.eggs.size;
+  const broods = view.broods.filter((one) => one.pair === pair && one.where === 'nest');
+  const eggs = broods.flatMap(eggsToWarm).length;
   const serious = pair.chasing.filter(
     ({ level }) => level === 'hard' || level === 'fierce' || (level === null && young.length + eggs > 0),
   );
@@ -79,6 +82,8 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     last.all[0];
   const away = absencesFrom({ pair, clutch: null, room: view.room }).filter(({ day }) => day >= last.day);
   if (away.some(({ parent }) => endsChase(parent, worst))) return null;
+  const atYoung = isYoung(pair, worst?.at ?? null);
+  if (atYoung && !liveWith(pair)) return null;
   const aggressor = worst?.by === 'hen' ? 'hen' : 'cock';
   const brood = view.broods.find((one) => one.pair === pair && one.young.length > 0) ?? null;
   return {
@@ -87,6 +92,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     date: last.day,
     by: worst?.by ?? null,
     at: worst?.at ?? null,
+    atYoung,
     how: worst?.level === 'fierce' ? 'fiercely' : (worst?.level ?? ''),
     days: days.filter(({ day }) => last.day - day < STORY).length,
     young: young.length,
@@ -109,6 +115,23 @@ function levelOf(level: Pair['chasing'][number]['level'], young: number): Warnin
 /** The one that chased is there no more, or the mate that it chased is not; which of them went, nobody need have written. */
 function endsChase(gone: Parent | null, chase: Pair['chasing'][number] | undefined): boolean {
   return gone === null || chase?.by == null || gone === chase.by || gone === chase.at;
+}
+
+/** Everyone who was ever fed in this pair's nests. */
+function youngOf(pair: Pair): Bird[] {
+  return [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
+}
+
+/** Whether it was one of the young, under any of its names; of any clutch, as nobody need have written which. */
+function isYoung(pair: Pair, at: string | null): boolean {
+  return (
+    at !== null && youngOf(pair).some((bird) => [bird.ref, bird.id, bird.ring, fullRef(bird)].includes(at))
+  );
+}
+
+/** Whether young live where the pair does: who drives one drives the next. */
+function liveWith(pair: Pair): boolean {
+  return youngOf(pair).some((bird) => bird.fate === null && housingOf(bird) === pair.housing);
 }
 
 function feedingWordsOf(brood: Brood, { day }: View): string {

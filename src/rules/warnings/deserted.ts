@@ -3,9 +3,9 @@ import { sittingStart } from '../../room/clock.ts';
 import type { Clutch } from '../../room/model.ts';
 import { count } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
-import { type Brood, mayHatch } from '../brood.ts';
+import type { Brood } from '../brood.ts';
 import { byDay } from '../by-day.ts';
-import { leavesCold } from './parents.ts';
+import { eggsToWarm, leavesCold } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 
@@ -42,7 +42,7 @@ export const deserted: Warning<Deserted> = {
 
 function desertedIn(view: View, brood: Brood): Deserted | null {
   const { clutch, hatched, where } = brood;
-  const eggs = brood.eggs.filter(mayHatch);
+  const eggs = eggsToWarm(brood);
   if (clutch === null || where !== 'nest' || eggs.length === 0 || hatched.length > 0) return null;
   const off = lastOff(clutch);
   const last = off?.at(-1);

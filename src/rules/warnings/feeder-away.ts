@@ -1,4 +1,5 @@
 import { shortDay } from '../../days.ts';
+import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { type Absence, absencesFrom } from '../absences.ts';
 import type { Brood } from '../brood.ts';
@@ -55,7 +56,9 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
     .filter((absence) => !leavesCold(absence) || !needsWarmth(brood))
     .at(-1);
   if (absence === undefined || view.day - absence.day > SHOWN) return null;
-  const waiting = unfedSince(brood, absence).filter((bird) => !onFoot(brood, bird));
+  const waiting = unfedSince(brood, absence).filter(
+    (bird) => !onFoot(brood, bird) && !wentAlong(bird, absence),
+  );
   if (waiting.length === 0) return null;
   const fedByOther = waiting.every((bird) => knownFeeder(bird, absence));
   const ago = view.day - absence.day;
@@ -73,6 +76,12 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
     chased: hasChased(brood, absence),
     fedByOther,
   };
+}
+
+/** It lives where that parent does: the two were taken out together, so that the other can begin anew. */
+function wentAlong(young: Bird, { bird: parent }: Absence): boolean {
+  const housing = housingOf(young);
+  return parent !== null && parent.fate === null && housing !== null && housing === housingOf(parent);
 }
 
 /** The one that is away, or nobody knows who, chased hard or fiercely in the week before. */

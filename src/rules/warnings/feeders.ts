@@ -30,7 +30,10 @@ export function unfedSince({ pair, young, hatched }: Brood, absence: Absence): B
 }
 
 /** The later days on which it was fed by somebody who is still there, or had a full crop; none before an empty one, or its death. */
-function fedDays({ fedBy, crops, fate }: Bird, { day, parent }: Absence): Day[] {
+export function fedDays(
+  { fedBy, crops, fate }: Bird,
+  { day, parent }: Pick<Absence, 'day' | 'parent'>,
+): Day[] {
   if (fate?.kind === 'died') return [];
   const empty = crops.findLast(({ crop }) => crop === 'empty')?.day ?? day;
   const seen = [...fedBy.filter(({ by }) => by !== parent), ...crops.filter(({ crop }) => crop === 'full')];

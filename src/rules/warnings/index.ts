@@ -34,6 +34,7 @@ import { unwell } from './unwell.ts';
 import { type Found, viewOf, type Warning } from './warning.ts';
 import { weight } from './weight.ts';
 import { youngAtHatch } from './young-at-hatch.ts';
+import { youngAway } from './young-away.ts';
 
 /** Every kind of warning, what presses most first. */
 export const warnings = [
@@ -41,6 +42,7 @@ export const warnings = [
   unwell,
   parentLost,
   feederAway,
+  youngAway,
   emptyCrop,
   othersThere,
   weight,

@@ -1,9 +1,9 @@
 import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { count } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
-import { walksOff } from '../growth/curve.ts';
 import { about, type Found, type Warning } from './warning.ts';
 import { names } from './words.ts';
 

@@ -1,9 +1,9 @@
 import { type Day, shortDay } from '../../days.ts';
 import { count, listed, them } from '../../words.ts';
 import { type Absence, absencesFrom } from '../absences.ts';
-import { type Brood, mayHatch } from '../brood.ts';
+import type { Brood } from '../brood.ts';
 import { unfedSince } from './feeders.ts';
-import { absenceWords, leavesCold, needsWarmth, onFoot, other, unbrooded } from './parents.ts';
+import { absenceWords, eggsToWarm, leavesCold, needsWarmth, onFoot, other, unbrooded } from './parents.ts';
 import { takersFor } from './takers.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { chicksWords, opening } from './words.ts';
@@ -57,7 +57,7 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
   const gone = new Set(away.map(({ parent }) => parent));
   const alone = gone.size === 1;
   const goesOn = alone && seenSince(brood, last);
-  const eggs = brood.eggs.filter(mayHatch).length;
+  const eggs = eggsToWarm(brood).length;
   const cold = unbrooded(brood);
   const walking = cold.some((bird) => onFoot(brood, bird));
   const parts = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(cold.length > 0 ? [chicksWords(cold)] : [])];

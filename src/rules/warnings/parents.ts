@@ -1,7 +1,8 @@
-import type { Bird } from '../../room/model.ts';
+import type { Bird, Egg } from '../../room/model.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import type { Absence, Parent } from '../absences.ts';
 import { type Brood, mayHatch, profileIn } from '../brood.ts';
-import { walksOff } from '../growth/curve.ts';
+import { mayStillHatch } from '../season/fates.ts';
 
 /** Age up to which a chick is taken to need a parent's warmth by night where the species has no profile, in days. */
 const UNKNOWN_BROODING = 10;
@@ -42,9 +43,14 @@ export function leavesCold({ parent, how }: Absence): boolean {
   return how !== 'parted' || parent === 'hen';
 }
 
+/** Eggs of which a chick may come if they are kept warm; those left over long after their time are cold already. */
+export function eggsToWarm({ eggs, room }: Brood): Egg[] {
+  return eggs.filter((egg) => mayHatch(egg) && mayStillHatch(egg, room.day));
+}
+
 /** Whether a nest cannot do without somebody sitting on it. */
 export function needsWarmth(brood: Brood): boolean {
-  return brood.eggs.some(mayHatch) || unbrooded(brood).length > 0;
+  return eggsToWarm(brood).length > 0 || unbrooded(brood).length > 0;
 }
 
 /** `the cock LW-20-04 died`, `the hen was parted`. */

@@ -263,7 +263,8 @@ describe('from an empty nest', () => {
     ALL_OUT + said.map((where, i) => `date: 2026-04-0${6 + i}, roosting: ${where}\n`).join('');
 
   it('the morning after the third night in a row', () => {
-    expect(found('nestEmpty', nights('out', 'out'), '2026-04-09')).toEqual([]);
+    const usual = '04-15; last fledged 5 Apr + 10 d in which young come back to sleep';
+    expect(found('nestEmpty', nights('out', 'out'), '2026-04-09')).toEqual([usual]);
     expect(found('nestEmpty', nights('out', 'out', 'out'), '2026-04-09')).toEqual([
       '04-09; 3 nights with nobody in the nest, to 8 Apr',
     ]);
@@ -282,7 +283,16 @@ describe('from an empty nest', () => {
   });
 
   it('a night in the nest after three nights out takes it back', () => {
-    expect(found('nestEmpty', nights('out', 'out', 'out', 'nest'), '2026-04-10')).toEqual([]);
+    expect(found('nestEmpty', nights('out', 'out', 'out', 'nest'), '2026-04-10')).toEqual([
+      '04-15; last fledged 5 Apr + 10 d in which young come back to sleep',
+    ]);
+  });
+
+  it('is not looked for before three nights are over since one was seen in it', () => {
+    const late = `${ALL_OUT}date: 2026-04-13, roosting: nest\n`;
+    expect(found('nestEmpty', late, '2026-04-14')).toEqual([
+      '04-17; last fledged 5 Apr + 10 d in which young come back to sleep, seen in it on 13 Apr',
+    ]);
   });
 
   it('without looks, after the nights in which the species comes back', () => {

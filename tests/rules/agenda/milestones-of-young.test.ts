@@ -126,12 +126,17 @@ check('nest-down', [
   [
     'nights that nobody looked at do not count',
     hillFinches(dusk('06, roosting: out', '08, roosting: out', '10, roosting: out')),
-    [],
+    ['04-15 … 04-18 now', '04-19 … 06-14 late'],
   ],
   [
     'one who went back is enough to wait',
     hillFinches(dusk('06, roosting: out', '07, roosting: out', '08, roosting: {out: [c1, c2], nest: c3}')),
-    [],
+    ['04-15 … 04-18 now', '04-19 … 06-14 late'],
+  ],
+  [
+    'one who sleeps there still when others of its kind no longer do is given three nights more',
+    hillFinches(dusk('06, roosting: out', '14, roosting: {out: [c1, c2], nest: c3}')),
+    ['04-18 … 04-21 now', '04-22 … 06-17 late'],
   ],
   // Five to ten nights of roosting back after 5 April; 15 April + 60 is 14 June.
   [

@@ -235,6 +235,12 @@ check('unhatched', [
     hillFinches(ALL_OUT),
     ['04-15 … 04-18 now', '04-19 … 06-17 late'],
   ],
+  // Until then the eggs were to stay with the chicks: nothing is late on that day. 28 March + 60 is 27 May.
+  [
+    'from the day on which the last of the chicks died',
+    hillFinches(`${THREE_CHICKS}date: 2026-03-25, died: all`),
+    ['03-25 … 03-28 now', '03-29 … 05-27 late'],
+  ],
 ]);
 
 test('every milestone is tested on its days, here or with the young', () => {

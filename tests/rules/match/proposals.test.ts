@@ -155,6 +155,14 @@ describe('two that chased each other fiercely', () => {
     expect(pairsOf(match(quail('mild'), '2026-04-05'))).toEqual(['A × B']);
   });
 
+  it('are told from a parent that drives its young: that is no quarrel of the two', () => {
+    const driven = quail('fierce');
+    const of = (who: string) => ({ ...driven, P: driven.P.replace('at: hen', `at: ${who}`) });
+    expect(pairsOf(match(of('c2'), '2026-04-05'))).toEqual(['A × B']);
+    // Under her own name she is the hen.
+    expect(pairsOf(match(of('B'), '2026-04-05'))).toEqual([]);
+  });
+
   it('go to others, and are no next best', () => {
     const hen = '\n        - {id: C, species: king quail, sex: hen, hatched: 2025-05-05}';
     const fierce = match(quail('fierce', hen), '2026-04-05');

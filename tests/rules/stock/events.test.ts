@@ -112,7 +112,7 @@ describe('a life', () => {
             log:
               - {date: 2025-12-01, arrived: cage 3}
               - {date: 2026-01-05, gone: lent}
-              - {date: 2026-02-10, back}
+              - {date: 2026-02-10, moved: cage 9, weighed: 8.1, back}
               - {date: 2026-03-01, died: missing}
               - {date: 2026-03-02, back}
       `,
@@ -122,6 +122,8 @@ describe('a life', () => {
       '2025-12-01 in cage 3',
       '2026-01-05 lent',
       '2026-02-10 back',
+      '2026-02-10 in cage 9',
+      '2026-02-10 weighed 8.1 g',
       '2026-03-01 died: missing',
       '2026-03-02 found again',
     ]);

@@ -98,6 +98,26 @@ describe('hard chasing', () => {
     expect(spell(room, 'chasing', '2026-04-01', '2026-04-30')).toEqual([days]);
   });
 
+  // Who drives one of the young drives the next (common practice).
+  it('of the young is over when none of them lives with the pair any more', () => {
+    const moved = (who: string) =>
+      files(
+        `date: 2026-04-09, clutch: 2, laid: 3, sitting: hen
+         date: 2026-04-10, time: 08:00, ${hard}
+         date: 2026-04-10, time: 10:00, moved: {${who}: cage 3}
+         date: 2026-04-12, independent: all`,
+      );
+    expect(spell(moved('"1/c1, 1/c2, 1/c3"'), 'chasing', '2026-04-10', '2026-04-30')).toEqual([]);
+    expect(spell(moved('1/c2'), 'chasing', '2026-04-10', '2026-04-30')).toEqual([
+      '04-10 … 04-11 act',
+      '04-12 … 04-13 watch',
+    ]);
+    // A young bird that is hunted sits on no eggs.
+    expect(line(moved('1/c2'), 'chasing', '2026-04-12').text).toBe(
+      'The cock chased c2 hard on 10 Apr. A hunted bird does not eat and does not rest.',
+    );
+  });
+
   it('of a mate is over when the mate lives in another cage', () => {
     const log =
       'date: 2026-03-03, chasing: {by: cock, at: hen, level: hard}\n date: 2026-03-04, moved: {hen: cage 6}';

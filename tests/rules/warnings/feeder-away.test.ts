@@ -98,3 +98,12 @@ it('a cock that chased hard is not put back to the family that he was taken from
   expect(check).not.toContain('together again');
   expect(check).toContain('the hand for those that nobody feeds; the one that chased stays apart');
 });
+
+// A cock takes the last young with him into another cage while the hen sits again (common practice).
+it('young that were taken out together with a parent are with who feeds them', () => {
+  const along = files('date: 2026-04-08, parted: {cock: cage 6}, moved: {"c1, c2": cage 6}');
+  expect(line(along, 'feeder-away', '2026-04-08').text).toContain('nobody wrote who feeds c3.');
+  const all = files('date: 2026-04-08, moved: {cock: cage 6, all: cage 6}');
+  expect(warned(all, 'feeder-away', '2026-04-09')).toEqual([]);
+  expect(warned(all, 'young-away', '2026-04-09')).toEqual([]);
+});

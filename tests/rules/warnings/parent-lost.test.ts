@@ -28,6 +28,25 @@ describe('a parent lost with eggs', () => {
     );
   });
 
+  // No egg of a finch hatches a fortnight after its brothers and sisters (common practice): what is left is cold already.
+  it('is silent of eggs left over beside young that are out of the nest: those need who feeds them', () => {
+    const room = {
+      'LW-1': waxbills(
+        `${eggs}
+         date: 2026-03-16, hatched: 2
+         date: 2026-04-04, fledged: all
+         date: 2026-04-08, parted: {hen: cage 6}`,
+        `${heads}\nhousing: flight 2`,
+      ),
+    };
+    expect(warned(room, 'parent-lost', '2026-04-08')).toEqual([]);
+    const { level, text } = line(room, 'feeder-away', '2026-04-08');
+    expect(level).toBe('act');
+    expect(text).toContain(
+      'The hen LW-20-11 was taken away on 8 Apr while the young still depend on being fed',
+    );
+  });
+
   it('tells of one egg as of one', () => {
     const one = waxbills('date: 2026-03-01, laid: 1, sitting: hen\n date: 2026-03-08, died: hen', heads);
     const { text, check } = line({ 'LW-1': one }, 'parent-lost', '2026-03-08');

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { clutchIn, codes, days, journal, waxbills } from './facts.ts';
+
+// Nobody writes `fledged` of chicks that run with the hen, nor of those in a box on the table: what is told of them next
+// is that they feed themselves.
+
+describe('chicks that walk off as they hatch', () => {
+  const quail = (...then: string[]) =>
+    room(
+      {
+        P: journal(
+          'KQ-1',
+          'king quail',
+          ['2026-05-10, laid: 1', '2026-05-16, laid: 6, sitting: hen', '2026-06-02, hatched: 5', ...then]
+            .map((entry) => `date: ${entry}`)
+            .join('\n'),
+        ),
+      },
+      '2026-08-01',
+    );
+
+  it('feed themselves without a day on which they left the nest: they left it as they hatched', () => {
+    const known = quail('2026-07-01, independent: all');
+    expect(codes(known)).toEqual([]);
+    const { chicks } = clutchIn(known, 'KQ-1/1');
+    expect(chicks.every(({ independent }) => independent !== null)).toBe(true);
+    expect(chicks.map(({ fledged }) => fledged && days(fledged.span))[0]).toBe('05-31…06-03');
+  });
+
+  it('are not meant while they are too young for it', () => {
+    expect(codes(quail('2026-06-10, independent: all'))).toEqual(['nobody-possible']);
+  });
+});
+
+describe('chicks that are fed by hand', () => {
+  const hand = (entry: string) =>
+    room(
+      {
+        P: waxbills(
+          `date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-18, hatched: 4, fostered: {hand: [c1, c2]}\n${entry}`,
+        ),
+      },
+      '2026-06-01',
+    );
+  const weaned = (entry: string) =>
+    clutchIn(hand(entry), 'LW-1/1').chicks.map(({ independent }) => independent !== null);
+
+  it('feed themselves without a nest that they left', () => {
+    const one = 'date: 2026-04-20, independent: c1';
+    expect(codes(hand(one))).toEqual([]);
+    expect(weaned(one)).toEqual([true, false, false, false]);
+  });
+
+  it('count as out of the nest from a day that nobody knows', () => {
+    const [first] = clutchIn(hand('date: 2026-04-20, independent: c1'), 'LW-1/1').chicks;
+    expect(first?.fledged?.span.to).toBe(first?.independent?.day);
+    expect(first?.fledged?.span.from).toBeLessThan(first?.independent?.day ?? 0);
+  });
+
+  it('do not stand for those in the nest, of which it is to be told', () => {
+    expect(codes(hand('date: 2026-04-20, independent: c3'))).toEqual(['impossible']);
+  });
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { line, spell, warned, waxbills } from './warned.ts';
+
+const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
+// Hatched on 15 March; young lavender waxbills feed themselves from 30 days on, 14 April.
+const fledged = `
+  date: 2026-03-01, laid: 3
+  date: 2026-03-03, sitting: hen
+  date: 2026-03-14, checked: {eggs: 3}
+  date: 2026-03-15, hatched: 3
+  date: 2026-04-03, fledged: 3
+`;
+const files = (more: string, head = heads) => ({ 'LW-1': waxbills(`${fledged}\n${more}`, head) });
+
+// Young are parted from their parents when none of them has begged for a week: common practice.
+describe('young that are moved away from both parents before they feed themselves', () => {
+  it('may starve: two days press, five are watched', () => {
+    const room = files('date: 2026-04-08, moved: {all: flight 7}');
+    expect(spell(room, 'young-away', '2026-04-01', '2026-04-30')).toEqual([
+      '04-08 … 04-10 act',
+      '04-11 … 04-13 watch',
+    ]);
+    const { text, check } = line(room, 'young-away', '2026-04-08');
+    expect(text).toBe(
+      'c1, c2 and c3 were moved to flight 7 on 8 Apr, at 24 d, away from both parents; young of the species feed themselves from 30 d on. Young that nobody feeds starve within a day or two.',
+    );
+    expect(check).toMatch(/^each crop within hours.*back to the parent that did.*avian vet$/);
+  });
+
+  it.each([
+    ['each was seen fed there', 'feeding: {hand: all}'],
+    ['each crop was full', 'crops: {full: all}'],
+    ['they feed themselves', 'independent: all'],
+    ['they are with their parents again', 'moved: {"c1, c2, c3": flight 2}'],
+  ])('are out of danger when %s', (_what, then) => {
+    const room = files(`date: 2026-04-08, moved: {all: flight 7}\n date: 2026-04-09, ${then}`);
+    expect(spell(room, 'young-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 act']);
+  });
+
+  it('are told by themselves where the others stayed', () => {
+    const room = files('date: 2026-04-08, moved: {c2: flight 7}');
+    expect(line(room, 'young-away', '2026-04-08').text).toMatch(/^c2 was moved to flight 7 on 8 Apr/);
+  });
+});
+
+it.each([
+  ['old enough, if nobody wrote that they feed themselves', 'date: 2026-04-14, moved: {all: flight 7}'],
+  ['moved together with the pair', 'date: 2026-04-08, moved: flight 7'],
+  ['moved with the one that feeds them', 'date: 2026-04-08, moved: {cock: flight 7, all: flight 7}'],
+])('young that are %s are no matter', (_what, then) => {
+  expect(warned(files(then), 'young-away', '2026-04-14')).toEqual([]);
+  expect(warned(files(then), 'young-away', '2026-04-08')).toEqual([]);
+});
+
+it('of a pair whose birds nobody named they are away where the pair does not live', () => {
+  const room = files('date: 2026-04-08, moved: {all: flight 7}', 'housing: flight 2');
+  expect(line(room, 'young-away', '2026-04-08')).toMatchObject({ level: 'act' });
+});
