@@ -4,7 +4,8 @@ import { type BirdObservation, birdObservations } from './bird-observations/inde
 import type { KeyTable } from './grammar/key.ts';
 import { period } from './grammar/moment.ts';
 import { ownName, parents, speciesKey } from './grammar/names.ts';
-import { type Located, text, word } from './grammar/values.ts';
+import { knownOrNot } from './grammar/sexes.ts';
+import { type Located, text, wordOf } from './grammar/values.ts';
 import type { Vocabulary } from './grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { observations } from './observations/index.ts';
@@ -54,7 +55,7 @@ export const birdKeys = {
   },
   species: speciesKey,
   sex: {
-    value: word('cock', 'hen', 'unknown'),
+    value: wordOf(knownOrNot),
     example: 'sex: hen',
     takes: 'cock or hen',
     alsoSaid: ['gender'],

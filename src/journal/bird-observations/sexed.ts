@@ -1,8 +1,9 @@
 import { observation } from '../grammar/observation.ts';
-import { word } from '../grammar/values.ts';
+import { sexes } from '../grammar/sexes.ts';
+import { wordOf } from '../grammar/values.ts';
 
 export const sexed = observation({
-  value: word('cock', 'hen'),
+  value: wordOf(sexes),
   order: 158,
   look: false,
   example: 'sexed: hen',

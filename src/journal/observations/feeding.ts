@@ -1,9 +1,10 @@
 import { observation } from '../grammar/observation.ts';
-import { map, word } from '../grammar/values.ts';
+import { sexes } from '../grammar/sexes.ts';
+import { map, wordOf } from '../grammar/values.ts';
 import { who } from '../grammar/who.ts';
 
 export const feeding = observation({
-  value: map(word('cock', 'hen', 'hand'), who).transform((pairs) =>
+  value: map(wordOf({ ...sexes, hand: {} }), who).transform((pairs) =>
     pairs.map(([what, whom]) => ({ by: what, who: whom })),
   ),
   order: 137,

@@ -1,9 +1,13 @@
 import * as z from 'zod';
 import { observation } from '../grammar/observation.ts';
-import { empty, word } from '../grammar/values.ts';
+import { sexes } from '../grammar/sexes.ts';
+import { empty, wordOf } from '../grammar/values.ts';
 
 export const sitting = observation({
-  value: z.union([empty.transform(() => 'seen' as const), word('hen', 'cock', 'both', 'off')]),
+  value: z.union([
+    empty.transform(() => 'seen' as const),
+    wordOf({ hen: sexes.hen, cock: sexes.cock, both: {}, off: {} }),
+  ]),
   order: 60,
   look: false,
   example: 'sitting: hen',
