@@ -1,7 +1,8 @@
 import type { Day } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
-import { incubation, usualClutch } from '../../room/lives.ts';
+import { housingOf, incubation, usualClutch } from '../../room/lives.ts';
 import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -62,10 +63,7 @@ export interface FeedSources {
 export function nestFamilies(sources: FeedSources): Family[] {
   const { room, stock, facts } = sources;
   return room.pairs.map((pair) => {
-    const named = [...pair.cock, ...pair.hen].flatMap((name) => stock.find(name) ?? []);
-    const parents = [...new Set(named)].filter(
-      (bird) => stock.of(bird)?.status === 'here' && stock.of(bird)?.housing === pair.housing,
-    );
+    const parents = parentsIn(pair, pair.housing, stock);
     const unnamed = together(pair) ? [pair.cock, pair.hen].filter((names) => names.length === 0).length : 0;
     const young = youngOn(pair, room.day, sources);
     const broods = sources.broods.filter((brood) => brood.pair === pair && brood.where === 'nest');
@@ -81,6 +79,44 @@ export function nestFamilies(sources: FeedSources): Family[] {
       mouths: [...young.map((bird) => mouthOf(bird, sources)), ...expected.flatMap(({ mouths }) => mouths)],
     };
   });
+}
+
+/** Those of the two that are here and live in that housing. */
+function parentsIn(pair: Pair, housing: string | null, stock: Stock): Bird[] {
+  const named = [...pair.cock, ...pair.hen].flatMap((name) => stock.find(name) ?? []);
+  return [...new Set(named)].filter((bird) => {
+    const known = stock.of(bird);
+    return known?.status === 'here' && known.housing === housing;
+  });
+}
+
+/** A family by where its young eat: those that were taken out, by themselves or with a parent, eat where they live. */
+export function byHousing(family: Family, { stock }: FeedSources): Family[] {
+  const { pair, young, mouths } = family;
+  const homes = grouped(
+    young.map((bird, index) => ({ bird, mouth: mouths[index] as Mouth })),
+    ({ bird }) => housingOf(bird) ?? pair.housing,
+  );
+  const at = (housing: string | null) => homes.get(housing) ?? [];
+  const away = [...homes.keys()].filter((housing) => housing !== pair.housing);
+  if (away.length === 0) return [family];
+  const expected = mouths.slice(young.length);
+  const split = (housing: string | null): Pick<Family, 'housing' | 'young' | 'mouths'> => ({
+    housing,
+    young: at(housing).map(({ bird }) => bird),
+    mouths: at(housing).map(({ mouth }) => mouth),
+  });
+  const home = split(pair.housing);
+  return [
+    { ...family, ...home, mouths: [...home.mouths, ...expected] },
+    ...away.map((housing) => ({
+      ...family,
+      ...split(housing),
+      parents: parentsIn(pair, housing, stock),
+      unnamed: 0,
+      hatching: [],
+    })),
+  ];
 }
 
 /** The mouths of a pair as they were on an earlier day, for what was measured then. */

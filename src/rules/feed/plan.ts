@@ -7,7 +7,7 @@ import type { Profile } from '../../species/profile.ts';
 import { foodOffered } from '../agenda/conditions.ts';
 import { type Amount, sum } from './amount.ts';
 import { type Batch, batchesFor, leadDays } from './batches.ts';
-import { type Family, type FeedSources, nestFamilies } from './families.ts';
+import { byHousing, type Family, type FeedSources, nestFamilies } from './families.ts';
 import { type Foods, foodsOf, SPROUTING_GAIN } from './foods.ts';
 import { type FeedingHours, feedingHours } from './hours.ts';
 import { type LiveSize, liveSizeFor, liveSizes } from './live-size.ts';
@@ -68,7 +68,8 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
   const measured = measuredUse(families, sources);
   // A batch that is begun in these days may be for the days after.
   const span = Array.from({ length: days + leadDays(hours) }, (_, i) => room.day + i);
-  const all = housingsOf(families, sources).map((place) => planFor(place, span, measured, sources));
+  const eating = families.flatMap((family) => byHousing(family, sources));
+  const all = housingsOf(eating, sources).map((place) => planFor(place, span, measured, sources));
   const planned = span.slice(0, days);
   const housings = all.map((place) => ({
     ...place,
