@@ -144,6 +144,11 @@ export const valueCodes = {
     text: ({ key, hours, most }) => `\`${key}: ${hours}\` is longer than seed stays good (${most} at most)`,
     hint: ({ key, usual }) => `usual is about \`${key}: ${usual}\``,
   },
+  'names-together': {
+    level: 'error',
+    text: ({ names }) => `\`${names}\` would be one bird with a comma in its name`,
+    hint: ({ names, name }) => `where it is one of these, write \`${name}: [${names}]\``,
+  },
   'bad-name': {
     level: 'error',
     text: ({ text }) => `\`${text}\` cannot be an id: it would be taken for something else`,

@@ -31,7 +31,13 @@ export const housing = text
 
 /** One parent, or several where it is one of these; none where it is unknown. */
 export const parents = oneOrMore(text)
-  .transform((birds): Located[] => birds.filter(({ text: name }) => !UNKNOWN.includes(name)))
+  .transform((birds, context): Located[] => {
+    for (const { text: name, at } of birds) {
+      // Without brackets nothing of YAML's is a list where a key has its line to itself.
+      if (name.includes(',')) return refuse(context, at, 'names-together', { names: name });
+    }
+    return birds.filter(({ text: name }) => !UNKNOWN.includes(name));
+  })
   .meta({ shape: 'one-or-more', description: 'a bird, or a list of birds' });
 
 /** Which species a pair or a bird is of. */

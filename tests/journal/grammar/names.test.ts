@@ -48,6 +48,8 @@ it.each([
   ['{a: b}', 'wrong-value'],
   ['[[a]]', 'wrong-value'],
   ['""', 'empty-text'],
+  ['A, B', 'names-together'],
+  ['[A, "B, C"]', 'names-together'],
 ])('a parent cannot be %s', (typed, code) => {
   expect(typedValue(parents, typed)).toBe(code);
 });
