@@ -228,9 +228,9 @@ describe('sitting, where little is known', () => {
   });
 
   it('not seen, of eggs laid on days that nobody knows, is as wide as those', () => {
-    // Three eggs on the 20th, found at a first look: e3 laid from the 7th to the 20th; e4 on the 21st.
+    // Three eggs on the 20th, found at a first look: e3 laid from the 7th to the 20th; with e4 on the 21st from the 17th on.
     const log = 'date: 2026-03-20, laid: 3\ndate: 2026-03-21, laid: 1';
-    expect(begun('lavender waxbill', log, '2026-03-21')).toBe('03-07…03-21 from e3–e4');
+    expect(begun('lavender waxbill', log, '2026-03-21')).toBe('03-17…03-21 from e3–e4');
     expect(begun('lavender waxbill', 'date: 2026-03-20, laid: 3', '2026-03-20')).toBe('03-07…03-20 from e3');
   });
 

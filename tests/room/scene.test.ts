@@ -76,6 +76,21 @@ describe('the days on which an egg can have been laid', () => {
     ]);
   });
 
+  it('of a hen that lays on are no more than her eggs took her, and three days that she left out', () => {
+    // Two more on the 22nd, of the 21st and 22nd: e1 three eggs and three days before.
+    expect(spans('date: 2026-03-20, laid: 3\ndate: 2026-03-22, laid: 2')).toEqual([
+      '03-15…03-18',
+      '03-16…03-19',
+      '03-17…03-20',
+      '03-21',
+      '03-22',
+    ]);
+    // Nobody counted: an egg more may be an older one.
+    expect(spans('date: 2026-03-20, laid: 3+\ndate: 2026-03-22, laid: 2').slice(0, 1)).toEqual([
+      '03-05…03-18',
+    ]);
+  });
+
   it('of one egg at a first look are that day', () => {
     expect(spans('date: 2026-03-20, laid: 1')).toEqual(['03-20']);
   });

@@ -68,10 +68,23 @@ export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = f
   const interval = layingInterval(clutch.pair.profile);
   const bound = earliestLaying(scene, clutch, count, interval);
   const latest = (i: number): Day => scene.day - (count - 1 - i) * interval;
+  if (clutch.counted) noOlder(clutch.eggs, bound, interval);
   return Array.from({ length: count }, (_, i) => {
     const span: Span = { from: Math.min(bound + i * interval, latest(i)), to: latest(i) };
     return addEgg(clutch, span, assumed);
   });
+}
+
+/**
+ * A hen that lays on has not laid for long: eggs that may have been as old as a sitting when they were first seen are no
+ * older than it took her to lay them, a gap included.
+ */
+function noOlder(eggs: readonly Egg[], next: Day, interval: number): void {
+  for (const [index, egg] of eggs.entries()) {
+    const { from, to } = egg.laid;
+    const earliest = Math.min(to, next - (eggs.length - index) * interval - GAP);
+    if (earliest > from) egg.laid = { from: earliest, to };
+  }
 }
 
 /**
