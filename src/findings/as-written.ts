@@ -21,6 +21,10 @@ const COUNT = new RegExp(`^\\+?(\\d+|${NUMBERS.join('|')})(?: (?:new )?(?:eggs?|
 const ONE_OF_THEM = /^(?:(egg|chick) ?(\d+)|(\d+)(?:st|nd|rd|th) (egg|chick))$/;
 /** `e1-e3`. */
 const FROM_TO = /^([ec])(\d{1,2}) ?(?:-|–|to|…|\.\.) ?\1?(\d{1,2})$/;
+/** `All`, `all of them`, `every chick`. */
+const ALL = /^(?:all|every|everyone)(?: of)?(?: the| them)?(?: (?:eggs?|chicks?|young))?$/;
+/** `Hen`, `the cock`. */
+const WORD = /^(?:the )?(cock|hen|both|some)$/;
 /** Between the names of `e1 and e2` or `c1+c2`. */
 const BETWEEN = /(?: and |[ ,;+&/])+/;
 const REF = /^[ec]\d{1,2}$/;
@@ -37,12 +41,13 @@ export function countIn(words: string): number | null {
   return NUMBERS.indexOf(count) + 1 || Number(count);
 }
 
-/** How a count, or eggs or chicks that are named in words, are written here; null for any other words. */
+/** How a count, `all`, a parent, or eggs or chicks that are named in words, are written here; null for any other words. */
 export function asWritten(words: FindingArgs[string] | undefined): string | null {
   const said = plain(String(words));
   const count = countIn(said);
   if (count !== null) return `a count is a number alone: ${count}`;
-  const refs = refsIn(said);
+  const word = ALL.test(said) ? 'all' : WORD.exec(said)?.[1];
+  const refs = word === undefined ? refsIn(said) : [word];
   if (refs === null || refs[0] === words) return null;
   return `write \`${refs.length === 1 ? refs[0] : `[${refs.join(', ')}]`}\``;
 }
