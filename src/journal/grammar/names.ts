@@ -29,15 +29,16 @@ export const housing = text
   .refine(({ text: name }) => yesOrNo(name) === null)
   .meta({ shape: 'text', description: 'text' });
 
-/** One parent, or several where it is one of these; none where it is unknown. */
-export const parents = oneOrMore(text)
-  .transform((birds, context): Located[] => {
-    for (const { text: name, at } of birds) {
-      // Without brackets nothing of YAML's is a list where a key has its line to itself.
-      if (name.includes(',')) return refuse(context, at, 'names-together', { names: name });
-    }
-    return birds.filter(({ text: name }) => !UNKNOWN.includes(name));
+/** Where a key has its line to itself YAML takes `A, B` for one text. */
+const parent = text
+  .superRefine(({ text: names, at }, context) => {
+    if (names.includes(',')) refuse(context, at, 'names-together', { names });
   })
+  .meta({ shape: 'one-name', description: 'a bird' });
+
+/** One parent, or several where it is one of these; none where it is unknown. */
+export const parents = oneOrMore(parent)
+  .transform((birds): Located[] => birds.filter(({ text: name }) => !UNKNOWN.includes(name)))
   .meta({ shape: 'one-or-more', description: 'a bird, or a list of birds' });
 
 /** Which species a pair or a bird is of. */

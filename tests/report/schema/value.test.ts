@@ -33,7 +33,11 @@ describe('a value of the grammar as JSON Schema', () => {
   test('one or more is one, or a list of them', () => {
     const list = { anyOf: [textRef, { type: 'array', minItems: 1, items: textRef }] };
     expect(valueSchema(oneOrMore(text))).toEqual(list);
-    expect(valueSchema(parents)).toEqual({ ...list, description: 'a bird, or a list of birds' });
+    const name = { $ref: '#/$defs/one-name', description: 'a bird' };
+    expect(valueSchema(parents)).toEqual({
+      anyOf: [name, { type: 'array', minItems: 1, items: name }],
+      description: 'a bird, or a list of birds',
+    });
   });
 
   test('a map of words has them as its keys', () => {

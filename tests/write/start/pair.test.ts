@@ -34,7 +34,7 @@ test('what nobody knows is unknown, several are one of these, an unsaid housing 
 });
 
 test('names that YAML would take for something else are quoted', () => {
-  const said = { pair: 'No: 4', species: '# waxbill', cock: ['a, b'], hen: ["it's"], housing: '- 2' };
+  const said = { pair: 'No: 4', species: '# waxbill', cock: ['a: b'], hen: ["it's"], housing: '- 2' };
   const { path, text } = start(said);
   const { says, findings } = readFile(path, text);
   expect(findings).toEqual([]);
@@ -43,7 +43,7 @@ test('names that YAML would take for something else are quoted', () => {
     species: { text: '# waxbill' },
     housing: { text: '- 2' },
   });
-  expect(says.journal?.cock.map(({ text: name }) => name)).toEqual(['a, b']);
+  expect(says.journal?.cock.map(({ text: name }) => name)).toEqual(['a: b']);
 });
 
 test('the entries that it teaches are a brood that nothing is wrong with', () => {
