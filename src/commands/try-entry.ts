@@ -13,8 +13,8 @@ import {
   readRoom,
   type SourceFile,
 } from '../journal/record.ts';
+import { LONGEST_LINE } from '../journal/text/line-shapes.ts';
 import { LOST } from '../journal/text/prepare.ts';
-import { LONGEST_LINE } from '../journal/text/yaml.ts';
 import { type Room, understandRoom } from '../room/fold.ts';
 import { agendaOf } from '../rules/agenda/agenda.ts';
 import { broodsOf } from '../rules/brood.ts';

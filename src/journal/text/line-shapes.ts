@@ -6,6 +6,9 @@ export const DOCUMENT_MARK = /^(?:---|\.\.\.)(?=[ \t\r\n]|$)/;
 /** What git leaves where two people changed one line. */
 export const CONFLICT_MARK = /^(?:<{7}|\|{7}|={7}|>{7})(?=[ \r\n]|$)/;
 
+/** No journal has a line of more signs; garbage does, and would keep the parser busy. */
+export const LONGEST_LINE = 100_000;
+
 /** An item of a list. */
 export const DASH = /^[ \t]*-(?=[ \t\r\n]|$)/;
 

@@ -1,7 +1,6 @@
 import type { Finding } from '../../findings/finding.ts';
-import { CONFLICT_MARK, DOCUMENT_MARK } from './line-shapes.ts';
+import { CONFLICT_MARK, DOCUMENT_MARK, LONGEST_LINE } from './line-shapes.ts';
 import { Lines } from './lines.ts';
-import { LONGEST_LINE } from './yaml.ts';
 
 /** A file's text made ready for YAML, character for character as long as the text whose lines are counted. */
 export interface Prepared {

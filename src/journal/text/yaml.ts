@@ -12,6 +12,7 @@ import {
 } from 'yaml';
 import type { Finding, Place } from '../../findings/finding.ts';
 import { Empty, Fields, List, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
+import { LONGEST_LINE } from './line-shapes.ts';
 import type { Lines } from './lines.ts';
 import { swallowedNote } from './note.ts';
 import { type Trouble, troubleOf } from './trouble.ts';
@@ -28,9 +29,6 @@ export type Parsed = { root: Node | null; findings: Finding[] } | { trouble: Tro
 
 /** All scalars are text: made once, as making it takes longer than reading an entry. */
 const FAILSAFE = new Schema({ schema: 'failsafe' });
-
-/** No journal has such a line; garbage does, and would keep the parser busy. */
-export const LONGEST_LINE = 100_000;
 
 /** The only place that knows the YAML library. Never throws, whatever the text. */
 export function parseYaml(lines: Lines, slice: Slice): Parsed {
