@@ -85,6 +85,11 @@ describe('the days on which an egg can have been laid', () => {
       '03-21',
       '03-22',
     ]);
+    // After a week without one, the next may be of anybody: nothing is known of the first.
+    const paused = spans(
+      'date: 2026-03-20, laid: 3\ndate: 2026-03-24, checked: {eggs: 3}\ndate: 2026-03-25, laid: 1',
+    );
+    expect(paused.slice(0, 1)).toEqual(['03-05…03-18']);
     // Nobody counted: an egg more may be an older one.
     expect(spans('date: 2026-03-20, laid: 3+\ndate: 2026-03-22, laid: 2').slice(0, 1)).toEqual([
       '03-05…03-18',

@@ -60,7 +60,7 @@ export function readPeriod(written: string): Span | Exclude<DateReading, { day: 
 function periodIn(text: string): string {
   const [year, ...others] = text.match(/\b(?:19|20)\d\d\b/g) ?? [];
   if (year === undefined || others.length > 0) return '';
-  const month = MONTHS.findIndex((name) => new RegExp(`\\b${name.slice(0, 3)}`, 'i').test(text)) + 1;
+  const month = monthIn(text);
   return month === 0 ? year : `${year}-${String(month).padStart(2, '0')}`;
 }
 
@@ -118,14 +118,19 @@ function readings(written: string, near: number | null): (string | null)[] {
 
 /** `1 March 2026`, `March 1, 2026`, `1st Mar`. */
 function inWords(text: string, near: number | null): string | null {
-  const name = /[a-z]{3,}/i.exec(text)?.[0].toLowerCase();
-  const month = name === undefined ? -1 : MONTHS.findIndex((known) => known.toLowerCase().startsWith(name));
+  const month = monthIn(text);
   const numbers = text.match(/\d+/g) ?? [];
   const date = numbers.find((number) => number.length <= 2);
   const year = numbers.find((number) => number.length === 4);
-  if (month < 0 || date === undefined || numbers.length > 2 || (year === undefined && near === null))
+  if (month === 0 || date === undefined || numbers.length > 2 || (year === undefined && near === null))
     return null;
-  return valid(year === undefined ? (near as number) : Number(year), month + 1, Number(date));
+  return valid(year === undefined ? (near as number) : Number(year), month, Number(date));
+}
+
+/** The month (1–12) that one of the words names, in full or by its first letters, three at least; 0 where none does. */
+function monthIn(text: string): number {
+  const words = text.toLowerCase().match(/[a-z]{3,}/g) ?? [];
+  return MONTHS.findIndex((month) => words.some((word) => month.toLowerCase().startsWith(word))) + 1;
 }
 
 /** Two figures are 1969 to 2068, as POSIX has it (IEEE Std 1003.1, strptime, %y). */

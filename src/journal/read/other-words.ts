@@ -21,10 +21,9 @@ export function otherWords(
   observations: Readonly<Record<string, ObservationDefinition>>,
 ): string {
   const said = plainWord(key.text);
-  const called = calledSo(key.text, observations);
-  return Object.entries(observations)
-    .filter(([name]) => called.includes(name))
-    .map(([name, definition]) => {
+  return calledSo(key.text, observations)
+    .map((name) => {
+      const definition = observations[name] as ObservationDefinition;
       const [, example] = definition.example.split(/: (.*)/);
       // `eggs: 3` is `checked: {eggs: 3}`.
       const under = example?.includes(`${said}: `) ? within(said, value) : value;

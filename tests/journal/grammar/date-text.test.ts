@@ -143,6 +143,7 @@ describe('when a bird hatched of which no day is known', () => {
     ['May 2024', '2024-05'],
     ['ring of 2024', '2024'],
     ['spring 2024?', '2024'],
+    ['maybe 2024', '2024'],
     ['about Sept. 2023', '2023-09'],
     ['17.5.2024', '2024-05-17'],
     ['2023 or 2024', ''],
