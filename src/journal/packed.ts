@@ -1,6 +1,7 @@
 import type { Day } from '../days.ts';
 import { isPlace, type Place } from '../findings/finding.ts';
 import type { Entries, Entry } from './entry.ts';
+import type { Repeat } from './text/repeats.ts';
 
 /** What an entry says apart from its day, its line and its note. Many entries of a room say the same. */
 type Form = Pick<Entry, 'dateAt' | 'time' | 'after' | 'clutch' | 'site' | 'saw'> & { column: number };
@@ -64,40 +65,46 @@ export class PackedEntries implements Iterable<Entry> {
 
   /**
    * @param file the journal in which all of them stand
-   * @param text its text, by which lines that say the same are told at a glance
+   * @param repeats lines that say on other days what some of these say; sorted, as these are
    */
-  static of(file: string, entries: Entries, text = ''): PackedEntries {
+  static of(file: string, entries: Entries, repeats: readonly Repeat[] = []): PackedEntries {
     if (entries instanceof PackedEntries) return entries;
     const forms = new Map<string, number>();
-    const byLine = new Map<string, { form: number; text: number }>();
     const texts: string[] = [];
-    const lines = text.split('\n');
     const notes: Entry['note'][] = [];
-    const numbers = new Int32Array(entries.length * EACH);
+    const numbers = new Int32Array((entries.length + repeats.length) * EACH);
+    const rows = new Map<number, number>();
     let at = 0;
-    for (const entry of entries) {
-      const { date, note, at: place, dateAt, time, after, clutch, site, saw } = entry;
-      const { line, column, length } = place;
-      const alike = note === null ? whatAsideFromDay(lines[line - 1] ?? '', place) : null;
-      let known = alike === null ? undefined : byLine.get(alike);
-      if (known === undefined) {
-        const before = texts.length;
-        const said = { column, dateAt, time, after, clutch, site, saw } satisfies Form;
-        const json = JSON.stringify(packed(said, { file, line, texts }));
-        const form = forms.get(json) ?? forms.size;
-        forms.set(json, form);
-        known = { form, text: before };
-        if (alike !== null) byLine.set(alike, known);
+    let next = 0;
+    /** The repeats that stand above a line. */
+    const repeatUpTo = (end: number) => {
+      for (let repeat = repeats[next]; repeat !== undefined && repeat.line < end; repeat = repeats[++next]) {
+        const row = rows.get(repeat.of) as number;
+        numbers.copyWithin(at, row, row + EACH);
+        numbers[at + DAY] = repeat.date;
+        numbers[at + LINE] = repeat.line;
+        const note = notes[numbers[at + NOTE] as number];
+        if (note != null) {
+          numbers[at + NOTE] = notes.length;
+          notes.push({ ...note, at: { ...note.at, line: repeat.line } });
+        }
+        at += EACH;
       }
-      numbers[at + DAY] = date;
-      numbers[at + LINE] = line;
-      numbers[at + LENGTH] = length;
-      numbers[at + FORM] = known.form;
-      numbers[at + TEXT] = known.text;
-      numbers[at + NOTE] = note === null ? -1 : notes.length;
+    };
+    for (const { date, note, at: place, dateAt, time, after, clutch, site, saw } of entries) {
+      const { line, column, length } = place;
+      repeatUpTo(line);
+      rows.set(line, at);
+      const before = texts.length;
+      const said = { column, dateAt, time, after, clutch, site, saw } satisfies Form;
+      const json = JSON.stringify(packed(said, { file, line, texts }));
+      const form = forms.get(json) ?? forms.size;
+      forms.set(json, form);
+      numbers.set([date, line, length, form, before, note === null ? -1 : notes.length], at);
       if (note !== null) notes.push(note);
       at += EACH;
     }
+    repeatUpTo(Number.POSITIVE_INFINITY);
     return new PackedEntries(file, [...forms.keys()], numbers, texts, notes, new Map());
   }
 
@@ -190,17 +197,6 @@ function sharedIn(ready: Ready, json: string): Shared {
   const known = ready.get(json) ?? { json, uses: 0, form: null };
   ready.set(json, known);
   return known;
-}
-
-const ONE_LINE = /^ *- +\{date: \d{4}-\d\d-\d\d([ -~]*\})$/;
-
-/**
- * Of an entry that stands in braces on one line, all but the day: what it says follows from this. Null where it is
- * written in another way. Columns are the same for the same margin, dates being of one length.
- */
-function whatAsideFromDay(line: string, { column, length }: Place): string | null {
-  const said = ONE_LINE.exec(line)?.[1];
-  return said === undefined || column + length - 1 !== line.length ? null : `${column} ${said}`;
 }
 
 /** A place on a line of an entry, and whether a text stands there that is not the same in all. */

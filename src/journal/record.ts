@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import { byPlace, type Finding, type Place } from '../findings/finding.ts';
 import type { Profile } from '../species/profile.ts';
 import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
-import { allBy, datedIn } from './entries.ts';
+import { allBy, datedIn, entryAt } from './entries.ts';
 import type { PairJournal } from './entry.ts';
 import { type Clock, type Dated, futureFindings, latestOf } from './future.ts';
 import { restored } from './kept-reading.ts';
@@ -14,6 +14,7 @@ import { otherYears } from './read/other-year.ts';
 import { type RoomSettings, readSettings, settingsShape, usualSettings } from './settings.ts';
 import { append } from './text/append.ts';
 import type { Shape } from './text/recover.ts';
+import { type Repeat, withoutRepeats } from './text/repeats.ts';
 import { readTree } from './text/tree.ts';
 
 /** A file that was read. Its text may be decoded when it is asked for; `hash` and `size` are those of its bytes, where known. */
@@ -118,11 +119,28 @@ export function readRoom(files: readonly SourceFile[], clock: Clock, read: ReadO
  * nothing in it is cut from the text of its file, which would hold the whole of that.
  */
 export const readSource: ReadOne = ({ path, text }) => {
-  const reading = readFile(path, text);
-  const { journal } = reading.says;
-  if (journal !== undefined) journal.entries = PackedEntries.of(path, journal.entries, text);
+  const reading = readUnrepeated(path, text) ?? inPacks(path, readFile(path, text));
   return restored(path, JSON.parse(JSON.stringify(reading)));
 };
+
+/** What stands again on another day is read once; null where that cannot be, or is not worth the while. */
+function readUnrepeated(path: string, text: string): FileReading | null {
+  const rest = isJournal(path) ? withoutRepeats(text) : null;
+  if (rest === null) return null;
+  const reading = readFile(path, rest.text);
+  const { says, text: mended, findings } = reading;
+  const entries = says.journal?.entries ?? [];
+  const sound = mended === null && findings.length === 0 && rest.kept.length === entries.length;
+  return sound && rest.kept.every((line, index) => entryAt(entries, index).at.line === line)
+    ? inPacks(path, reading, rest.repeats)
+    : null;
+}
+
+function inPacks(path: string, reading: FileReading, repeats: readonly Repeat[] = []): FileReading {
+  const { journal } = reading.says;
+  if (journal !== undefined) journal.entries = PackedEntries.of(path, journal.entries, repeats);
+  return reading;
+}
 
 /** Reads one file; where it lies in the room says what it is. */
 export function readFile(path: string, source: string): FileReading {
@@ -140,7 +158,7 @@ export function readFile(path: string, source: string): FileReading {
       read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) })),
     );
   }
-  if (path.startsWith('pairs/')) {
+  if (isJournal(path)) {
     return neverEmpty(
       path,
       read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) })),
@@ -194,6 +212,7 @@ function* logsOf({ pairs, birds, settings }: RoomRecord): Iterable<Iterable<Date
 }
 
 const isSettings = (path: string) => /^nestlog\.ya?ml$/i.test(path);
+const isJournal = (path: string) => path.startsWith('pairs/');
 const isBirds = (path: string) => /^birds\.ya?ml$/i.test(path);
 
 function topOf(file: string): Place {
