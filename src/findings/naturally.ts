@@ -14,7 +14,7 @@ export function naturally(a: string, b: string): number {
 const MOST_DIGITS = 15;
 
 /**
- * The order of two texts that first differ in a number, or in a plain letter of one case, as those of most rooms do: the
+ * The order of two texts that first differ in numbers, plain letters or one of each, as those of most rooms do: the
  * collator's own, without making one. Null where it takes the rules of a language.
  */
 function plainly(a: string, b: string): number | null {
@@ -27,12 +27,13 @@ function plainly(a: string, b: string): number | null {
     return one.length > MOST_DIGITS || other.length > MOST_DIGITS
       ? null
       : Number(one) - Number(other) || null;
-  const letters = `${a[at]}${b[at]}`;
-  return LETTERS.test(letters) ? a.charCodeAt(at) - b.charCodeAt(at) : null;
+  const [sign, second] = [a.charAt(at).toLowerCase(), b.charAt(at).toLowerCase()];
+  // Digits come before letters, in Unicode's order of collation as in that of the signs.
+  return PLAIN.test(sign) && PLAIN.test(second) ? sign.charCodeAt(0) - second.charCodeAt(0) || null : null;
 }
 
 const DIGIT = /\d/;
-const LETTERS = /^(?:[a-z]{2}|[A-Z]{2})$/;
+const PLAIN = /^[a-z\d]$/;
 const NUMBER = /\d*/y;
 
 function numberAt(text: string, start: number): string {
