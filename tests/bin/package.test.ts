@@ -1,7 +1,8 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
 import { root } from '../../bin/build/settings.mjs';
 import manifest from '../../package.json';
 
@@ -16,19 +17,42 @@ const lock: Locked = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'u
 const installed = Object.entries(lock.packages).filter(([path]) => path !== '');
 
 describe('what a keeper installs', () => {
-  const npm = ['pack', '--dry-run', '--json', '--ignore-scripts'];
+  const folder = mkdtempSync(join(tmpdir(), 'nestlog-package-'));
+  afterAll(() => rmSync(folder, { recursive: true }));
+  const npm = ['pack', '--json', '--ignore-scripts', '--pack-destination', folder];
   const [packed] = JSON.parse(execFileSync('npm', npm, { cwd: root, encoding: 'utf8', stdio: 'pipe' }));
   const paths: string[] = packed.files.map(({ path }: { path: string }) => path);
+  execFileSync('tar', ['-xzf', join(folder, packed.filename), '-C', folder]);
 
-  it('is the program, its example, its readme and its licences, and nothing else', () => {
+  it('is the program, its example, what is to be read and its licences, and nothing else', () => {
     const others = paths.filter(
       (path) =>
         !/^(?:LICENSE|README\.md|THIRD-PARTY\.md|package\.json)$/.test(path) &&
-        !/^(?:bin\/(?:nestlog\.js|package\.json)|dist\/(?:early\.cjs|nestlog[\w.-]*))$/.test(path) &&
-        !path.startsWith('journals-example/'),
+        !/^(?:bin\/(?:nestlog\.js|load\.js|package\.json)|dist\/(?:early\.cjs|nestlog[\w.-]*))$/.test(path) &&
+        !/^(?:journals-example\/|src\/manual\/[\w-]+\.md$)/.test(path),
     );
     expect(others).toEqual([]);
-    expect(paths).toEqual(expect.arrayContaining(['bin/nestlog.js', 'dist/nestlog.cjs', 'THIRD-PARTY.md']));
+  });
+
+  it('shows the morning of the example room, wherever it was unpacked', () => {
+    const due = ['due', '--date', '2026-05-17', '--no-cache', '--journals', 'journals-example'];
+    const run = (cwd: string) =>
+      execFileSync(process.execPath, [join(cwd, 'bin/nestlog.js'), ...due], { cwd, encoding: 'utf8' });
+    expect(run(join(folder, 'package'))).toBe(run(root));
+  });
+
+  it('has every page that its readme and its manual send a keeper to', () => {
+    const pages = paths.filter((path) => path.endsWith('.md') && path !== 'THIRD-PARTY.md');
+    const links = pages.flatMap((page) => {
+      const text = readFileSync(join(root, page), 'utf8');
+      return [...text.matchAll(/\]\(([^)#:]+)(?:#[^)]*)?\)/g)].map(([, to]) =>
+        join(dirname(page), String(to)),
+      );
+    });
+    expect(links.length).toBeGreaterThan(20);
+    const there = (link: string) => existsSync(join(folder, 'package', link));
+    // Who works on the program has all of it, not what is installed.
+    expect([...new Set(links)].filter((link) => !there(link))).toEqual(['DEVELOPERS.md']);
   });
 
   it('brings no further package and runs no script of its own', () => {
