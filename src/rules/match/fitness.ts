@@ -32,11 +32,17 @@ export function whyNotFit(one: StockBird, { room, stock, not, spokenFor }: Fitne
   );
 }
 
+/** Of a bird whose ring tells no more than a year, the youngest that it can be counts. */
 function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
   if (bird.hatched === null) return null;
-  const ready = breedsFrom(bird.hatched.to, profile);
+  const { from, to } = bird.hatched;
+  const ready = breedsFrom(to, profile);
   if (day >= ready) return null;
-  return `too young: ${wholeMonths(bird.hatched.to, day)} months, old enough on ${formatDay(ready)}`;
+  const [least, most] = [wholeMonths(to, day), wholeMonths(from, day)];
+  const is = day < breedsFrom(from, profile) ? 'too young' : 'may be too young';
+  return least === most
+    ? `${is}: ${count(least, 'month')}, old enough on ${formatDay(ready)}`
+    : `${is}: ${least} to ${count(most, 'month')}, surely old enough on ${formatDay(ready)}`;
 }
 
 function inQuarantine({ bird }: StockBird, room: Room): string | null {

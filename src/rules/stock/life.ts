@@ -66,7 +66,8 @@ export function ageClassOf(bird: Bird, day: Day, profile: Profile | null): AgeCl
   if (isDependent(bird) && age <= independence(profile).high) {
     return bird.fledged !== null || age > fledging(profile).high ? 'fledgling' : 'chick';
   }
-  if (bird.ref === null && age <= fledging(profile).high) return 'chick';
+  // Bought with the year of its ring, it is no chick because it might be.
+  if (bird.ref === null && day - hatched.from <= fledging(profile).high) return 'chick';
   return day >= breedsFrom(hatched.to, profile) ? 'adult' : 'young';
 }
 

@@ -30,6 +30,14 @@ describe('left out of the proposals', () => {
     expect(why('sex: hen, hatched: 2026-01-10')).toBe('too young: 4 months, old enough on 2026-07-10');
   });
 
+  it('one whose ring tells only its year, unless the youngest that it can be is old enough', () => {
+    expect(why('sex: hen, hatched: 2025-11')).toBe(
+      'may be too young: 5 to 6 months, surely old enough on 2026-05-30',
+    );
+    expect(why('sex: hen, hatched: 2026')).toBe('too young: 0 to 4 months, surely old enough on 2026-11-17');
+    expect(why('sex: hen, hatched: 2025-10')).toBeUndefined();
+  });
+
   it('not one that is old enough on this very day', () => {
     const born = 'sex: hen, hatched: 2026-01-10';
     expect(alone(match(room(born), '2026-07-10')).H).toBeUndefined();
