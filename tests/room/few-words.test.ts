@@ -95,6 +95,14 @@ test('who comes back by count was in the room or missing; the dead and the sold 
 test('a fledgling put back in the nest has not left it; one that was missing has', () => {
   const inNest = told(fledglings, '2026-04-08, back: c1');
   expect([chick(inNest).fledged, chick(inNest, 'c2').fledged === null]).toEqual([null, false]);
+  const moved = ['2026-04-08, moved: {c1: cage 9}', '2026-04-10, back: c1'];
+  const home = chick(told(fledglings, ...moved));
+  // It flies, and came home to the cage of its parents.
+  expect([home.fledged !== null, home.stays.at(-1)?.housing, home.stays.at(-1)?.nest?.id]).toEqual([
+    true,
+    'cage 3',
+    'LW-1',
+  ]);
   const found = told(fledglings, '2026-04-08, died: {missing: c1}', '2026-04-10, back: c1');
   expect(chick(found).fledged).not.toBeNull();
 });

@@ -1,6 +1,6 @@
-import { formatDay } from '../../days.ts';
+import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs, owner } from '../choose.ts';
-import { comeBack, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
+import { comeBack, housingOf, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import type { Fold, Refusal } from '../scene.ts';
 import type { Apply } from './apply.ts';
@@ -71,20 +71,23 @@ function inHandSince({ stays }: Bird): number {
 }
 
 /** An egg lies again where it lay when it was lost, be it a foster's nest. */
-function returnEgg(egg: Egg, day: number): void {
+function returnEgg(egg: Egg, day: Day): void {
   const { place } = egg.places.at(-1) as { place: EggPlace };
   egg.fate = null;
   placeEgg(egg, day, place);
 }
 
-/** Who was missing or away lives where it did and is fed by whoever fed it; who is put back is in its last nest. */
-function returnBird(fold: Fold, bird: Bird, pair: Pair, day: number): void {
-  const isPutBack = bird.fate === null;
-  const home = isPutBack ? lastNest(bird) : bird.stays.at(-1);
+/**
+ * Who was missing or away lives where it did and is fed by whoever fed it; who had been moved away is with its parents,
+ * and who only left its nest is put back into it.
+ */
+function returnBird(fold: Fold, bird: Bird, pair: Pair, day: Day): void {
+  const wasHere = bird.fate === null;
+  const home = wasHere ? lastNest(bird) : bird.stays.at(-1);
+  const housing = wasHere ? home?.nest?.housing : home?.housing;
   comeBack(fold, bird, day);
-  if (isPutBack) bird.fledged = null;
+  if (wasHere && housingOf(bird) === housing) bird.fledged = null;
   const isFed = bird.clutch !== null && bird.independent === null;
-  const housing = isPutBack ? home?.nest?.housing : home?.housing;
   settle(
     bird,
     day,
