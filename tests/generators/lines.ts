@@ -96,7 +96,9 @@ const maybe = (text: fc.Arbitrary<string>) => fc.option(text, { nil: '', freq: 8
 export const anyLine: fc.Arbitrary<Line> = fc
   .tuple(
     fc.integer({ min: 0, max: 120 }),
-    maybe(fc.constantFrom('time: 07:30, ', 'time: 18:00, ')),
+    maybe(
+      fc.constantFrom('time: 07:30, ', 'time: 18:00, ', 'time: 18:00, after: 07:00, ', 'after: 2026-01-20, '),
+    ),
     maybe(fc.constantFrom('clutch: 1, ', 'clutch: 2, ', 'clutch: 3, ')),
     maybe(fc.constantFrom('site: gorse, ', 'site: basket, ')),
     observation,
