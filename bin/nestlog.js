@@ -14,11 +14,25 @@ process.on('unhandledRejection', answerFor);
 
 if (words[0] === '--version' || words[0] === '-V') {
   process.stdout.write(`${version}\n`);
+} else if (!standsSomewhere()) {
+  process.stderr.write(
+    'nestlog: the folder that this terminal stands in is no longer there; go into another one.\n',
+  );
+  process.exitCode = 2;
 } else if (existsSync(bundle)) {
   if (!answeredBefore()) require('./load.js')(bundle).main(words, version);
 } else {
   process.stderr.write('nestlog: the program is not built yet; run `npm run build` in its folder first.\n');
   process.exitCode = 2;
+}
+
+/** A folder can be taken away under a terminal: with a stick, a share, or another branch of the records. */
+function standsSomewhere() {
+  try {
+    return process.cwd() !== '';
+  } catch {
+    return false;
+  }
 }
 
 /** Whether a small program of its own could give this morning's agenda again. */

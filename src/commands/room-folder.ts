@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { isFolder } from '../write/new-files.ts';
+import { isFolder } from '../journal/folders.ts';
 import { UsageError } from './usage-error.ts';
 
 /** The files by which a folder is known as a room; each of them may be missing. */

@@ -1,10 +1,9 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { nearest } from '../findings/nearest.ts';
-import { SCHEMA_FOLDER, schemaFile, schemaKinds } from '../journal/schema-files.ts';
-import { schemaText } from '../report/schema/index.ts';
+import { SCHEMA_FOLDER, schemaKinds } from '../journal/schema-files.ts';
+import { schemaFiles, schemaText } from '../report/schema/index.ts';
 import { snippetsText } from '../report/schema/snippets.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { created } from './create.ts';
 import { isRoom } from './room-folder.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -33,27 +32,27 @@ export const definition: CommandDefinition = {
 };
 
 /** Prints what editors want to know of the journals, or puts it where they look for it. */
-export function run({ arguments: [kind], options, journals, stdout }: Context<SchemaOptions>): ExitCode {
+export function run({
+  arguments: [kind],
+  options,
+  journals,
+  stdout,
+  stderr,
+}: Context<SchemaOptions>): ExitCode {
   if (options.write) {
     if (kind !== undefined) throw new UsageError('--write writes all schemas; leave the kind out');
     if (!isRoom(journals)) {
       throw new UsageError('No room here to write the schemas into; name its folder with --journals.');
     }
-    for (const file of writeSchemas(journals)) stdout.write(`${file}\n`);
+    const files = schemaFiles();
+    const place = { folder: journals, named: (path: string) => path, another: 'room' };
+    if (!created({ stderr, options: { force: true } }, files, place)) return 1;
+    for (const { path } of files) stdout.write(`${path}\n`);
   } else if (kind === undefined) {
     throw new UsageError(`which one? ${schemaKinds.join(', ')} or snippets; --write writes all schemas`);
   } else if (kind === 'snippets') stdout.write(snippetsText());
   else stdout.write(schemaText(known(kind)));
   return 0;
-}
-
-/** Writes the schemas into a room and gives their paths there. */
-export function writeSchemas(room: string): string[] {
-  mkdirSync(join(room, SCHEMA_FOLDER), { recursive: true });
-  return schemaKinds.map((kind) => {
-    writeFileSync(join(room, schemaFile(kind)), schemaText(kind));
-    return schemaFile(kind);
-  });
 }
 
 function known(said: string): (typeof schemaKinds)[number] {

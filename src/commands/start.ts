@@ -1,9 +1,9 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
+import { isFolder, makeFolders } from '../journal/folders.ts';
 import { loadRoom } from '../journal/load.ts';
 import { readRoom } from '../journal/record.ts';
-import { schemaFile, schemaKinds } from '../journal/schema-files.ts';
-import { schemaText } from '../report/schema/index.ts';
+import { schemaFiles } from '../report/schema/index.ts';
 import { findingsText } from '../report/terminal/findings.ts';
 import { type Begun, begunText } from '../report/terminal/start.ts';
 import { styles } from '../report/terminal/style.ts';
@@ -72,12 +72,16 @@ async function startRoom(context: Context<StartOptions>, ask: Ask): Promise<Exit
     stderr.write(`nestlog: nothing was written: ${folder} is a room already\n`);
     return 1;
   }
+  const pairs = join(folder, 'pairs');
+  if (existsSync(pairs) && !isFolder(pairs)) {
+    stderr.write(`nestlog: nothing was written: ${pairs} is no folder, and the journals are to lie there\n`);
+    return 1;
+  }
   const name = options.name ?? (await ask('What is the room called?'));
   const git = options.git ?? isYes(await ask('Is it kept in git, by more than one person or machine? (y/N)'));
-  const files = [
-    ...roomFiles({ name, git }),
-    ...schemaKinds.map((kind) => ({ path: schemaFile(kind), text: schemaText(kind) })),
-  ].filter(({ path }) => !existsSync(join(folder, path)));
+  const files = [...roomFiles({ name, git }), ...schemaFiles()].filter(
+    ({ path }) => !existsSync(join(folder, path)),
+  );
   const wanted = git && !files.some(({ path }) => path === '.gitattributes');
   return begin(context, folder, files, {
     what: 'room',
@@ -133,7 +137,7 @@ function begin(
     stderr.write(`nestlog: nothing was written: ${failure.path}: ${failure.reason}\n`);
     return 1;
   }
-  if (told.what === 'room') mkdirSync(join(folder, 'pairs'), { recursive: true });
+  if (told.what === 'room') makeFolders(join(folder, 'pairs'));
   stdout.write(begunText({ ...told, files: files.map(({ path }) => path) }, stdout));
   return 0;
 }

@@ -1,6 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { makeFolders } from './folders.ts';
 
 /** Of text or bytes: what is equal here is equal. */
 export function hashOf(content: string | Uint8Array): string {
@@ -30,7 +31,7 @@ export function keep(file: string, build: string, text: string): void {
   // Written beside and renamed, so that two runs at once or a crash leave a whole file.
   const beside = `${file}.${randomBytes(6).toString('hex')}`;
   try {
-    mkdirSync(dirname(file), { recursive: true });
+    makeFolders(dirname(file));
     writeFileSync(beside, `${headOf(build, text)}\n${text}`, { mode: 0o600 });
     renameSync(beside, file);
   } catch {

@@ -2,6 +2,7 @@ import { isUtf8 } from 'node:buffer';
 import { type Dirent, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashOf } from './cache-file.ts';
+import { isFolder } from './folders.ts';
 import type { SourceFile, SourceText } from './record.ts';
 import { codeOf } from './system-error.ts';
 import { LOST } from './text/prepare.ts';
@@ -42,18 +43,10 @@ function list(room: string, path: string, deep: boolean, above: readonly string[
   return names.flatMap(({ name }) => {
     if (name.startsWith('.')) return [];
     const inside = path === '' ? name : `${path}/${name}`;
-    const isFolder = folderAt(join(room, inside));
-    if (isFolder && deep) return list(room, inside, deep, [...above, real]);
+    const below = isFolder(join(room, inside));
+    if (below && deep) return list(room, inside, deep, [...above, real]);
     return YAML.test(name) ? [load(room, inside)] : [];
   });
-}
-
-function folderAt(path: string): boolean {
-  try {
-    return statSync(path).isDirectory();
-  } catch {
-    return false;
-  }
 }
 
 function load(room: string, path: string): SourceFile {

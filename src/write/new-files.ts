@@ -1,15 +1,6 @@
-import {
-  closeSync,
-  fsyncSync,
-  linkSync,
-  mkdirSync,
-  openSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { isFolder, makeFolders } from '../journal/folders.ts';
 import { codeOf } from '../journal/system-error.ts';
 import { knowsNoLinks } from './links.ts';
 import { reasonOf } from './reason.ts';
@@ -55,7 +46,7 @@ export function createFiles(
       const { path } = file;
       current = path;
       const target = join(folder, path);
-      mkdirSync(dirname(target), { recursive: true });
+      makeFolders(dirname(target));
       hidden.push(writeHidden(target, 'text' in file ? [file.text] : file.parts));
     }
     for (const [index, { path }] of files.entries()) {
@@ -83,15 +74,6 @@ function failureOf(folder: string, path: string, error: unknown): CreateFailure 
   const taken = codeOf(error) === 'EEXIST' && isFolder(join(folder, path));
   const why = taken ? Object.assign(new Error(), { code: 'EISDIR' }) : error;
   return { path, reason: reasonOf(why), code: codeOf(why) };
-}
-
-/** Whether a folder of that name can be seen there. */
-export function isFolder(path: string): boolean {
-  try {
-    return statSync(path).isDirectory();
-  } catch {
-    return false;
-  }
 }
 
 /** Gives a file its name, if nobody has it. Disks without links get the name first and the text at once behind it. */

@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import * as z from 'zod';
+import { makeFolders } from '../journal/folders.ts';
 import type { EntryPlan } from './plan.ts';
 import { reasonOf } from './reason.ts';
 
@@ -41,7 +42,7 @@ export function keepMemory(file: string, room: string, plan: EntryPlan): string 
     after: digest(plan.after),
   };
   try {
-    mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+    makeFolders(dirname(file), 0o700);
     writeFileAtomic.sync(file, `${JSON.stringify(kept)}\n`, { mode: 0o600 });
     return null;
   } catch (error) {

@@ -31,6 +31,17 @@ describe('the program', () => {
     expect(stderr).toMatch(/^nestlog: unknown command 'no-such-command'/);
   });
 
+  it('says so where the folder of its terminal was taken away', () => {
+    const program = join(root, 'bin/nestlog.js');
+    const script = `cd "$(mktemp -d)" && rmdir "$PWD" && ${process.execPath} ${program}`;
+    const inNone = (words: string) =>
+      spawnSync('bash', ['-c', `${script} ${words}`], { encoding: 'utf8', env: environment });
+    const { status, stdout, stderr } = inNone('due');
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(/^nestlog: the folder that this terminal stands in is no longer there; .*\n$/);
+    expect(inNone('--version').stdout).toBe(`${version}\n`);
+  });
+
   // zod leaves this mark on the global object when its code runs.
   it('shows its help without having run any command’s code', () => {
     const marked = (words: string) => {

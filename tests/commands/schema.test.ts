@@ -1,9 +1,10 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { run, writeSchemas } from '../../src/commands/schema.ts';
+import { run } from '../../src/commands/schema.ts';
 import { schemaText } from '../../src/report/schema/index.ts';
-import { roomFolder, runCommand } from './run.ts';
+import { keeper } from './keeper.ts';
+import { runCommand } from './run.ts';
 
 const schema = (kind?: string, options = {}) =>
   runCommand({ run }, {}, { arguments: kind === undefined ? [] : [kind], options });
@@ -19,14 +20,26 @@ test('asks which one', async () => {
   await expect(schema('pair', { write: true })).rejects.toThrow('leave the kind out');
 });
 
-test('--write puts all of them where new journals look for them', async () => {
-  const { text } = await schema(undefined, { write: true });
-  expect(text).toBe(
-    ['pair', 'birds', 'room', 'species'].map((kind) => `.nestlog/${kind}.schema.json\n`).join(''),
-  );
-  const room = roomFolder({});
-  expect(existsSync(join(room, '.nestlog'))).toBe(false);
-  writeSchemas(room);
-  writeSchemas(room);
-  expect(readFileSync(join(room, '.nestlog/birds.schema.json'), 'utf8')).toBe(schemaText('birds'));
+test('--write puts all of them where new journals look for them, in place of older ones', async () => {
+  const { type, read, folder } = keeper({});
+  expect(existsSync(join(folder, '.nestlog'))).toBe(false);
+  const files = ['pair', 'birds', 'room', 'species'].map((kind) => `.nestlog/${kind}.schema.json\n`);
+  for (const _ of ['new', 'again']) {
+    expect(await type({ run }, { options: { write: true } })).toEqual({
+      out: files.join(''),
+      err: '',
+      exit: 0,
+    });
+  }
+  expect(read('.nestlog/birds.schema.json')).toBe(schemaText('birds'));
+});
+
+test('where they cannot lie, nothing is written and the reason is said', async () => {
+  const { type, folder } = keeper({});
+  writeFileSync(join(folder, '.nestlog'), '');
+  expect(await type({ run }, { options: { write: true } })).toEqual({
+    out: '',
+    err: 'nestlog: nothing was written: .nestlog/pair.schema.json: something on the way to it is no folder\n',
+    exit: 1,
+  });
 });

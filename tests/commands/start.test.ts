@@ -62,6 +62,17 @@ describe('start room', () => {
     expect(read('nestlog.yaml')).toBe(before);
   });
 
+  test('says so where a file stands in the place of its pairs', async () => {
+    const { type, folder } = empty();
+    writeFileSync(join(folder, 'pairs'), '');
+    const { err, exit } = await type(start, { words: ['room'] });
+    expect(exit).toBe(1);
+    expect(err).toMatch(
+      /^nestlog: nothing was written: .*pairs is no folder, and the journals are to lie there\n$/,
+    );
+    expect(readdirSync(folder)).toEqual(['pairs']);
+  });
+
   test('keeps birds that are there already', async () => {
     const { type, read, folder } = empty();
     writeFileSync(join(folder, 'birds.yaml'), 'birds: []\n');

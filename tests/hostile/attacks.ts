@@ -169,7 +169,7 @@ export const attacks: readonly Attack[] = [
   },
   {
     tried:
-      'surprises of the environment: `COLUMNS=0`, `COLUMNS=1e9`, no `HOME`, a cache folder that is no folder, an unknown `TZ` or `LANG`',
+      'surprises of the environment: `COLUMNS=0`, `COLUMNS=1e9`, no `HOME`, a cache folder that is no folder or where the system takes none, an unknown `TZ` or `LANG`',
     happens: 'the same morning: eighty columns, no cache, English',
     files: {},
     expects: ({ nestlog, nestlogWith }) => {
@@ -179,6 +179,7 @@ export const attacks: readonly Attack[] = [
         ['COLUMNS', 'wide'],
         ['HOME', ''],
         ['XDG_CACHE_HOME', '/dev/null'],
+        ['XDG_CACHE_HOME', '/proc/nestlog/cache'],
         ['TZ', 'Nowhere/Land'],
         ['LANG', 'xx_XX'],
       ] as const) {

@@ -1,4 +1,4 @@
-import type { SchemaKind } from '../../journal/schema-files.ts';
+import { type SchemaKind, schemaFile, schemaKinds } from '../../journal/schema-files.ts';
 import { birdsSchema, pairSchema, roomSchema } from './journals.ts';
 import { leaves } from './leaves.ts';
 import type { Schema } from './schema.ts';
@@ -10,6 +10,11 @@ const schemas = {
   room: roomSchema,
   species: speciesSchema,
 } satisfies Record<SchemaKind, () => Schema>;
+
+/** The schema of every kind of file, as the files in which editors find them. */
+export function schemaFiles(): { path: string; text: string }[] {
+  return schemaKinds.map((kind) => ({ path: schemaFile(kind), text: schemaText(kind) }));
+}
 
 /** The JSON Schema, draft 2020-12, of one kind of file of a room, as text. */
 export function schemaText(kind: SchemaKind): string {

@@ -1,0 +1,28 @@
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it } from 'vitest';
+import { isFolder, makeFolders } from '../../src/journal/folders.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'nestlog-folders-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+it('a folder is made with all above it, and again without a word', () => {
+  const deep = join(folder, 'a/b/c');
+  makeFolders(deep);
+  makeFolders(deep);
+  expect(isFolder(deep)).toBe(true);
+  expect(isFolder(join(folder, 'none'))).toBe(false);
+});
+
+it('a file of its name, or on the way to it, is left as it is', () => {
+  const file = join(folder, 'file');
+  writeFileSync(file, '');
+  expect(isFolder(file)).toBe(false);
+  expect(() => makeFolders(file)).toThrow('ENOTDIR');
+  expect(() => makeFolders(join(file, 'below'))).toThrow('ENOTDIR');
+});
+
+it.runIf(existsSync('/proc/self'))('where the system takes none, that is said and not tried for ever', () => {
+  expect(() => makeFolders('/proc/nestlog/rooms')).toThrow('ENOENT');
+});
