@@ -7,25 +7,22 @@ import { codeOf } from './system-error.ts';
  * tries for ever where the system will have no folder, as below `/proc`.
  *
  * @param mode of the folders that are made
- * @throws the system's error
+ * @returns the system's error, or null where the folder is there now
  */
-export function makeFolders(path: string, mode = 0o777): void {
-  try {
-    makeFolder(path, mode);
-  } catch (error) {
-    if (codeOf(error) !== 'ENOENT' || dirname(path) === path) throw error;
-    makeFolders(dirname(path), mode);
-    makeFolder(path, mode);
-  }
+export function makeFolders(path: string, mode = 0o777): unknown {
+  const error = makeFolder(path, mode);
+  if (codeOf(error) !== 'ENOENT' || dirname(path) === path) return error;
+  return makeFolders(dirname(path), mode) ?? makeFolder(path, mode);
 }
 
-function makeFolder(path: string, mode: number): void {
+function makeFolder(path: string, mode: number): unknown {
   try {
     mkdirSync(path, mode);
+    return null;
   } catch (error) {
-    if (codeOf(error) !== 'EEXIST') throw error;
-    if (!isFolder(path))
-      throw Object.assign(new Error(`ENOTDIR: not a folder, ${path}`), { code: 'ENOTDIR' });
+    if (codeOf(error) !== 'EEXIST') return error;
+    if (isFolder(path)) return null;
+    return Object.assign(new Error(`ENOTDIR: not a folder, ${path}`), { code: 'ENOTDIR' });
   }
 }
 

@@ -46,7 +46,8 @@ export function createFiles(
       const { path } = file;
       current = path;
       const target = join(folder, path);
-      makeFolders(dirname(target));
+      const problem = makeFolders(dirname(target));
+      if (problem !== null) throw problem;
       hidden.push(writeHidden(target, 'text' in file ? [file.text] : file.parts));
     }
     for (const [index, { path }] of files.entries()) {

@@ -42,7 +42,8 @@ export function keepMemory(file: string, room: string, plan: EntryPlan): string 
     after: digest(plan.after),
   };
   try {
-    makeFolders(dirname(file), 0o700);
+    const problem = makeFolders(dirname(file), 0o700);
+    if (problem !== null) throw problem;
     writeFileAtomic.sync(file, `${JSON.stringify(kept)}\n`, { mode: 0o600 });
     return null;
   } catch (error) {

@@ -24,7 +24,7 @@ export const layers = {
   write: { values: ['room', 'journal', 'species', ...pure], types: ['rules'], node: true },
   rules: { values: ['room', 'journal', 'species', ...pure] },
   room: { values: ['journal', 'species', ...pure] },
-  journal: { values: ['species', ...pure], node: /^src\/journal\/(load|files|cache)/ },
+  journal: { values: ['species', ...pure], node: /^src\/journal\/(load|folders|cache)/ },
   species: { values: pure },
   findings: { values: ['statistics', 'days', 'words', 'grouped'] },
   statistics: { values: ['days', 'grouped'] },
