@@ -10,7 +10,7 @@ import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
 import type { TaskWindow, TaskWords } from './item.ts';
 import { onFootTasks } from './on-foot.ts';
-import { GIVEN_UP } from './state.ts';
+import { GIVEN_UP, SET_BACK } from './state.ts';
 import { weighEggs } from './weigh-eggs.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
@@ -165,7 +165,7 @@ export const milestones = [
   },
   {
     task: 'set-back',
-    when: 'pulled + 4 … 5 d',
+    when: `pulled + ${SET_BACK.from} … ${SET_BACK.to} d`,
     doneBy: '`set`',
     over: 'an egg has been in store for 10 d',
     say: 'set the stored eggs back',
@@ -173,7 +173,7 @@ export const milestones = [
       'Eggs taken into store so that a clutch hatches together lose by every day they wait: they go back after four or five days (common practice), turned once or twice a day until then.',
     needsLook: false,
     anchors: anchors.stored,
-    window: days(4, 5),
+    window: days(SET_BACK.from, SET_BACK.to),
     done: () => false,
     moot: () => false,
     lapses: afterAnchor(10),

@@ -14,3 +14,6 @@ export function stateOn(
   if (day < from) return 'coming';
   return to === null || day <= to ? 'now' : 'late';
 }
+
+/** Days in store after which eggs are set back (common practice). */
+export const SET_BACK = { from: 4, to: 5 };

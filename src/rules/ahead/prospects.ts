@@ -6,6 +6,7 @@ import { feederOf, isDependent, layingInterval, takesEggs, usualClutch } from '.
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
+import { SET_BACK } from '../agenda/state.ts';
 import { mayHatch } from '../brood.ts';
 import { mayStillHatch } from '../season/fates.ts';
 import { statusOf } from '../stock/life.ts';
@@ -128,9 +129,6 @@ function startOf(egg: Egg, day: Day): Span {
   }
   return sittingExpected(egg.clutch, egg.laid.to, day);
 }
-
-/** Days in store after which eggs are set back, as the agenda asks. */
-const SET_BACK = { from: 4, to: 5 };
 
 /** From the egg with which the species starts to sit, laid or to be laid; never before the egg itself. */
 function sittingExpected(clutch: Clutch, laid: Day, day: Day): Span {
