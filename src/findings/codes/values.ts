@@ -146,8 +146,11 @@ export const valueCodes = {
   },
   'names-together': {
     level: 'error',
-    text: ({ names }) => `\`${names}\` would be one bird with a comma in its name`,
-    hint: ({ names, name }) => `where it is one of these, write \`${name}: [${names}]\``,
+    text: ({ names }) => `\`${names}\` would be one name with a comma in it`,
+    hint: ({ names, name }) =>
+      name === 'also'
+        ? `write \`also: [${names}]\``
+        : `where it is one of these, write \`${name}: [${names}]\``,
   },
   'bad-name': {
     level: 'error',
