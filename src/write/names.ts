@@ -12,3 +12,8 @@ export function journalPath(pair: string, into: string): string {
 export function printable(name: string): string {
   return name.replace(/\p{C}/gu, ' ');
 }
+
+/** A name as one word of a command line. */
+export function shellWord(name: string): string {
+  return /^[\w.-]+$/.test(name) ? name : `"${name}"`;
+}

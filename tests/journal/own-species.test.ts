@@ -63,7 +63,13 @@ describe('a keeper’s own species file', () => {
     const { profile: read, found } = profile(
       'Species: star finch\nIncubation period: {Range: 12-13, source: own room}\nring size: 2.5\nWeight: 13\n',
     );
-    expect(found.toSorted()).toEqual(['1:1 read-as', '2:1 read-as', '2:21 read-as', '3:1 read-as', '4:1 read-as']);
+    expect(found.toSorted()).toEqual([
+      '1:1 read-as',
+      '2:1 read-as',
+      '2:21 read-as',
+      '3:1 read-as',
+      '4:1 read-as',
+    ]);
     expect(read).toMatchObject({
       species: 'star finch',
       incubation: { value: { low: 12, high: 13 } },

@@ -146,11 +146,11 @@ export const valueCodes = {
   },
   'names-together': {
     level: 'error',
-    text: ({ names }) => `\`${names}\` would be one name with a comma in it`,
-    hint: ({ names, name }) =>
+    text: ({ names }) => `\`${names}\` would be one name for several`,
+    hint: ({ names, name, list }) =>
       name === 'also'
         ? `write \`also: [${names}]\``
-        : `where it is one of these, write \`${name}: [${names}]\``,
+        : `where it is one of these, write \`${name}: [${list}]\``,
   },
   'bad-name': {
     level: 'error',
