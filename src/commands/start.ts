@@ -10,7 +10,7 @@ import { findingsText } from '../report/terminal/findings.ts';
 import { type Begun, begunText } from '../report/terminal/start.ts';
 import { styles } from '../report/terminal/style.ts';
 import { judgeFile } from '../write/judge.ts';
-import { shellWord } from '../write/names.ts';
+import { idOfFile, shellWord } from '../write/names.ts';
 import { createFiles, type NewFile } from '../write/new-files.ts';
 import { type NewPair, pairFile } from '../write/start/pair.ts';
 import { GIT_ATTRIBUTES, PRE_COMMIT, roomFiles } from '../write/start/room.ts';
@@ -117,9 +117,8 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
   const pair = said?.trim() ?? '';
   if (pair === '')
     throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
-  const [, id] = /([^\\/]+)\.ya?ml$/i.exec(pair) ?? [];
-  if (id !== undefined)
-    throw new UsageError(`a pair is begun by its id, not by a file: did you mean \`${id}\`?`);
+  const id = idOfFile(pair);
+  if (id !== null) throw new UsageError(`a pair is begun by its id, not by a file: did you mean \`${id}\`?`);
   const species = options.species ?? (await ask('Which species?'));
   if (species === null) throw new UsageError('which species? Such as --species "lavender waxbill"');
   const asked: NewPair = {

@@ -22,7 +22,7 @@ import { learnedDurations } from '../rules/durations.ts';
 import { warningsOf } from '../rules/warnings/index.ts';
 import { type Changes, changesOf, type MorningLines } from '../write/changes.ts';
 import { judge, type Verdict } from '../write/judge.ts';
-import { shellWord } from '../write/names.ts';
+import { idOfFile, shellWord } from '../write/names.ts';
 import { clutchBegun, pinned } from '../write/pin.ts';
 import { type EntryPlan, planEntry, type Target } from '../write/plan.ts';
 import { entryOfWords } from '../write/words.ts';
@@ -173,8 +173,8 @@ function unknown(id: string, record: RoomRecord, room: Room): string {
   if (owner !== undefined && room.pairs.some((pair) => pair.id === owner)) {
     return `${what}; eggs and chicks are recorded with their pair, such as \`nestlog record ${owner} weighed.${ref}=4.5\``;
   }
-  const file = /([^\\/]+)\.ya?ml$/i.exec(id)?.[1];
-  if (file !== undefined) return `${what}; a pair is named by its id: did you mean \`${file}\`?`;
+  const file = idOfFile(id);
+  if (file !== null) return `${what}; a pair is named by its id: did you mean \`${file}\`?`;
   for (const { id: pair, cock, hen } of room.pairs) {
     const parent = cock.includes(id) ? 'cock' : hen.includes(id) ? 'hen' : null;
     if (parent !== null)

@@ -61,7 +61,7 @@ function meantBy(code: string, { key, text, words }: Finding['args'], known: Voc
       .split(', ')
       .map((word) => [word, {}]),
   );
-  return probablyMeant(String(text).replace(/[.!]+$/, ''), ours);
+  return probablyMeant(String(text).replace(/[.!]$/, ''), ours);
 }
 
 /** Plain objects, arrays and strings; keys of any name are only keys. */

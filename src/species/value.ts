@@ -1,3 +1,4 @@
+import { figuresMeant } from '../findings/figures.ts';
 import type { Grade, Range, Sourced } from './profile.ts';
 import type { Trait } from './traits.ts';
 
@@ -106,36 +107,10 @@ function unreadable(text: string, path: string[], trait: Trait): Problem {
   const { name: key, unit, words, example } = trait;
   if (trait.numbers) {
     const suggestion =
-      words?.find((word) => text.toLowerCase().startsWith(`${word} `)) ?? rangeMeant(text, unit);
+      words?.find((word) => text.toLowerCase().startsWith(`${word} `)) ?? figuresMeant(text, unit);
     return { path, code: 'profile-not-a-number', args: { key, text, unit, suggestion, example } };
   }
   return { path, code: 'profile-unknown-word', args: { key, text, words: (words ?? []).join(', ') } };
-}
-
-/** Days or months in what keepers count by as well. */
-const COUNTED: Readonly<Record<string, readonly [RegExp, number]>> = {
-  days: [/\bweeks?\b/i, 7],
-  months: [/\byears?\b/i, 12],
-};
-
-/**
- * The range that a text means which only says more than its figures, or says them otherwise; empty where it may be
- * another.
- *
- * @example rangeMeant('2,0 to 2,3 mm', 'mm') // '2.0-2.3'
- * @example rangeMeant('3 weeks', 'days') // '21'
- */
-export function rangeMeant(text: string, unit: string): string {
-  const pointed = text.replace(/(\d),(\d)(?!\d)/g, '$1.$2');
-  const figures = pointed.match(/\d{1,6}(?:\.\d{1,6})?/g) ?? [];
-  const otherwise = /[<>+]|(?:^|\s)-\d/.test(text) || (unit !== 'days' && /\d,\d/.test(pointed));
-  const [first, second = first] = figures;
-  if (first === undefined || figures.length > 2 || otherwise) return '';
-  const [other, times] = COUNTED[unit] ?? [];
-  const factor = times !== undefined && other?.test(text) ? times : 1;
-  const [low, high] = [first, second].map((figure) => (factor === 1 ? figure : Number(figure) * factor));
-  if (low === high) return String(low);
-  return Number(low) < Number(high) ? `${low}-${high}` : '';
 }
 
 function textOf(data: unknown): string {

@@ -12,7 +12,7 @@ const TAKEN = ['all', 'hand', 'incubator', 'unknown'];
 const UNKNOWN = /^(?:unknown|[?–-]+)$/i;
 
 /** `LW-1 or LW-2`, `LW-1, LW-2`: one of these. */
-const ONE_OF = /\s*,\s*|\s+or\s+/;
+const ONE_OF = /,|\sor\s/;
 
 /** The id of a pair or a bird: no stroke, no count, nothing that could be a ref. */
 export const ownName = z
@@ -35,7 +35,7 @@ export const housing = text
 /** Where a key has its line to itself YAML takes `A, B` for one text, and `A or B` anywhere. */
 const parent = text
   .superRefine(({ text: names, at }, context) => {
-    const each = names.split(ONE_OF);
+    const each = names.split(ONE_OF).map((name) => name.trim());
     if (each.length > 1) refuse(context, at, 'names-together', { names, list: each.join(', ') });
   })
   .meta({ shape: 'one-name', description: 'a bird' });
