@@ -14,6 +14,8 @@ export function intoOption(what = ''): CommandOption {
 /** No path that leads out of the room, nor into a folder that is passed over when it is read. */
 function inside(text: string): string {
   const parts = text.split(/[\\/]+/).filter((part) => part !== '' && part !== '.');
+  // Both are typed, the folder as it is seen from the room and as it is seen from `pairs/`.
+  if (parts[0] === 'pairs' && parts.length > 1) parts.shift();
   if (parts.length > 0 && parts.every((part) => !part.startsWith('.')) && !/^([\\/]|[a-z]:)/i.test(text)) {
     return parts.join('/');
   }

@@ -4,6 +4,7 @@ import type { Room } from '../room/fold.ts';
 import { housingKey } from '../room/housings.ts';
 import type { Pair } from '../room/model.ts';
 import { findSpecies } from '../species/find.ts';
+import { idOfFile, shellWord } from '../write/names.ts';
 import { UsageError } from './usage-error.ts';
 
 /**
@@ -25,6 +26,12 @@ export function pairNamed(id: string, { pairs }: Pick<Room, 'pairs'>): Pair {
   const known = pairs.map((pair) => pair.id);
   const written = asWritten(id, known);
   const pair = pairs.find((one) => one.id === written);
+  const of =
+    pair === undefined ? pairs.find(({ cock, hen }) => cock.includes(id) || hen.includes(id)) : undefined;
+  if (of !== undefined)
+    throw new UsageError(
+      `no pair \`${id}\` in this room; it is a bird of ${of.id}: \`nestlog bird ${shellWord(id)}\``,
+    );
   if (pair === undefined) throw noSuch('pair', id, known);
   return pair;
 }
@@ -51,7 +58,7 @@ export function speciesNamed(
 
 /** Names the one that was probably meant, or all that there are. */
 function noSuch(what: string, name: string, known: readonly string[]): UsageError {
-  const near = nearest(name, known);
+  const near = nearest(idOfFile(name) ?? name, known);
   const more =
     near === null
       ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`

@@ -1,5 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
-import { type Day, parseDay } from '../days.ts';
+import { civilDate, type Day, formatDay, parseDay } from '../days.ts';
+import { readDate } from '../journal/grammar/date-text.ts';
 import { cacheFolder, stateFolder } from './cache-folder.ts';
 import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
 import type { CommandEntry } from './index.ts';
@@ -63,8 +64,16 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
   const loaded = new Map<string, CommandModule>();
   const program = new Command('nestlog')
     .description('The morning agenda and the season’s book for people who breed cage and aviary birds.')
-    .option('--journals <folder>', 'the room: a folder with nestlog.yaml (default: the nearest one upwards)')
-    .option('--date <day>', 'the day to stand on, YYYY-MM-DD: nothing dated later is known', dayOption)
+    .option(
+      '--journals <folder>',
+      'the room: a folder with nestlog.yaml (default: the nearest one upwards)',
+      once('--journals'),
+    )
+    .option(
+      '--date <day>',
+      'the day to stand on, YYYY-MM-DD: nothing dated later is known',
+      (text: string, before: Day | undefined) => dayOption(text, before, world.today()),
+    )
     .option('--json', 'data for programs instead of text')
     .option('--color', 'colour, even if the output is no terminal')
     .option('--no-color', 'no colour')
@@ -111,6 +120,7 @@ function describe(command: Command, { summary }: CommandEntry, definition: Comma
     const option = new Option(flags, description);
     if (initial !== undefined) option.default(initial);
     if (parse !== undefined) option.argParser(parse);
+    else if (flags.includes('<') && initial === undefined) option.argParser(once(flags));
     command.addOption(option);
   }
   const widest = Math.max(...definition.examples.map(({ line }) => line.length));
@@ -145,10 +155,27 @@ async function run(module: CommandModule, command: Command, world: World): Promi
   });
 }
 
-function dayOption(text: string): Day {
+/** Of an option that is given twice the first would be lost without a word. */
+function once(flags: string): (text: string, before: unknown) => string {
+  return (text, before) => {
+    if (before === undefined) return text;
+    throw new UsageError(`${flags.split(' ')[0]} is given twice: \`${before}\` and \`${text}\``);
+  };
+}
+
+function dayOption(text: string, before: Day | undefined, today: Day): Day {
   const day = parseDay(text);
+  if (before !== undefined) throw new UsageError('--date is given twice');
   if (day !== null) return day;
+  const near = { today, yesterday: today - 1, tomorrow: today + 1 }[text.toLowerCase()];
+  const meant = near === undefined ? suggestedDay(text, today) : formatDay(near);
   throw new UsageError(
-    `--date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${text}.`,
+    `--date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${text}${meant === '' ? '' : `. Did you mean ${meant}?`}`,
   );
+}
+
+/** What a date written another way means: one day, two joined by `or`, or nothing. */
+function suggestedDay(text: string, today: Day): string {
+  const read = readDate(text, civilDate(today).year);
+  return 'day' in read ? '' : String(read.args.suggestion ?? '');
 }

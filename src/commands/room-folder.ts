@@ -31,9 +31,15 @@ export function roomFolder(places: Places): string {
   }
   const folder = resolve(places.here, named);
   const source = places.option === undefined ? 'NESTLOG_JOURNALS' : '--journals';
-  if (!isFolder(folder)) throw new UsageError(`No room: ${source} names ${named}, which is no folder.`);
+  const above = nearestRoom(folder);
+  const meant = above === undefined ? '' : ` The room's folder is ${above}.`;
+  if (!isFolder(folder))
+    throw new UsageError(`No room: ${source} names ${named}, which is no folder.${meant}`);
   if (!isRoom(folder)) {
-    throw new UsageError(`No room: ${named}, named by ${source}, has none of ${MARKS.join(', ')} in it.`);
+    const said = named === '' ? 'an empty name' : named;
+    throw new UsageError(
+      `No room: ${said}, named by ${source}, has none of ${MARKS.join(', ')} in it.${meant}`,
+    );
   }
   return folder;
 }

@@ -1,5 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
+import type { Finding } from '../findings/finding.ts';
+import { nearest } from '../findings/nearest.ts';
 import { isFolder, makeFolders } from '../journal/folders.ts';
 import { loadRoom } from '../journal/load.ts';
 import { readRoom } from '../journal/record.ts';
@@ -8,6 +10,7 @@ import { findingsText } from '../report/terminal/findings.ts';
 import { type Begun, begunText } from '../report/terminal/start.ts';
 import { styles } from '../report/terminal/style.ts';
 import { judgeFile } from '../write/judge.ts';
+import { idOfFile, shellWord } from '../write/names.ts';
 import { createFiles, type NewFile } from '../write/new-files.ts';
 import { type NewPair, pairFile } from '../write/start/pair.ts';
 import { GIT_ATTRIBUTES, PRE_COMMIT, roomFiles } from '../write/start/room.ts';
@@ -60,9 +63,29 @@ export const definition: CommandDefinition = {
 
 /** Begins a room or a journal. What is there already is never touched: exit code 1. */
 export async function run(context: Context<StartOptions>, ends = terminal()): Promise<ExitCode> {
-  const [what] = context.arguments;
-  if (what !== 'room' && what !== 'pair') throw new UsageError(`start room, or start pair; not \`${what}\``);
+  const { options } = context;
+  const [what = ''] = context.arguments;
+  if (what !== 'room' && what !== 'pair') throw new UsageError(notBegun(what));
+  const stray = (Object.keys(options) as (keyof StartOptions)[]).find((one) => !of[what].includes(one));
+  if (stray !== undefined) {
+    const other = what === 'room' ? 'pair' : 'room';
+    throw new UsageError(`--${stray} belongs to \`nestlog start ${other}\`, and a ${what} has none`);
+  }
   return withAsking(ends, (ask) => (what === 'room' ? startRoom(context, ask) : startPair(context, ask)));
+}
+
+/** Which options are of what. */
+const of: Record<'room' | 'pair', readonly (keyof StartOptions)[]> = {
+  room: ['name', 'git'],
+  pair: ['species', 'cock', 'hen', 'housing', 'into'],
+};
+
+function notBegun(what: string): string {
+  if (/^birds?$/i.test(what))
+    return 'birds need no start: each is an item of birds.yaml, `- {id: LW-19-04, sex: cock}`';
+  const near = nearest(what, ['room', 'pair']);
+  const meant = near === null ? `pair ${shellWord(what)}` : near;
+  return `start room, or start pair; not \`${what}\`. Did you mean \`nestlog start ${meant}\`?`;
 }
 
 async function startRoom(context: Context<StartOptions>, ask: Ask): Promise<ExitCode> {
@@ -94,22 +117,30 @@ async function startRoom(context: Context<StartOptions>, ask: Ask): Promise<Exit
 async function startPair(context: Context<StartOptions>, ask: Ask): Promise<ExitCode> {
   const { options, journals: folder, day, today, stderr } = context;
   if (!isRoom(folder)) throw new UsageError('No room here; `nestlog start room` begins one.');
-  const pair = context.arguments[1] ?? (await ask('Which id is the pair to have, such as LW-4?'));
-  if (pair === null)
+  const said = context.arguments[1] ?? (await ask('Which id is the pair to have, such as LW-4?'));
+  const pair = said?.trim() ?? '';
+  if (pair === '')
     throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
+  const id = idOfFile(pair);
+  if (id !== null) throw new UsageError(`a pair is begun by its id, not by a file: did you mean \`${id}\`?`);
   const species = options.species ?? (await ask('Which species?'));
   if (species === null) throw new UsageError('which species? Such as --species "lavender waxbill"');
-  const said: NewPair = {
+  const asked: NewPair = {
     pair,
     species,
     cock: several(options.cock ?? (await ask('Which bird is the cock? (empty: unknown)'))),
     hen: several(options.hen ?? (await ask('Which bird is the hen? (empty: unknown)'))),
     housing: options.housing ?? (await ask('Where do they live? (empty: not said)')),
   };
-  const file = pairFile(said, day, options.into);
+  const file = pairFile(asked, day, options.into);
   const existing = loadRoom(folder);
   const record = readRoom([...existing, file], { day, today });
-  const found = judgeFile(file.path, understandAll(record, { day, today }).findings);
+  const findings = judgeFile(file.path, understandAll(record, { day, today }).findings);
+  const isTwice = ({ code }: Finding) => code === 'alike-names';
+  const found = {
+    errors: [...findings.errors, ...findings.hints.filter(isTwice)],
+    hints: findings.hints.filter((hint) => !isTwice(hint)),
+  };
   const layout = { sources: record.sources, width: stderr.width, styles: styles(stderr.color), perFile: 10 };
   if (found.errors.length > 0) {
     stderr.write(
@@ -120,7 +151,7 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
   if (found.hints.length > 0) stderr.write(`${findingsText(found.hints, layout)}\n`);
   return begin(context, folder, [file], {
     what: 'pair',
-    next: [`nestlog record ${word(pair)} paired`, `nestlog record ${word(pair)} laid=1`],
+    next: [`nestlog record ${shellWord(pair)} paired`, `nestlog record ${shellWord(pair)} laid=1`],
     git: null,
     folder: '',
   });
@@ -151,9 +182,4 @@ function several(said: string | null): string[] {
     .split(',')
     .map((name) => name.trim())
     .filter((name) => name !== '');
-}
-
-/** As one word of a command line. */
-function word(text: string): string {
-  return /^[\w.-]+$/.test(text) ? text : `"${text}"`;
 }

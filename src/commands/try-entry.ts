@@ -22,6 +22,7 @@ import { learnedDurations } from '../rules/durations.ts';
 import { warningsOf } from '../rules/warnings/index.ts';
 import { type Changes, changesOf, type MorningLines } from '../write/changes.ts';
 import { judge, type Verdict } from '../write/judge.ts';
+import { idOfFile, shellWord } from '../write/names.ts';
 import { clutchBegun, pinned } from '../write/pin.ts';
 import { type EntryPlan, planEntry, type Target } from '../write/plan.ts';
 import { entryOfWords } from '../write/words.ts';
@@ -141,9 +142,14 @@ function readOnce(): ReadOne {
   };
 }
 
-/** A pair's or a listed bird's id; what neither has is left as it was said. */
-function idAsWritten({ record, whole }: View, id: string): string {
-  return asWritten(id, idsOf(record, whole)) ?? id;
+/** A pair's or a listed bird's id, also where the bird's ring was said; what neither has is left as it was said. */
+function idAsWritten({ record, whole }: View, said: string): string {
+  const id = asWritten(said, idsOf(record, whole));
+  if (id !== null) return id;
+  const rings = new Map(
+    record.birds.flatMap(({ id, ring }) => (ring === null ? [] : [[ring.text, id.text]])),
+  );
+  return rings.get(asWritten(said, rings.keys()) ?? '') ?? said;
 }
 
 function idsOf({ birds }: RoomRecord, { pairs }: Room): string[] {
@@ -167,7 +173,15 @@ function unknown(id: string, record: RoomRecord, room: Room): string {
   if (owner !== undefined && room.pairs.some((pair) => pair.id === owner)) {
     return `${what}; eggs and chicks are recorded with their pair, such as \`nestlog record ${owner} weighed.${ref}=4.5\``;
   }
+  const file = idOfFile(id);
+  if (file !== null) return `${what}; a pair is named by its id: did you mean \`${file}\`?`;
+  for (const { id: pair, cock, hen } of room.pairs) {
+    const parent = cock.includes(id) ? 'cock' : hen.includes(id) ? 'hen' : null;
+    if (parent !== null)
+      return `${what}; it is the ${parent} of ${pair}, such as \`nestlog record ${shellWord(pair)} weighed.${parent}=8.4\``;
+  }
+  if (/[=:]/.test(id)) return `${what}; the pair or bird comes first: \`nestlog record LW-1 ${id}\``;
   const near = nearest(id, idsOf(record, room));
   if (near !== null) return `${what}; did you mean \`${near}\`?`;
-  return `${what}; \`nestlog start pair ${id}\` begins a journal`;
+  return `${what}; \`nestlog start pair ${shellWord(id)}\` begins a journal`;
 }

@@ -1,16 +1,19 @@
 import type { Span } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { type BirdObservation, birdObservations } from './bird-observations/index.ts';
+import { readDate } from './grammar/date-text.ts';
 import type { KeyTable } from './grammar/key.ts';
 import { period } from './grammar/moment.ts';
 import { ownName, parents, speciesKey } from './grammar/names.ts';
 import { knownOrNot } from './grammar/sexes.ts';
 import { type Located, text, wordOf } from './grammar/values.ts';
-import type { Vocabulary } from './grammar/vocabulary.ts';
-import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
+import { calledSo, type Vocabulary } from './grammar/vocabulary.ts';
+import { Empty, Fields, List, type Node, Refused, Text } from './nodes.ts';
 import { observations } from './observations/index.ts';
+import { pairText } from './print.ts';
 import { readKeys, unknownKey } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
+import { isItsValue } from './read/other-words.ts';
 import { asOurs } from './read/spelling.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
@@ -64,7 +67,7 @@ export const birdKeys = {
     value: period,
     example: 'hatched: 2024-05-17',
     takes: 'a date, or 2024-05 or 2024 where no more is known',
-    alsoSaid: ['born', 'hatch', 'hatch date', 'date of birth'],
+    alsoSaid: ['born', 'hatch', 'hatch date', 'date of birth', 'dob'],
   },
   sire: {
     value: parents,
@@ -101,7 +104,7 @@ const birdWords: Vocabulary = { ...birdKeys, log: logKey };
 
 /** The list of birds with its keys spelt as ours are. */
 export function birdsAsOurs(written: Fields, findings: Finding[]): Fields {
-  const { pairs, at, style } = asOurs(written, { birds: {} }, findings);
+  const { pairs, at, style } = asOurs(written, { birds: { alsoSaid: ['stock', 'flock'] } }, findings);
   const inList = (item: Node) => (item instanceof Fields ? asOurs(item, birdWords, findings) : item);
   const spelled = pairs.map(
     ([key, list]) => [key, list instanceof List ? new List(list.items.map(inList), list.at) : list] as const,
@@ -128,13 +131,43 @@ export function readBirds(written: Fields, findings: Finding[]): BirdRecord[] {
   return birds;
 }
 
+/** The keys of a bird without those that are told in its log, under their day; each is a finding. */
+function aboveLog(bird: Fields, findings: Finding[]): Fields {
+  const kept = bird.pairs.filter(([key, value]) => {
+    const said = Object.hasOwn(birdWords, key.text) ? null : asEntry(key, value);
+    if (said === null) return true;
+    const where = `the bird’s log, under its day: ${said}`;
+    findings.push({
+      code: 'unknown-key',
+      at: key.at,
+      args: { key: key.text, where, suggestion: '', keys: '' },
+    });
+    return false;
+  });
+  return kept.length === bird.pairs.length ? bird : new Fields(kept, bird.at, bird.style);
+}
+
+/** `died: 2026-05-01` as the entry that it would be; null where no log tells of such a thing. */
+function asEntry(key: Text, value: Node): string | null {
+  const names = Object.hasOwn(birdObservations, key.text) ? [key.text] : calledSo(key.text, birdObservations);
+  const [name = key.text === 'note' ? key.text : undefined, ...others] = names;
+  if (name === undefined || others.length > 0 || !(value instanceof Text)) return null;
+  const dated = readDate(value.text);
+  const day = 'day' in dated ? value.text : String(dated.args.suggestion ?? '');
+  const isDay = /^\d{4}-\d\d-\d\d$/.test(day);
+  const observation = (birdObservations as VisitGrammar['observations'])[name];
+  const how = observation !== undefined && name !== key.text && isItsValue(key.text, observation);
+  const what = how ? `${name}: ${key.text}` : isDay ? name : pairText(new Text(name, key.at), value);
+  return `\`- {date: ${isDay ? day : '…'}, ${what}}\``;
+}
+
 function readBird(item: Node, reader: LogReader<BirdObservation>, findings: Finding[]): BirdRecord | null {
   if (item instanceof Refused) return null;
   if (!(item instanceof Fields)) {
     findings.push({ code: 'not-a-bird', at: item.at, args: {} });
     return null;
   }
-  const { id, sex, sire, dam, ...said } = readKeys(item, birdKeys, ['log'], findings);
+  const { id, sex, sire, dam, ...said } = readKeys(aboveLog(item, findings), birdKeys, ['log'], findings);
   const log: BirdEntry[] = [];
   for (const [key, node] of item.pairs) {
     if (key.text === 'log') for (const entry of reader.read(node)) log.push(entry);

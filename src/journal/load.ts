@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { hashOf } from './cache-file.ts';
 import { isFolder } from './folders.ts';
 import type { SourceFile, SourceText } from './record.ts';
+import { isAlmostOurs, mayBeMisnamed, strayOf } from './stray.ts';
 import { codeOf } from './system-error.ts';
 import { LOST } from './text/prepare.ts';
 
@@ -17,6 +18,7 @@ const YAML = /\.ya?ml$/i;
 
 /**
  * Reads the files of a room: those beside nestlog.yaml, `species/` and `pairs/` with its folders. Links are followed.
+ * Beside them, those that seem to belong there but for their name or that of their folder, to be pointed at.
  * A file that cannot be read is listed with the reason; nothing is thrown. Sorted by path.
  */
 export function loadRoom(folder: string): SourceFile[] {
@@ -24,6 +26,7 @@ export function loadRoom(folder: string): SourceFile[] {
     ...list(folder, '', false, []),
     ...list(folder, 'species', false, []),
     ...list(folder, 'pairs', true, []),
+    ...almostOurs(folder).flatMap((path) => list(folder, path, true, []).filter(isStray)),
   ];
   return files.sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
 }
@@ -45,8 +48,35 @@ function list(room: string, path: string, deep: boolean, above: readonly string[
     const inside = path === '' ? name : `${path}/${name}`;
     const below = isFolder(join(room, inside));
     if (below && deep) return list(room, inside, deep, [...above, real]);
-    return YAML.test(name) ? [load(room, inside)] : [];
+    if (YAML.test(name)) return [load(room, inside)];
+    return !below && mayBeMisnamed(name) ? [load(room, inside)].filter(isStray) : [];
   });
+}
+
+/** Folders beside `pairs` and `species` whose name is a slip for theirs; where capitals make no difference it is them. */
+function almostOurs(room: string): string[] {
+  const identity = (path: string) => {
+    try {
+      const { dev, ino } = statSync(join(room, path));
+      return `${dev} ${ino}`;
+    } catch {
+      return '';
+    }
+  };
+  let names: string[];
+  try {
+    names = readdirSync(room);
+  } catch {
+    return [];
+  }
+  const ours = [identity('pairs'), identity('species')];
+  return names.filter(
+    (name) => isAlmostOurs(name) && isFolder(join(room, name)) && !ours.includes(identity(name)),
+  );
+}
+
+function isStray(file: SourceFile): boolean {
+  return !('problem' in file) && strayOf(file.path, file.text) !== null;
 }
 
 function load(room: string, path: string): SourceFile {

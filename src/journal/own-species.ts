@@ -1,18 +1,29 @@
 import type { Finding, Place } from '../findings/finding.ts';
-import { nearest } from '../findings/nearest.ts';
 import { ownProfile } from '../species/find.ts';
 import type { Profile } from '../species/profile.ts';
 import { traits } from '../species/traits.ts';
+import { fieldNames } from '../species/value.ts';
+import { probablyMeant, type Vocabulary } from './grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Text } from './nodes.ts';
+import { asOurs } from './read/spelling.ts';
 
-const KEYS = ['species', 'scientific', 'also', ...Object.values(traits).map(({ name }) => name)];
+const keys: Vocabulary = {
+  species: { alsoSaid: ['name', 'common name'] },
+  scientific: { alsoSaid: ['scientific name', 'latin', 'latin name'] },
+  also: { alsoSaid: ['synonyms', 'other names', 'also called'] },
+  ...Object.fromEntries(Object.values(traits).map(({ name, alsoSaid = [] }) => [name, { alsoSaid }])),
+};
+
+/** What the long form of a value may say. */
+const longForm: Vocabulary = Object.fromEntries(fieldNames.map((name) => [name, {}]));
 
 /** Reads a keeper's own species file; every mistake is a finding at its place, and the rest of the profile counts. */
-export function readOwnSpecies(file: string, root: Fields, findings: Finding[]): Profile {
+export function readOwnSpecies(file: string, written: Fields, findings: Finding[]): Profile {
+  const root = spelledOut(written, findings);
   const id = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
   const { profile, problems } = ownProfile(dataOf(root), id);
   for (const { path, code, args } of problems) {
-    const suggestion = code === 'profile-unknown-key' ? (nearest(String(args.key), KEYS) ?? '') : '';
+    const suggestion = args.suggestion ?? meantBy(code, args, path.length > 1 ? longForm : keys) ?? '';
     findings.push({
       code: code === 'profile-not-a-map' ? 'not-a-mapping' : code,
       at: placeOf(root, path, code === 'profile-unknown-key'),
@@ -20,6 +31,37 @@ export function readOwnSpecies(file: string, root: Fields, findings: Finding[]):
     });
   }
   return profile;
+}
+
+/** The keys spelt as ours are, each once, and several names not as one. */
+function spelledOut(written: Fields, findings: Finding[]): Fields {
+  const { pairs, at, style } = asOurs(written, keys, findings);
+  const seen = new Set<string>();
+  const once = pairs.flatMap(([key, value]): Fields['pairs'][number][] => {
+    if (seen.has(key.text)) {
+      findings.push({ code: 'duplicate-key', at: key.at, args: { key: key.text } });
+      return [];
+    }
+    seen.add(key.text);
+    if (key.text === 'also' && value instanceof Text && value.text.includes(',')) {
+      findings.push({ code: 'names-together', at: value.at, args: { names: value.text, name: 'also' } });
+      return [];
+    }
+    return [[key, value instanceof Fields ? asOurs(value, longForm, findings) : value]];
+  });
+  return new Fields(once, at, style);
+}
+
+/** The word of ours that was probably meant by a key or a word that is none. */
+function meantBy(code: string, { key, text, words }: Finding['args'], known: Vocabulary): string | null {
+  if (code === 'profile-unknown-key') return probablyMeant(String(key), known);
+  if (code !== 'profile-unknown-word') return null;
+  const ours = Object.fromEntries(
+    String(words)
+      .split(', ')
+      .map((word) => [word, {}]),
+  );
+  return probablyMeant(String(text).replace(/[.!]$/, ''), ours);
 }
 
 /** Plain objects, arrays and strings; keys of any name are only keys. */

@@ -12,6 +12,7 @@ import { PackedEntries, type Ready } from './packed.ts';
 import { pairShape, readPairJournal } from './pair-journal.ts';
 import { otherYears } from './read/other-year.ts';
 import { type RoomSettings, readSettings, settingsShape, usualSettings } from './settings.ts';
+import { strayOf } from './stray.ts';
 import { append } from './text/append.ts';
 import type { Shape } from './text/recover.ts';
 import { type Repeat, withoutRepeats } from './text/repeats.ts';
@@ -152,7 +153,7 @@ export function readFile(path: string, source: string): FileReading {
       read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) })),
     );
   }
-  if (path.startsWith('species/')) {
+  if (isProfile(path)) {
     return neverEmpty(
       path,
       read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) })),
@@ -164,9 +165,9 @@ export function readFile(path: string, source: string): FileReading {
       read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) })),
     );
   }
-  const findings: Finding[] = /^(?:pair|log):/m.test(source)
-    ? [{ code: 'stray-journal', at: topOf(path), args: { path } }]
-    : [];
+  const stray = strayOf(path, source);
+  const findings: Finding[] =
+    stray === null ? [] : [{ code: 'stray-journal', at: topOf(path), args: { path, ...stray } }];
   return { says: {}, text: null, findings };
 }
 
@@ -212,7 +213,9 @@ function* logsOf({ pairs, birds, settings }: RoomRecord): Iterable<Iterable<Date
 }
 
 const isSettings = (path: string) => /^nestlog\.ya?ml$/i.test(path);
-const isJournal = (path: string) => path.startsWith('pairs/');
+const isJournal = (path: string) => path.startsWith('pairs/') && YAML.test(path);
+const isProfile = (path: string) => path.startsWith('species/') && YAML.test(path);
+const YAML = /\.ya?ml$/i;
 const isBirds = (path: string) => /^birds\.ya?ml$/i.test(path);
 
 function topOf(file: string): Place {

@@ -36,8 +36,8 @@ export interface Routine {
 export const routineKeys = {
   name: { value: text, example: 'name: calcium', takes: 'a name' },
   after: { value: word(...anchors), example: 'after: paired', takes: anchors.join(', ') },
-  days: { value: wholeNumber(0), example: 'days: 3', takes: 'days' },
-  every: { value: wholeNumber(1), example: 'every: 2', takes: 'days' },
+  days: { value: wholeNumber(0, 'days'), example: 'days: 3', takes: 'days' },
+  every: { value: wholeNumber(1, 'days'), example: 'every: 2', takes: 'days' },
   until: { value: word(...anchors), example: 'until: laid', takes: anchors.join(', ') },
   say: { value: text, example: 'say: calcium in the egg food', takes: 'text' },
 } as const satisfies KeyTable;

@@ -3,14 +3,15 @@ import type { Finding, Place } from '../findings/finding.ts';
 import { type FeedingSettings, feeding, sensibleFeeding } from './feeding.ts';
 import { monthAndDate, share } from './grammar/amounts.ts';
 import type { KeyTable } from './grammar/key.ts';
-import { fields, type Located, number, text, wholeNumber, word } from './grammar/values.ts';
+import { fields, type Located, number, text, wholeNumber, wordOf } from './grammar/values.ts';
 import { Empty, Fields, List, type Node, Refused } from './nodes.ts';
 import { type Observation, observations } from './observations/index.ts';
+import { lineOf } from './print.ts';
 import { readKeys } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
 import { asOurs } from './read/spelling.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
-import { type Routine, readRoutine } from './routines.ts';
+import { type Routine, readRoutine, routineKeys } from './routines.ts';
 import type { Shape } from './text/recover.ts';
 
 export type { Routine } from './routines.ts';
@@ -50,14 +51,19 @@ export interface RoomSettings {
   log: RoomEntry[];
 }
 
+const yesOrNoWords = {
+  yes: { alsoSaid: ['true', 'on', 'y'] },
+  no: { alsoSaid: ['false', 'off', 'n', 'none', 'never'] },
+} as const;
+
 /** What nestlog.yaml says besides its lists. */
 export const settingsKeys = {
   room: { value: text, example: 'room: the birdroom', takes: 'a name' },
   'season-start': { value: monthAndDate, example: 'season-start: 09-01', takes: 'month and date, MM-DD' },
-  ringing: { value: word('yes', 'no'), example: 'ringing: no', takes: 'yes or no' },
+  ringing: { value: wordOf(yesOrNoWords), example: 'ringing: no', takes: 'yes or no' },
   limits: {
     value: fields({
-      quarantine: wholeNumber(0),
+      quarantine: wholeNumber(0, 'days'),
       'clutches-per-year': wholeNumber(1),
       'max-inbreeding': share,
     }),
@@ -69,7 +75,7 @@ export const settingsKeys = {
     example: 'feeding: {from: 06:00, to: 20:00, every: 3 h, soak: 12 h, sprout: 24 h}',
     takes: '{from: time, to: time, every: hours, soak: hours, sprout: hours}',
   },
-  'ring-lead': { value: wholeNumber(0), example: 'ring-lead: 21', takes: 'days' },
+  'ring-lead': { value: wholeNumber(0, 'days'), example: 'ring-lead: 21', takes: 'days' },
 } as const satisfies KeyTable;
 
 /** What nestlog.yaml says of the rings of one size. */
@@ -134,7 +140,10 @@ function itemsOf(root: Fields, name: string, findings: Finding[]): Node[] {
   return valuesOf(root, name).flatMap((value) => {
     if (value instanceof List) return [...value.items];
     if (!(value instanceof Empty || value instanceof Refused)) {
-      findings.push({ code: 'no-list', at: value.at, args: { key: name } });
+      const isItem = ({ pairs }: Fields) =>
+        pairs.every(([key]) => Object.hasOwn({ ...routineKeys, ...ringKeys }, key.text));
+      const line = value instanceof Fields && isItem(value) ? lineOf(value) : '';
+      findings.push({ code: 'no-list', at: value.at, args: { key: name, line } });
     }
     return [];
   });

@@ -1,4 +1,5 @@
 import leven from 'leven';
+import { alikeName } from '../findings/alike.ts';
 import { comparable, namesOf } from './names.ts';
 import { mergeProfiles, type Profile, type ProfileResult, profileFromData } from './profile.ts';
 import { shippedNames, shippedProfile } from './shipped.ts';
@@ -45,6 +46,11 @@ export function ownProfile(data: unknown, id: string): ProfileResult {
   if (shipped === null) {
     // What stands wrong is said first: the missing value may be just that.
     const missing = problems.length === 0 && profile.incubation === null;
+    const alike = profile.scientific === '' ? alikeName(profile.species, shippedNames()) : null;
+    if (alike !== null) {
+      const args = { key: 'species', text: profile.species, suggestion: alike };
+      problems.push({ path: ['species'], code: 'profile-alike', args });
+    }
     return { profile, problems: missing ? [{ path: [], code: 'profile-missing', args: {} }] : problems };
   }
   const merged = mergeProfiles(profile, shipped);

@@ -15,39 +15,56 @@ export interface Trait {
   unit: string;
   /** Which numbers make sense at all. */
   sign: 'positive' | 'zero or more' | 'any';
+  /** A value as a profile might have it. */
+  example: string;
+  /** Other words that keepers use for it, in small letters, their parts parted by blanks (common practice). */
+  alsoSaid?: readonly string[];
 }
 
-const range = (unit: string, sign: Trait['sign'] = 'positive') => ({
+const range = (unit: string, example: string, sign: Trait['sign'] = 'positive') => ({
   words: null,
   numbers: true,
   unit,
   sign,
+  example,
 });
-const word = (...words: string[]) => ({ words, numbers: false, unit: '', sign: 'any' as const });
+const word = (...words: [string, ...string[]]) => ({
+  words,
+  numbers: false,
+  unit: '',
+  sign: 'any' as const,
+  example: words[0],
+});
 
 /** Every key, in the order in which a profile is written. */
 const table = {
   sexes: word('alike', 'differ'),
-  clutch: range('eggs'),
-  layingInterval: range('days'),
-  sittingFrom: { ...range('egg'), words: ['last'] },
-  incubation: range('days'),
-  candling: range('days'),
+  clutch: { ...range('eggs', '4-5'), alsoSaid: ['eggs', 'clutch size'] },
+  layingInterval: range('days', '1'),
+  sittingFrom: { ...range('egg', '3-4'), words: ['last'] },
+  incubation: { ...range('days', '12-14'), alsoSaid: ['incubation period', 'incubation time'] },
+  candling: range('days', '5-6'),
   nestLooks: word('freely', 'sparingly', 'never'),
   liveFood: word('required', 'advised', 'helpful', 'no'),
-  liveFoodLead: range('days', 'zero or more'),
-  brooding: range('days', 'zero or more'),
-  ringSize: range('mm'),
-  ringAge: range('days'),
-  fledging: range('days', 'zero or more'),
-  roostingBack: range('nights', 'zero or more'),
-  restart: range('days', 'any'),
-  independence: range('days'),
-  moult: range('days'),
-  breedingAge: range('months'),
-  clutchesPerYear: range('clutches'),
-  adultMass: range('g'),
-  hatchMass: range('g'),
+  liveFoodLead: range('days', '2', 'zero or more'),
+  brooding: { ...range('days', '7-9', 'zero or more'), alsoSaid: ['brooding time'] },
+  ringSize: { ...range('mm', '2.0-2.3'), alsoSaid: ['ring', 'ring diameter', 'band size'] },
+  ringAge: { ...range('days', '7-8'), alsoSaid: ['ringing age'] },
+  fledging: {
+    ...range('days', '17-21', 'zero or more'),
+    alsoSaid: ['fledged', 'fledging age', 'fledging time'],
+  },
+  roostingBack: range('nights', '5-10', 'zero or more'),
+  restart: range('days', '5', 'any'),
+  independence: { ...range('days', '30-40'), alsoSaid: ['independent', 'weaning', 'weaned'] },
+  moult: range('days', '40-120'),
+  breedingAge: { ...range('months', '9-12'), alsoSaid: ['maturity'] },
+  clutchesPerYear: {
+    ...range('clutches', '3'),
+    alsoSaid: ['broods', 'broods per year', 'broods a year', 'clutches a year'],
+  },
+  adultMass: { ...range('g', '8.5'), alsoSaid: ['weight', 'mass', 'adult weight'] },
+  hatchMass: { ...range('g', '0.7'), alsoSaid: ['hatch weight'] },
 } satisfies Record<TraitKey, Omit<Trait, 'name' | 'property'>>;
 
 export const traitKeys = Object.keys(table) as TraitKey[];

@@ -1,3 +1,4 @@
+import { figuresMeant } from '../findings/figures.ts';
 import type { Grade, Range, Sourced } from './profile.ts';
 import type { Trait } from './traits.ts';
 
@@ -10,6 +11,7 @@ export type ProblemCode =
   | 'profile-not-positive'
   | 'profile-reversed'
   | 'profile-missing'
+  | 'profile-alike'
   | 'profile-absurd'
   | 'profile-doubtful';
 
@@ -24,7 +26,7 @@ export interface Problem {
 /** How far a source can be trusted, the best first. */
 export const grades: readonly Grade[] = ['open data', 'read', 'common practice', 'from memory'];
 /** What the long form of a value may say. */
-const fieldNames = ['range', 'value', 'source', 'grade', 'note'];
+export const fieldNames = ['range', 'value', 'source', 'grade', 'note'];
 
 /** The ways in which the open data sets write that nothing is known; a keeper may say `unknown`. */
 export const absent = new Set(['', '-999', 'NA', 'NAV', 'unknown']);
@@ -102,13 +104,13 @@ function readRange(text: string, path: string[], trait: Trait): { value: Range |
 }
 
 function unreadable(text: string, path: string[], trait: Trait): Problem {
-  if (trait.numbers)
-    return { path, code: 'profile-not-a-number', args: { key: trait.name, text, unit: trait.unit } };
-  return {
-    path,
-    code: 'profile-unknown-word',
-    args: { key: trait.name, text, words: (trait.words ?? []).join(', ') },
-  };
+  const { name: key, unit, words, example } = trait;
+  if (trait.numbers) {
+    const suggestion =
+      words?.find((word) => text.toLowerCase().startsWith(`${word} `)) ?? figuresMeant(text, unit);
+    return { path, code: 'profile-not-a-number', args: { key, text, unit, suggestion, example } };
+  }
+  return { path, code: 'profile-unknown-word', args: { key, text, words: (words ?? []).join(', ') } };
 }
 
 function textOf(data: unknown): string {

@@ -12,3 +12,13 @@ export function journalPath(pair: string, into: string): string {
 export function printable(name: string): string {
   return name.replace(/\p{C}/gu, ' ');
 }
+
+/** A name as one word of a command line. */
+export function shellWord(name: string): string {
+  return /^[\w.-]+$/.test(name) ? name : `"${name}"`;
+}
+
+/** The id of whose file was named instead; null where no file was. */
+export function idOfFile(typed: string): string | null {
+  return /\.ya?ml$/i.test(typed) ? (typed.split(/[\\/]/).at(-1) as string).replace(/\.ya?ml$/i, '') : null;
+}

@@ -1,5 +1,8 @@
-import { type Day, formatDay } from '../days.ts';
+import { civilDate, type Day, formatDay } from '../days.ts';
+import { nearest, plainWord } from '../findings/nearest.ts';
 import { grouped } from '../grouped.ts';
+import { readDate } from '../journal/grammar/date-text.ts';
+import { calledSo } from '../journal/grammar/vocabulary.ts';
 import { Empty, Fields, List, NOWHERE, type Node, Text } from '../journal/nodes.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
 
@@ -34,11 +37,15 @@ interface Word {
  */
 export function entryOfWords(words: readonly string[], { day, note, grammar }: Frame): Spoken {
   const read: Word[] = [];
-  for (const text of note === null ? words : [...words, `note=${note}`]) {
-    const word = wordOf(text);
+  for (const [index, text] of words.entries()) {
+    const wrong = strayWord(text, words[index - 1], day, grammar);
+    const word = wrong ?? wordOf(text, grammar);
     if (typeof word === 'string') return { wrong: word };
     read.push(word);
   }
+  if (note !== null) read.push({ key: 'note', part: null, value: note.trim() });
+  if (read.some(({ key, value }) => key === 'note' && (value ?? '') === ''))
+    return { wrong: 'the note is empty: note="two at noon"' };
   const pairs: (readonly [Text, Node])[] = [[text('date'), text(formatDay(day))]];
   for (const [key, ofKey] of grouped(read, (word) => word.key)) {
     const wrong = clash(key, ofKey);
@@ -48,11 +55,51 @@ export function entryOfWords(words: readonly string[], { day, note, grammar }: F
   return { entry: new Fields(inOrder(pairs, grammar), NOWHERE) };
 }
 
-function wordOf(said: string): Word | string {
-  const [, key, part, value] = WORD.exec(said.trim()) ?? [];
-  if (key === undefined)
+/**
+ * What is wrong with a word that is no key with a value: mostly the rest of the one before it, as a shell parts words at
+ * blanks; or a date, or a colon as in a journal.
+ */
+function strayWord(said: string, before: string | undefined, day: Day, grammar: VisitGrammar): string | null {
+  const [, dated] = /^date=(.*)$/is.exec(said) ?? [];
+  const date = dateIn(dated ?? said, day);
+  if (dated !== undefined || date !== '') return `the day is given by --date${date === '' ? '' : ` ${date}`}`;
+  const [, key = '', behind = ''] = /^([\w-]+):(.*)$/s.exec(said) ?? [];
+  if (oursOf(key, grammar) !== null) return `at the terminal it is \`${key}=${behind.trim() || '…'}\``;
+  if (said.includes('=') || before === undefined || isKey(said, grammar)) return null;
+  const whole = `${before.replace(/,$/, ', ')} ${said}`.replace(/\s+/g, ' ');
+  if (/^[\w-]+$/.test(before) && oursOf(before, grammar) !== null)
+    return `\`${said}\` stands alone; what was seen and how much of it are one word: \`${before}=${said}\``;
+  if (!before.includes('=')) return null;
+  const list = /[=,]\s*\[?[ec]\d+,?$/.test(before) && /^[ec]\d+\]?$/.test(said);
+  return list
+    ? `\`${said}\` stands alone; a list has commas and no blanks: \`${before.replace(/,$/, '')},${said}\``
+    : `\`${said}\` stands alone; a value with blanks stands in quotes: "${whole}"`;
+}
+
+/** The day that a word names, in the right form; empty where it is none. */
+function dateIn(said: string, day: Day): string {
+  if (!/^\d/.test(said)) return '';
+  const read = readDate(said, civilDate(day).year);
+  return 'day' in read ? formatDay(read.day) : String(read.args.suggestion ?? '');
+}
+
+/** The key of ours that a word is, but for capitals; null where it is none. */
+function oursOf(said: string, { observations, circumstances }: VisitGrammar): string | null {
+  const plain = plainWord(said);
+  return [...circumstances, ...Object.keys(observations)].find((key) => plainWord(key) === plain) ?? null;
+}
+
+/** Whether a word is a key, or seems meant as one: then the reader of the journal has the better answer. */
+function isKey(said: string, grammar: VisitGrammar): boolean {
+  const keys = [...grammar.circumstances, ...Object.keys(grammar.observations)];
+  return nearest(said, keys) !== null || calledSo(said, grammar.observations).length > 0;
+}
+
+function wordOf(said: string, grammar: VisitGrammar): Word | string {
+  const [, name, part, value] = WORD.exec(said.trim()) ?? [];
+  if (name === undefined)
     return `\`${said}\` is no observation; write it as laid=1, candled.fertile=e1,e3 or paired`;
-  if (key === 'date') return 'the day is given by --date';
+  const key = oursOf(name, grammar) ?? name;
   if (part !== undefined && (value ?? '').trim() === '')
     return `\`${key}.${part}\` lacks its value: \`${key}.${part}=…\``;
   return { key, part: part?.trim() ?? null, value: value === undefined ? null : value.trim() };
@@ -62,6 +109,7 @@ function clash(key: string, words: readonly Word[]): string | null {
   const parts = words.map(({ part }) => part);
   const doubled = parts.find((part, index) => parts.indexOf(part) !== index);
   if (doubled === undefined && (words.length === 1 || !parts.includes(null))) return null;
+  if (key === 'note') return 'an entry has one note: put both into it';
   const name = doubled === undefined || doubled === null ? key : `${key}.${doubled}`;
   return `\`${name}\` is said twice; several of one kind stand behind one sign, with commas between: ${name}=e1,e2`;
 }

@@ -25,6 +25,12 @@ it('a name that there is not is wrong usage, with the nearest one, or all, or no
   expect(() => pairNamed('SF-1', { pairs: [] })).toThrow('there is none');
 });
 
+it('a bird of a pair, or a journal’s file, is answered with what was meant', () => {
+  const parents = room({ 'SF-1': of('SF-1').replace('log:', 'cock: SF-22-01\nlog:') }, '2026-03-02');
+  expect(() => pairNamed('SF-22-01', parents)).toThrow('it is a bird of SF-1: `nestlog bird SF-22-01`');
+  expect(() => pairNamed('pairs/SF-1.yaml', parents)).toThrow('did you mean `SF-1`?');
+});
+
 it('a species is found by each of its names, also where it has no profile or no pair', () => {
   const known = room(
     {

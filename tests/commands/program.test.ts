@@ -109,13 +109,28 @@ describe('common options', () => {
     });
   });
 
-  it.each(['2026-02-30', '01.03.2026', 'yesterday', '2026-3-1'])('--date %s is no day', async (date) => {
+  it.each([
+    ['2026-02-30', '2026-02-28'],
+    ['01.03.2026', '2026-03-01'],
+    ['1/3/26', '2026-03-01 or 2026-01-03'],
+    ['2026-3-1', '2026-03-01'],
+  ])('--date %s is no day, but one may be meant', async (date, meant) => {
     const { code, err, context } = await run(`perches --date ${date}`);
     expect([code, context]).toEqual([2, undefined]);
     expect(err).toBe(
-      `nestlog: --date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${date}.\n`,
+      `nestlog: --date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${date}. Did you mean ${meant}?\n`,
     );
   });
+});
+
+it('yesterday and today are answered with their days', async () => {
+  expect((await run('perches --date yesterday')).err).toMatch(/Did you mean \d{4}-\d\d-\d\d\?/);
+  expect((await run('perches --date soon')).err).toMatch(/it was given soon\n/);
+});
+
+it('what is given twice is not half lost', async () => {
+  for (const twice of ['--date 2026-03-01 --date 2026-03-02', '--journals a --journals b'])
+    expect((await run(`perches ${twice}`)).err).toContain('is given twice');
 });
 
 describe('a command', () => {

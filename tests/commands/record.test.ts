@@ -253,3 +253,32 @@ describe('the disk', () => {
     expect(err).toMatch(/^nestlog: nothing was written: process 1 on elsewhere is writing/);
   });
 });
+
+describe('whose log it is may be said in other ways', () => {
+  const typed = async (...words: string[]) => {
+    const { type, read } = keeper({
+      'LW-1': dedent(LW_1),
+      'birds.yaml': 'birds:\n  - {id: SF-1, sex: cock, ring: AB 014}\n',
+    });
+    try {
+      await type(record, { words });
+      return read('birds.yaml');
+    } catch (error) {
+      return (error as UsageError).message;
+    }
+  };
+
+  test('a bird by its ring', async () => {
+    expect(await typed('ab 014', 'weighed=8.4')).toContain('weighed: 8.4');
+  });
+
+  test('a parent that birds.yaml does not list is recorded with its pair', async () => {
+    expect(await typed('LW-20-11', 'weighed=8.4')).toContain('`nestlog record LW-1 weighed.hen=8.4`');
+  });
+
+  test('a file is no id, and the id comes first', async () => {
+    expect(await typed('pairs/LW-1.yaml', 'laid=1')).toContain('did you mean `LW-1`?');
+    expect(await typed('laid=1', 'LW-1')).toContain('the pair or bird comes first');
+    expect(await typed('my pair', 'laid=1')).toContain('`nestlog start pair "my pair"`');
+  });
+});

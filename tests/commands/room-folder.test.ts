@@ -46,6 +46,11 @@ describe('no room', () => {
     expect(() => find(at('empty'))).toThrow(/--journals or NESTLOG_JOURNALS/);
   });
 
+  it('is named where a file or a folder inside of it was given', () => {
+    for (const inside of ['room/nestlog.yaml', 'room/pairs', 'room/pairs/LW-1.yaml'])
+      expect(() => find(base, inside)).toThrow(`The room's folder is ${at('room')}.`);
+  });
+
   it('is said of a folder without any of a room’s files, and of what is no folder', () => {
     expect(() => find(base, 'empty')).toThrow('empty, named by --journals, has none of nestlog.yaml');
     expect(() => find(base, 'nowhere')).toThrow('--journals names nowhere, which is no folder');

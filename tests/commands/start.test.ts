@@ -214,3 +214,45 @@ test('a folder that cannot be written to gets nothing', async () => {
   expect(statSync(join(folder, 'no')).isDirectory()).toBe(true);
   expect(readdirSync(join(folder, 'no'))).toEqual(['.nestlog']);
 });
+
+describe('what is typed otherwise', () => {
+  const pair = async (words: string[], options: object = {}) => {
+    const there = empty();
+    await there.type(start, { words: ['room'], options: { name: 'x' } });
+    try {
+      const told = await there.type(start, { words, options: { species: 'star finch', ...options } });
+      return { ...told, ...there };
+    } catch (error) {
+      return { err: (error as UsageError).message, ...there };
+    }
+  };
+
+  test('blanks around an id are not part of it', async () => {
+    const { read } = await pair(['pair', 'SF-4 ']);
+    expect(read('pairs/SF-4.yaml')).toContain('pair: SF-4\n');
+  });
+
+  test('a folder may be named from the room', async () => {
+    const { read } = await pair(['pair', 'SF-4'], { into: 'old' });
+    expect(read('pairs/old/SF-4.yaml')).toContain('pair: SF-4\n');
+  });
+
+  test('an option of the other kind is not passed over', async () => {
+    expect((await pair(['pair', 'SF-4'], { name: 'SF-4' })).err).toMatch(/--name belongs to/);
+  });
+
+  test('a file, another word, or the id alone is answered with what was meant', async () => {
+    expect((await pair(['pair', 'pairs/SF-4.yaml'])).err).toMatch(/did you mean `SF-4`/);
+    expect((await pair(['Pairs', 'SF-4'])).err).toMatch(/`nestlog start pair`/);
+    expect((await pair(['SF-4'])).err).toMatch(/`nestlog start pair SF-4`/);
+    expect((await pair(['bird', 'SF-4'])).err).toMatch(/birds.yaml/);
+  });
+
+  test('a pair of the same name but for capitals is not begun a second time', async () => {
+    const there = empty();
+    await there.type(start, { words: ['room'], options: { name: 'x' } });
+    await there.type(start, { words: ['pair', 'SF-4'], options: { species: 'star finch' } });
+    const told = await there.type(start, { words: ['pair', 'sf-4'], options: { species: 'star finch' } });
+    expect([told.exit, told.err]).toEqual([1, expect.stringContaining('differ only in capitals')]);
+  });
+});

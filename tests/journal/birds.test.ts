@@ -91,3 +91,53 @@ describe('the bird list', () => {
     for (const text of ['birds:\n', 'birds: []\n']) expect(birds(text)).toEqual({ birds: [], found: [] });
   });
 });
+
+describe('what is typed otherwise of a bird', () => {
+  const fix = (text: string) =>
+    readFile('birds.yaml', text).findings.map((finding) => kindOf(finding).hint(finding.args))[0];
+  const inLog = (entry: string) => fix(`birds: [{id: A, log: [{date: 2026-03-01, ${entry}}]}]`);
+
+  it.each([
+    ['sold: to a friend', '`gone: sold, note: "to a friend"`'],
+    ['escaped', '`gone: escaped`'],
+    ['gone: sold to a friend', 'did you mean `sold`?'],
+    ['sexed: DNA hen', 'did you mean `hen`?'],
+    ['moved to flight 3', 'did you mean `moved: flight 3`?'],
+    ['quarantine: 30 days', 'write 30'],
+    ['quarantine: 4 weeks', 'write 28'],
+    ['quarantine: until 2026-04-01', 'write `{until: 2026-04-01}`'],
+    ['quarantine: over', 'write the number alone: 30'],
+    ['weighed: 8.4 g', 'write 8.4'],
+  ])('in its log, %s', (entry, meant) => {
+    expect(inLog(entry)).toContain(meant);
+  });
+
+  it.each([
+    ['died: 2026-05-01', '`- {date: 2026-05-01, died}`'],
+    ['sold: 1.5.2026', '`- {date: 2026-05-01, gone: sold}`'],
+    ['bought: 2026-05-01', '`- {date: 2026-05-01, arrived}`'],
+    ['weight: 8.4', '`- {date: …, weighed: 8.4}`'],
+    ['housing: flight 2', '`- {date: …, moved: flight 2}`'],
+    ['note: shy', '`- {date: …, note: "shy"}`'],
+  ])('above its log, %s belongs into it', (said, entry) => {
+    expect(fix(`birds: [{id: A, ${said}}]`)).toContain(`belongs in the bird’s log, under its day: ${entry}`);
+  });
+
+  it.each([
+    ['2024-5', '2024-05'],
+    ['05/2024', '2024-05'],
+    ['2024/25', '2024'],
+  ])('hatched: %s', (said, meant) => {
+    expect(fix(`birds: [{id: A, hatched: ${said}}]`)).toBe(`write \`hatched: ${meant}\``);
+  });
+
+  it('a log of one entry without its dash', () => {
+    expect(fix('birds: [{id: A, log: {date: 2026-04-01, moved: flight 9}}]')).toContain(
+      '- {date: 2026-04-01, moved: flight 9}',
+    );
+  });
+
+  it('the whole list under another word', () => {
+    expect(birds('stock: [{id: A}]').birds).toHaveLength(1);
+  });
+});

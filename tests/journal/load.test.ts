@@ -55,12 +55,39 @@ describe('the files of a room', () => {
       'pairs/.a.yaml',
       '.git/x.yaml',
       'pairs/a.yaml~',
-      'pairs/a.txt',
       'species/old/x.yaml',
       'notes/x.yaml',
     ])
       write(path);
     expect(loaded()).toEqual([]);
+  });
+
+  it('are also those that an editor gave another ending, and that lie in a folder spelt otherwise', () => {
+    for (const path of [
+      'pairs/a.yaml.txt',
+      'pairs/b',
+      'pairs/old/c.txt',
+      'birds.txt',
+      'Pairs/d.yaml',
+      'pair/e.yaml',
+    ])
+      write(path, path.startsWith('birds') ? 'birds:\n  - {id: A}\n' : 'pair: x\n');
+    write('pairs/shopping.txt', 'seed, 2 kg\n');
+    write('pairs/LICENSE', new Uint8Array([0, 1, 2]));
+    expect(loaded()).toEqual([
+      'Pairs/d.yaml',
+      'birds.txt',
+      'pair/e.yaml',
+      'pairs/a.yaml.txt',
+      'pairs/b',
+      'pairs/old/c.txt',
+    ]);
+  });
+
+  it('are read once where capitals make no difference to the disk', () => {
+    write('pairs/a.yaml');
+    symlinkSync('pairs', join(room, 'Pairs'));
+    expect(loaded()).toEqual(['pairs/a.yaml']);
   });
 
   it('may be missing altogether', () => {

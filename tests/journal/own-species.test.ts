@@ -59,6 +59,70 @@ describe('a keeper’s own species file', () => {
     expect(profile('colour: grey').fixes.join()).not.toMatch(/did you mean/);
   });
 
+  it('is read with capitals, and with other words that can mean one thing only', () => {
+    const { profile: read, found } = profile(
+      'Species: star finch\nIncubation period: {Range: 12-13, source: own room}\nring size: 2.5\nWeight: 13\n',
+    );
+    expect(found.toSorted()).toEqual([
+      '1:1 read-as',
+      '2:1 read-as',
+      '2:21 read-as',
+      '3:1 read-as',
+      '4:1 read-as',
+    ]);
+    expect(read).toMatchObject({
+      species: 'star finch',
+      incubation: { value: { low: 12, high: 13 } },
+      ringSize: { value: { low: 2.5 } },
+      adultMass: { value: { low: 13 } },
+    });
+  });
+
+  it('is of one species: what stands there twice counts once, as in every file', () => {
+    const { profile: read, found } = profile(
+      'species: star finch\nincubation: 12-14\nspecies: zebra finch\nincubation: 11\n',
+    );
+    expect(found).toEqual(['3:1 duplicate-key', '4:1 duplicate-key']);
+    expect([read?.species, read?.incubation?.value]).toEqual(['star finch', { low: 12, high: 14 }]);
+  });
+
+  it('tells that it corrects no shipped profile where its name is nearly one', () => {
+    expect(profile('species: Lavendar Waxbill\nincubation: 12-13\n')).toMatchObject({
+      found: ['1:10 profile-alike'],
+      fixes: [expect.stringContaining('`species: lavender waxbill`')],
+    });
+    expect(
+      profile('species: Lavendar Waxbill\nscientific: Estrilda nova\nincubation: 12-13\n').found,
+    ).toEqual([]);
+    expect(profile('species: blue wonder finch\nincubation: 12-13\n').found).toEqual([]);
+  });
+
+  it('has each other name by itself', () => {
+    expect(profile('incubation: 13\nalso: azure finch, sky finch\n').fixes).toEqual([
+      'write `also: [azure finch, sky finch]`',
+    ]);
+  });
+
+  it.each([
+    ['incubation: 12 to 14 days', 'write `incubation: 12-14`'],
+    ['incubation: 2 weeks', 'write `incubation: 14`'],
+    ['incubation: [12, 14]', 'write `incubation: 12-14`'],
+    ['breeding-age: 1 year', 'write `breeding-age: 12`'],
+    ['ring-size: 2,0-2,3 mm', 'write `ring-size: 2.0-2.3`'],
+    ['adult-mass: 8.5g', 'write `adult-mass: 8.5`'],
+    ['sitting-from: last egg', 'write `sitting-from: last`'],
+    ['ring-size: small', 'such as `ring-size: 2.0-2.3`'],
+    ['live-food: Required', 'did you mean `required`?'],
+    ['nest-looks: never!', 'did you mean `never`?'],
+  ])('%s: %s', (line, fix) => {
+    const wrong = profile(line);
+    expect(wrong.fixes).toEqual([fix]);
+    const meant = /`(?:[\w-]+: )?(.*)`/.exec(fix)?.[1] ?? '';
+    expect(profile(line.replace(/: .*/, `: ${meant}`)).found.filter((code) => !/missing/.test(code))).toEqual(
+      [],
+    );
+  });
+
   it('counts but for what is wrong', () => {
     expect(profile('incubation: [\nfledging: 18-20\n').profile?.fledging?.value).toEqual({
       low: 18,

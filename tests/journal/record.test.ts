@@ -92,6 +92,20 @@ describe('a room', () => {
     ]);
   });
 
+  it('points at what an editor saved under another name, and says where it belongs', () => {
+    const { findings, pairs } = room({
+      'pairs/old/LW-2.yaml.txt': `pair: LW-2\n${LOG}`,
+      'bird.yaml': 'birds:\n  - {id: A}\n',
+      'Species/star-finch.yaml': 'species: star finch\nincubation: 13\n',
+    });
+    expect(findings.map(({ code, args }) => [code, args.to])).toEqual([
+      ['stray-journal', 'birds.yaml'],
+      ['stray-journal', 'pairs/old/LW-2.yaml'],
+      ['stray-journal', 'species/star-finch.yaml'],
+    ]);
+    expect(pairs).toEqual([]);
+  });
+
   it('has one file of settings', () => {
     const { settings, found } = room({ 'nestlog.yaml': 'room: a\n', 'nestlog.yml': 'room: b\n' });
     expect(settings.room).toBe('a');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../src/findings/codes.ts';
 import { readFile } from '../../src/journal/record.ts';
 import { usualSettings } from '../../src/journal/settings.ts';
 import { plain } from './reading.ts';
@@ -100,5 +101,37 @@ describe('the settings of a room', () => {
     expect(found).toBe(finding);
     expect(count).toBe(1);
     expect(said.room).toBe('mine');
+  });
+});
+
+describe('what is typed otherwise in the settings', () => {
+  it.each([
+    ['season-start: 2026-09-01', 'write 09-01'],
+    ['season-start: 1 September', 'write 09-01'],
+    ['season-start: 1.9.', 'write 09-01'],
+    ['season-start: 1/9', 'write 01-09 or 09-01'],
+    ['ringing: true', 'did you mean `yes`?'],
+    ['ringing: no rings', 'did you mean `no`?'],
+    ['limits: {quarantine: 4 weeks}', 'write 28'],
+    ['ring-lead: 21 days', 'write 21'],
+    ['feeding: {from: 06:00, to: 20:00, every: 2 hours}', 'write 2 h'],
+    ['feeding: {soak: 1 day}', 'write 24 h'],
+    ['rings: [{mm: 2.3 mm, in-hand: 12}]', 'write 2.3'],
+    ['rings: [{mm: 2.3, in-hand: two}]', 'write 2'],
+    ['routines: [{name: x, every: 2 weeks}]', 'write 14'],
+    ['routines: [{name: x, every: 3 months}]', 'such as `every: 2`'],
+    [
+      'routines: {name: x, every: 2}',
+      'each item begins with a dash on a line of its own:\n- {name: x, every: 2}',
+    ],
+  ])('%s', (text, meant) => {
+    const [finding] = readFile('nestlog.yaml', text).findings;
+    expect(finding && kindOf(finding).hint(finding.args)).toBe(meant);
+  });
+
+  it('rings under another word are no answer to whether there is ringing', () => {
+    const { says, findings } = readFile('nestlog.yaml', 'ring: [{mm: 2.3, in-hand: 12}]');
+    expect(findings.map(({ code, args }) => [code, args.suggestion])).toEqual([['unknown-key', 'rings']]);
+    expect(says.settings?.rings).toEqual([{ mm: 2.3, inHand: 12 }]);
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fileName, printable } from '../../src/write/names.ts';
+import { fileName, idOfFile, printable, shellWord } from '../../src/write/names.ts';
 
 test.each([
   ['LW-1', 'LW-1'],
@@ -14,4 +14,9 @@ test.each([
 
 test('a name in a comment stays on its line', () => {
   expect(printable('LW\n1')).toBe('LW 1');
+});
+
+test('a name is one word of a command line, and a file is no id', () => {
+  expect([shellWord('LW-1'), shellWord('LW 1')]).toEqual(['LW-1', '"LW 1"']);
+  expect(['pairs/LW-1.yaml', 'pairs\\LW-1.YML', 'LW-1'].map(idOfFile)).toEqual(['LW-1', 'LW-1', null]);
 });

@@ -63,12 +63,42 @@ test('the log of a bird takes a weight as it is', () => {
 test('what cannot become an entry is told with what would', () => {
   expect(say(['=1'])).toMatch(/`=1` is no observation; write it as laid=1/);
   expect(say(['two eggs'])).toMatch(/is no observation/);
-  expect(say(['date=2026-03-01', 'laid=1'])).toBe('the day is given by --date');
+  expect(say(['date=2026-03-01', 'laid=1'])).toBe('the day is given by --date 2026-03-01');
   expect(say(['candled.fertile', 'laid=1'])).toBe('`candled.fertile` lacks its value: `candled.fertile=…`');
   expect(say(['laid=1', 'laid=2'])).toMatch(/^`laid` is said twice/);
   expect(say(['candled.clear=e1', 'candled.clear=e2'])).toMatch(
     /^`candled.clear` is said twice; .*candled.clear=e1,e2/,
   );
   expect(say(['lost=1', 'lost.clear=e2'])).toMatch(/^`lost` is said twice/);
-  expect(say(['note=a'], { note: 'b' })).toMatch(/^`note` is said twice/);
+  expect(say(['note=a'], { note: 'b' })).toMatch(/^an entry has one note/);
+});
+
+describe('what a shell parted at its blanks is put together again', () => {
+  test.each([
+    [['laid', '1'], '`laid=1`'],
+    [['laid:1'], '`laid=1`'],
+    [['laid:', '1'], '`laid=…`'],
+    [['moved=cage', '2'], '"moved=cage 2"'],
+    [['note=sat', 'well,', 'tight'], '"note=sat well,"'],
+    [['candled.fertile=e1', 'e3'], '`candled.fertile=e1,e3`'],
+    [['candled.fertile=e1,', 'e3'], '`candled.fertile=e1,e3`'],
+    [['2026-03-01', 'laid=1'], 'the day is given by --date 2026-03-01'],
+    [['laid=1', 'date=1.3.'], 'the day is given by --date 2026-03-01'],
+  ])('%j', (words, meant) => {
+    expect(say(words)).toContain(meant);
+  });
+});
+
+test('what keepers call a thing otherwise is left to the reader of the journal', () => {
+  expect(say(['sitting', 'eggs'])).toBe('{sitting, eggs}');
+});
+
+test('a phone’s capitals are not written down', () => {
+  expect(say(['Laid=1', 'Candled.clear=e2'])).toBe('{laid: 1, candled: {clear: e2}}');
+});
+
+test('a note says something, and there is one', () => {
+  expect(say(['laid=1', 'note='])).toMatch(/^the note is empty/);
+  expect(say(['note'])).toMatch(/^the note is empty/);
+  expect(say(['note=a'], { note: 'b' })).toMatch(/one note/);
 });

@@ -62,7 +62,7 @@ export const entryCodes = {
   'no-list': {
     level: 'error',
     text: ({ key }) => `\`${key}\` is no list`,
-    hint: () => 'each item begins with a dash on a line of its own',
+    hint: ({ line }) => `each item begins with a dash on a line of its own${line ? `:\n${line}` : ''}`,
   },
   'not-an-entry': {
     level: 'error',

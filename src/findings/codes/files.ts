@@ -77,9 +77,9 @@ export const fileCodes = {
     hint: () => 'if it had entries, fetch them from the backup or from git; if not, remove it',
   },
   'stray-journal': {
-    level: 'hint',
-    text: ({ path }) => `${path} looks like a pair’s journal, but only those in pairs/ are read`,
-    hint: ({ path }) => `move it to pairs/${path}`,
+    level: 'error',
+    text: ({ path, looks }) => `${path} looks like ${looks}, but nothing in it is read where it lies`,
+    hint: ({ to }) => (to === 'birds.yaml' ? 'its birds belong in birds.yaml' : `move it to ${to}`),
   },
   'second-settings': {
     level: 'error',

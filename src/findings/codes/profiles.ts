@@ -16,12 +16,13 @@ export const profileCodes = {
   'profile-unknown-word': {
     level: 'error',
     text: ({ text, key }) => `\`${text}\` is not a word known for \`${key}\``,
-    hint: ({ words }) => `one of ${words}`,
+    hint: ({ suggestion, words }) => (suggestion ? `did you mean \`${suggestion}\`?` : `one of ${words}`),
   },
   'profile-not-a-number': {
     level: 'error',
     text: ({ text, key, unit }) => `\`${text}\` is no number or range of ${unit} for \`${key}\``,
-    hint: ({ key }) => `such as \`${key}: 12-14\``,
+    hint: ({ key, suggestion, example }) =>
+      suggestion ? `write \`${key}: ${suggestion}\`` : `such as \`${key}: ${example}\``,
   },
   'profile-not-positive': {
     level: 'error',
@@ -38,6 +39,12 @@ export const profileCodes = {
     text: () =>
       'neither this file nor a shipped profile knows the `incubation`, so no hatching can be expected',
     hint: () => 'such as `incubation: 12-14`',
+  },
+  'profile-alike': {
+    level: 'hint',
+    text: ({ text }) => `no shipped profile is called \`${text}\`, so this file corrects none`,
+    hint: ({ suggestion }) =>
+      `did you mean \`species: ${suggestion}\`? If it is another bird, give its name in \`scientific:\``,
   },
   'profile-absurd': {
     level: 'error',

@@ -1,7 +1,14 @@
 import type { FindingKind } from '../codes.ts';
+import { figuresMeant, hoursMeant } from '../figures.ts';
 import type { FindingArgs } from '../finding.ts';
 
 const meant = ({ suggestion }: FindingArgs) => (suggestion ? `did you mean ${suggestion}?` : null);
+
+/** The figure that is meant, without its unit or with a point for its comma. */
+function alone(text: FindingArgs[string] | undefined, unit: FindingArgs[string] | undefined): string | null {
+  const figure = figuresMeant(String(text), String(unit ?? ''));
+  return figure === '' || figure === text || figure.includes('-') ? null : `write ${figure}`;
+}
 
 /** What can be wrong with what stands behind a key. */
 export const valueCodes = {
@@ -93,15 +100,16 @@ export const valueCodes = {
   'not-whole': {
     level: 'error',
     text: ({ text, least }) => `\`${text}\` is no whole number of at least ${least}`,
-    hint: ({ example }) => `such as \`${example}\``,
+    hint: ({ example, text, unit }) => alone(text, unit) ?? `such as \`${example}\``,
   },
   'not-a-number': {
     level: 'error',
     text: ({ text, unit }) => `\`${text}\` is not a number of ${unit}`,
-    hint: ({ text }) =>
-      /^\d+,\d+$/.test(String(text))
-        ? `write ${String(text).replace(',', '.')}`
-        : 'write the number alone: 4.5',
+    hint: ({ text, unit }) => {
+      const [until] = /\d{4}-\d\d-\d\d/.exec(String(text)) ?? [];
+      if (until !== undefined && unit === 'days') return `write \`{until: ${until}}\``;
+      return alone(text, unit) ?? `write the number alone: ${unit === 'days' ? 30 : 4.5}`;
+    },
   },
   'not-a-size': {
     level: 'error',
@@ -111,7 +119,7 @@ export const valueCodes = {
   'not-month-and-date': {
     level: 'error',
     text: ({ text }) => `\`${text}\` is no day of a year`,
-    hint: () => 'write month and date: 09-01',
+    hint: ({ suggestion }) => (suggestion ? `write ${suggestion}` : 'write month and date: 09-01'),
   },
   'not-a-share': {
     level: 'error',
@@ -121,7 +129,10 @@ export const valueCodes = {
   'not-minutes': {
     level: 'error',
     text: ({ text }) => `\`${text}\` is no length of time`,
-    hint: () => 'write 45 min, or 3 h',
+    hint: ({ text }) => {
+      const meant = hoursMeant(String(text));
+      return meant === '' ? 'write 45 min, or 3 h' : `write ${meant}`;
+    },
   },
   'feeding-half': {
     level: 'error',
@@ -146,8 +157,11 @@ export const valueCodes = {
   },
   'names-together': {
     level: 'error',
-    text: ({ names }) => `\`${names}\` would be one bird with a comma in its name`,
-    hint: ({ names, name }) => `where it is one of these, write \`${name}: [${names}]\``,
+    text: ({ names }) => `\`${names}\` would be one name for several`,
+    hint: ({ names, name, list }) =>
+      name === 'also'
+        ? `write \`also: [${names}]\``
+        : `where it is one of these, write \`${name}: [${list}]\``,
   },
   'bad-name': {
     level: 'error',

@@ -60,7 +60,10 @@ export function readPeriod(written: string): Span | Exclude<DateReading, { day: 
 function periodIn(text: string): string {
   const [year, ...others] = text.match(/\b(?:19|20)\d\d\b/g) ?? [];
   if (year === undefined || others.length > 0) return '';
-  const month = monthIn(text);
+  const [, first, last] = /^(?:(\d{1,2})[-/. ]+)?\d{4}(?:[-/. ]+(\d{1,2}))?$/.exec(text) ?? [];
+  const figure = Number(first ?? last);
+  // `2024/25` are two years.
+  const month = figure >= 1 && figure <= 12 ? figure : monthIn(text);
   return month === 0 ? year : `${year}-${String(month).padStart(2, '0')}`;
 }
 
@@ -110,7 +113,11 @@ function readings(written: string, near: number | null): (string | null)[] {
     return [valid(year, two, one), dotted && two <= 12 ? null : valid(year, one, two)];
   }
   const noYear = /^(\d{1,2})[-/](\d{1,2})$/.exec(text);
-  if (noYear !== null) return [near === null ? null : valid(near, Number(noYear[1]), Number(noYear[2]))];
+  if (noYear !== null) {
+    const [one, two] = [Number(noYear[1]), Number(noYear[2])];
+    const eitherWay = text.includes('/');
+    return near === null ? [] : [valid(near, one, two), eitherWay ? valid(near, two, one) : null];
+  }
   const dotted = /^(\d{1,2})\. ?(\d{1,2})\.?$/.exec(text);
   if (dotted !== null) return [near === null ? null : valid(near, Number(dotted[2]), Number(dotted[1]))];
   return [inWords(text, near)];

@@ -9,7 +9,10 @@ import { parseCount, parseRef } from './who.ts';
 const TAKEN = ['all', 'hand', 'incubator', 'unknown'];
 
 /** What keepers write for a parent that nobody knows. */
-const UNKNOWN = ['unknown', '?'];
+const UNKNOWN = /^(?:unknown|[?–-]+)$/i;
+
+/** `LW-1 or LW-2`, `LW-1, LW-2`: one of these. */
+const ONE_OF = /,|\sor\s/;
 
 /** The id of a pair or a bird: no stroke, no count, nothing that could be a ref. */
 export const ownName = z
@@ -29,16 +32,17 @@ export const housing = text
   .refine(({ text: name }) => yesOrNo(name) === null)
   .meta({ shape: 'text', description: 'text' });
 
-/** Where a key has its line to itself YAML takes `A, B` for one text. */
+/** Where a key has its line to itself YAML takes `A, B` for one text, and `A or B` anywhere. */
 const parent = text
   .superRefine(({ text: names, at }, context) => {
-    if (names.includes(',')) refuse(context, at, 'names-together', { names });
+    const each = names.split(ONE_OF).map((name) => name.trim());
+    if (each.length > 1) refuse(context, at, 'names-together', { names, list: each.join(', ') });
   })
   .meta({ shape: 'one-name', description: 'a bird' });
 
 /** One parent, or several where it is one of these; none where it is unknown. */
 export const parents = oneOrMore(parent)
-  .transform((birds): Located[] => birds.filter(({ text: name }) => !UNKNOWN.includes(name)))
+  .transform((birds): Located[] => birds.filter(({ text: name }) => !UNKNOWN.test(name)))
   .meta({ shape: 'one-or-more', description: 'a bird, or a list of birds' });
 
 /** Which species a pair or a bird is of. */

@@ -68,14 +68,14 @@ export function number(unit: string) {
     .meta({ shape: 'number', unit, description: `a number of ${unit}` });
 }
 
-/** A whole number, digits only, of at least the one given. */
-export function wholeNumber(least: 0 | 1) {
+/** A whole number, digits only, of at least the one given; in the unit named, where it has one. */
+export function wholeNumber(least: 0 | 1, unit = '') {
   return z
     .instanceof(Text)
     .transform((node, context): number => {
       const said = node.text.trim();
       if (/^\d{1,6}$/.test(said) && Number(said) >= least) return Number(said);
-      return refuse(context, node.at, 'not-whole', { text: said, least });
+      return refuse(context, node.at, 'not-whole', { text: said, least, unit });
     })
     .meta({ shape: 'whole-number', least, description: 'a whole number' });
 }

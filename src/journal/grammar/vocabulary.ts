@@ -15,7 +15,15 @@ export function calledSo<W extends string>(said: string, vocabulary: Vocabulary<
  * `infertile` is nearer to the opposite.
  */
 export function probablyMeant(said: string, vocabulary: Vocabulary): string | null {
-  return calledSo(said, vocabulary)[0] ?? nearest(said, wordsOf(vocabulary));
+  return calledSo(said, vocabulary)[0] ?? amidst(said, vocabulary) ?? nearest(said, wordsOf(vocabulary));
+}
+
+/** The one word of ours that stands among others: `sold to a friend`. */
+function amidst(said: string, vocabulary: Vocabulary): string | null {
+  const around: string[] = plainWord(said).match(/[\p{L}\d]+/gu) ?? [];
+  if (around.length < 2 || around.includes('not')) return null;
+  const [only, ...others] = wordsOf(vocabulary).filter((word) => around.includes(word));
+  return others.length === 0 ? (only ?? null) : null;
 }
 
 export function wordsOf<W extends string>(vocabulary: Vocabulary<W>): W[] {

@@ -51,6 +51,8 @@ export function unknownKey(key: Text, known: readonly string[], instead = ''): F
   const [, name = '', value = ''] = /^([\w-]+):(\S.*)$/.exec(key.text) ?? [];
   if (known.includes(name)) return { code: 'colon-without-blank', at: key.at, args: { key: name, value } };
   const [, word = '', behind = ''] = /^([\w-]+)(?: | ?= ?)(\S.*)$/.exec(key.text) ?? [];
-  const suggestion = known.includes(word) ? `${word}: ${behind}` : (nearest(key.text, known) ?? instead);
+  const suggestion = known.includes(word)
+    ? `${word}: ${behind.replace(/^(?:in)?to /, '')}`
+    : (nearest(key.text, known) ?? instead);
   return { code: 'unknown-key', at: key.at, args: { key: key.text, suggestion, keys: known.join(', ') } };
 }

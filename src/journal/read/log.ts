@@ -37,7 +37,8 @@ export class LogReader<O> {
     if (log instanceof Empty || log instanceof Refused) return [];
     if (!(log instanceof List)) {
       const first = log instanceof Fields ? new Fields(log.pairs.slice(0, 1), log.at) : log;
-      const line = dateAsKey(first, this.#grammar.observations);
+      const isEntry = log instanceof Fields && log.pairs.some(([key]) => key.text === 'date');
+      const line = isEntry ? lineOf(log) : dateAsKey(first, this.#grammar.observations);
       this.#findings.push({ code: 'log-no-list', at: log.at, args: { line: line ?? '' } });
       return [];
     }

@@ -1,8 +1,9 @@
 import type { Finding } from '../../findings/finding.ts';
 import { plainWord } from '../../findings/nearest.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
+import { yesOrNo } from '../grammar/values.ts';
 import { calledSo } from '../grammar/vocabulary.ts';
-import { Fields, type Node, Text } from '../nodes.ts';
+import { Fields, NOWHERE, type Node, Text } from '../nodes.ts';
 import { pairText } from '../print.ts';
 import { readValue } from './value.ts';
 
@@ -27,9 +28,23 @@ export function otherWords(
       const [, example] = definition.example.split(/: (.*)/);
       // `eggs: 3` is `checked: {eggs: 3}`.
       const under = example?.includes(`${said}: `) ? within(said, value) : value;
+      if (isItsValue(said, definition)) return `\`${name}: ${said}${alsoNoted(value)}\` (${definition.doc})`;
       return `\`${written(name, definition, under)}\` (${definition.doc})`;
     })
     .join(' or ');
+}
+
+/** Whether an observation takes a few words, of which this is one: `sold` of `gone: sold`. */
+export function isItsValue(said: string, { value }: ObservationDefinition): boolean {
+  const takes = (word: string) => value.safeParse(new Text(word, NOWHERE)).success;
+  return takes(said) && !takes(`${said} ${said}`);
+}
+
+/** What else was said of it: `, note: "to a friend"`. */
+function alsoNoted(value: Node): string {
+  return value instanceof Text && yesOrNo(value.text) === null
+    ? `, ${pairText(new Text('note', value.at), value)}`
+    : '';
 }
 
 function within(word: string, value: Node): Node {

@@ -18,18 +18,25 @@ export function asOurs(fields: Fields, words: Vocabulary, findings: Finding[]): 
   const pairs = fields.pairs.map(([key, value]): Fields['pairs'][number] => {
     if (Object.hasOwn(words, key.text)) return [key, value];
     const surely = meantBy(key.text, words);
-    const meant = surely ?? (value instanceof List ? nearest(key.text, Object.keys(words)) : null);
+    const meant = surely ?? (value instanceof List ? nearestList(key.text, words) : null);
     if (meant === null || taken.has(meant)) return [key, value];
     isOther = true;
     taken.add(meant);
     findings.push(
       surely === null
-        ? unknownKey(key, Object.keys(words))
+        ? { ...unknownKey(key, Object.keys(words)), args: { key: key.text, suggestion: meant, keys: '' } }
         : { code: 'read-as', at: key.at, args: { key: key.text, meant } },
     );
     return [new Text(meant, key.at), value];
   });
   return isOther ? new Fields(pairs, fields.at, fields.style) : fields;
+}
+
+/** Keys without a value of their own hold lists: over a list one of them is meant before any other. */
+function nearestList(said: string, words: Vocabulary): string | null {
+  const keys = Object.keys(words);
+  const lists = keys.filter((key) => words[key]?.value === undefined);
+  return nearest(said, lists) ?? nearest(said, keys);
 }
 
 function meantBy(said: string, words: Vocabulary): string | null {

@@ -16,7 +16,7 @@ const numberOr = (least: Schema, pattern: string): Schema => ({
  */
 export const leaves = {
   text: { type: ['string', 'number'], pattern: '\\S' },
-  'one-name': { type: ['string', 'number'], pattern: '^\\s*[^,\\s][^,]*$' },
+  'one-name': { type: ['string', 'number'], pattern: '^(?!.*\\sor\\s)\\s*[^,\\s][^,]*$' },
   date: { type: 'string', format: 'date', pattern: '^\\s*\\d{4}-\\d{2}-\\d{2}\\s*$' },
   period: {
     anyOf: [

@@ -1,6 +1,6 @@
 import { type Day, dayOf, daysInMonth, parseDay } from '../../days.ts';
 import { MONTHS, wholeYear } from '../../journal/grammar/date-text.ts';
-import { parseTime } from '../../journal/grammar/time-text.ts';
+import { parseTime, suggestTime } from '../../journal/grammar/time-text.ts';
 
 /** In which order a date of figures alone names its parts. */
 export const dateOrders = ['day-first', 'month-first', 'year-first'] as const;
@@ -26,6 +26,10 @@ export type SerialSystem = (typeof serialSystems)[number];
 /** 1950 to 2099 in either system: other numbers of a date column are something else. */
 const SERIALS = { least: 16803, most: 73050 };
 
+/** `31.05.2016 00:00`, `5/31/2016 12:00 AM`. */
+const WITH_CLOCK =
+  /^(\d{1,2}(?:[-/ ]|\. ?)\d{1,2}(?:[-/ ]|\. ?)\d{2,4}),? (\d{1,2}:\d{2})(?::00)?( [ap]m)?$/i;
+
 const WEEKDAY = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+/i;
 
 /**
@@ -35,6 +39,8 @@ const WEEKDAY = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+/i;
  */
 export function dateForm(written: string): DateForm {
   const text = written.trim().replace(WEEKDAY, '');
+  const [, date = '', hour = '', half = ''] = WITH_CLOCK.exec(text) ?? [];
+  if (date !== '') return atTime(dateForm(date), parseTime(suggestTime(hour + half)));
   const clock = /^(\d{4}-\d{2}-\d{2})[T ](\d{1,2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(text);
   if (clock !== null) {
     const day = parseDay(clock[1] as string);
@@ -44,13 +50,19 @@ export function dateForm(written: string): DateForm {
   const yearFirst =
     /^(\d{4})([-/. ])(\d{1,2})\2(\d{1,2})$/.exec(text) ?? /^(\d{4})()(\d{2})(\d{2})$/.exec(text);
   if (yearFirst !== null) return dayForm(Number(yearFirst[1]), Number(yearFirst[3]), Number(yearFirst[4]));
-  if (/^\d{5}(\.\d+)?$/.test(text)) {
-    const serial = Math.floor(Number(text));
+  if (/^\d{5}(?:[.,]\d+)?$/.test(text)) {
+    const serial = Number(text.slice(0, 5));
     return serial >= SERIALS.least && serial <= SERIALS.most
       ? { kind: 'serial', serial }
       : { kind: 'unreadable' };
   }
   return figures(text) ?? named(text) ?? { kind: 'unreadable' };
+}
+
+/** Midnight is what a spreadsheet puts behind a date that has no time. */
+function atTime(form: DateForm, time: number | null): DateForm {
+  if (time === 0) return form;
+  return time !== null && form.kind === 'day' ? { ...form, time } : { kind: 'unreadable' };
 }
 
 /** The day of a spreadsheet's number. The 1900 system counts a 29 February 1900 that never was. */
@@ -72,7 +84,7 @@ function figures(text: string): DateForm | null {
     'year-first': shortYear && !dotted ? dayIn(wholeYear(match[1] as string), two, three) : null,
   };
   if (Object.values(days).every((day) => day === null)) return { kind: 'impossible' };
-  return dotted && !shortYear
+  return dotted
     ? { kind: 'day', day: days['day-first'] as Day, time: null }
     : { kind: 'figures', days, shortYear };
 }

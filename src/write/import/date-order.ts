@@ -93,6 +93,15 @@ export function resolveDate(
     case 'impossible':
       return { wrong: `the calendar has no day \`${text}\``, hint: 'write it as YYYY-MM-DD' };
     case 'unreadable':
-      return { wrong: `\`${text}\` is no date`, hint: 'write it as YYYY-MM-DD, or leave the cell empty' };
+      return { wrong: `\`${text}\` is no date`, hint: helpFor(text) };
   }
+}
+
+/** What a spreadsheet shows of a date in its shorter formats: `3-May`, `3.5.`, `May-26`. */
+function helpFor(text: string): string {
+  const noYear = /^\d{1,2}(?:[-. ]+[a-z]{3,}|[-/. ] ?\d{1,2})\.?$/i.test(text);
+  if (!noYear && !/^[a-z]{3,}[-. ]+(?:\d{2}|\d{4})$/i.test(text))
+    return 'write it as YYYY-MM-DD, or leave the cell empty';
+  const part = noYear ? 'year' : 'day';
+  return `the ${part} is missing: give the column a date format that shows it and save again, or write YYYY-MM-DD`;
 }

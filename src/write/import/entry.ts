@@ -42,6 +42,9 @@ export interface EntryReading {
 
 export const textNode = (text: string) => new Text(text, NOWHERE);
 
+/** `2.40E+05`: the code of a ring, of which a spreadsheet made a number. */
+const SHORTENED = /^\d(?:[.,]\d+)?E\+\d+$/i;
+
 /** Observations that may say that there was nothing. */
 const ZERO_SAYS: readonly string[] = ['candled', 'checked'] satisfies ObservationKey[];
 
@@ -195,7 +198,12 @@ class Filler {
     const sum = sumOf(node.text);
     if (sum === null) {
       const text = filled(template, this.#cell);
-      return text === null ? null : this.#unlessZero(text, zeroSays);
+      if (text === null) return null;
+      if (!SHORTENED.test(text)) return this.#unlessZero(text, zeroSays);
+      const said = `\`${text}\` is how spreadsheets shorten a long number; its figures are lost`;
+      const hint = 'give the column the format "text", write the number again, and save';
+      this.#problems.add(holes[0]?.heading ?? null, said, hint);
+      return null;
     }
     const value = sumValue(sum, this.#cell);
     if (value === null) return null;

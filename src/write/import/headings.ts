@@ -21,14 +21,18 @@ export function headingsOf({ header, words, skip, log }: Mapping): Set<string> {
   return named;
 }
 
-/** A problem for each heading of the mapping that the table does not have. */
-export function missingHeadings(mapping: Mapping, headings: readonly string[]): ImportProblem[] {
-  const known = new Set(headings.map(plainHeading));
-  return [...headingsOf(mapping)]
-    .filter((heading) => !known.has(plainHeading(heading)))
-    .map((heading) => {
+/** A problem for each heading of the mapping that no column of the table has, or more than one. */
+export function unclearHeadings(mapping: Mapping, headings: readonly string[]): ImportProblem[] {
+  const plain = headings.map(plainHeading);
+  return [...headingsOf(mapping)].flatMap((heading) => {
+    const [first, second] = plain.flatMap((one, index) => (one === plainHeading(heading) ? [index + 1] : []));
+    if (first === undefined) {
       const near = nearest(heading, headings);
       const hint = near === null ? `the headings are ${headings.join(', ')}` : `did you mean <${near}>?`;
       return problemIn(mapping.file, {}, `the table has no column <${heading}>`, hint);
-    });
+    }
+    if (second === undefined) return [];
+    const text = `the columns ${first} and ${second} of the table are both called <${heading}>`;
+    return problemIn(mapping.file, {}, text, 'give one of them another heading in the table');
+  });
 }

@@ -50,13 +50,19 @@ export function journalsOf(
   const pairs = grouped(rows, ({ header }) => header.get('pair') as string);
   const journals: NewJournal[] = [];
   const files = new Map<string, string>();
+  const names = new Map<string, string>();
   for (const [pair, ofPair] of pairs) {
     const path = journalPath(pair, layout.into);
-    const other = files.get(path.toLowerCase());
-    if (other !== undefined) {
+    const [at, plain] = [{ row: ofPair[0].row }, pair.replace(/\s+/g, '').toLowerCase()];
+    const [alike, other] = [names.get(plain), files.get(path.toLowerCase())];
+    if (alike !== undefined) {
+      const text = `\`${pair}\` and \`${alike}\` differ only in capitals or blanks`;
+      problems.push(problemIn(layout.table, at, text, `write \`${alike}\` if it is the same pair`));
+    } else if (other !== undefined) {
       const text = `the pairs \`${other}\` and \`${pair}\` would share the file ${path}`;
-      problems.push(problemIn(layout.table, { row: ofPair[0].row }, text, 'give one of them another id'));
+      problems.push(problemIn(layout.table, at, text, 'give one of them another id'));
     }
+    names.set(plain, pair);
     files.set(path.toLowerCase(), pair);
     journals.push(journalOf(pair, path, ofPair, layout, problems));
   }
@@ -71,6 +77,7 @@ function journalOf(
   problems: ImportProblem[],
 ): NewJournal {
   const header = headerOf(pair, rows, layout.table, problems);
+  if (layout.numbered) for (const row of rows) problems.push(...twoClutches(row, layout.table));
   const entries = (layout.numbered ? inClutches(rows) : rows)
     .flatMap(({ row, entries: ofRow }) => ofRow.map((entry) => ({ ...entry, row })))
     .sort((a, b) => a.date - b.date || orderOf(a) - orderOf(b));
@@ -112,6 +119,21 @@ function headerOf(
     problems.push(problemIn(file, { row: other.row }, text, hint));
   }
   return lines;
+}
+
+/** Eggs that were laid after young came out of the same row's eggs are of another clutch, or a date is a slip. */
+function twoClutches({ row, entries }: DraftRow, file: string): ImportProblem[] {
+  const own = entries.filter((entry) => !says(entry, 'clutch'));
+  const laid = own.filter((entry) => says(entry, 'laid')).map(({ date }) => date);
+  for (const key of ['hatched', 'fledged', 'independent'] satisfies ObservationKey[]) {
+    const out = Math.min(...own.filter((entry) => says(entry, key)).map(({ date }) => date));
+    const later = laid.find((date) => date > out);
+    if (later === undefined) continue;
+    const text = `\`laid\` on ${formatDay(later)} comes after \`${key}\` on ${formatDay(out)}, but a row is one clutch`;
+    const hint = 'put each clutch into a row of its own, or correct the date';
+    return [problemIn(file, { row }, text, hint)];
+  }
+  return [];
 }
 
 /** Numbers the clutches of a pair by their first dates, on all entries from the first egg on. */

@@ -3,7 +3,7 @@ import type { SourceFile } from '../../journal/record.ts';
 import { dateForm } from './date-forms.ts';
 import { decideOrder, type OrderDecision, type WrittenDate } from './date-order.ts';
 import { readEntry, waysOf } from './entry.ts';
-import { headingsOf, missingHeadings } from './headings.ts';
+import { headingsOf, unclearHeadings } from './headings.ts';
 import { type DraftRow, journalsOf, type NewJournal } from './journals.ts';
 import { type Condition, type EntryTemplate, type HeaderKey, type Mapping, readMapping } from './mapping.ts';
 import { type ImportProblem, RowProblems } from './problem.ts';
@@ -65,7 +65,8 @@ export function planImport(tableFile: ImportFile, mappingFile: ImportFile, targe
   if (mapping === null) return plan;
   const reading = readTable(tableFile.name, tableFile.text, mapping.separator);
   const { table } = reading;
-  problems.push(...reading.problems, ...missingHeadings(mapping, table.headings));
+  problems.push(...reading.problems);
+  if (!reading.headless) problems.push(...unclearHeadings(mapping, table.headings));
   plan.rows = table.rows.length;
   if (problems.length > 0) return plan;
   const read = new Set([...headingsOf(mapping)].map(plainHeading));
@@ -81,7 +82,7 @@ export function planImport(tableFile: ImportFile, mappingFile: ImportFile, targe
   const { into, clock } = target;
   const layout = { table: table.file, today: clock.today, into, numbered: mapping.rows === 'clutches' };
   plan.journals = journalsOf(drafts, layout, problems);
-  plan.hints = verify(table.file, target, plan.journals, problems);
+  plan.hints = verify(table, target, plan.journals, problems);
   return plan;
 }
 

@@ -1,6 +1,7 @@
 import { CsvError, type Info, parse } from 'csv-parse/sync';
 import { unmarked } from '../../journal/text/formula.ts';
 import { LOST } from '../../journal/text/prepare.ts';
+import { count } from '../../words.ts';
 import { type ImportProblem, problemIn } from './problem.ts';
 
 /** One row below the headings. */
@@ -21,9 +22,14 @@ export interface Table {
 export interface TableReading {
   table: Table;
   problems: ImportProblem[];
+  /** Whether its first row is none of headings, so that nothing can be said of its columns. */
+  headless: boolean;
 }
 
 export const separators = { comma: ',', semicolon: ';', tab: '\t' } as const;
+
+/** Longer than any row of headings. */
+const HEAD = 10_000;
 
 export type Separator = keyof typeof separators;
 
@@ -34,20 +40,33 @@ export type Separator = keyof typeof separators;
  */
 export function readTable(file: string, text: string, separator: Separator | null = null): TableReading {
   const problems: ImportProblem[] = [];
-  const delimiter = separator === null ? likelySeparator(text) : separators[separator];
-  const records = recordsOf(file, text, delimiter, problems);
-  const [first = [], ...others] = records;
-  const headings = first.map((heading) => heading.trim());
-  while (headings.at(-1) === '') headings.pop();
+  // Some spreadsheets tell one another the separator in a line of its own.
+  const [told = '', mark] = /^\ufeff?sep=(.)\r?\n/i.exec(text) ?? [];
+  const delimiter = separator === null ? (mark ?? likelySeparator(text)) : separators[separator];
+  const records = recordsOf(file, text.slice(told.length), delimiter, problems);
+  const above = records.findIndex((record) => widthOf(record) > 0) + (told === '' ? 1 : 2);
+  const [first = [], ...others] = records.slice(records.findIndex((record) => widthOf(record) > 0));
+  const headings = first.slice(0, widthOf(first)).map((heading) => heading.trim());
+  const [next] = others;
+  const named = headings.filter((heading) => heading !== '').length;
+  if (next !== undefined && named * 2 <= widthOf(next)) {
+    const said = `${count(named, 'heading')}, but the next row has ${count(widthOf(next), 'cell')}: is this a title above the table?`;
+    const hint = 'take out titles and merged cells, so that the first row has one heading over each column';
+    problems.push(problemIn(file, { row: above }, said, hint));
+    return { table: { file, headings, rows: [] }, problems, headless: true };
+  }
   const rows: Row[] = [];
   for (const [index, record] of others.entries()) {
     const cells = record.map((cell) => unmarked(cell.trim()));
     if (cells.every((cell) => cell === '')) continue;
-    const row = index + 2;
-    const width = cells.findLastIndex((cell) => cell !== '') + 1;
+    const row = above + index + 1;
+    const width = widthOf(cells);
     if (width > headings.length || cells.length < headings.length) {
       const said = `${cells.length} cells, but there are ${headings.length} headings`;
-      const hint = 'put a cell that holds a separator or a line break in double quotes';
+      const hint =
+        width > headings.length
+          ? 'put a cell that holds a separator in double quotes'
+          : 'put a cell that holds a line break in double quotes, or the separators of the empty cells at the end';
       problems.push(problemIn(file, { row }, said, hint));
     } else if (cells.some((cell) => cell.includes(LOST))) {
       const column = headings[cells.findIndex((cell) => cell.includes(LOST))] ?? null;
@@ -57,7 +76,12 @@ export function readTable(file: string, text: string, separator: Separator | nul
   }
   if (problems.length === 0 && rows.length === 0)
     problems.push(problemIn(file, {}, 'no row below the headings'));
-  return { table: { file, headings, rows }, problems };
+  return { table: { file, headings, rows }, problems, headless: headings.length === 0 };
+}
+
+/** Cells up to the last that says something. */
+function widthOf(record: readonly string[]): number {
+  return record.findLastIndex((cell) => cell.trim() !== '') + 1;
 }
 
 /** All records up to the first that breaks the rules of CSV, which is a problem. */
@@ -94,11 +118,16 @@ const quotes: Partial<Record<CsvError['code'], [string, string]>> = {
   ],
 };
 
+/** By the first line that has any: a title above the table has none. */
 function likelySeparator(text: string): string {
-  const heading = text.slice(0, 1 + Math.max(0, text.search(/[\r\n]|$/)));
-  const bare = heading.replace(/"(?:[^"]|"")*"/g, '');
-  const [best] = Object.values(separators)
-    .map((mark) => ({ mark, times: bare.split(mark).length }))
+  const marks = Object.values(separators);
+  const lines = text
+    .slice(0, HEAD)
+    .replace(/"(?:[^"]|"")*"/g, '')
+    .split(/[\r\n]+/);
+  const heading = lines.find((line) => marks.some((mark) => line.includes(mark))) ?? '';
+  const [best] = marks
+    .map((mark) => ({ mark, times: heading.split(mark).length }))
     .sort((a, b) => b.times - a.times);
   return best?.mark ?? separators.comma;
 }

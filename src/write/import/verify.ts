@@ -6,6 +6,7 @@ import { type RoomRecord, readRoom, type SourceFile } from '../../journal/record
 import type { Room } from '../../room/fold.ts';
 import type { NewJournal } from './journals.ts';
 import { type ImportProblem, problemIn } from './problem.ts';
+import type { Table } from './table.ts';
 
 /** Understands the room as it will be, with every finding that `check` has of it. */
 export type Understand = (record: RoomRecord, clock: Clock) => Pick<Room, 'findings'>;
@@ -24,7 +25,7 @@ export interface ImportHint {
  * that hatches before it is laid, more young than eggs, a day that has not come.
  */
 export function verify(
-  table: string,
+  table: Table,
   { existing, clock, understand }: { existing: readonly SourceFile[]; clock: Clock; understand: Understand },
   journals: readonly NewJournal[],
   problems: ImportProblem[],
@@ -33,7 +34,7 @@ export function verify(
   const files = [...existing, ...journals.map(({ path, text }) => ({ path, text }))];
   const record = readRoom(files, clock);
   const known = record.pairs.filter(({ file }) => !byPath.has(file));
-  for (const journal of journals) problems.push(...overwritten(table, journal, existing, known));
+  for (const journal of journals) problems.push(...overwritten(table.file, journal, existing, known));
   if (problems.length > 0) return [];
   const { findings } = understand(record, clock);
   const hints = new Map<string, ImportHint>();
@@ -65,9 +66,23 @@ function overwritten(
   return [problemIn(file, { row: firstRow(journal) }, text, hint)];
 }
 
-function problemOf(file: string, row: number | null, finding: Finding, { pair }: NewJournal): ImportProblem {
+function problemOf(table: Table, row: number | null, finding: Finding, { pair }: NewJournal): ImportProblem {
   const { text, hint } = kindOf(finding);
-  return problemIn(file, { row }, `${pair}: ${text(finding.args)}`, hint(finding.args));
+  const column = columnOf(table, row, finding.args);
+  return problemIn(table.file, { row, column }, `${pair}: ${text(finding.args)}`, hint(finding.args));
+}
+
+/** The column with the cell that a finding speaks of, where only one can be it. */
+function columnOf(
+  { headings, rows }: Table,
+  row: number | null,
+  { text, who }: Finding['args'],
+): string | null {
+  const cells = rows.find(({ number }) => number === row)?.cells ?? [];
+  const [first, ...others] = cells.flatMap((cell, index) =>
+    cell !== '' && (cell === text || cell === who) ? [headings[index] ?? null] : [],
+  );
+  return others.length === 0 ? (first ?? null) : null;
 }
 
 /** The same sentence about several rows is said once. */

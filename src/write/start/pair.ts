@@ -1,7 +1,7 @@
 import { type Day, formatDay } from '../../days.ts';
 import { scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
-import { journalPath, printable } from '../names.ts';
+import { journalPath, printable, shellWord } from '../names.ts';
 import type { NewFile } from '../new-files.ts';
 
 /** What is known of a pair when its journal begins; null where nothing was said. */
@@ -40,7 +40,7 @@ export function pairFile(said: NewPair, day: Day, into = ''): NewFile {
     '#',
     ...entries,
     '#',
-    `# The same in words: nestlog record ${printable(pair)} laid=2 sitting`,
+    `# The same in words: nestlog record ${shellWord(printable(pair))} laid=2 sitting`,
     `pair: ${scalar(pair)}`,
     `species: ${scalar(species)}`,
     `cock: ${parent(said.cock)}`,

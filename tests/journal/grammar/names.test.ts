@@ -39,7 +39,9 @@ it.each([
   ['LW-3/2/c1', ['LW-3/2/c1']],
   ['[A, B]', ['A', 'B']],
   ['unknown', []],
+  ['Unknown', []],
   ['"?"', []],
+  ['"-"', []],
 ])('a parent may be %s', (typed, expected) => {
   expect(typedValue(parents, typed)).toEqual(expected.map((text) => ({ text })));
 });
@@ -49,6 +51,7 @@ it.each([
   ['[[a]]', 'wrong-value'],
   ['""', 'empty-text'],
   ['A, B', 'names-together'],
+  ['A or B', 'names-together'],
   ['[A, "B, C"]', 'names-together'],
 ])('a parent cannot be %s', (typed, code) => {
   expect(typedValue(parents, typed)).toBe(code);

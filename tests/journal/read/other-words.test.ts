@@ -13,9 +13,10 @@ describe('a word that others use', () => {
     ['left nest: 3', '`fledged: 3` (left the nest)'],
     ['banded: {c1: LW 26 014}', '`ringed: {c1: LW 26 014}` (closed ring put on)'],
     ['Fertile: e1', '`candled: {fertile: e1}` (what the lamp showed)'],
+    ['building', '`nest: building` (state of the nest, how it was made)'],
     [
-      'building',
-      '`nest: {state: lined, site: gorse bundle, material: coconut fibre}` (state of the nest, how it was made)',
+      'building: cock with a straw',
+      '`nest: building, note: "cock with a straw"` (state of the nest, how it was made)',
     ],
   ])('%s is answered with ours, as it would be written', (said, meant) => {
     expect(fix(said)).toBe(`did you mean ${meant}?`);

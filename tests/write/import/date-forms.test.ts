@@ -30,6 +30,9 @@ describe('a date that can be only one', () => {
     ['Thu 12 May 2016', '2016-05-12'],
     ['Thursday, 12 May 2016', '2016-05-12'],
     ['29 Feb 2024', '2024-02-29'],
+    ['12.05.16', '2016-05-12'],
+    ['12.05.2016 00:00', '2016-05-12'],
+    ['12.05.2016 07:30', '2016-05-12 450'],
   ])('%s', (text, day) => expect(said(text)).toBe(day));
 });
 
@@ -39,7 +42,7 @@ describe('a date that depends on the country', () => {
     ['31/05/2016', 'day-first 2016-05-31'],
     ['5-31-2016', 'month-first 2016-05-31'],
     ['05/06/16', 'day-first 2016-06-05, month-first 2016-05-06, year-first 2005-06-16'],
-    ['12.05.16', 'day-first 2016-05-12'],
+    ['5/31/2016 12:00:00 AM', 'month-first 2016-05-31'],
   ])('%s', (text, days) => expect(said(text)).toBe(days));
 });
 
@@ -55,6 +58,7 @@ describe('a date that is none', () => {
     ['12', 'unreadable'],
     ['99999', 'unreadable'],
     ['12 Foo 2016', 'unreadable'],
+    ['5/31/2016 7:30:00 PM', 'unreadable'],
   ])('%s', (text, kind) => expect(said(text)).toBe(kind));
 });
 
@@ -67,7 +71,7 @@ test('two figures of a year are 1969 to 2068', () => {
 // 0 is 1904-01-01. From memory; the difference of 1,462 days and 2016-05-12 = 42502 can be looked up in any spreadsheet.
 describe('a spreadsheet’s number of a day', () => {
   test('is told from other numbers', () =>
-    expect([said('42502'), said('42502.5')]).toEqual(['serial 42502', 'serial 42502']));
+    expect([said('42502'), said('42502.5'), said('42502,5')]).toEqual(Array(3).fill('serial 42502')));
 
   test('counts from 1900 or from 1904', () => {
     expect(formatDay(serialDay(42502, '1900'))).toBe('2016-05-12');

@@ -20,3 +20,11 @@ test('every column that the mapping names and the table lacks is told, with the 
     'map.yaml: the table has no column <Who>',
   ]);
 });
+
+test('a heading that stands over two columns does not say which is meant', () => {
+  const table = 'Pair,Laid,Eggs,eggs\nA-1,2024-03-04,4,fine\n';
+  const wanted = 'rows: clutches\npair: <Pair>\nlog:\n  - {date: <Laid>, laid: <Eggs>}\n';
+  expect(problems(table, wanted)).toEqual([
+    'map.yaml: the columns 3 and 4 of the table are both called <Eggs>',
+  ]);
+});

@@ -154,7 +154,7 @@ A-3,zebra finch,45355,4,,,,
     expect(broken('A-1,zebra finch,2024-03-04,many,,,,')).toHaveLength(1);
     expect(broken('A-1,zebra finch,2026-06-02,4,,,,')[0]).toMatch(/^old\.csv row 2: A-1: .*2026-06-02/);
     expect(broken('all,zebra finch,2024-03-04,4,,,,')[0]).toMatch(
-      /^old\.csv row 2: all: `all` cannot be an id/,
+      /^old\.csv row 2 Pair: all: `all` cannot be an id/,
     );
   });
 
@@ -209,4 +209,56 @@ test('words of the table are those of journals, and cells that say nothing are e
   const { journals } = plan('Pair,Kind,Laid,Eggs,Notes\nA-1,LW,2024-03-04,4,-\n', mapping);
   expect(journals[0]?.text).toContain('species: lavender waxbill\n');
   expect(journals[0]?.text).toContain('  - {date: 2024-03-04, clutch: 1, laid: 4}\n');
+});
+
+describe('what a table cannot mean is never made into a journal', () => {
+  const twice = `
+    rows: clutches
+    pair: <Pair>
+    species: star finch
+    log:
+      - {date: <Egg 1>, laid: <Eggs 1>}
+      - {date: <Hatched 1>, hatched: <Chicks 1>}
+      - {date: <Egg 2>, laid: <Eggs 2>}
+  `;
+  const row = (hatched: string) =>
+    `Pair,Egg 1,Eggs 1,Hatched 1,Chicks 1,Egg 2,Eggs 2\nSF-1,2026-03-01,4,${hatched},3,2026-05-01,4\n`;
+
+  test('two clutches in one row', () => {
+    expect(problems(row('2026-03-17'), twice)).toEqual([
+      'old.csv row 2: `laid` on 2026-05-01 comes after `hatched` on 2026-03-17, but a row is one clutch',
+    ]);
+  });
+
+  test('unless the mapping numbers them', () => {
+    const numbered = twice.replace('laid: <Eggs 2>', 'clutch: 2, laid: <Eggs 2>');
+    expect(logs(row('2026-03-17'), numbered)['SF-1']?.at(-1)).toBe('{date: 2026-05-01, clutch: 2, laid: 4}');
+  });
+
+  test('young that hatched before the eggs were laid', () => {
+    expect(problems(row('2026-02-17'), twice)[0]).toContain('`laid` on 2026-03-01 comes after `hatched`');
+  });
+
+  test('one pair whose name is written in two ways', () => {
+    const mapping = 'rows: clutches\npair: <Pair>\nspecies: star finch\nlog:\n  - {date: <Egg>, laid: 1}\n';
+    expect(problems('Pair,Egg\nLW-1,2026-03-01\nlw -1,2026-05-01\n', mapping)).toEqual([
+      'old.csv row 3: `lw -1` and `LW-1` differ only in capitals or blanks',
+    ]);
+  });
+
+  test('a ring of which a spreadsheet made a number', () => {
+    const mapping =
+      'rows: clutches\npair: <Pair>\nspecies: star finch\nlog:\n  - {date: <Day>, hatched: 1, ringed: {c1: <Ring>}}\n';
+    expect(problems('Pair,Day,Ring\nLW-1,2026-03-01,2.40E+05\n', mapping)).toEqual([
+      'old.csv row 2 Ring: `2.40E+05` is how spreadsheets shorten a long number; its figures are lost',
+    ]);
+  });
+
+  test('a count with words behind it, named by its column', () => {
+    const mapping =
+      'rows: clutches\npair: <Pair>\nspecies: star finch\nlog:\n  - {date: <Day>, laid: <Eggs>}\n';
+    expect(problems('Pair,Day,Eggs\nLW-1,2026-03-01,4 eggs\n', mapping)).toEqual([
+      'old.csv row 2 Eggs: LW-1: `4 eggs` is not an egg',
+    ]);
+  });
 });

@@ -13,7 +13,7 @@ const mapping = `
 const headings = 'pair,laid,eggs,hatched,chicks';
 
 test('what cannot be is named by the row that says it, also far down a journal', () => {
-  const rows = `${headings}\nA-1,2024-03-01,4,2024-03-17,3\nA-1,2024-06-01,4,2024-05-17,3\nA-2,2024-06-01,2,2024-06-15,3\n`;
+  const rows = `${headings}\nA-1,2024-03-01,4,2024-03-17,3\nA-1,2024-06-01,4,2024-06-15,6\nA-2,2024-06-01,2,2024-06-15,3\n`;
   expect(problems(rows, mapping)).toEqual([
     expect.stringMatching(/^old\.csv row 3: A-1: /),
     expect.stringMatching(/^old\.csv row 4: A-2: 3 hatched, but in the nest of A-2 it is possible for 2/),

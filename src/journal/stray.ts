@@ -1,0 +1,40 @@
+/** What a file that nobody reads seems to be, and where in the room it would be read. */
+export interface Stray {
+  looks: string;
+  to: string;
+}
+
+/** Folders of a room, and how they are misspelt. A list, as the kept morning is answered without what tells likeness. */
+const FOLDERS = ['pairs', 'species'];
+const ALMOST = /^(?:pairs?|paris|journals?|species?|birds?)$/i;
+
+/** An editor that knows no YAML adds its own ending, or leaves out any. */
+const OTHER_ENDING = /^[^.]+$|\.te?xt$|\.ya?ml\.[^.]+$/i;
+
+const ENTRIES = /^log:[^\S\n]*\n(?:[^\S\n]*(?:#.*)?\n)*[^\S\n]*- ?\{? ?date:/m;
+const JOURNAL = /^pair:/m;
+const BIRDS = /^birds:[^\S\n]*(?:#.*)?\n/m;
+const PROFILE = /^(?:incubation|fledging|independence|laying-interval|adult-mass):/m;
+
+/** Whether a file of this name may be one of the room's that was saved under a wrong ending. */
+export function mayBeMisnamed(name: string): boolean {
+  return OTHER_ENDING.test(name);
+}
+
+/** Whether a folder's name seems to be a slip for one of the room's. */
+export function isAlmostOurs(folder: string): boolean {
+  return !FOLDERS.includes(folder) && ALMOST.test(folder);
+}
+
+/** Of a file whose name or folder is none of a room's: what its text seems to be; null where it seems to be none of ours. */
+export function strayOf(path: string, text: string): Stray | null {
+  const name = path.replace(/^.*\//, '').replace(/(?:\.ya?ml)?(?:\.[^.]*)?$/i, '') || 'x';
+  if (JOURNAL.test(text) || ENTRIES.test(text)) {
+    const below = path.startsWith('pairs/') ? path.slice(0, path.lastIndexOf('/') + 1) : 'pairs/';
+    return { looks: 'a pair’s journal', to: `${below}${name}.yaml` };
+  }
+  if (BIRDS.test(text)) return { looks: 'a list of birds', to: 'birds.yaml' };
+  if (/^species:/m.test(text) && PROFILE.test(text))
+    return { looks: 'a species profile', to: `species/${name}.yaml` };
+  return null;
+}

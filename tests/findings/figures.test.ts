@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import { figuresMeant, hoursMeant } from '../../src/findings/figures.ts';
+
+it.each([
+  ['30 days', 'days', '30'],
+  ['4 weeks', 'days', '28'],
+  ['2-3 weeks', 'days', '14-21'],
+  ['3 months', 'days', ''],
+  ['1 year', 'months', '12'],
+  ['9-12 months', 'months', '9-12'],
+  ['2,0 to 2,3 mm', 'mm', '2.0-2.3'],
+  ['12,14', 'days', '12-14'],
+  ['8,55', 'g', ''],
+  ['about 12', 'days', '12'],
+  ['13+', 'days', ''],
+  ['-3', 'days', ''],
+  ['14-12 days', 'days', ''],
+  ['two weeks', 'days', '14'],
+  ['soon', 'days', ''],
+])('%s, in %s, means %s', (text, unit, meant) => {
+  expect(figuresMeant(text, unit)).toBe(meant);
+});
+
+it.each([
+  ['2 hours', '2 h'],
+  ['1,5 hrs', '1.5 h'],
+  ['45 minutes', '45 min'],
+  ['1 day', '24 h'],
+  ['often', ''],
+])('%s is %s', (text, meant) => {
+  expect(hoursMeant(text)).toBe(meant);
+});

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { isAlmostOurs, mayBeMisnamed, strayOf } from '../../src/journal/stray.ts';
+
+const LOG = 'log:\n\n  # 2026\n  - {date: 2026-03-01, paired}\n';
+
+describe('a file that nobody reads', () => {
+  it.each([
+    ['lw-1.yaml', 'pair: LW-1\n', 'pairs/lw-1.yaml'],
+    ['pairs/LW-2.yaml.txt', LOG, 'pairs/LW-2.yaml'],
+    ['pairs/old/LW-2', `pair: LW-2\n${LOG}`, 'pairs/old/LW-2.yaml'],
+    ['Pairs/LW-2.yaml', `pair: LW-2\n${LOG}`, 'pairs/LW-2.yaml'],
+    ['bird.yaml', 'birds:\n  - {id: LW-19-04}\n', 'birds.yaml'],
+    ['species.yaml', 'species: star finch\nincubation: 13\n', 'species/species.yaml'],
+  ])('%s belongs elsewhere by what it says', (path, text, to) => {
+    expect(strayOf(path, text)?.to).toBe(to);
+  });
+
+  it('is none of ours where it says something else', () => {
+    expect(strayOf('compose.yaml', 'services:\n  log:\n    - x\n')).toBeNull();
+    expect(strayOf('ci.yaml', 'log:\n  - verbose\n')).toBeNull();
+    expect(strayOf('notes.txt', 'Two birds: a pair of LW.\n')).toBeNull();
+    expect(strayOf('cards.yaml', 'species: [a, b]\n')).toBeNull();
+  });
+});
+
+it('an ending that an editor adds, or none, may be a slip', () => {
+  expect(['LW-1.yaml.txt', 'LW-1.txt', 'LW-1', 'LW-1.yml.doc'].every(mayBeMisnamed)).toBe(true);
+  expect(['LW-1.yaml~', 'LW-1.png', 'LW-1.csv', 'README.md'].some(mayBeMisnamed)).toBe(false);
+});
+
+it('a folder that is nearly called as one of the room’s may be a slip', () => {
+  expect(['Pairs', 'pair', 'paris', 'Species', 'birds'].every(isAlmostOurs)).toBe(true);
+  expect(['pairs', 'species', 'pictures', 'notes', 'old'].some(isAlmostOurs)).toBe(false);
+});
