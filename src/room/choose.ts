@@ -7,6 +7,7 @@ import { birdNamed, parentsOf } from './names.ts';
 import {
   isInNest,
   means,
+  meansNone,
   type Refusal,
   refuse,
   report,
@@ -135,6 +136,8 @@ function choose<T extends Egg | Bird>(
     }
     return named;
   }
+  // That there is no such clutch is said once an entry.
+  if (meansNone(scene)) return [];
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
     if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));

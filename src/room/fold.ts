@@ -167,10 +167,14 @@ function applyPairObservation(
   apply(scene, observation.value, observation.at);
   // What it says may have opened the clutch.
   const pinned = clutchNumbered(pair, number);
+  if (pinned === null && number !== null) {
+    // Of another clutch it is no news, and no task of theirs is done by it.
+    reportNoClutch(scene, number);
+    return { pair, clutch: null, about: scene.about };
+  }
   const site = siteOf({ entry, pinned });
   const event = eventOf(fold, { day: entry.date, key: observation.key, site, clutch: pinned });
   pair.events.push(event);
-  if (pinned === null && number !== null) reportNoClutch(scene, number);
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
   return { pair, clutch: pinned, about: scene.about };

@@ -69,6 +69,7 @@ export function openClutch(scene: Scene, options: { counted: boolean }): Clutch 
   };
   pair.clutches.push(clutch);
   pair.clutches.sort((a, b) => a.number - b.number);
+  if (entry.clutch !== null) scene.pinned ??= clutch;
   return clutch;
 }
 

@@ -1,9 +1,9 @@
 import type { Day } from '../../days.ts';
 import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import { begun, canHatchBy, hatch, incubation, longPast, openClutch } from '../lives.ts';
+import { begun, canHatchBy, hasClutchInCourse, hatch, incubation, longPast, openClutch } from '../lives.ts';
 import type { Egg } from '../model.ts';
-import { isInNest, means, refuse } from '../scene.ts';
+import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
@@ -16,6 +16,7 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
   const { pair, day, pinned } = scene;
   const inNest = [...pair.here.young].filter((young) => isInNest(scene, hostClutch(young)));
   if (inNest.some((young) => young.fledged === null)) return;
+  if (meansNone(scene) && hasClutchInCourse(clutchesThere(scene), day)) return;
   const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
   const ripe = eggs.filter((egg) => (inNest.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   ripe.sort(likeliestToHatch(day));
