@@ -1,3 +1,4 @@
+import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
@@ -130,8 +131,10 @@ function choose<T extends Egg | Bird>(
     for (const ref of who.refs) {
       for (const one of resolve(ref)) {
         const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
-        if (why !== null) refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
-        else if (!named.includes(one)) named.push(one);
+        if (why !== null) {
+          noteNotMeant(scene, one, wanted.did);
+          refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
+        } else if (!named.includes(one)) named.push(one);
       }
     }
     return named;
@@ -156,16 +159,17 @@ function everyone<T extends Egg | Bird>(scene: Scene, at: Place, candidates: T[]
 }
 
 /**
- * Everyone for whom it is possible, in the order in which a count takes them: what is in course before what is long past
- * its time, those to be taken last behind them, then the oldest clutch first.
+ * Everyone for whom it is possible, in the order in which a count takes them: who is named by no later line before who is,
+ * what is in course before what is long past its time, those to be taken last behind them, then the oldest clutch first.
  */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
-  const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false } = wanted;
+  const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false, did } = wanted;
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null && !wanted.told?.has(one))
     .filter((one) => means(scene, clutchOf(one)))
     .sort(
       (a, b) =>
+        Number(isNotMeant(scene, a, did)) - Number(isNotMeant(scene, b, did)) ||
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
         Number(last(a)) - Number(last(b)) ||
         (clutchOf(a)?.opened ?? 0) - (clutchOf(b)?.opened ?? 0) ||
@@ -174,6 +178,30 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
         compare(a, b),
     );
+}
+
+/** How an egg or bird ended that a count can have meant, as {@link Wanted.did} says it, and on which day. */
+function endOf(one: Egg | Bird): { did: string; day: Day } | null {
+  const { fate } = one;
+  if (fate === null) return null;
+  return { did: fate.kind === 'taken' ? 'lost' : fate.kind, day: fate.day };
+}
+
+function notMeantKey(one: Egg | Bird, did: string, day: Day): string {
+  return `${fullRef(one)} ${did} ${day}`;
+}
+
+/**
+ * Of somebody that ended something else is told later: if it was by count, another was meant. What is told again is the
+ * same end told twice.
+ */
+function noteNotMeant({ fold }: Scene, one: Egg | Bird, did: string): void {
+  const end = endOf(one);
+  if (end !== null && end.did !== did) fold.notMeant.add(notMeantKey(one, end.did, end.day));
+}
+
+function isNotMeant({ fold, day }: Scene, one: Egg | Bird, did: string): boolean {
+  return fold.notMeant.size > 0 && fold.notMeant.has(notMeantKey(one, did, day));
 }
 
 function isPast<T extends Egg | Bird>(scene: Scene, { past }: Wanted<T>, one: T): boolean {
@@ -187,7 +215,7 @@ function compare(a: Egg | Bird, b: Egg | Bird): number {
 
 function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {
   const chosen = candidates.slice(0, who.count);
-  const left = candidates.slice(who.count);
+  const left = candidates.slice(who.count).filter((one) => !isNotMeant(scene, one, wanted.did));
   const past = (one: T) => isPast(scene, wanted, one);
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));
