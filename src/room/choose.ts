@@ -1,10 +1,10 @@
-import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
+import { isNotMeant, noteNotMeant } from './not-meant.ts';
 import {
   isInNest,
   means,
@@ -178,30 +178,6 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
         compare(a, b),
     );
-}
-
-/** How an egg or bird ended that a count can have meant, as {@link Wanted.did} says it, and on which day. */
-function endOf(one: Egg | Bird): { did: string; day: Day } | null {
-  const { fate } = one;
-  if (fate === null) return null;
-  return { did: fate.kind === 'taken' ? 'lost' : fate.kind, day: fate.day };
-}
-
-function notMeantKey(one: Egg | Bird, did: string, day: Day): string {
-  return `${fullRef(one)} ${did} ${day}`;
-}
-
-/**
- * Of somebody that ended something else is told later: if it was by count, another was meant. What is told again is the
- * same end told twice.
- */
-function noteNotMeant({ fold }: Scene, one: Egg | Bird, did: string): void {
-  const end = endOf(one);
-  if (end !== null && end.did !== did) fold.notMeant.add(notMeantKey(one, end.did, end.day));
-}
-
-function isNotMeant({ fold, day }: Scene, one: Egg | Bird, did: string): boolean {
-  return fold.notMeant.size > 0 && fold.notMeant.has(notMeantKey(one, did, day));
 }
 
 function isPast<T extends Egg | Bird>(scene: Scene, { past }: Wanted<T>, one: T): boolean {

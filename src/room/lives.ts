@@ -335,6 +335,12 @@ export function housingOf(bird: Bird): string | null {
   return bird.stays.at(-1)?.housing ?? null;
 }
 
+/** Whether it lives in another housing than the pair that feeds it. */
+export function livesAway(bird: Bird): boolean {
+  const feeder = feederOf(bird);
+  return feeder !== null && housingOf(bird) !== feeder.housing;
+}
+
 /** A bird is here again: its absence is kept, and who was out of the room stays apart as one that is new. */
 export function comeBack(fold: Fold, bird: Bird, day: Day): void {
   const { fate } = bird;

@@ -19,6 +19,16 @@ describe('two broods of one pair', () => {
     ]);
   });
 
+  it('a count means young that live in another flight last, though theirs is the older brood, and says so', () => {
+    const away = {
+      P: waxbills(`${two}\ndate: 2026-04-20, moved: {all: nursery}\ndate: 2026-04-24, died: 1`),
+    };
+    expect(dead(away)).toEqual(['LW-1/2/c1']);
+    expect(doubts(away)).toEqual([
+      'died: possible in more than one clutch; taken as clutch 2, not clutch 1. say which: `clutch: 2`',
+    ]);
+  });
+
   it('a ref takes the younger, and says which, which not, and what to write', () => {
     expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, died: c1`) })).toEqual([
       'died: possible in more than one clutch; taken as LW-1/2, not LW-1/1. say which: `clutch: 2`',
