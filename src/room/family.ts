@@ -1,6 +1,6 @@
 import type { Place } from '../findings/finding.ts';
 import type { Who } from '../journal/grammar/who.ts';
-import { feederOf, housingOf, whyNotAlive, youngInReach } from './lives.ts';
+import { feederOf, housingOf, livesAway, whyNotAlive, youngInReach } from './lives.ts';
 import type { Bird, Pair } from './model.ts';
 import { parentsOf } from './names.ts';
 import { refuse, type Scene } from './scene.ts';
@@ -26,6 +26,11 @@ export function livingParents(
     if (away !== null) refuse(scene, at, away, { who: bird.id, did });
     return away === null;
   });
+}
+
+/** The young that go where the pair goes: those that it feeds, less those that were taken to another place before. */
+export function youngAtHome({ here }: Pair): Bird[] {
+  return [...here.young].filter((bird) => !livesAway(bird));
 }
 
 /** The young, guests included, that left the nest and were given no place of their own yet. */

@@ -2,6 +2,7 @@ import { type Day, foundWords, hullOf, type Span, shortDay, shortSpan, spanOf } 
 import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
+import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Egg, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -332,11 +333,30 @@ function lastCare({ hatched }: Brood): Day {
   return Math.max(Number.NEGATIVE_INFINITY, ...ends.map(({ day: end }) => end ?? Number.NEGATIVE_INFINITY));
 }
 
-/** Young that are still fed, from the eldest's hatching to the youngest's; each species by itself. */
-export const dependents: FindAnchors = ({ young }) => {
-  const groups = bySpecies(young.filter((bird) => hatchedOn(bird) !== null));
-  return [...groups].map(([profile, birds]) => {
-    const span = hullOf(birds.flatMap((bird) => hatchedOn(bird) ?? []));
-    return { span, says: `hatched ${shortSpan(span)}`, who: groups.size > 1 ? birds : null, profile };
+/** Young that are still fed, from the eldest's hatching to the youngest's; each species, and each place, by itself. */
+export const dependents: FindAnchors = ({ pair, young }) => {
+  const groups = [...bySpecies(young.filter((bird) => hatchedOn(bird) !== null))].flatMap(
+    ([profile, birds]) => [...byHome(pair, birds)].map(([home, some]) => ({ profile, home, some })),
+  );
+  return groups.map(({ profile, home, some }) => {
+    const span = hullOf(some.flatMap((bird) => hatchedOn(bird) ?? []));
+    const who = groups.length > 1 || home !== pair.housing ? some : null;
+    return { span, says: `hatched ${shortSpan(span)}`, who, profile };
   });
 };
+
+/** Young that run about, from the first hatching to the last, by where they have to be warm. */
+export const onTheFloor: FindAnchors = (brood) => {
+  const [first] = firstHatching(brood);
+  const [last] = lastHatching(brood);
+  if (first === undefined || last === undefined) return [];
+  const whole = { ...last, span: { from: first.span.from, to: last.span.to } };
+  const homes = byHome(brood.pair, brood.young);
+  if ([...homes.keys()].every((home) => home === brood.pair.housing)) return one(whole);
+  return [...homes.values()].map((who) => ({ ...whole, who }));
+};
+
+/** Those that were taken out of their parents' housing are seen to where they live. */
+function byHome({ housing }: Brood['pair'], young: readonly Bird[]): Map<string | null, Bird[]> {
+  return grouped(young, (bird) => (livesAway(bird) ? housingOf(bird) : housing));
+}

@@ -343,7 +343,7 @@ export const milestones = [
     task: 'watch-restart',
     when: 'first fledging + the profile’s restart days, with no end',
     doneBy: '`parted`, or the next clutch is laid',
-    over: 'no young depend any more, or one of the two is dead, gone or moved away; 60 d after the last of them must feed itself',
+    over: 'no young depend any more, they or one of the two live elsewhere, or one is dead or gone; 60 d after the last of them must feed itself',
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
@@ -362,7 +362,7 @@ export const milestones = [
       return restart === null ? null : days(restart.low, null, { from: 'from', to: 'from' })(anchor);
     },
     done: is.any(is.parted, is.laidAgain),
-    moot: is.any(is.withoutParents, is.noYoung, is.alone),
+    moot: is.any(is.withoutParents, is.noYoung, is.allAway, is.alone),
     // Long after they must have fed themselves they are asked about as unaccounted for.
     lapses: (_anchor, _window, brood) => {
       const ends = anchors.dependents(brood).map(({ span, profile }) => {
