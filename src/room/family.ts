@@ -1,5 +1,6 @@
 import type { Place } from '../findings/finding.ts';
 import type { Who } from '../journal/grammar/who.ts';
+import { walksOff } from '../species/walks-off.ts';
 import { feederOf, housingOf, livesAway, whyNotAlive, youngInReach } from './lives.ts';
 import type { Bird, Pair } from './model.ts';
 import { parentsOf } from './names.ts';
@@ -36,7 +37,13 @@ export function youngAtHome({ here }: Pair): Bird[] {
 /** The young, guests included, that left the nest and were given no place of their own yet. */
 export function stillAtHome(pair: Pair): Bird[] {
   const young = [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
-  return young.filter((bird) => bird.fate === null && bird.fledged !== null && livesWith(pair, bird));
+  return young.filter((bird) => bird.fate === null && isOut(bird) && livesWith(pair, bird));
+}
+
+/** It was seen to leave the nest, or its kind is in none. */
+function isOut({ fledged, clutch }: Bird): boolean {
+  const profile = clutch?.pair.profile ?? null;
+  return fledged !== null || (profile !== null && walksOff(profile));
 }
 
 /** Fed here, or weaned and never moved since, with the pair or where it was reared by hand. */

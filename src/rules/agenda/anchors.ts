@@ -6,6 +6,7 @@ import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Egg, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, type EggTime, profileIn } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 
@@ -312,14 +313,16 @@ function nightsOut(brood: Brood): Day | null {
  * before the last of the young died or was taken away, with whom the eggs were to stay.
  */
 export const leftOver: FindAnchors = (brood) => {
-  const { eggs, young, term, room } = brood;
+  const { eggs, young, term, room, profile } = brood;
   if (eggs.length === 0) return [];
-  const empty = nestEmpty(brood)[0];
+  // The hen walks off with her chicks: nobody is disturbed at the eggs that she leaves.
+  const left = profile !== null && walksOff(profile);
+  const empty = left ? undefined : nestEmpty(brood)[0];
   if (empty !== undefined) return [{ ...empty, who: eggs }];
-  if (term === null || room.day <= term.to || young.length > 0) return [];
+  if (term === null || room.day <= term.to || (young.length > 0 && !left)) return [];
   const start = eggTerm(brood)[0];
   const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
-  const alone = lastCare(brood);
+  const alone = left ? Number.NEGATIVE_INFINITY : lastCare(brood);
   return alone > term.to + 2
     ? [{ ...start, span: day(alone), says: `${says}, young were here until ${shortDay(alone)}`, who: eggs }]
     : [{ ...start, span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];

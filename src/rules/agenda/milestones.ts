@@ -336,7 +336,7 @@ export const milestones = [
     anchors: anchors.nestEmpty,
     window: days(0, 3),
     done: is.nestTakenOut,
-    moot: is.any(is.withoutParents, is.nestInUse, is.laidAgainHere, is.builtAgainHere),
+    moot: is.any(is.withoutParents, is.onFoot, is.nestInUse, is.laidAgainHere, is.builtAgainHere),
     lapses: afterAnchor(GIVEN_UP),
   },
   {
