@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
-import { isDependent, isFedByHand } from '../room/lives.ts';
+import { fledging, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import type { Profile } from '../species/profile.ts';
@@ -204,6 +204,22 @@ export function mayHatch(egg: Egg): boolean {
   if (egg.pipped !== null) return true;
   const says = lampSays(egg);
   return says !== 'clear' && says !== 'dead';
+}
+
+/** Whether nobody is ever asked to look in, and nobody hatched that was heard or seen: there may be chicks, or none. */
+export function isNeverSeen({ pair, where, hatched }: Brood): boolean {
+  return pair.nestLooks === 'never' && where === 'nest' && hatched.length === 0;
+}
+
+/**
+ * The last day of the hatch window; where nobody ever looks in, that by which chicks that nobody saw would have left the nest,
+ * unless somebody did look since. Null where no egg may hatch.
+ */
+export function mayHoldChicksUntil(brood: Brood): Day | null {
+  const { pair, clutch, hatch, profile, room } = brood;
+  if (hatch === null || !isNeverSeen(brood)) return hatch?.to ?? null;
+  const looked = lastLook(pair, clutch?.site ?? null, room.day + 1);
+  return looked !== null && looked > hatch.to ? hatch.to : hatch.to + fledging(profile).high;
 }
 
 /** Whether anybody of a brood lives, or may still hatch. */

@@ -80,6 +80,14 @@ describe('a nest that is never looked into', () => {
     expect(warned(fed, 'live-food-missing', '2026-03-16')).toEqual([]);
   });
 
+  // 13 days of sitting at most, 21 in the nest: unseen chicks would be out by early April (the profile).
+  it('wants live food as long as chicks may be in there that nobody heard', () => {
+    const silent = { a: waxbills('date: 2026-03-04, sitting: hen', 'nest-looks: never') };
+    expect(spell(silent, 'live-food', 'LW-1', '2026-03-04', '2026-06-01')).toEqual(['03-04 … 04-06']);
+    const found = { a: `${silent.a}\n  - {date: 2026-03-22, checked: {eggs: 1}}` };
+    expect(spell(found, 'live-food', 'LW-1', '2026-03-23', '2026-06-01')).toEqual([]);
+  });
+
   // Lavender waxbills: the parents may drive from five days after the first fledging.
   it('is watched again once the young are out: first fledged on 4 April, five days on is the 9th', () => {
     expect(due(files, '2026-04-08')).not.toContain('LW-1 watch-restart');

@@ -1,7 +1,7 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
+import { type Brood, type Expected, mayHoldChicksUntil, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
@@ -183,7 +183,7 @@ export const milestones = [
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',
     doneBy: '`food` that names live food',
-    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past; where it only helps, after its first day',
+    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past, under `never` once unseen chicks would have left the nest; where it only helps, after its first day',
     say: 'put live food out',
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
@@ -205,11 +205,15 @@ export const milestones = [
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.withoutParents, is.noneMayHatch),
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
-    lapses: (_anchor, { to }, brood) =>
-      brood.hatch !== null &&
-      profilesToHatch(brood).some(({ liveFood }) => ['required', 'advised'].includes(liveFood?.value ?? 'no'))
-        ? brood.hatch.to + 1
-        : to,
+    lapses: (_anchor, { to }, brood) => {
+      const until = mayHoldChicksUntil(brood);
+      return until !== null &&
+        profilesToHatch(brood).some(({ liveFood }) =>
+          ['required', 'advised'].includes(liveFood?.value ?? 'no'),
+        )
+        ? until + 1
+        : to;
+    },
   },
   {
     task: 'hatch',
