@@ -347,6 +347,20 @@ it('the same bird named twice in one breath is meant once', () => {
   expect(known.findings).toEqual([]);
 });
 
+describe('eggs of one clutch in the nest and in the incubator', () => {
+  it('hatch by count in the nest first, where somebody has to feed the chick; a guess that is said', () => {
+    const both = 'date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-06, set: {incubator: [e1, e2]}';
+    const files = (entry: string) => ({ P: waxbills(`${both}\ndate: 2026-03-18, hatched: ${entry}`) });
+    const out = ({ P }: Files) =>
+      room({ P: P as string }, '2026-03-18').birds.flatMap(({ egg }) => egg?.ref ?? []);
+    expect(out(files('1'))).toEqual(['e3']);
+    expect(doubts(files('1'))).toEqual([
+      'hatched: taken as e3, but e4, e1, e2 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    for (const sure of ['4', 'e1', '[e1, e2]']) expect(doubts(files(sure)), sure).toEqual([]);
+  });
+});
+
 describe('chicks that hatched in the incubator', () => {
   const hatched =
     'date: 2026-03-05, laid: 3\ndate: 2026-03-08, set: {incubator: all}\ndate: 2026-03-21, hatched: 3';
