@@ -111,7 +111,6 @@ function makeBrood(
   });
   const running = clocks.filter(({ clock }) => clock.running);
   const waiting = running.filter(({ egg }) => mayHatch(egg));
-  const sat = (time: EggTime) => ({ ...startSeen(time), duration: time.duration });
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
@@ -127,7 +126,7 @@ function makeBrood(
     sitting: clutch === null ? null : sittingStart(clutch, room.day),
     clocks,
     waiting,
-    hatch: fromPipped(expected(waiting.map(sat)), waiting),
+    hatch: hatchOf(waiting),
     term: expected(running.map(sat)),
     fledge: expected(
       nestlings.flatMap((bird) => {
@@ -174,6 +173,19 @@ function expected(
   });
   const first = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };
+}
+
+const sat = (time: EggTime) => ({ ...startSeen(time), duration: time.duration });
+
+function hatchOf(waiting: readonly EggTime[]): Expected | null {
+  return fromPipped(expected(waiting.map(sat)), waiting);
+}
+
+/** The brood as if it had no other eggs than those that are reared on live food: beside them others may hatch that need none. */
+export function onLiveFood(brood: Brood): Brood {
+  const isFed = (egg: Egg) => (profileIn(brood, egg)?.liveFood?.value ?? 'no') !== 'no';
+  const waiting = brood.waiting.filter(({ egg }) => isFed(egg));
+  return { ...brood, eggs: brood.eggs.filter(isFed), waiting, hatch: hatchOf(waiting) };
 }
 
 /** A chick that has cracked its shell is out within a day or two, whatever its kind usually takes. */

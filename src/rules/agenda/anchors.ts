@@ -131,7 +131,7 @@ export const hatchWindow: FindAnchors = (brood) => {
       ...(hatch.whole === null ? [] : [`still eggs on ${shortDay(hatch.whole)}`]),
       ...(hatch.pipped === null ? [] : [`${refIn(brood, hatch.pipped)} pipped ${shortDay(hatch.from)}`]),
     ].join(', '),
-    who: guests?.who ?? null,
+    who: first.length < brood.waiting.length ? null : (guests?.who ?? null),
   });
 };
 

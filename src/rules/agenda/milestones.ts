@@ -1,7 +1,7 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { type Brood, type Expected, mayHoldChicksUntil, profilesToHatch } from '../brood.ts';
+import { type Brood, type Expected, mayHoldChicksUntil, onLiveFood, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
@@ -189,24 +189,27 @@ export const milestones = [
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
     needsLook: false,
     anchors: (brood) =>
-      anchors.hatchWindow(brood).map((anchor) => ({
+      anchors.hatchWindow(onLiveFood(brood)).map((anchor) => ({
         ...anchor,
         says: `hatch from ${shortDay(anchor.span.from)} (${anchor.says})`,
       })),
     window: (anchor, brood) => {
-      const fed = profilesToHatch(brood).filter(({ liveFood }) => (liveFood?.value ?? 'no') !== 'no');
-      const lead = Math.max(0, ...fed.map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2));
+      const fed = onLiveFood(brood);
+      const lead = Math.max(
+        0,
+        ...profilesToHatch(fed).map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2),
+      );
       return {
         ...days(-lead, 0, { from: 'from', to: 'from' })(anchor),
         days: `− ${lead} d`,
-        basis: basisFor(brood.hatch),
+        basis: basisFor(fed.hatch),
       };
     },
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.withoutParents, is.noneMayHatch),
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
     lapses: (_anchor, { to }, brood) => {
-      const until = mayHoldChicksUntil(brood);
+      const until = mayHoldChicksUntil(onLiveFood(brood));
       return until !== null &&
         profilesToHatch(brood).some(({ liveFood }) =>
           ['required', 'advised'].includes(liveFood?.value ?? 'no'),
