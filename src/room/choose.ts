@@ -4,9 +4,11 @@ import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
+import { isNotMeant, noteNotMeant } from './not-meant.ts';
 import {
   isInNest,
   means,
+  meansNone,
   type Refusal,
   refuse,
   report,
@@ -129,12 +131,16 @@ function choose<T extends Egg | Bird>(
     for (const ref of who.refs) {
       for (const one of resolve(ref)) {
         const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
-        if (why !== null) refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
-        else if (!named.includes(one)) named.push(one);
+        if (why !== null) {
+          noteNotMeant(scene, one, wanted.did);
+          refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
+        } else if (!named.includes(one)) named.push(one);
       }
     }
     return named;
   }
+  // That there is no such clutch is said once an entry.
+  if (meansNone(scene)) return [];
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
     if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
@@ -153,16 +159,17 @@ function everyone<T extends Egg | Bird>(scene: Scene, at: Place, candidates: T[]
 }
 
 /**
- * Everyone for whom it is possible, in the order in which a count takes them: what is in course before what is long past
- * its time, those to be taken last behind them, then the oldest clutch first.
+ * Everyone for whom it is possible, in the order in which a count takes them: who is named by no later line before who is,
+ * what is in course before what is long past its time, those to be taken last behind them, then the oldest clutch first.
  */
 function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[] {
-  const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false } = wanted;
+  const { clutchOf = hostClutch, rank = () => 0, likely = () => 0, last = () => false, did } = wanted;
   return [...wanted.among]
     .filter((one) => wanted.impossible(one) === null && !wanted.told?.has(one))
     .filter((one) => means(scene, clutchOf(one)))
     .sort(
       (a, b) =>
+        Number(isNotMeant(scene, a, did)) - Number(isNotMeant(scene, b, did)) ||
         Number(isPast(scene, wanted, a)) - Number(isPast(scene, wanted, b)) ||
         Number(last(a)) - Number(last(b)) ||
         (clutchOf(a)?.opened ?? 0) - (clutchOf(b)?.opened ?? 0) ||
@@ -184,7 +191,7 @@ function compare(a: Egg | Bird, b: Egg | Bird): number {
 
 function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {
   const chosen = candidates.slice(0, who.count);
-  const left = candidates.slice(who.count);
+  const left = candidates.slice(who.count).filter((one) => !isNotMeant(scene, one, wanted.did));
   const past = (one: T) => isPast(scene, wanted, one);
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));

@@ -1,6 +1,7 @@
 import type { Place } from '../findings/finding.ts';
 import type { Who } from '../journal/grammar/who.ts';
-import { feederOf, housingOf, whyNotAlive, youngInReach } from './lives.ts';
+import { walksOff } from '../species/walks-off.ts';
+import { feederOf, housingOf, livesAway, whyNotAlive, youngInReach } from './lives.ts';
 import type { Bird, Pair } from './model.ts';
 import { parentsOf } from './names.ts';
 import { refuse, type Scene } from './scene.ts';
@@ -28,10 +29,21 @@ export function livingParents(
   });
 }
 
+/** The young that go where the pair goes: those that it feeds, less those that were taken to another place before. */
+export function youngAtHome({ here }: Pair): Bird[] {
+  return [...here.young].filter((bird) => !livesAway(bird));
+}
+
 /** The young, guests included, that left the nest and were given no place of their own yet. */
 export function stillAtHome(pair: Pair): Bird[] {
   const young = [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
-  return young.filter((bird) => bird.fate === null && bird.fledged !== null && livesWith(pair, bird));
+  return young.filter((bird) => bird.fate === null && isOut(bird) && livesWith(pair, bird));
+}
+
+/** It was seen to leave the nest, or its kind is in none. */
+function isOut({ fledged, clutch }: Bird): boolean {
+  const profile = clutch?.pair.profile ?? null;
+  return fledged !== null || (profile !== null && walksOff(profile));
 }
 
 /** Fed here, or weaned and never moved since, with the pair or where it was reared by hand. */

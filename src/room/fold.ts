@@ -32,6 +32,8 @@ export interface Room {
   pairs: Pair[];
   /** Every bird the record knows of, the dead and gone included. */
   birds: Bird[];
+  /** Ends that no count can have meant, see {@link understandRoom}. */
+  notMeant: ReadonlySet<string>;
   /** What reading found, and what cannot or may not be true of all journals together; in order of place. */
   findings: Finding[];
 }
@@ -50,9 +52,24 @@ export interface Told {
 /**
  * Understands a room: walks through everything recorded up to the day, in the order in which it happened, and
  * keeps what became of every egg and bird. Pure; never throws for what a keeper wrote.
+ *
+ * Of a count nobody is named, so that a later line may name one that was taken for dead: then another was meant, and the
+ * record is walked through anew with that in mind.
  */
 export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day }): Room {
-  const walk = understanding(record, clock);
+  let room = walked(record, clock, new Set());
+  for (let before = 0, anew = 0; room.notMeant.size > before && anew < ANEW; anew++) {
+    before = room.notMeant.size;
+    room = walked(record, clock, room.notMeant);
+  }
+  return room;
+}
+
+/** Who is put in the place of another may be named later, too; no record worth reading is guessed at more often. */
+const ANEW = 8;
+
+function walked(record: RoomRecord, clock: { day: Day; today: Day }, notMeant: ReadonlySet<string>): Room {
+  const walk = understanding(record, clock, notMeant);
   let step = walk.next();
   while (!step.done) step = walk.next();
   return step.value;
@@ -62,6 +79,7 @@ export function understandRoom(record: RoomRecord, clock: { day: Day; today: Day
 export function* understanding(
   record: RoomRecord,
   clock: { day: Day; today: Day },
+  notMeant: ReadonlySet<string>,
 ): Generator<Told, Room, void> {
   const fold: Fold = {
     pairs: new Map(),
@@ -75,6 +93,7 @@ export function* understanding(
     own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],
+    notMeant: new Set(notMeant),
     today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
   };
   listBirds(fold, record.birds, clock.day);
@@ -94,6 +113,7 @@ export function* understanding(
     own: fold.own,
     pairs,
     birds: [...new Set(fold.birds.values())],
+    notMeant: fold.notMeant,
     findings: fold.findings.sort(byPlace),
   };
 }
@@ -167,10 +187,14 @@ function applyPairObservation(
   apply(scene, observation.value, observation.at);
   // What it says may have opened the clutch.
   const pinned = clutchNumbered(pair, number);
+  if (pinned === null && number !== null) {
+    // Of another clutch it is no news, and no task of theirs is done by it.
+    reportNoClutch(scene, number);
+    return { pair, clutch: null, about: scene.about };
+  }
   const site = siteOf({ entry, pinned });
   const event = eventOf(fold, { day: entry.date, key: observation.key, site, clutch: pinned });
   pair.events.push(event);
-  if (pinned === null && number !== null) reportNoClutch(scene, number);
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
   return { pair, clutch: pinned, about: scene.about };

@@ -69,6 +69,7 @@ export function openClutch(scene: Scene, options: { counted: boolean }): Clutch 
   };
   pair.clutches.push(clutch);
   pair.clutches.sort((a, b) => a.number - b.number);
+  if (entry.clutch !== null) scene.pinned ??= clutch;
   return clutch;
 }
 
@@ -332,6 +333,12 @@ function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
 /** Where a bird lives now, or null where nobody wrote it. */
 export function housingOf(bird: Bird): string | null {
   return bird.stays.at(-1)?.housing ?? null;
+}
+
+/** Whether it lives in another housing than the pair that feeds it. */
+export function livesAway(bird: Bird): boolean {
+  const feeder = feederOf(bird);
+  return feeder !== null && housingOf(bird) !== feeder.housing;
 }
 
 /** A bird is here again: its absence is kept, and who was out of the room stays apart as one that is new. */

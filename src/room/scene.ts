@@ -28,6 +28,8 @@ export interface Fold {
   /** Days that a new bird stays apart. */
   quarantineDays: number;
   findings: Finding[];
+  /** Ends that no count can have meant: whoever it was, a later line names it. */
+  notMeant: Set<string>;
   /** The day that the fold has come to, and what was observed on it without a word of a clutch or a nest. */
   today: { day: Day; events: Map<string, Event> };
 }
@@ -40,7 +42,7 @@ export interface Scene {
   day: Day;
   /** What is reported happened on one of these days. */
   since: Span;
-  /** The clutch that the entry is pinned to, where the pair has it. */
+  /** The clutch that the entry is pinned to, where the pair has it, or once the entry has begun it. */
   pinned: Clutch | null;
   /** Whom its words turn out to be about; filled while it is taken in. */
   about: About[];
@@ -76,7 +78,13 @@ export function lastLook(pair: Pair, site: string | null, day: Day): Day | null 
 
 /** Whether the entry speaks of this clutch: the pinned one, else any of the nest that it names. Guests by themselves are in any. */
 export function means(scene: Scene, clutch: Clutch | null): boolean {
+  if (meansNone(scene)) return false;
   return scene.pinned === null ? isInNest(scene, clutch) : clutch === scene.pinned;
+}
+
+/** Whether the entry is pinned to a clutch that the pair does not have: what it says is of no other. */
+export function meansNone({ entry, pinned }: Scene): boolean {
+  return entry.clutch !== null && pinned === null;
 }
 
 /** Whether a clutch is in the nest that the entry is about: the one it names, else that of the pinned clutch, else any. */

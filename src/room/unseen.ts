@@ -1,9 +1,17 @@
 import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
-import { addEgg, incubation, layingEndsAfter, layingInterval, longPast, usualClutch } from './lives.ts';
+import {
+  addEgg,
+  fledging,
+  incubation,
+  layingEndsAfter,
+  layingInterval,
+  longPast,
+  usualClutch,
+} from './lives.ts';
 import type { Clutch, Egg } from './model.ts';
 import { nestFreeSince } from './nest-free.ts';
-import { lastLook, report, type Scene } from './scene.ts';
+import { lastLook, report, type Scene, siteOf } from './scene.ts';
 
 /**
  * An egg that must have been there though nobody wrote it down.
@@ -22,8 +30,19 @@ export function unseenLaying(clutch: Clutch, day: Day, age = 0): Span {
 }
 
 /** One more egg that a count speaks of, as {@link addUnseenEgg}; null where it is known how many were laid. */
-export function uncountedEgg(clutch: Clutch, day: Day): Egg | null {
-  return clutch.counted ? null : addUnseenEgg(clutch, day);
+export function uncountedEgg(clutch: Clutch, day: Day, age = 0): Egg | null {
+  return clutch.counted ? null : addUnseenEgg(clutch, day, age);
+}
+
+/**
+ * How many days old young can be that are found in a nest of which nobody wrote that they hatched: no older than the last
+ * look, and where there was none, or long ago, as old as one that is about to leave it.
+ */
+export function ageWhenFound(scene: Scene): number {
+  const { pair, day, since, entry } = scene;
+  const longest = Math.round(fledging(pair.profile).high);
+  const looked = entry.after !== null || lastLook(pair, siteOf(scene), day) !== null;
+  return looked ? Math.min(longest, day - since.from) : longest;
 }
 
 /** What is asked of the eggs out of which more young came than are known. */
@@ -38,7 +57,7 @@ export interface UnseenEggs {
  * The eggs that nobody saw and that had hatched by a day: of clutches that were never counted, and of those to which eggs may
  * have come after the last look.
  */
-export function unseenEggs(scene: Scene, hatched: Day): UnseenEggs {
+export function unseenEggs(scene: Scene, hatched: Day, age = 0): UnseenEggs {
   const known = new Map<Clutch, boolean>();
   const grows = (clutch: Clutch) => {
     // As it was before the first was added.
@@ -49,7 +68,7 @@ export function unseenEggs(scene: Scene, hatched: Day): UnseenEggs {
   return {
     grows,
     another: (clutch) =>
-      uncountedEgg(clutch, hatched) ?? (grows(clutch) ? grownEgg(scene, clutch, hatched) : null),
+      uncountedEgg(clutch, hatched, age) ?? (grows(clutch) ? grownEgg(scene, clutch, hatched) : null),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Located } from '../journal/grammar/values.ts';
+import { hostClutch } from './choose.ts';
 import { isDependent, takesEggs } from './lives.ts';
 import type { Bird, Clutch, Egg, EggPlace, Pair } from './model.ts';
 import { reportNoPair, type Scene } from './scene.ts';
@@ -14,11 +15,13 @@ export function placeNamed(scene: Scene, name: Located): EggPlace | null {
   return { kind: 'nest', pair, clutch: guestClutch(pair, scene) };
 }
 
-/** The clutch of the pair that guests live with: the youngest that has eggs or young of its own in the nest. */
+/** The clutch of the pair that guests live with: the youngest that has eggs or young in the nest, its own or other guests. */
 function guestClutch(pair: Pair, scene: Scene): Clutch | null {
+  const there = new Set([...pair.here.eggs, ...pair.here.young].map(hostClutch));
   return (
     pair.clutches.findLast(
       (clutch) =>
+        there.has(clutch) ||
         clutch.eggs.some((egg) => egg.fate === null) ||
         clutch.chicks.some(isDependent) ||
         takesEggs(clutch, scene.day),

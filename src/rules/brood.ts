@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
-import { isDependent, isFedByHand } from '../room/lives.ts';
+import { fledging, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import type { Profile } from '../species/profile.ts';
@@ -111,7 +111,6 @@ function makeBrood(
   });
   const running = clocks.filter(({ clock }) => clock.running);
   const waiting = running.filter(({ egg }) => mayHatch(egg));
-  const sat = (time: EggTime) => ({ ...startSeen(time), duration: time.duration });
   const nestlings = young.filter((bird) => bird.fledged === null);
   return {
     room,
@@ -127,7 +126,7 @@ function makeBrood(
     sitting: clutch === null ? null : sittingStart(clutch, room.day),
     clocks,
     waiting,
-    hatch: fromPipped(expected(waiting.map(sat)), waiting),
+    hatch: hatchOf(waiting),
     term: expected(running.map(sat)),
     fledge: expected(
       nestlings.flatMap((bird) => {
@@ -176,6 +175,19 @@ function expected(
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };
 }
 
+const sat = (time: EggTime) => ({ ...startSeen(time), duration: time.duration });
+
+function hatchOf(waiting: readonly EggTime[]): Expected | null {
+  return fromPipped(expected(waiting.map(sat)), waiting);
+}
+
+/** The brood as if it had no other eggs than those that are reared on live food: beside them others may hatch that need none. */
+export function onLiveFood(brood: Brood): Brood {
+  const isFed = (egg: Egg) => (profileIn(brood, egg)?.liveFood?.value ?? 'no') !== 'no';
+  const waiting = brood.waiting.filter(({ egg }) => isFed(egg));
+  return { ...brood, eggs: brood.eggs.filter(isFed), waiting, hatch: hatchOf(waiting) };
+}
+
 /** A chick that has cracked its shell is out within a day or two, whatever its kind usually takes. */
 function fromPipped(hatch: Expected | null, waiting: readonly EggTime[]): Expected | null {
   const early = waiting
@@ -204,6 +216,22 @@ export function mayHatch(egg: Egg): boolean {
   if (egg.pipped !== null) return true;
   const says = lampSays(egg);
   return says !== 'clear' && says !== 'dead';
+}
+
+/** Whether nobody is ever asked to look in, and nobody hatched that was heard or seen: there may be chicks, or none. */
+export function isNeverSeen({ pair, where, hatched }: Brood): boolean {
+  return pair.nestLooks === 'never' && where === 'nest' && hatched.length === 0;
+}
+
+/**
+ * The last day of the hatch window; where nobody ever looks in, that by which chicks that nobody saw would have left the nest,
+ * unless somebody did look since. Null where no egg may hatch.
+ */
+export function mayHoldChicksUntil(brood: Brood): Day | null {
+  const { pair, clutch, hatch, profile, room } = brood;
+  if (hatch === null || !isNeverSeen(brood)) return hatch?.to ?? null;
+  const looked = lastLook(pair, clutch?.site ?? null, room.day + 1);
+  return looked !== null && looked > hatch.to ? hatch.to : hatch.to + fledging(profile).high;
 }
 
 /** Whether anybody of a brood lives, or may still hatch. */

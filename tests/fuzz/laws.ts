@@ -28,7 +28,7 @@ function brokenLaws(room: Room): string[] {
 export function raisedByCount(record: RoomRecord, clock: { day: Day; today: Day }): string[] {
   const raised: string[] = [];
   const named = new Set<Absence>();
-  for (const { sighting, about } of understanding(record, clock)) {
+  for (const { sighting, about } of understanding(record, clock, new Set())) {
     const { of, observation } = sighting;
     if (of !== 'pair' || observation.key !== 'back') continue;
     for (const bird of about.flatMap(({ who }) => who)) {

@@ -63,8 +63,8 @@ the note last and in double quotes, is the form that git merges best.
 | a ring, \`ring:014\` | where a code looks like a count or a ref |
 | \`all\` | everyone in this nest for whom it is possible, guests included; in \`crops\`, \`died\` and \`fostered\` the nestlings, where there are any |
 
-A number takes those that agree best with what is known, then the lowest; where the guess would change a rate, \`check\` asks
-for refs. Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
+A number takes those that agree best with what is known, then the lowest; who is named by a later line was not the one that
+died, hatched or was lost by number. Where the guess would change a rate, \`check\` asks for refs. Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
 \`candled\` and \`checked\` only. The day of hatching is day 0; so is the day full sitting began.
 
 ## What can be seen or done

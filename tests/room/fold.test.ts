@@ -97,6 +97,29 @@ describe('clutches by number', () => {
     expect(clutches.map(({ number, site }) => `${number} ${site}`)).toEqual(['2 right', '5 left']);
   });
 
+  // Four eggs that were found in an old nest are not the four that are sat on.
+  it('that the pair does not have are no other: what is told of them leaves the eggs and chicks of the nest alone', () => {
+    const eggs = 'date: 2026-03-01, laid: 1\ndate: 2026-03-04, laid: 3, sitting';
+    const chicks = `${eggs}\ndate: 2026-03-16, hatched: 4`;
+    for (const [log, last] of [
+      [eggs, '2026-03-16, clutch: 3, hatched: 3'],
+      [eggs, '2026-03-10, clutch: 3, lost: {clear: 4}'],
+      [eggs, '2026-03-16, clutch: 3, heard'],
+      [chicks, '2026-03-20, clutch: 3, died: 2'],
+      [chicks, '2026-03-20, clutch: 3, died: {missing: all}'],
+      [chicks, '2026-04-03, clutch: 3, fledged: 4'],
+    ] as const) {
+      const without = room({ P: waxbills(log) }, '2026-04-03');
+      const known = room({ P: waxbills(`${log}\ndate: ${last}`) }, '2026-04-03');
+      expect(codes(known), last).toEqual(['no-such-clutch']);
+      const told = ({ pairs, birds }: typeof known) => [
+        pairs.map(({ clutches, looks }) => [clutches.map(fates), looks.length]),
+        birds.map(({ id, fledged, fate }) => [id, fledged, fate]),
+      ];
+      expect(told(known), last).toEqual(told(without));
+    }
+  });
+
   it('that nothing opened are named once an entry, each entry by itself', () => {
     const log = `date: 2026-03-01, laid: 2
       date: 2026-03-02, clutch: 4, skip: candle, food: [egg food]

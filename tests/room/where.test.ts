@@ -39,6 +39,23 @@ describe('where an egg lies', () => {
     expect(lastPlace(known)).toMatchObject({ kind: 'nest', pair: { id: 'BF-1' }, clutch: { number: 2 } });
   });
 
+  it('is with the guests that lie there already, from whatever pair they came: a nest is one nest', () => {
+    const files = {
+      P: waxbills(`${laid}\ndate: 2026-03-08, fostered: {BF-1: all}`),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        'date: 2026-03-04, laid: 4, sitting\ndate: 2026-03-08, lost: {removed: all}',
+      ),
+      R: journal('SF-1', 'star finch', 'date: 2026-03-12, laid: 2, fostered: {BF-1: all}'),
+    };
+    const hosts = [...pairIn(room(files, '2026-03-12'), 'BF-1').here.eggs].map(({ places }) => {
+      const place = places.at(-1)?.place;
+      return place?.kind === 'nest' ? (place.clutch?.number ?? null) : undefined;
+    });
+    expect(hosts).toEqual([1, 1, 1, 1, 1, 1]);
+  });
+
   it('is with the youngest clutch of the foster’s that has an egg or a chick left, whatever became of the others', () => {
     const clutch = (foster: string) => {
       const place = lastPlace(underFoster(foster));

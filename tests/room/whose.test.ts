@@ -19,6 +19,16 @@ describe('two broods of one pair', () => {
     ]);
   });
 
+  it('a count means young that live in another flight last, though theirs is the older brood, and says so', () => {
+    const away = {
+      P: waxbills(`${two}\ndate: 2026-04-20, moved: {all: nursery}\ndate: 2026-04-24, died: 1`),
+    };
+    expect(dead(away)).toEqual(['LW-1/2/c1']);
+    expect(doubts(away)).toEqual([
+      'died: possible in more than one clutch; taken as clutch 2, not clutch 1. say which: `clutch: 2`',
+    ]);
+  });
+
   it('a ref takes the younger, and says which, which not, and what to write', () => {
     expect(doubts({ P: waxbills(`${two}\ndate: 2026-04-24, died: c1`) })).toEqual([
       'died: possible in more than one clutch; taken as LW-1/2, not LW-1/1. say which: `clutch: 2`',
@@ -335,6 +345,20 @@ it('the same bird named twice in one breath is meant once', () => {
   const known = room({ P: waxbills(log) }, '2026-07-01');
   expect(birdIn(known, 'LW-1/1/c1').fedBy).toHaveLength(1);
   expect(known.findings).toEqual([]);
+});
+
+describe('eggs of one clutch in the nest and in the incubator', () => {
+  it('hatch by count in the nest first, where somebody has to feed the chick; a guess that is said', () => {
+    const both = 'date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-06, set: {incubator: [e1, e2]}';
+    const files = (entry: string) => ({ P: waxbills(`${both}\ndate: 2026-03-18, hatched: ${entry}`) });
+    const out = ({ P }: Files) =>
+      room({ P: P as string }, '2026-03-18').birds.flatMap(({ egg }) => egg?.ref ?? []);
+    expect(out(files('1'))).toEqual(['e3']);
+    expect(doubts(files('1'))).toEqual([
+      'hatched: taken as e3, but e4, e1, e2 would do as well and count differently. name them: refs such as e1 or c2',
+    ]);
+    for (const sure of ['4', 'e1', '[e1, e2]']) expect(doubts(files(sure)), sure).toEqual([]);
+  });
 });
 
 describe('chicks that hatched in the incubator', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { housingOf } from '../../src/room/lives.ts';
-import { room } from '../rooms.ts';
+import { agenda, room } from '../rooms.ts';
 import { birdIn, codes, due, journal, pairIn, waxbills } from './morning.ts';
 
 const parents = 'cock: LW-19-04\nhen: LW-20-11\nhousing: flight 2';
@@ -32,6 +32,16 @@ describe('a family', () => {
     const log = 'date: 2026-03-20, parted: {cock: flight 7}\ndate: 2026-03-22, reunited: flight 5';
     expect(housings(log, '2026-03-22')).toEqual(['flight 5', 'flight 5', 'flight 5']);
     expect(pairIn(room(files(log), '2026-03-22'), 'LW-1').here.young.size).toBe(3);
+  });
+
+  it('leaves young where they are that were taken to another flight before, whoever still feeds them', () => {
+    const away = 'date: 2026-04-04, fledged: 3\ndate: 2026-04-08, moved: {c1: nursery}';
+    for (const move of ['moved: flight 5', 'reunited: flight 5'])
+      expect(housings(`${away}\ndate: 2026-04-09, ${move}`, '2026-04-09'), move).toEqual([
+        'flight 5',
+        'flight 5',
+        'nursery',
+      ]);
   });
 
   it('leaves behind a cock that was parted', () => {
@@ -178,5 +188,25 @@ describe('what cannot be', () => {
   it('is a chick younger than the days since it was seen', () => {
     const log = waxbills('date: 2026-03-10, hatched: 2\ndate: 2026-03-16, aged: {3: c1}', parents);
     expect(codes(room({ a: log }, '2026-03-16'))).toEqual(['impossible']);
+  });
+});
+
+describe('young that were taken to another flight before they feed themselves', () => {
+  const away = 'date: 2026-04-04, fledged: 3\ndate: 2026-04-10, moved: {"c1, c2": nursery}';
+  const tasks = (log: string, on: string) =>
+    agenda(files(log), on, 0).map(({ task, housing, who, apart }) => [task, housing, who, apart]);
+
+  // Lavender waxbills feed themselves at 30 to 40 days.
+  it('are seen to where they live, and those that stayed where they stayed', () => {
+    expect(tasks(away, '2026-04-20').filter(([task]) => task === 'independent')).toEqual([
+      ['independent', 'nursery', ['c1', 'c2'], 'nursery'],
+      ['independent', 'flight 2', ['c3'], null],
+    ]);
+  });
+
+  it('are in no danger from parents that would drive them, once all of them are out', () => {
+    const all = away.replace('"c1, c2"', 'all');
+    const watched = (log: string) => tasks(log, '2026-04-12').some(([task]) => task === 'watch-restart');
+    expect([watched(away), watched(all)]).toEqual([true, false]);
   });
 });

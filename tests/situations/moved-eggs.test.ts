@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { room } from '../rooms.ts';
+import { agenda, room } from '../rooms.ts';
 import {
   birdIn,
   clutchIn,
@@ -142,5 +142,31 @@ describe('eggs set in an incubator', () => {
     expect(fates(clutchIn(known, 'LW-1/1'))).toEqual(['e1 hatched', 'e2 hatched', 'e3 open']);
     expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({ housing: 'hand', nest: null });
     expect(codes(known)).toEqual([]);
+  });
+});
+
+// Gouldian finches sit 13–16 d and rear without live food, lavender waxbills 11–13 d and never without it (the profiles).
+describe('eggs of two species under one foster pair', () => {
+  const files = {
+    B: journal(
+      'BF-1',
+      'bengalese finch',
+      'date: 2026-03-01, laid: 4, sitting\ndate: 2026-03-02, lost: {removed: all}',
+    ),
+    G: journal('GF-1', 'gouldian finch', 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, fostered: {BF-1: e1}'),
+    L: journal('LW-1', 'lavender waxbill', 'date: 2026-03-12, laid: 1, fostered: {BF-1: e1}'),
+  };
+
+  it('want live food before those hatch that are reared on it, whatever else hatched or is due before', () => {
+    expect(spell(files, 'live-food', 'BF-1', '2026-03-01', '2026-04-10')).toEqual(['03-21 … 03-26']);
+    const out = { ...files, B: `${files.B}\n  - {date: 2026-03-16, hatched: GF-1/1/e1}` };
+    expect(spell(out, 'live-food', 'BF-1', '2026-03-16', '2026-04-10')).toEqual(['03-21 … 03-26']);
+    const [task] = agenda(out, '2026-03-21', 0).filter((one) => one.task === 'live-food');
+    expect(task).toMatchObject({ who: ['LW-1/1/e1'], species: 'lavender waxbill' });
+  });
+
+  it('are one nest that is expected to hatch, from the first to the last', () => {
+    const [task] = agenda(files, '2026-03-16', 0).filter((one) => one.task === 'hatch');
+    expect(task).toMatchObject({ who: null });
   });
 });

@@ -20,6 +20,33 @@ describe('begging is the first that is written of a nest', () => {
   });
 });
 
+describe('chicks are found at the first look into a nest', () => {
+  const files = { a: waxbills('date: 2026-05-14, checked: {eggs: 1, chicks: 3}') };
+  const hatched = (log: string) => {
+    const span = birdIn(room({ a: waxbills(log) }, '2026-05-14'), 'LW-1/1/c1').hatched;
+    return span === null ? null : days(span);
+  };
+
+  // Lavender waxbills leave the nest at 17 to 21 days; rings go on at 7 to 8.
+  it('they may be about to fly: no look into the nest is asked for, and fledging is watched for', () => {
+    expect(hatched('date: 2026-05-14, checked: {chicks: 3}')).toBe('04-23…05-14');
+    expect(due(files, '2026-05-14')).toEqual(expect.arrayContaining(['LW-1 warm-nights', 'LW-1 fledge']));
+    expect(spell(files, 'ring', 'LW-1', '2026-05-14', '2026-06-10')).toEqual([]);
+  });
+
+  it('once their age is told, all days are theirs: the egg beside them is left over', () => {
+    const told = { a: `${files.a}\n  - {date: 2026-05-15, aged: {5: all}}` };
+    expect(days(birdIn(room(told, '2026-05-15'), 'LW-1/1/c3').hatched as never)).toBe('05-10');
+    expect(spell(told, 'ring', 'LW-1', '2026-05-14', '2026-06-10')).toEqual(['05-16 … 05-18']);
+  });
+
+  it('after a look they are no older than that, and after one of long ago as old as they can be', () => {
+    expect(hatched('date: 2026-05-10, checked\ndate: 2026-05-14, checked: {chicks: 3}')).toBe('05-11…05-14');
+    expect(hatched('date: 2026-01-10, checked\ndate: 2026-05-14, checked: {chicks: 3}')).toBe('04-23…05-14');
+    expect(hatched('date: 2026-01-10, checked\ndate: 2026-05-14, heard')).toBe('04-23…05-14');
+  });
+});
+
 describe('a nest that is never looked into', () => {
   const files = {
     a: waxbills(
@@ -51,6 +78,14 @@ describe('a nest that is never looked into', () => {
     expect(warned(files, 'live-food-missing', '2026-03-16').map(({ level }) => level)).toEqual(['act']);
     const fed = { a: `${files.a}\n  - {date: 2026-03-16, food: [live food]}` };
     expect(warned(fed, 'live-food-missing', '2026-03-16')).toEqual([]);
+  });
+
+  // 13 days of sitting at most, 21 in the nest: unseen chicks would be out by early April (the profile).
+  it('wants live food as long as chicks may be in there that nobody heard', () => {
+    const silent = { a: waxbills('date: 2026-03-04, sitting: hen', 'nest-looks: never') };
+    expect(spell(silent, 'live-food', 'LW-1', '2026-03-04', '2026-06-01')).toEqual(['03-04 … 04-06']);
+    const found = { a: `${silent.a}\n  - {date: 2026-03-22, checked: {eggs: 1}}` };
+    expect(spell(found, 'live-food', 'LW-1', '2026-03-23', '2026-06-01')).toEqual([]);
   });
 
   // Lavender waxbills: the parents may drive from five days after the first fledging.

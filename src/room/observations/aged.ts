@@ -30,8 +30,7 @@ export const aged: Apply<'aged'> = (scene, value) => {
       for (const bird of young) {
         bird.aged = { day, days };
         bird.hatched = { from: hatched, to: hatched };
-        if (bird.egg !== null && !canHatchBy(bird.egg, hatched))
-          bird.egg.laid = unseenLaying(bird.egg.clutch, hatched);
+        if (bird.egg !== null && isUnseen(bird.egg)) bird.egg.laid = unseenLaying(bird.egg.clutch, hatched);
       }
     } else {
       const eggs = chooseEggs(scene, who, {

@@ -6,7 +6,7 @@ import { joined } from '../lists.ts';
 import { canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
 import type { Bird, Clutch, Egg } from '../model.ts';
 import { clutchesThere, isInNest, report, type Scene, youngestMeant } from '../scene.ts';
-import { addUnseenEgg, noteGrown, unseenEggs } from '../unseen.ts';
+import { addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 import { addLaid, growsBy } from './laid.ts';
 
@@ -56,7 +56,8 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     const eggs = inNest(scene, scene.pair.here.eggs)
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
       .sort(likeliestToHatch(scene.day));
-    const unseen = unseenEggs(scene, scene.day);
+    const age = ageWhenFound(scene);
+    const unseen = unseenEggs(scene, scene.day, age);
     const nest = clutch ?? youngestMeant(scene, unseen.grows);
     const told = nest?.eggs.length ?? 0;
     for (let i = 0; i < more; i++) {
@@ -65,7 +66,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
         mismatch(scene, clutch, 'chicks', known, seen);
         break;
       }
-      hatch(scene.fold, egg, { from: Math.max(scene.since.from, egg.laid.from), to: scene.day }, scene.day);
+      hatch(scene.fold, egg, { from: Math.max(scene.day - age, egg.laid.from), to: scene.day }, scene.day);
       if (i < eggs.length && hostClutch(egg)?.counted)
         report(scene, seen.at, 'counted-as-hatched', { who: egg.ref });
     }

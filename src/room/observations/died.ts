@@ -7,6 +7,7 @@ import {
   feederOf,
   hatch,
   isFedByHand,
+  livesAway,
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
@@ -29,8 +30,9 @@ export const died: Apply<'died'> = (scene, value) => {
       // A brood that is found dead lay in the nest.
       before: (bird) => notFledged(bird) && !isFedByHand(bird),
       cause: (said) => (WORDS.test(said) ? said : null),
-      // Most that die do so in the nest.
+      // Most that die do so in the nest, and it is there that the pair's journal looks.
       ...whoeverRears,
+      last: (bird) => isFedByHand(bird) || livesAway(bird),
     });
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);

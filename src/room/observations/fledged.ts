@@ -13,7 +13,7 @@ import {
   youngInReach,
 } from '../lives.ts';
 import type { Bird, Clutch, Egg, Seen } from '../model.ts';
-import { clutchesThere, lastLook, means, type Scene, siteOf } from '../scene.ts';
+import { clutchesThere, isInNest, lastLook, means, meansNone, type Scene, siteOf } from '../scene.ts';
 import { type UnseenEggs, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 
@@ -24,7 +24,9 @@ const alike = likeLast<Seen>();
 export const fledged: Apply<'fledged'> = (scene, who) => {
   const { pair, day } = scene;
   const nestlings = () => youngInReach(pair).filter((young) => young.fledged === null);
-  const isKnown = () => nestlings().some((young) => means(scene, hostClutch(young)));
+  // Of another clutch than the one it names while young of that nest are known, it is a slip: nothing opens.
+  const isThere = meansNone(scene) ? isInNest : means;
+  const isKnown = () => nestlings().some((young) => isThere(scene, hostClutch(young)));
   if (!isKnown() && who.kind === 'count') hatchUntold(scene, who.count);
   if (
     !isKnown() &&

@@ -11,6 +11,7 @@ import {
   hasClutchInCourse,
   hatch,
   longPast,
+  nestOf,
   openClutch,
   whyNotOpen,
 } from '../lives.ts';
@@ -37,7 +38,9 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     among: reach.filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: (egg) => hatchRank(egg, scene.day),
-    kind: (egg) => `${owner(egg)} ${lampSays(egg)}`,
+    // Whoever hatches in the nest has to be fed there, and nobody but the journal tells it.
+    likely: (egg) => Number(nestOf(egg) === null),
+    kind: (egg) => `${owner(egg)} ${lampSays(egg)} ${nestOf(egg) === null ? 'incubator' : 'nest'}`,
     mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),
     another: unseen.another,
   });

@@ -1,10 +1,10 @@
 import type { Day } from '../../days.ts';
 import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import { begun, canHatchBy, fledging, hatch, incubation, longPast, openClutch } from '../lives.ts';
+import { begun, canHatchBy, hasClutchInCourse, hatch, incubation, longPast, openClutch } from '../lives.ts';
 import type { Egg } from '../model.ts';
-import { isInNest, lastLook, means, refuse, siteOf } from '../scene.ts';
-import { addUnseenEgg } from '../unseen.ts';
+import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
+import { addUnseenEgg, ageWhenFound } from '../unseen.ts';
 import type { Apply } from './apply.ts';
 import { tooSoon } from './hatched.ts';
 
@@ -13,9 +13,10 @@ import { tooSoon } from './hatched.ts';
  * be as old as one that is about to leave it. Where fledglings are fed and no egg is due, it is they who beg.
  */
 export const heard: Apply<'heard'> = (scene, _text, at) => {
-  const { pair, day, entry, pinned } = scene;
+  const { pair, day, pinned } = scene;
   const inNest = [...pair.here.young].filter((young) => isInNest(scene, hostClutch(young)));
   if (inNest.some((young) => young.fledged === null)) return;
+  if (meansNone(scene) && hasClutchInCourse(clutchesThere(scene), day)) return;
   const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
   const ripe = eggs.filter((egg) => (inNest.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   ripe.sort(likeliestToHatch(day));
@@ -26,11 +27,9 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
     if (why !== null) refuse(scene, at, why, { who: fresh.ref, did: 'hatched' });
     return;
   }
-  const unseen = entry.after === null && lastLook(pair, siteOf(scene), day) === null;
-  const age = unseen ? Math.round(fledging(pair.profile).high) : 0;
+  const age = ageWhenFound(scene);
   const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day, age);
-  const since = unseen ? day - age : scene.since.from;
-  const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), since);
+  const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), day - age);
   const chick = hatch(scene.fold, egg, { from: Math.min(day, earliest), to: day }, day);
   chick.placeholder = true;
   egg.clutch.chicksCounted = false;

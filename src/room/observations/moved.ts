@@ -1,5 +1,5 @@
 import { chooseBirds, namedFirst } from '../choose.ts';
-import { stillAtHome } from '../family.ts';
+import { stillAtHome, youngAtHome } from '../family.ts';
 import { housingCalled } from '../housings.ts';
 import { housingOf, rehouse, whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
@@ -13,8 +13,8 @@ export const moved: Apply<'moved'> = (scene, value) => {
     const housing = housingCalled(fold, said);
     if (who === null) {
       const parents = parentsOf(scene, 'both').filter((bird) => livesHere(bird, pair.housing));
+      const family: Bird[] = [...parents, ...youngAtHome(pair)];
       pair.housing = housing;
-      const family: Bird[] = [...parents, ...pair.here.young];
       for (const bird of family) rehouse(bird, day, housing);
       continue;
     }

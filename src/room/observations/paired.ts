@@ -1,7 +1,7 @@
 import type { Place } from '../../findings/finding.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import type { ObservationValue } from '../../journal/observations/index.ts';
-import { livingParents } from '../family.ts';
+import { livingParents, youngAtHome } from '../family.ts';
 import { housingCalled } from '../housings.ts';
 import { becomeIndependent, isDependent, settle } from '../lives.ts';
 import { together } from '../model.ts';
@@ -36,6 +36,7 @@ function leavesMate(scene: Scene, mates: ObservationValue<'paired'>): boolean {
 /** The parents live together from now on, a new mate as much as the old; their young go where they go. */
 function houseFamily(scene: Scene, said: Located | null, what: 'paired' | 'reunited', at: Place): void {
   const { fold, pair, day } = scene;
+  const family = youngAtHome(pair);
   if (said !== null) pair.housing = housingCalled(fold, said);
   for (const sex of ['cock', 'hen'] as const) {
     for (const bird of livingParents(scene, sex, { at, did: what })) {
@@ -46,8 +47,7 @@ function houseFamily(scene: Scene, said: Located | null, what: 'paired' | 'reuni
     }
   }
   if (said === null) return;
-  // A copy: whoever is settled leaves the nest's set and joins it again.
-  for (const young of [...pair.here.young]) {
+  for (const young of family) {
     settle(young, day, pair.housing, pair, young.stays.at(-1)?.clutch ?? null);
   }
 }

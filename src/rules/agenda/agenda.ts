@@ -2,6 +2,7 @@ import type { Day } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
+import { housingOf } from '../../room/lives.ts';
 import { refIn } from '../../room/model.ts';
 import type { Brood } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
@@ -127,7 +128,7 @@ function itemOf(
     bird: null,
     clutch: clutch?.number ?? null,
     who: anchor.who?.map((one) => refIn(brood, one)) ?? null,
-    housing: brood.housing,
+    housing: placeOf(brood, anchor),
     species,
     from: window.from,
     likely: window.likely,
@@ -140,10 +141,19 @@ function itemOf(
   };
 }
 
+/** Where it is to be done: with those that it is about, where they all live in one place. */
+function placeOf({ where, housing }: Brood, { who }: Anchor): string | null {
+  if (where !== 'nest') return where;
+  const [home = housing, other] = new Set(who?.map((one) => ('laid' in one ? housing : housingOf(one))));
+  return other === undefined ? home : housing;
+}
+
 /** One clutch may have a part of it elsewhere, guests of another species, or several days of hatching. */
 function apartOf(brood: Brood, { each }: Milestone, anchor: Anchor): string | null {
   const { where, pair } = brood;
+  const place = placeOf(brood, anchor);
   const foreign = anchor.profile != null && anchor.profile !== pair.profile ? anchor.profile.species : null;
-  const parts = [where === 'nest' ? null : where, foreign, each?.(anchor)].filter((part) => part != null);
+  const elsewhere = where !== 'nest' || place !== brood.housing ? place : null;
+  const parts = [elsewhere, foreign, each?.(anchor)].filter((part) => part != null);
   return parts.length === 0 ? null : parts.join(' ');
 }

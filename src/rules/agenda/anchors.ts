@@ -2,9 +2,11 @@ import { type Day, foundWords, hullOf, type Span, shortDay, shortSpan, spanOf } 
 import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
+import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Egg, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
+import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, type EggTime, profileIn } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 
@@ -129,7 +131,7 @@ export const hatchWindow: FindAnchors = (brood) => {
       ...(hatch.whole === null ? [] : [`still eggs on ${shortDay(hatch.whole)}`]),
       ...(hatch.pipped === null ? [] : [`${refIn(brood, hatch.pipped)} pipped ${shortDay(hatch.from)}`]),
     ].join(', '),
-    who: guests?.who ?? null,
+    who: first.length < brood.waiting.length ? null : (guests?.who ?? null),
   });
 };
 
@@ -311,14 +313,16 @@ function nightsOut(brood: Brood): Day | null {
  * before the last of the young died or was taken away, with whom the eggs were to stay.
  */
 export const leftOver: FindAnchors = (brood) => {
-  const { eggs, young, term, room } = brood;
+  const { eggs, young, term, room, profile } = brood;
   if (eggs.length === 0) return [];
-  const empty = nestEmpty(brood)[0];
+  // The hen walks off with her chicks: nobody is disturbed at the eggs that she leaves.
+  const left = profile !== null && walksOff(profile);
+  const empty = left ? undefined : nestEmpty(brood)[0];
   if (empty !== undefined) return [{ ...empty, who: eggs }];
-  if (term === null || room.day <= term.to || young.length > 0) return [];
+  if (term === null || room.day <= term.to || (young.length > 0 && !left)) return [];
   const start = eggTerm(brood)[0];
   const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
-  const alone = lastCare(brood);
+  const alone = left ? Number.NEGATIVE_INFINITY : lastCare(brood);
   return alone > term.to + 2
     ? [{ ...start, span: day(alone), says: `${says}, young were here until ${shortDay(alone)}`, who: eggs }]
     : [{ ...start, span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
@@ -332,11 +336,30 @@ function lastCare({ hatched }: Brood): Day {
   return Math.max(Number.NEGATIVE_INFINITY, ...ends.map(({ day: end }) => end ?? Number.NEGATIVE_INFINITY));
 }
 
-/** Young that are still fed, from the eldest's hatching to the youngest's; each species by itself. */
-export const dependents: FindAnchors = ({ young }) => {
-  const groups = bySpecies(young.filter((bird) => hatchedOn(bird) !== null));
-  return [...groups].map(([profile, birds]) => {
-    const span = hullOf(birds.flatMap((bird) => hatchedOn(bird) ?? []));
-    return { span, says: `hatched ${shortSpan(span)}`, who: groups.size > 1 ? birds : null, profile };
+/** Young that are still fed, from the eldest's hatching to the youngest's; each species, and each place, by itself. */
+export const dependents: FindAnchors = ({ pair, young }) => {
+  const groups = [...bySpecies(young.filter((bird) => hatchedOn(bird) !== null))].flatMap(
+    ([profile, birds]) => [...byHome(pair, birds)].map(([home, some]) => ({ profile, home, some })),
+  );
+  return groups.map(({ profile, home, some }) => {
+    const span = hullOf(some.flatMap((bird) => hatchedOn(bird) ?? []));
+    const who = groups.length > 1 || home !== pair.housing ? some : null;
+    return { span, says: `hatched ${shortSpan(span)}`, who, profile };
   });
 };
+
+/** Young that run about, from the first hatching to the last, by where they have to be warm. */
+export const onTheFloor: FindAnchors = (brood) => {
+  const [first] = firstHatching(brood);
+  const [last] = lastHatching(brood);
+  if (first === undefined || last === undefined) return [];
+  const whole = { ...last, span: { from: first.span.from, to: last.span.to } };
+  const homes = byHome(brood.pair, brood.young);
+  if ([...homes.keys()].every((home) => home === brood.pair.housing)) return one(whole);
+  return [...homes.values()].map((who) => ({ ...whole, who }));
+};
+
+/** Those that were taken out of their parents' housing are seen to where they live. */
+function byHome({ housing }: Brood['pair'], young: readonly Bird[]): Map<string | null, Bird[]> {
+  return grouped(young, (bird) => (livesAway(bird) ? housingOf(bird) : housing));
+}

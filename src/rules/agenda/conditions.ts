@@ -3,7 +3,7 @@ import type { ObservationKey } from '../../journal/observations/index.ts';
 import { hostClutch } from '../../room/choose.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import { layingEndsAfter } from '../../room/lives.ts';
+import { layingEndsAfter, livesAway } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
 import { isDown } from '../../room/nests-down.ts';
@@ -127,6 +127,9 @@ function laterClutches({ pair, clutch }: Brood, anchor: Anchor): Clutch[] {
 export function sameNest(a: Clutch | null, b: Clutch | null): boolean {
   return sameSite(a?.site ?? null, b?.site ?? null);
 }
+
+/** Those that are still fed were all taken out of the parents' housing. */
+export const allAway: Condition = ({ young }) => young.length > 0 && young.every(livesAway);
 
 /** One of the two is left. */
 export const alone: Condition = (brood) => isAlone(brood);

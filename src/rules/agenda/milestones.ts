@@ -1,7 +1,7 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { type Brood, type Expected, profilesToHatch } from '../brood.ts';
+import { type Brood, type Expected, mayHoldChicksUntil, onLiveFood, profilesToHatch } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
@@ -183,33 +183,40 @@ export const milestones = [
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',
     doneBy: '`food` that names live food',
-    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past; where it only helps, after its first day',
+    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past, under `never` once unseen chicks would have left the nest; where it only helps, after its first day',
     say: 'put live food out',
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
     needsLook: false,
     anchors: (brood) =>
-      anchors.hatchWindow(brood).map((anchor) => ({
+      anchors.hatchWindow(onLiveFood(brood)).map((anchor) => ({
         ...anchor,
         says: `hatch from ${shortDay(anchor.span.from)} (${anchor.says})`,
       })),
     window: (anchor, brood) => {
-      const fed = profilesToHatch(brood).filter(({ liveFood }) => (liveFood?.value ?? 'no') !== 'no');
-      const lead = Math.max(0, ...fed.map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2));
+      const fed = onLiveFood(brood);
+      const lead = Math.max(
+        0,
+        ...profilesToHatch(fed).map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2),
+      );
       return {
         ...days(-lead, 0, { from: 'from', to: 'from' })(anchor),
         days: `− ${lead} d`,
-        basis: basisFor(brood.hatch),
+        basis: basisFor(fed.hatch),
       };
     },
     done: is.liveFoodOffered,
     moot: is.any(is.needsNoLiveFood, is.withoutParents, is.noneMayHatch),
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
-    lapses: (_anchor, { to }, brood) =>
-      brood.hatch !== null &&
-      profilesToHatch(brood).some(({ liveFood }) => ['required', 'advised'].includes(liveFood?.value ?? 'no'))
-        ? brood.hatch.to + 1
-        : to,
+    lapses: (_anchor, { to }, brood) => {
+      const until = mayHoldChicksUntil(onLiveFood(brood));
+      return until !== null &&
+        profilesToHatch(brood).some(({ liveFood }) =>
+          ['required', 'advised'].includes(liveFood?.value ?? 'no'),
+        )
+        ? until + 1
+        : to;
+    },
   },
   {
     task: 'hatch',
@@ -336,14 +343,14 @@ export const milestones = [
     anchors: anchors.nestEmpty,
     window: days(0, 3),
     done: is.nestTakenOut,
-    moot: is.any(is.withoutParents, is.nestInUse, is.laidAgainHere, is.builtAgainHere),
+    moot: is.any(is.withoutParents, is.onFoot, is.nestInUse, is.laidAgainHere, is.builtAgainHere),
     lapses: afterAnchor(GIVEN_UP),
   },
   {
     task: 'watch-restart',
     when: 'first fledging + the profile’s restart days, with no end',
     doneBy: '`parted`, or the next clutch is laid',
-    over: 'no young depend any more, or one of the two is dead, gone or moved away; 60 d after the last of them must feed itself',
+    over: 'no young depend any more, they or one of the two live elsewhere, or one is dead or gone; 60 d after the last of them must feed itself',
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
@@ -362,7 +369,7 @@ export const milestones = [
       return restart === null ? null : days(restart.low, null, { from: 'from', to: 'from' })(anchor);
     },
     done: is.any(is.parted, is.laidAgain),
-    moot: is.any(is.withoutParents, is.noYoung, is.alone),
+    moot: is.any(is.withoutParents, is.noYoung, is.allAway, is.alone),
     // Long after they must have fed themselves they are asked about as unaccounted for.
     lapses: (_anchor, _window, brood) => {
       const ends = anchors.dependents(brood).map(({ span, profile }) => {

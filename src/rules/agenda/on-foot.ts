@@ -44,12 +44,7 @@ export const onFootTasks = [
     explain:
       'Chicks that run with the hen from the first day are brooded on the floor, by night and again and again by day. One parent that broods them is enough. Where none does, they need a brooder at once: a warm place, and a cooler one beside it, so that they can choose (common practice). Chicks that pipe loudly and crowd together are cold.',
     needsLook: false,
-    anchors: (brood) => {
-      const [first] = anchors.firstHatching(brood);
-      const [last] = anchors.lastHatching(brood);
-      if (first === undefined || last === undefined) return [];
-      return [{ ...last, span: { from: first.span.from, to: last.span.to } }];
-    },
+    anchors: anchors.onTheFloor,
     window: ({ span }, { profile }) => {
       const brooding = profile?.brooding?.value;
       if (brooding === undefined) return null;

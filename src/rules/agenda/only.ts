@@ -22,7 +22,8 @@ export function onlyFor(
   return (one) => {
     const ownPair = one.pair === null ? undefined : pairs.get(one.pair);
     const ownBird = one.bird === null ? undefined : birds.get(one.bird);
-    const where = one.housing ?? ownPair?.housing ?? (ownBird === undefined ? null : housingOf(ownBird));
+    const where =
+      one.housing ?? (ownBird === undefined ? null : housingOf(ownBird)) ?? ownPair?.housing ?? null;
     const what = ownPair?.species ?? ownBird?.species ?? null;
     return (
       (pair === null || one.pair === pair) &&

@@ -1,7 +1,7 @@
 import { type Day, type Span, without } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
-import { housingOf } from '../../room/lives.ts';
+import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import type { Brood } from '../brood.ts';
@@ -175,15 +175,17 @@ interface Family {
   clutch: Clutch;
   /** The clutch of the carer with which they live; null for guests of a pair without one. */
   home: Clutch | null;
+  /** Where they live: with the carer, or where they were taken before they fed themselves. */
+  housing: string | null;
   ready: number;
   coming: Int32Array[];
 }
 
 function familiesOf(room: Room, courses: readonly Course[]): Family[] {
   const families = new Map<string, Family>();
-  const of = (carer: Pair, clutch: Clutch, home: Clutch | null): Family => {
-    const key = `${carer.id} ${clutchId(clutch)}`;
-    const family = families.get(key) ?? { carer, clutch, home, ready: 0, coming: [] };
+  const of = (carer: Pair, clutch: Clutch, home: Clutch | null, housing = carer.housing): Family => {
+    const key = `${carer.id} ${clutchId(clutch)} ${housing}`;
+    const family = families.get(key) ?? { carer, clutch, home, housing, ready: 0, coming: [] };
     families.set(key, family);
     return family;
   };
@@ -196,8 +198,10 @@ function familiesOf(room: Room, courses: readonly Course[]): Family[] {
     }
   }
   for (const { prospect, independent } of courses) {
-    const { pair, clutch, home } = prospect;
-    if (pair !== null) of(pair, clutch, home).coming.push(independent);
+    const { pair, clutch, home, is } = prospect;
+    if (pair === null) continue;
+    const away = is.stage !== 'egg' && livesAway(is.bird);
+    of(pair, clutch, home, away ? housingOf(is.bird) : pair.housing).coming.push(independent);
   }
   return [...families.values()];
 }
@@ -207,17 +211,20 @@ function leavingPairs(
   courses: readonly Course[],
   { broods, until, draws }: { broods: readonly Brood[]; until: Day; draws: number },
 ): Leaving[] {
-  return familiesOf(room, courses).flatMap(({ carer, clutch, home, ready, coming }): Leaving[] => {
+  return familiesOf(room, courses).flatMap(({ carer, clutch, home, housing, ready, coming }): Leaving[] => {
     const young = estimateOf(countBy(coming, { from: Number.NEGATIVE_INFINITY, to: until }, draws));
     if (ready === 0 && young.high === 0) return [];
+    // Who lives elsewhere is in no chick's way.
+    const isHome = housing === carer.housing;
     const next = broods.find(
-      (brood) => brood.pair === carer && brood.clutch !== null && brood.clutch.number > (home?.number ?? 0),
+      (brood) =>
+        isHome && brood.pair === carer && brood.clutch !== null && brood.clutch.number > (home?.number ?? 0),
     );
     return [
       {
         pair: carer.id,
         clutch: clutchId(clutch),
-        housing: carer.housing,
+        housing,
         ready,
         young,
         days: young.high === 0 ? null : windowOf(coming, until, room.day, draws),
@@ -267,7 +274,13 @@ function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>): stri
     ...birds.flatMap(({ stays }) => stays.flatMap(({ housing }) => housing ?? [])),
   ]);
   const nursing = pairs.filter(({ here }) => here.eggs.size + here.young.size > 0);
-  const taken = new Set([...lived, ...NO_HOUSING, ...nursing.flatMap(({ housing }) => housing ?? [])]);
+  const fed = pairs.flatMap(({ here }) => [...here.young].flatMap((bird) => housingOf(bird) ?? []));
+  const taken = new Set([
+    ...lived,
+    ...fed,
+    ...NO_HOUSING,
+    ...nursing.flatMap(({ housing }) => housing ?? []),
+  ]);
   return [...named].filter((housing) => !taken.has(housing)).sort(naturally);
 }
 

@@ -40,11 +40,11 @@ type Circumstances = Omit<EventEntry, keyof Part | 'part' | 'found'>;
  */
 export function eventsOf(record: RoomRecord, room: Room): Iterable<EventEntry> {
   // Of the room no more than this is kept.
-  const { day, today } = room;
+  const { day, today, notMeant } = room;
   const names = namesIn(room);
   return {
     [Symbol.iterator]: () =>
-      byTime(merged(seenIn(record, { day, today }, names), othersIn(record, day, names))),
+      byTime(merged(seenIn(record, { day, today, notMeant }, names), othersIn(record, day, names))),
   };
 }
 
@@ -65,10 +65,10 @@ function namesIn({ pairs, birds }: Room): Names {
 /** What was observed, as it is taken in. */
 function* seenIn(
   record: RoomRecord,
-  clock: { day: Day; today: Day },
+  { notMeant, ...clock }: Pick<Room, 'day' | 'today' | 'notMeant'>,
   { pairs, listed }: Names,
 ): Generator<EventEntry> {
-  for (const told of understanding(record, clock)) {
+  for (const told of understanding(record, clock, notMeant)) {
     const { sighting, pair } = told;
     if (sighting.of === 'pair') {
       yield* pairRows(sighting, told, pairs.get(pair?.at) ?? null);

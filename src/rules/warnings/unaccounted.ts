@@ -4,7 +4,7 @@ import { type Clutch, clutchId } from '../../room/model.ts';
 import { count, listed, them } from '../../words.ts';
 import { askedUntil } from '../agenda/agenda.ts';
 import { GIVEN_UP } from '../agenda/state.ts';
-import { type Brood, profileIn } from '../brood.ts';
+import { type Brood, isNeverSeen, mayHoldChicksUntil, profileIn } from '../brood.ts';
 import { daysInStore, STORED_SHOWN } from './stored.ts';
 import type { Found, View, Warning } from './warning.ts';
 import { opening } from './words.ts';
@@ -17,8 +17,8 @@ interface Unaccounted extends Found {
 
 /** Days after the hatch for which the eggs are left to themselves before anybody asks. */
 const GRACE = 4;
-/** Days after that for which it is said. */
-const SHOWN = 30;
+/** Days after that for which it is said: a bird of which nobody knows whether it lives is asked after for longer. */
+const SHOWN = { egg: 30, young: 365 };
 /** So many clutches are named. */
 const NAMED = 6;
 
@@ -27,7 +27,7 @@ export const unaccounted: Warning<Unaccounted> = {
   levels: ['note'],
   health: false,
   when: 'eggs or young have no end in the journal though their time is over and the tasks that asked for them are given up',
-  over: 'they have an end; 30 d later. One line for the whole room',
+  over: 'they have an end; 30 d later, of young a year later. One line for the whole room',
   explain:
     'Every egg ends hatched, lost or taken, every chick independent, dead or gone; the rates of a season rest on it, and those without an end count as open for ever. A line a clutch is enough: `lost: {clear: all}`, `lost: {missing: 2}`, `independent: all`, pinned with `clutch: N` and dated on the day you know of. `missing` is an honest answer.',
   find: unaccountedIn,
@@ -44,7 +44,7 @@ export const unaccounted: Warning<Unaccounted> = {
 
 function unaccountedIn({ broods, day }: View): Unaccounted[] {
   const open = broods.flatMap((brood) => [...openEggs(brood, day), ...openYoung(brood)]);
-  const lost = open.filter(({ since }) => day >= since && day <= since + SHOWN);
+  const lost = open.filter(({ since, what }) => day >= since && day <= since + SHOWN[what]);
   if (lost.length === 0) return [];
   return [
     {
@@ -70,7 +70,7 @@ interface Open {
 /** Eggs in a nest or an incubator long after the hatch, and eggs in store longer than anybody keeps one. */
 function openEggs(brood: Brood, day: Day): Open[] {
   const { eggs, stored, term } = brood;
-  const asked = askedUntil(brood, 'unhatched');
+  const asked = isNeverSeen(brood) ? mayHoldChicksUntil(brood) : askedUntil(brood, 'unhatched');
   // Beside young they are left in the nest, and are asked about with them.
   const withYoung = openYoung(brood).map(({ since }) => since);
   const warm = eggs.map((egg): Open => {

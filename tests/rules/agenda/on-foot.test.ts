@@ -39,6 +39,19 @@ describe('chicks that walk off as they hatch', () => {
     }
   });
 
+  it('are moved as young that are out of the nest, and kept warm where they are', () => {
+    const moved = `${hatched}\n date: 2026-04-20, moved: {all: brooder}`;
+    const warm = agenda(quails(moved), '2026-04-21', 0).filter(({ task }) => task === 'chick-warmth');
+    expect(warm.map(({ housing }) => housing)).toEqual(['brooder']);
+  });
+
+  it('leave eggs behind that are asked about two days after the window, and a hollow that nobody takes down', () => {
+    const left = quails('date: 2026-04-12, hatched: 5');
+    expect(tasks(left, '2026-04-15').join()).toContain('unhatched');
+    const weaned = quails('date: 2026-04-12, hatched: 7\n date: 2026-05-20, independent: all');
+    expect(tasks(weaned, '2026-05-21').join()).not.toContain('nest-down');
+  });
+
   it('of other species know nothing of it', () => {
     const finches = {
       'S-1': pair('S-1', 'star finch', 'date: 2026-03-26, laid: 4, sitting\n date: 2026-04-09, hatched: 4'),

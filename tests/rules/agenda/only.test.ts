@@ -44,6 +44,11 @@ test('a task is where it is done, not where its pair lives', () => {
   expect(onlyFor(aviary(), { ...none, housing: 'flight 2' })(warm)).toBe(false);
 });
 
+test('a bird of a pair that lives in another housing is found there', () => {
+  expect(onlyFor(aviary(), { ...none, housing: 'cage 1' })(at('DD-1', 'DD-9'))).toBe(true);
+  expect(onlyFor(aviary(), { ...none, housing: 'aviary' })(at('DD-1', 'DD-9'))).toBe(false);
+});
+
 test('what concerns the whole room belongs to no pair', () => {
   expect(onlyFor(aviary(), { ...none, pair: 'LW-1' })(at(null))).toBe(false);
 });

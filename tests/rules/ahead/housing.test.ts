@@ -52,6 +52,18 @@ describe('young that must leave', () => {
   });
 
   // Zebra finches feed themselves at 28–42 days (shipped profile): of 15 March that is 12–26 April.
+  it('are told where they live: those that were taken out before need not be gone by the next hatch', () => {
+    const fed = [...REARED.slice(0, 2), '{date: 2026-04-10, moved: {c1: nursery}}', ...NEXT];
+    const { leaving, empty } = housing({ A: layingPair('A', 4, fed) }, '2026-04-23');
+    expect(
+      leaving.slice(0, 2).map(({ clutch, housing: home, nextClutch }) => [clutch, home, nextClutch]),
+    ).toEqual([
+      ['A/1', 'nursery', null],
+      ['A/1', 'cage A', 'A/2'],
+    ]);
+    expect(empty).toEqual([]);
+  });
+
   it('leave from the first of them to the last, and none after the weeks that are looked at', () => {
     const fed = { A: layingPair('A', 4, REARED.slice(0, 2)) };
     const days = (number: number, on = '2026-04-05') => {

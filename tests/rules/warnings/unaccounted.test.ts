@@ -58,9 +58,12 @@ it('of many clutches it names six', () => {
 
 it('young that nobody called independent are asked about as well, eggs in store sooner', () => {
   const young = `${forgotten}\n date: 2026-01-14, hatched: 3\n date: 2026-02-02, fledged: 3`;
-  expect(spell({ 'LW-1': waxbills(young) }, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual([
-    '04-25 … 05-25 note',
+  // A bird of which nobody knows whether it lives is asked after for a year.
+  expect(spell({ 'LW-1': waxbills(young) }, 'unaccounted', '2026-01-01', '2026-12-31')).toEqual([
+    '04-25 … 12-31 note',
   ]);
+  expect(warned({ 'LW-1': waxbills(young) }, 'unaccounted', '2027-04-25')).toHaveLength(1);
+  expect(warned({ 'LW-1': waxbills(young) }, 'unaccounted', '2027-04-26')).toEqual([]);
   expect(line({ 'LW-1': waxbills(young) }, 'unaccounted', '2026-05-01').text).toMatch(/^3 young have no end/);
   const store = 'date: 2026-01-01, laid: 1, pulled: e1';
   expect(spell({ 'LW-1': waxbills(store) }, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual([
@@ -71,4 +74,11 @@ it('young that nobody called independent are asked about as well, eggs in store 
 it('an honest `missing` ends it', () => {
   const files = { 'LW-1': waxbills(`${forgotten}\n date: 2026-04-02, lost: {missing: all}`) };
   expect(spell(files, 'unaccounted', '2026-04-01', '2026-06-30')).toEqual(['04-01 note']);
+});
+
+it('eggs of a nest that is never looked into are asked about once chicks would have left it, as no task asks', () => {
+  // Lavender waxbills: 13 days at most, and 21 in the nest.
+  const files = { 'LW-1': waxbills('date: 2026-03-04, sitting: hen', 'nest-looks: never') };
+  expect(spell(files, 'overdue', '2026-03-10', '2026-06-30')).toEqual(['03-21 … 04-05 watch']);
+  expect(spell(files, 'unaccounted', '2026-03-10', '2026-06-30')).toEqual(['04-06 … 05-06 note']);
 });
