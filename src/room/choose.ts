@@ -4,7 +4,7 @@ import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
-import { isNotMeant, noteNotMeant } from './not-meant.ts';
+import { isNotMeant, noteGuess, noteNotMeant } from './not-meant.ts';
 import {
   isInNest,
   means,
@@ -192,6 +192,7 @@ function compare(a: Egg | Bird, b: Egg | Bird): number {
 function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {
   const chosen = candidates.slice(0, who.count);
   const left = candidates.slice(who.count).filter((one) => !isNotMeant(scene, one, wanted.did));
+  if (candidates.length > chosen.length) noteGuess(scene, chosen, wanted.did);
   const past = (one: T) => isPast(scene, wanted, one);
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));

@@ -93,6 +93,7 @@ export function* understanding(
     own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],
+    guessed: new Set(),
     notMeant: new Set(notMeant),
     today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
   };

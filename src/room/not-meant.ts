@@ -9,20 +9,31 @@ function endOf(one: Egg | Bird): { did: string; day: Day } | null {
   return { did: fate.kind === 'taken' ? 'lost' : fate.kind, day: fate.day };
 }
 
-function notMeantKey(one: Egg | Bird, did: string, day: Day): string {
+function keyOf(one: Egg | Bird, did: string, day: Day): string {
   return `${fullRef(one)} ${did} ${day}`;
 }
 
+/** What ends an egg or a bird, as the sentences of findings say it. */
+const ENDS = ['hatched', 'lost', 'died', 'gone'];
+
+/** A count took these for what it says, though it might have meant others. */
+export function noteGuess({ fold, day }: Scene, chosen: readonly (Egg | Bird)[], did: string): void {
+  if (!ENDS.includes(did)) return;
+  for (const one of chosen) fold.guessed.add(keyOf(one, did, day));
+}
+
 /**
- * Of somebody that ended something else is told later: if it was by count, another was meant. What is told again is the
- * same end told twice.
+ * Of somebody that ended something else is told later: if it was a count that it was chosen for, another was meant. What is
+ * told again is the same end told twice.
  */
 export function noteNotMeant({ fold }: Scene, one: Egg | Bird, did: string): void {
   const end = endOf(one);
-  if (end !== null && end.did !== did) fold.notMeant.add(notMeantKey(one, end.did, end.day));
+  if (end === null || end.did === did) return;
+  const key = keyOf(one, end.did, end.day);
+  if (fold.guessed.has(key)) fold.notMeant.add(key);
 }
 
 /** Whether a later line names it that cannot be told of one that ended so on that day. */
 export function isNotMeant({ fold, day }: Scene, one: Egg | Bird, did: string): boolean {
-  return fold.notMeant.size > 0 && fold.notMeant.has(notMeantKey(one, did, day));
+  return fold.notMeant.size > 0 && fold.notMeant.has(keyOf(one, did, day));
 }

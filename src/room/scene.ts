@@ -28,6 +28,8 @@ export interface Fold {
   /** Days that a new bird stays apart. */
   quarantineDays: number;
   findings: Finding[];
+  /** What was told of somebody by a count that might have meant others. */
+  guessed: Set<string>;
   /** Ends that no count can have meant: whoever it was, a later line names it. */
   notMeant: Set<string>;
   /** The day that the fold has come to, and what was observed on it without a word of a clutch or a nest. */
