@@ -14,7 +14,7 @@ export function naturally(a: string, b: string): number {
 const MOST_DIGITS = 15;
 
 /**
- * The order of two texts that first differ in numbers, plain letters or one of each, as those of most rooms do: the
+ * The order of two texts that first differ in numbers, plain letters or the end of one, as those of most rooms do: the
  * collator's own, without making one. Null where it takes the rules of a language.
  */
 function plainly(a: string, b: string): number | null {
@@ -28,12 +28,16 @@ function plainly(a: string, b: string): number | null {
       ? null
       : Number(one) - Number(other) || null;
   const [sign, second] = [a.charAt(at).toLowerCase(), b.charAt(at).toLowerCase()];
-  // Digits come before letters, in Unicode's order of collation as in that of the signs.
-  return PLAIN.test(sign) && PLAIN.test(second) ? sign.charCodeAt(0) - second.charCodeAt(0) || null : null;
+  return PLAIN.test(sign) && PLAIN.test(second) ? bySign(sign) - bySign(second) || null : null;
+}
+
+/** The end of a text comes before digits and these before letters, in Unicode's order of collation as in that of signs. */
+function bySign(sign: string): number {
+  return sign === '' ? 0 : sign.charCodeAt(0);
 }
 
 const DIGIT = /\d/;
-const PLAIN = /^[a-z\d]$/;
+const PLAIN = /^[a-z\d]?$/;
 const NUMBER = /\d*/y;
 
 function numberAt(text: string, start: number): string {
