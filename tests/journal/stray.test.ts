@@ -5,14 +5,16 @@ const LOG = 'log:\n\n  # 2026\n  - {date: 2026-03-01, paired}\n';
 
 describe('a file that nobody reads', () => {
   it.each([
-    ['lw-1.yaml', 'pair: LW-1\n', 'pairs/lw-1.yaml'],
-    ['pairs/LW-2.yaml.txt', LOG, 'pairs/LW-2.yaml'],
-    ['pairs/old/LW-2', `pair: LW-2\n${LOG}`, 'pairs/old/LW-2.yaml'],
-    ['Pairs/LW-2.yaml', `pair: LW-2\n${LOG}`, 'pairs/LW-2.yaml'],
-    ['bird.yaml', 'birds:\n  - {id: LW-19-04}\n', 'birds.yaml'],
-    ['species.yaml', 'species: star finch\nincubation: 13\n', 'species/species.yaml'],
-  ])('%s belongs elsewhere by what it says', (path, text, to) => {
-    expect(strayOf(path, text)?.to).toBe(to);
+    ['lw-1.yaml', 'pair: LW-1\n', 'pairs/lw-1.yaml', 'a pair’s journal'],
+    ['pairs/LW-2.yaml.txt', LOG, 'pairs/LW-2.yaml', 'a pair’s journal'],
+    ['pairs/LW-2.yml.doc', LOG, 'pairs/LW-2.yaml', 'a pair’s journal'],
+    ['pairs/LW-2.txt', LOG, 'pairs/LW-2.yaml', 'a pair’s journal'],
+    ['pairs/old/LW-2', `pair: LW-2\n${LOG}`, 'pairs/old/LW-2.yaml', 'a pair’s journal'],
+    ['Pairs/old/LW-2.yml', `pair: LW-2\n${LOG}`, 'pairs/LW-2.yaml', 'a pair’s journal'],
+    ['bird.yaml', 'birds:\n  - {id: LW-19-04}\n', 'birds.yaml', 'a list of birds'],
+    ['star.yaml', 'species: star finch\nincubation: 13\n', 'species/star.yaml', 'a species profile'],
+  ])('%s belongs elsewhere by what it says', (path, text, to, looks) => {
+    expect(strayOf(path, text)).toEqual({ to, looks });
   });
 
   it('is none of ours where it says something else', () => {
@@ -20,6 +22,7 @@ describe('a file that nobody reads', () => {
     expect(strayOf('ci.yaml', 'log:\n  - verbose\n')).toBeNull();
     expect(strayOf('notes.txt', 'Two birds: a pair of LW.\n')).toBeNull();
     expect(strayOf('cards.yaml', 'species: [a, b]\n')).toBeNull();
+    expect(strayOf('subspecies.yaml', 'subspecies: x\nincubation: 13\n')).toBeNull();
   });
 });
 

@@ -54,6 +54,15 @@ describe('who died or was lost by count is not one of whom a later line tells', 
     expect([gone('2026-03-24'), gone('2026-03-25')]).toEqual([['LW-1/1/c1'], ['LW-1/1/c2']]);
   });
 
+  it('nor is an egg of those that were taken away by count one that hatches', () => {
+    const log = `${five}\ndate: 2026-03-08, lost: {removed: 2}\ndate: 2026-03-18, hatched: [e1, e4]`;
+    const known = room({ P: waxbills(log) }, '2026-03-24');
+    expect(known.findings).toEqual([]);
+    expect(known.pairs[0]?.clutches[0]?.eggs.map(({ fate }) => fate?.kind ?? 'open')).toEqual([
+      ...['hatched', 'taken', 'taken', 'hatched', 'open'],
+    ]);
+  });
+
   it('nor is an egg that hatched by count one that is lost by its name', () => {
     const log = `${five}\ndate: 2026-03-18, hatched: 3\ndate: 2026-03-24, lost: {dead-in-shell: e1, addled: e3}`;
     const known = room({ P: waxbills(log) }, '2026-03-24');
