@@ -10,6 +10,8 @@ const ALMOST = /^(?:pairs?|paris|journals?|species?|birds?)$/i;
 
 /** An editor that knows no YAML adds its own ending, or leaves out any. */
 const OTHER_ENDING = /^[^.]+$|\.te?xt$|\.ya?ml\.[^.]+$/i;
+/** What editors and git leave beside a file, of one that is read under its own name. */
+const BACKUP = /\.(?:ba?k|backup|copy|old|orig|rej|save?|te?mp|\d+)$/i;
 
 const ENTRIES = /^log:[^\S\n]*\n(?:[^\S\n]*(?:#.*)?\n)*[^\S\n]*- ?\{? ?date:/m;
 const JOURNAL = /^pair:/m;
@@ -18,7 +20,7 @@ const PROFILE = /^(?:incubation|fledging|independence|laying-interval|adult-mass
 
 /** Whether a file of this name may be one of the room's that was saved under a wrong ending. */
 export function mayBeMisnamed(name: string): boolean {
-  return OTHER_ENDING.test(name);
+  return OTHER_ENDING.test(name) && !BACKUP.test(name);
 }
 
 /** Whether a folder's name seems to be a slip for one of the room's. */

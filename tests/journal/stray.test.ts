@@ -29,6 +29,8 @@ describe('a file that nobody reads', () => {
 it('an ending that an editor adds, or none, may be a slip', () => {
   expect(['LW-1.yaml.txt', 'LW-1.txt', 'LW-1', 'LW-1.yml.doc'].every(mayBeMisnamed)).toBe(true);
   expect(['LW-1.yaml~', 'LW-1.png', 'LW-1.csv', 'README.md'].some(mayBeMisnamed)).toBe(false);
+  // Backups of editors and what git leaves of a merge.
+  expect(['LW-1.yaml.bak', 'LW-1.yaml.orig', 'LW-1.yml.1', 'LW-1.yaml.old'].some(mayBeMisnamed)).toBe(false);
 });
 
 it('a folder that is nearly called as one of the room’s may be a slip', () => {
