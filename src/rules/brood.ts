@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
-import { fledging, isDependent, isFedByHand } from '../room/lives.ts';
+import { fledging, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import type { Profile } from '../species/profile.ts';
@@ -236,6 +236,13 @@ export function mayHoldChicksUntil(brood: Brood): Day | null {
   if (hatch === null || !isNeverSeen(brood)) return hatch?.to ?? null;
   const looked = lastLook(pair, clutch?.site ?? null, room.day + 1);
   return looked !== null && looked > hatch.to ? hatch.to : hatch.to + fledging(profile).high;
+}
+
+/** Where those are whom something is about, where they all live in one place; else, and of the whole brood, where that is. */
+export function placeOf({ where, housing }: Brood, who: readonly (Egg | Bird)[] | null): string | null {
+  if (where !== 'nest') return where;
+  const [home = housing, other] = new Set(who?.map((one) => ('laid' in one ? housing : housingOf(one))));
+  return other === undefined ? home : housing;
 }
 
 /** Whether anybody of a brood lives, or may still hatch. */

@@ -49,7 +49,11 @@ export const roomCodes = {
   'no-such-clutch': {
     level: 'error',
     text: ({ pair, number }) => `${pair} has no clutch ${number} on that day`,
-    hint: ({ have }) => (have ? `it has ${have}` : 'a first `laid` begins a clutch'),
+    hint: ({ have, number, found }) =>
+      [
+        have ? `it has ${have}` : 'a first `laid` begins a clutch',
+        ...(found ? [`of eggs that nobody knew of, \`clutch: ${number}, laid: 4, lost: {clear: 4}\``] : []),
+      ].join('; '),
   },
   'no-such-egg': {
     level: 'error',
@@ -215,9 +219,9 @@ export const roomCodes = {
   },
   'counted-as-hatched': {
     level: 'hint',
-    text: ({ who }) =>
-      `one chick more than the journal knows; taken as hatched from ${who} since the last look`,
-    hint: () => 'hatched: 1',
+    text: ({ who, count }) =>
+      `${counted(count, 'chick')} more than the journal knows; taken as hatched from ${who} since the last look`,
+    hint: ({ count }) => `hatched: ${count}`,
   },
   'counts-differ': {
     level: 'hint',
