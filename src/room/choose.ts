@@ -2,7 +2,7 @@ import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
 import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
-import { type Bird, type Clutch, clutchId, type Egg, fullRef, refIn } from './model.ts';
+import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isNotMeant, noteGuess, noteNotMeant } from './not-meant.ts';
 import {
@@ -98,7 +98,7 @@ export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
   return noted(
     scene,
     who,
-    choose(scene, who, wanted, (ref) => eggOf(scene, ref, wanted)),
+    choose(scene, who, { ...wanted, is: isEgg }, (ref) => eggOf(scene, ref, wanted)),
     wanted,
   );
 }
@@ -108,10 +108,15 @@ export function chooseBirds(scene: Scene, who: Who, wanted: Wanted<Bird>): Bird[
   return noted(
     scene,
     who,
-    choose(scene, who, wanted, (ref) => birdsOf(scene, ref, wanted)),
+    choose(scene, who, { ...wanted, is: isBird }, (ref) => birdsOf(scene, ref, wanted)),
     wanted,
   );
 }
+
+/** What is wanted, and which of eggs and birds it is. */
+type Asked<T extends Egg | Bird> = Wanted<T> & { is: (one: Egg | Bird) => one is T };
+const isEgg = (one: Egg | Bird): one is Egg => 'laid' in one;
+const isBird = (one: Egg | Bird): one is Bird => !isEgg(one);
 
 /** Keeps whom the words turned out to mean. */
 function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { told }: Wanted<T>): T[] {
@@ -123,7 +128,7 @@ function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { 
 function choose<T extends Egg | Bird>(
   scene: Scene,
   who: Who,
-  wanted: Wanted<T>,
+  wanted: Asked<T>,
   resolve: (ref: Ref) => T[],
 ): T[] {
   if (who.kind === 'refs') {
@@ -143,7 +148,7 @@ function choose<T extends Egg | Bird>(
   if (meansNone(scene)) return [];
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
-    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
+    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted));
     return everyone(scene, who.at, candidates, wanted);
   }
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
@@ -189,7 +194,7 @@ function compare(a: Egg | Bird, b: Egg | Bird): number {
   return naturally(first, second);
 }
 
-function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Wanted<T>): T[] {
+function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Asked<T>): T[] {
   const chosen = candidates.slice(0, who.count);
   const left = candidates.slice(who.count).filter((one) => !isNotMeant(scene, one, wanted.did));
   if (candidates.length > chosen.length) noteGuess(scene, chosen, wanted.did);
@@ -197,24 +202,34 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));
   if (chosen.length < who.count && who.exact === 'exactly') {
-    const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted.did) };
+    const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted) };
     report(scene, who.at, 'too-many', args);
   } else if (chosen.length === 0) {
-    report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted.did));
+    report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted));
   }
   return chosen;
 }
 
-/** What is said where too few are meant, with the pairs in whose nests this pair's eggs and young are now. */
-function nobodyArgs({ pair }: Scene, did: string): { did: string; pair: string; hosts: string } {
-  const own = pair.clutches.flatMap(({ eggs, chicks }) => [
-    ...eggs.filter(({ fate }) => fate === null),
-    ...chicks.filter(isDependent),
+/** What is said where too few are meant: in whose nests this pair's eggs and young are now, and which of them it can be about. */
+function nobodyArgs<T extends Egg | Bird>({ pair }: Scene, { did, is, impossible }: Asked<T>) {
+  const away = rearedElsewhere(pair);
+  const hosts = away.flatMap((one) => (isEgg(one) ? nestOf(one) : feederOf(one)) ?? []);
+  const named = away.filter(is).filter((one) => impossible(one) === null);
+  return {
+    did,
+    pair: pair.id,
+    hosts: [...new Set(hosts)].map(({ id }) => id).join(', '),
+    named: named.map((one) => refIn({ pair }, one)).join(', '),
+  };
+}
+
+/** Eggs and young of this pair that are in the nests of others. */
+export function rearedElsewhere(pair: Pair): (Egg | Bird)[] {
+  const isElsewhere = (nest: Pair | null) => nest !== null && nest !== pair;
+  return pair.clutches.flatMap(({ eggs, chicks }) => [
+    ...eggs.filter((egg) => egg.fate === null && isElsewhere(nestOf(egg))),
+    ...chicks.filter((chick) => isDependent(chick) && isElsewhere(feederOf(chick))),
   ]);
-  const hosts = own
-    .flatMap((one) => ('laid' in one ? nestOf(one) : feederOf(one)) ?? [])
-    .filter((host) => host !== pair);
-  return { did, pair: pair.id, hosts: [...new Set(hosts)].map(({ id }) => id).join(', ') };
 }
 
 /** So many more, in the youngest clutch that may hold more than is known. Where eggs were told, it is said how many came to them. */

@@ -235,7 +235,8 @@ function reportNoClutch({ fold, pair, entry }: Scene, number: number): void {
   const at = entry.clutch?.at ?? entry.at;
   if (fold.findings.some((finding) => finding.code === 'no-such-clutch' && finding.at === at)) return;
   const have = pair.clutches.map((clutch) => clutch.number).join(', ');
-  fold.findings.push({ code: 'no-such-clutch', at, args: { pair: pair.id, number, have } });
+  const found = entry.saw.some(({ key }) => key === 'lost') ? 'eggs' : '';
+  fold.findings.push({ code: 'no-such-clutch', at, args: { pair: pair.id, number, have, found } });
 }
 
 /** The parents are in the room from the pair's first entry; what the bird list leaves out is as the journal says. */

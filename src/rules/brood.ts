@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
-import { fledging, isDependent, isFedByHand } from '../room/lives.ts';
+import { fledging, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import type { Profile } from '../species/profile.ts';
@@ -138,21 +138,25 @@ function makeBrood(
 }
 
 /**
- * When sitting on it can have begun, for what is still to come, and the look that tells it: an egg that was found whole
+ * When sitting on it can have begun, for what is still to come, and the last look that tells it: an egg that was found whole
  * cannot have been begun so long before that any of its kind would have hatched. A start that is known stays as it is:
  * no day is foreseen later because it was waited for.
  */
 function startSeen({ egg, clock: { start }, duration }: EggTime): { start: Span; whole: Day | null } {
   const place = egg.places.at(-1)?.place;
   const nothing = { start, whole: null };
-  // Beside chicks nobody counts every egg.
-  if (duration === null || place?.kind !== 'nest' || egg.clutch.chicks.length > 0) return nothing;
-  const seen = lastLook(place.pair, place.clutch?.site ?? null, Number.POSITIVE_INFINITY);
+  if (duration === null || place?.kind !== 'nest') return nothing;
   const longest = Math.ceil(Math.max(usualRange(duration).high, duration.longest));
+  // Whole after its whole time it tells of itself, not of when it was begun; and beside chicks nobody counts every egg.
+  const told = Math.min(start.to + longest, firstHatching(egg.clutch));
+  const seen = lastLook(place.pair, place.clutch?.site ?? null, told);
   if (seen === null || seen <= (egg.clutch.eggs.at(-1) ?? egg).laid.to) return nothing;
-  // Whole after its whole time it tells of itself, not of when it was begun.
   const from = seen - longest;
-  return from <= start.from || from >= start.to ? nothing : { start: { from, to: start.to }, whole: seen };
+  return from <= start.from ? nothing : { start: { from, to: start.to }, whole: seen };
+}
+
+function firstHatching({ chicks }: Clutch): Day {
+  return Math.min(Number.POSITIVE_INFINITY, ...chicks.flatMap(({ hatched }) => hatched?.to ?? []));
 }
 
 /** Guests of another species take their own time; what the forecast rests on is what makes its first day. */
@@ -232,6 +236,13 @@ export function mayHoldChicksUntil(brood: Brood): Day | null {
   if (hatch === null || !isNeverSeen(brood)) return hatch?.to ?? null;
   const looked = lastLook(pair, clutch?.site ?? null, room.day + 1);
   return looked !== null && looked > hatch.to ? hatch.to : hatch.to + fledging(profile).high;
+}
+
+/** Where those are whom something is about, where they all live in one place; else, and of the whole brood, where that is. */
+export function placeOf({ where, housing }: Brood, who: readonly (Egg | Bird)[] | null): string | null {
+  if (where !== 'nest') return where;
+  const [home = housing, other] = new Set(who?.map((one) => ('laid' in one ? housing : housingOf(one))));
+  return other === undefined ? home : housing;
 }
 
 /** Whether anybody of a brood lives, or may still hatch. */

@@ -50,7 +50,8 @@ function countedOf(own: Iterable<OwnDuration>): Counted {
     const lengths = all.get(kindAndSpecies(one)) ?? new Map<string, ObservedDuration>();
     all.set(kindAndSpecies(one), lengths);
     const alike = lengths.get(lengthKey(one));
-    if (alike === undefined) lengths.set(lengthKey(one), { days: one.days, width: one.width, clutches: 1 });
+    const { days, width, sure } = one;
+    if (alike === undefined) lengths.set(lengthKey(one), { days, width, sure, clutches: 1 });
     else alike.clutches += 1;
   }
   return all;
@@ -77,4 +78,4 @@ function without(
 }
 
 const kindAndSpecies = ({ kind, species }: Pick<OwnDuration, 'kind' | 'species'>) => `${kind} ${species}`;
-const lengthKey = ({ days, width }: Length) => `${days} ${width}`;
+const lengthKey = ({ days, width, sure }: Length) => `${days} ${width} ${sure}`;

@@ -43,6 +43,7 @@ export function warning(over: Partial<WarningLine>): WarningLine {
     pair: 'LW-1',
     bird: null,
     clutch: 3,
+    housing: null,
     date: standing,
     text: 'e4 has been sat on for 17 d; fewer than 1 in 100 such eggs still hatch.',
     check: 'candle e4 away from the nest; leave it if you are not sure.',

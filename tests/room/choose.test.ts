@@ -55,8 +55,44 @@ describe('a count', () => {
     const [finding, ...others] = room(files, '2026-03-20').findings;
     expect(others).toEqual([]);
     expect(finding && kinds[finding.code].hint(finding.args as never)).toBe(
-      'its eggs or young are with BF-1: write it in that journal, or name them here: e1, c1',
+      'its eggs or young are with BF-1: write it in that journal, or name them here: e1, e2, e3',
     );
+  });
+
+  describe('in the journal of those whose young another pair rears', () => {
+    const told = (more: string) => {
+      const files = {
+        P: waxbills(`date: 2026-03-05, laid: 3, fostered: {BF-1: all}\n${more}`),
+        B: journal(
+          'BF-1',
+          'Bengalese finch',
+          'date: 2026-03-06, sitting\ndate: 2026-03-18, hatched: [LW-1/1/e1, LW-1/1/e2]\ndate: 2026-04-06, fledged: LW-1/1/c1',
+        ),
+      };
+      const known = room(files, '2026-05-20');
+      const fixes = known.findings.map(({ code, args }) => [code, kinds[code].hint(args as never)]);
+      return { fixes, clutches: pairIn(known, 'LW-1').clutches.length };
+    };
+    const there = 'its eggs or young are with BF-1: write it in that journal';
+
+    it('begins no brood that nobody saw, and tells who can be named here', () => {
+      expect(told('date: 2026-04-07, fledged: 2')).toEqual({
+        fixes: [
+          ['too-many', `${there}, or name them here: c2; of another brood of its own name the \`clutch:\``],
+        ],
+        clutches: 1,
+      });
+      expect(told('date: 2026-04-08, died: 1').fixes).toEqual([
+        ['too-many', `${there}, or name them here: c1, c2`],
+      ]);
+      expect(told('date: 2026-04-24, independent: all').fixes).toEqual([
+        ['nobody-possible', `${there}, or name them here: c1`],
+      ]);
+    });
+
+    it('takes a brood that nobody saw as told where its clutch is named', () => {
+      expect(told('date: 2026-04-20, clutch: 2, fledged: 2')).toEqual({ fixes: [], clutches: 2 });
+    });
   });
 
   it('takes the lowest numbers where all are alike, and nobody needs to be asked', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { codes as kinds } from '../../src/findings/codes.ts';
 import { room } from '../rooms.ts';
 import { birdIn, clutchIn, codes, days, fates, journal, pairIn, waxbills } from './facts.ts';
 
@@ -86,6 +87,13 @@ describe('a clutch', () => {
     expect(findings.map(({ code, args }) => [code, args.number, args.have])).toEqual([
       ['no-such-clutch', 4, '1'],
     ]);
+    const found = room(
+      { P: waxbills('date: 2026-03-01, laid: 2\ndate: 2026-03-02, clutch: 4, lost: {clear: 3}') },
+      '2026-03-02',
+    );
+    expect(found.findings.map(({ code, args }) => kinds[code].hint(args as never))).toEqual([
+      'it has 1; of eggs that nobody knew of, `clutch: 4, laid: 4, lost: {clear: 4}`',
+    ]);
   });
 });
 
@@ -95,6 +103,27 @@ describe('clutches by number', () => {
       'date: 2026-03-01, site: left, clutch: 5, laid: 2\ndate: 2026-03-02, site: right, clutch: 2, laid: 1';
     const { clutches } = pairIn(room({ P: waxbills(log) }, '2026-04-01'), 'LW-1');
     expect(clutches.map(({ number, site }) => `${number} ${site}`)).toEqual(['2 right', '5 left']);
+  });
+
+  it('that are told of after the next were laid before it, on days that nobody knows', () => {
+    const log =
+      'date: 2026-03-01, laid: 3\ndate: 2026-05-01, clutch: 3, laid: 1\ndate: 2026-05-04, laid: 3, sitting';
+    const found = (count: number) =>
+      clutchIn(
+        room(
+          { P: waxbills(`${log}\ndate: 2026-05-10, clutch: 2, laid: ${count}, lost: {clear: all}`) },
+          '2026-05-10',
+        ),
+        'LW-1/2',
+      );
+    // Lavender waxbills lay an egg a day and sit 13 days at the longest.
+    expect(found(3).eggs.map(({ laid }) => days(laid))).toEqual([
+      '04-15…04-28',
+      '04-16…04-29',
+      '04-17…04-30',
+    ]);
+    expect(found(1).eggs.map(({ laid }) => days(laid))).toEqual(['04-17…04-30']);
+    expect(fates(found(3))).toEqual(['e1 lost (clear)', 'e2 lost (clear)', 'e3 lost (clear)']);
   });
 
   // Four eggs that were found in an old nest are not the four that are sat on.

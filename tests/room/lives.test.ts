@@ -15,7 +15,7 @@ import {
 } from '../../src/room/lives.ts';
 import { wordsOf } from '../../src/room/scene.ts';
 import { day, room } from '../rooms.ts';
-import { birdIn, clutchIn, eggIn, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, clutchIn, days, eggIn, journal, pairIn, waxbills } from './facts.ts';
 
 const log = `
   date: 2026-03-01, paired
@@ -28,6 +28,20 @@ const log = `
   date: 2026-04-25, independent: c1
 `;
 const head = 'housing: cage 3';
+
+it('who died was alive on the last day on which it was handled or seen by itself, in whichever nest', () => {
+  const own = 'date: 2026-03-05, laid: 5, fostered: {BF-1: all}\ndate: 2026-04-14, died: [c2, c3]';
+  const host = `date: 2026-03-06, sitting
+    date: 2026-03-18, hatched: [LW-1/1/e1, LW-1/1/e2, LW-1/1/e3]
+    date: 2026-03-26, ringed: {LW-1/1/c2: LW-02}
+    date: 2026-03-28, moved: {LW-1/1/c3: cage 9}`;
+  const known = room({ P: waxbills(own), B: journal('BF-1', 'Bengalese finch', host) }, '2026-04-14');
+  const died = ['c2', 'c3'].map((ref) => birdIn(known, `LW-1/1/${ref}`).fate);
+  expect(died.map((fate) => fate?.kind === 'died' && days(fate.span))).toEqual([
+    '03-26…04-14',
+    '03-28…04-14',
+  ]);
+});
 
 describe('an egg', () => {
   it.each([

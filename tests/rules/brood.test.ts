@@ -260,6 +260,15 @@ describe('eggs found warm, of which nobody knows how long they were sat on', () 
     expect(hatch(chicks, '2026-05-11')?.whole).toBeNull();
   });
 
+  it('keep what an earlier look told, when a later one comes after their whole time or finds the first chicks', () => {
+    const candled = `${found}\ndate: 2026-05-10, candled: {fertile: 4}`;
+    const told = '05-10 05-12 05-16';
+    expect(window(hatch(candled, '2026-05-12'))).toBe(told);
+    const looked = `${candled}\ndate: 2026-05-18, checked: {eggs: 4}`;
+    expect(window(hatch(looked, '2026-05-18'))).toBe(told);
+    expect(window(hatch(`${candled}\ndate: 2026-05-14, hatched: 2`, '2026-05-14'))).toBe(told);
+  });
+
   it('keep their day where it is known: what did not happen is not put off', () => {
     const known =
       'date: 2026-05-01, laid: 1\ndate: 2026-05-04, laid: 3, sitting: both\ndate: 2026-05-03, sitting: off';

@@ -64,6 +64,7 @@ test('a warning is new where it was not there, or pressed less', () => {
       pair: 'LW-1',
       bird: null,
       clutch: null,
+      housing: null,
       date: 0,
       text: '',
       check: '',

@@ -18,8 +18,12 @@ const causeBefore = (instead: FindingArgs[string] | undefined) =>
   instead ? `; a cause stands before them: \`${instead}\`` : '';
 
 /** Where the pair's eggs or young are with others, that may be why nobody is meant. */
-const withHosts = (hosts: FindingArgs[string] | undefined) =>
-  hosts ? `its eggs or young are with ${hosts}: write it in that journal, or name them here: e1, c1` : null;
+const withHosts = ({ hosts, named, did }: FindingArgs) => {
+  if (!hosts) return null;
+  const here = named ? `, or name them here: ${named}` : '';
+  const other = did === 'fledged' ? '; of another brood of its own name the `clutch:`' : '';
+  return `its eggs or young are with ${hosts}: write it in that journal${here}${other}`;
+};
 
 /** What can be wrong with what the journals say once they are read together. */
 export const roomCodes = {
@@ -45,7 +49,11 @@ export const roomCodes = {
   'no-such-clutch': {
     level: 'error',
     text: ({ pair, number }) => `${pair} has no clutch ${number} on that day`,
-    hint: ({ have }) => (have ? `it has ${have}` : 'a first `laid` begins a clutch'),
+    hint: ({ have, number, found }) =>
+      [
+        have ? `it has ${have}` : 'a first `laid` begins a clutch',
+        ...(found ? [`of eggs that nobody knew of, \`clutch: ${number}, laid: 4, lost: {clear: 4}\``] : []),
+      ].join('; '),
   },
   'no-such-egg': {
     level: 'error',
@@ -120,16 +128,16 @@ export const roomCodes = {
     level: 'error',
     text: ({ did, count, possible, pair }) =>
       `${count} ${did}, but in the nest of ${pair} it is possible for ${possible}`,
-    hint: ({ did, hosts }) =>
-      withHosts(hosts) ??
-      (did === 'hatched'
+    hint: (args) =>
+      withHosts(args) ??
+      (args.did === 'hatched'
         ? 'record the missing eggs with `laid:` on their day'
         : 'a smaller count, or the missing ones first'),
   },
   'nobody-possible': {
     level: 'error',
     text: ({ did, pair }) => `\`${did}\` fits nobody in the nest of ${pair} on that day`,
-    hint: ({ hosts }) => withHosts(hosts) ?? 'another clutch, another date, or a missing entry before it',
+    hint: (args) => withHosts(args) ?? 'another clutch, another date, or a missing entry before it',
   },
   'dead-bird': {
     level: 'error',
@@ -211,9 +219,9 @@ export const roomCodes = {
   },
   'counted-as-hatched': {
     level: 'hint',
-    text: ({ who }) =>
-      `one chick more than the journal knows; taken as hatched from ${who} since the last look`,
-    hint: () => 'hatched: 1',
+    text: ({ who, count }) =>
+      `${counted(count, 'chick')} more than the journal knows; taken as hatched from ${who} since the last look`,
+    hint: ({ count }) => `hatched: ${count}`,
   },
   'counts-differ': {
     level: 'hint',

@@ -4,7 +4,7 @@ import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
-import type { Bird, Clutch, Egg } from '../model.ts';
+import { type Bird, type Clutch, type Egg, refIn } from '../model.ts';
 import { clutchesThere, isInNest, report, type Scene, youngestMeant } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -60,6 +60,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     const unseen = unseenEggs(scene, scene.day, age);
     const nest = clutch ?? youngestMeant(scene, unseen.grows);
     const told = nest?.eggs.length ?? 0;
+    const counted: Egg[] = [];
     for (let i = 0; i < more; i++) {
       const egg = eggs[i] ?? (nest && unseen.another(nest));
       if (egg === null) {
@@ -67,8 +68,11 @@ function reconcileChicks(scene: Scene, seen: Count): void {
         break;
       }
       hatch(scene.fold, egg, { from: Math.max(scene.day - age, egg.laid.from), to: scene.day }, scene.day);
-      if (i < eggs.length && hostClutch(egg)?.counted)
-        report(scene, seen.at, 'counted-as-hatched', { who: egg.ref });
+      if (i < eggs.length && hostClutch(egg)?.counted) counted.push(egg);
+    }
+    if (counted.length > 0) {
+      const who = counted.map((egg) => refIn(scene, egg)).join(', ');
+      report(scene, seen.at, 'counted-as-hatched', { who, count: counted.length });
     }
     if (nest !== null) noteGrown(scene, seen.at, nest, told);
   } else if (more < 0 && !tolerates(seen, more)) {

@@ -1,3 +1,4 @@
+import type { Day } from '../../days.ts';
 import { chooseBirds, namedFirst, notFledged, whoeverRears } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import {
@@ -37,8 +38,7 @@ export const died: Apply<'died'> = (scene, value) => {
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);
       bird.placeholder = false;
-      const alive = bird.fledged?.span.from ?? hatchedOn(bird)?.from ?? since.from;
-      const earliest = Math.max(since.from, alive);
+      const earliest = Math.max(since.from, seenAlive(bird, day) ?? hatchedOn(bird)?.from ?? since.from);
       endLife(bird, {
         kind: 'died',
         day,
@@ -48,6 +48,17 @@ export const died: Apply<'died'> = (scene, value) => {
     }
   }
 };
+
+/** The last day up to this on which it was seen or handled by itself, in whichever nest; null where it never was. */
+function seenAlive(bird: Bird, day: Day): Day | null {
+  const { fledged, stays, crops, weights, fedBy, unwell, treated, ringed } = bird;
+  const out = fledged === null ? [] : [fledged.span.from];
+  // Where it hatched it was found on a day of the nest's, not of its own.
+  const moved = stays.slice(1).map(({ from }) => from);
+  const told = [...crops, ...weights, ...fedBy, ...unwell, ...treated].map((one) => one.day);
+  const days = [...out, ...moved, ...told, ...(ringed === null ? [] : [ringed])].filter((on) => on <= day);
+  return days.length === 0 ? null : Math.max(...days);
+}
 
 /**
  * One of a nest that nobody ever counted was found dead: who was heard there need not have been it. Where no egg is

@@ -1,5 +1,5 @@
 import type { Day, Span } from '../../days.ts';
-import { chooseBirds, hostClutch, isUncounted, owner } from '../choose.ts';
+import { chooseBirds, hostClutch, isUncounted, owner, rearedElsewhere } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
@@ -32,7 +32,8 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     !isKnown() &&
     scene.pinned === null &&
     who.kind === 'count' &&
-    clutchesThere(scene).every((clutch) => !isUncounted(clutch))
+    clutchesThere(scene).every((clutch) => !isUncounted(clutch)) &&
+    !meansFostered(scene)
   ) {
     openClutch(scene, { counted: false });
   }
@@ -55,6 +56,11 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     bird.placeholder = false;
   }
 };
+
+/** Its young are reared by others: unless a clutch is named, it is they who can have left a nest, and no brood that nobody saw. */
+function meansFostered({ pair, entry }: Scene): boolean {
+  return entry.clutch === null && rearedElsewhere(pair).some((one) => !('laid' in one));
+}
 
 /**
  * Young that left a nest of which nobody told that anything hatched there, nor looked once it had: they came of the eggs that

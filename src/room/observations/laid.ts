@@ -67,7 +67,8 @@ function isWaitedFor({ pair, eggs, chicks }: Clutch, day: Day): boolean {
 export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = false): Egg[] {
   const interval = layingInterval(clutch.pair.profile);
   const bound = earliestLaying(scene, clutch, count, interval);
-  const latest = (i: number): Day => scene.day - (count - 1 - i) * interval;
+  const last = lastLaying(scene, clutch);
+  const latest = (i: number): Day => last - (count - 1 - i) * interval;
   if (clutch.counted) noOlder(clutch.eggs, bound, interval);
   return Array.from({ length: count }, (_, i) => {
     const span: Span = { from: Math.min(bound + i * interval, latest(i)), to: latest(i) };
@@ -89,15 +90,24 @@ function noOlder(eggs: readonly Egg[], next: Day, interval: number): void {
   }
 }
 
+/** The last day on which they can have been laid: of a clutch told of after the next by its number, before that one. */
+function lastLaying({ pair, day }: Scene, { number, eggs }: Clutch): Day {
+  if (eggs.length > 0) return day;
+  const next = pair.clutches.find((clutch) => clutch.number > number)?.eggs[0];
+  return next === undefined ? day : Math.min(day, next.laid.from - 1);
+}
+
 /**
  * The earliest day on which the first of these eggs can have been laid. A look of late that saw fewer eggs bounds it, and
  * so does the pairing; one egg at a first look is taken as that day's, several, or some that nobody counted, may be as old as
  * a long sitting.
  */
 function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: number): Day {
-  const { pair, day, entry } = scene;
+  const { pair, entry } = scene;
   if (entry.after !== null) return scene.since.from;
-  const look = lastLook(pair, entry.site?.text ?? clutch.site, day);
+  const day = lastLaying(scene, clutch);
+  // Whoever looked at the clutch after it did not see this one.
+  const look = day < scene.day ? null : lastLook(pair, entry.site?.text ?? clutch.site, day);
   const last = clutch.eggs.at(-1);
   if (last !== undefined && clutch.counted) {
     return Math.max(last.laid.from + interval, look === null ? last.laid.to : look + 1);
@@ -106,9 +116,10 @@ function earliestLaying(scene: Scene, clutch: Clutch, count: number, interval: n
   const oldest = first - incubation(pair.profile).high;
   if (look !== null && look >= oldest)
     return Math.min(first, Math.max(look + 1, first - stillLaying(clutch, count)));
-  if (count === 1 && clutch.counted) return day;
+  if (count === 1 && clutch.counted && day === scene.day) return day;
   const together = pair.partings.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
-  return Math.min(first, Math.max(oldest, together));
+  const before = pair.clutches.findLast(({ number }) => number < clutch.number)?.eggs.at(-1)?.laid.to;
+  return Math.min(first, Math.max(oldest, together, before ?? Number.NEGATIVE_INFINITY));
 }
 
 /** Days that a laying hen may leave out in a clutch (canary keepers: gaps of one to three days). */

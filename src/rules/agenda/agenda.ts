@@ -2,9 +2,8 @@ import type { Day } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
-import { housingOf } from '../../room/lives.ts';
 import { refIn } from '../../room/model.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, placeOf } from '../brood.ts';
 import type { Anchor } from './anchors.ts';
 import { birdTasks } from './bird-tasks.ts';
 import { sameNest } from './conditions.ts';
@@ -128,7 +127,7 @@ function itemOf(
     bird: null,
     clutch: clutch?.number ?? null,
     who: anchor.who?.map((one) => refIn(brood, one)) ?? null,
-    housing: placeOf(brood, anchor),
+    housing: placeOf(brood, anchor.who),
     species,
     from: window.from,
     likely: window.likely,
@@ -141,17 +140,10 @@ function itemOf(
   };
 }
 
-/** Where it is to be done: with those that it is about, where they all live in one place. */
-function placeOf({ where, housing }: Brood, { who }: Anchor): string | null {
-  if (where !== 'nest') return where;
-  const [home = housing, other] = new Set(who?.map((one) => ('laid' in one ? housing : housingOf(one))));
-  return other === undefined ? home : housing;
-}
-
 /** One clutch may have a part of it elsewhere, guests of another species, or several days of hatching. */
 function apartOf(brood: Brood, { each }: Milestone, anchor: Anchor): string | null {
   const { where, pair } = brood;
-  const place = placeOf(brood, anchor);
+  const place = placeOf(brood, anchor.who);
   const foreign = anchor.profile != null && anchor.profile !== pair.profile ? anchor.profile.species : null;
   const elsewhere = where !== 'nest' || place !== brood.housing ? place : null;
   const parts = [elsewhere, foreign, each?.(anchor)].filter((part) => part != null);

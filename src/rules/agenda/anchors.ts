@@ -4,10 +4,9 @@ import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Egg, refIn } from '../../room/model.ts';
-import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { type Brood, type EggTime, profileIn } from '../brood.ts';
+import type { Brood, EggTime } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
@@ -88,18 +87,19 @@ export const eggTerm: FindAnchors = (brood) => {
 
 /**
  * From when the lamp is counted: sitting, and for eggs that were brought later, set from store or fostered, their own
- * clocks. Those come once the eggs that were there before them are told.
+ * clocks.
  */
 export const lamp: FindAnchors = (brood) => {
   const [start] = sitting(brood);
   if (start === undefined) return [];
   const unknown = brood.clocks.filter(({ egg }) => fertilityOf(egg) === null);
   const brought = unknown.filter(({ egg, clock }) => egg.places.length > 1 && clock.start.to > start.span.to);
-  if (brought.length === 0 || brought.length < unknown.length) return [start];
+  if (brought.length === 0) return [start];
   const span = begunOn(brought);
   const guests = guestSitting(brood, brought);
   const who = brought.length < brood.eggs.length ? brought.map(({ egg }) => egg) : null;
-  return one({ span, says: `sat on since ${shortSpan(span)}`, who, profile: guests?.profile ?? null });
+  const later = { span, says: `sat on since ${shortSpan(span)}`, who, profile: guests?.profile ?? null };
+  return brought.length < unknown.length ? [start, later] : [later];
 };
 
 /** Eggs lying in the cool store, from the day the first of them was taken. */
@@ -139,25 +139,21 @@ export const hatchWindow: FindAnchors = (brood) => {
 export const firstHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.min, 'first hatched');
 export const lastHatching: FindAnchors = ({ hatched }) => hatching(hatched, Math.max, 'last hatched');
 
-/**
- * Since when somebody has to feed them anew: since the first hatching, or since nestlings were brought here from another nest or
- * from the hand, whichever was later.
- */
-export const newMouths: FindAnchors = (brood) => {
-  const hatch = firstHatching(brood);
-  const came = brood.where === 'nest' ? brood.young.filter(({ fledged }) => fledged === null) : [];
-  const last = Math.max(...came.map((bird) => broughtOn(bird) ?? Number.NEGATIVE_INFINITY));
-  if (!Number.isFinite(last) || hatch.some(({ span }) => span.to > last)) return hatch;
-  const who = came.filter((bird) => broughtOn(bird) === last);
-  return one({
-    span: day(last),
-    says: `brought here ${shortDay(last)}`,
-    who,
-    profile: profileIn(brood, who[0] as Bird),
+/** The last hatching of each species in this nest that has young in it: their nights are cold at their own age. */
+export const brooded: FindAnchors = ({ hatched, young }) => {
+  const groups = [...bySpecies(hatched)].filter(([, birds]) => birds.some((bird) => young.includes(bird)));
+  return groups.flatMap(([profile, birds]) => {
+    const who = groups.length > 1 ? birds.filter((bird) => young.includes(bird)) : null;
+    return hatching(birds, Math.max, 'last hatched').map((anchor) => ({ ...anchor, who, profile }));
   });
 };
 
-function hatching(birds: readonly Bird[], pick: (...days: number[]) => number, words: string): Anchor[] {
+/** The hatching of these birds that comes first or last: the days on which it can have been. */
+export function hatching(
+  birds: readonly Bird[],
+  pick: (...days: number[]) => number,
+  words: string,
+): Anchor[] {
   const known = birds.flatMap((bird) => hatchedOn(bird) ?? []);
   if (known.length === 0) return [];
   const chosen = pick(...known.map((span) => span.to));

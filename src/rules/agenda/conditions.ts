@@ -48,9 +48,11 @@ function events({ pair, clutch }: Brood, keys: readonly ObservationKey[]): Event
   );
 }
 
-/** Every egg here has been told fertile, clear or dead, by a lamp that could tell. */
-export const allJudged: Condition = ({ eggs }) =>
-  eggs.length > 0 && eggs.every((egg) => fertilityOf(egg) !== null);
+/** Every egg that it is about has been told fertile, clear or dead, by a lamp that could tell. */
+export const allJudged: Condition = ({ eggs }, { who }) => {
+  const meant = who === null ? eggs : eggs.filter((egg) => who.includes(egg));
+  return meant.length > 0 && meant.every((egg) => fertilityOf(egg) !== null);
+};
 
 export const sittingSeen: Condition = ({ clutch }) =>
   clutch?.sittings.some(({ by }) => by !== 'off') ?? false;

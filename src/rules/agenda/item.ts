@@ -67,6 +67,8 @@ export interface WarningLine {
   pair: string | null;
   bird: string | null;
   clutch: number | null;
+  /** Where to look, which may not be where its pair lives. */
+  housing: string | null;
   /** The day of what gave rise to it. */
   date: Day;
   /** What was seen and why it matters. */

@@ -8,7 +8,9 @@ import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
+import { firstFeed } from './first-feed.ts';
 import type { TaskWindow, TaskWords } from './item.ts';
+import { latecomers } from './latecomers.ts';
 import { onFootTasks } from './on-foot.ts';
 import { GIVEN_UP, SET_BACK } from './state.ts';
 import { weighEggs } from './weigh-eggs.ts';
@@ -19,7 +21,7 @@ export interface Milestone extends TaskWords {
   needsLook: boolean | 'until told';
   anchors: FindAnchors;
   /** What sets one of several anchors apart, whatever is learned of the others meanwhile. */
-  each?: (anchor: Anchor) => string;
+  each?: (anchor: Anchor) => string | null;
   window: (anchor: Anchor, brood: Brood) => TaskWindow | null;
   done: Condition;
   moot: Condition;
@@ -158,6 +160,7 @@ export const milestones = [
       'A lamp behind the egg shows veins in a fertile egg and a clear yolk in one that is not. Counted from the latest day on which sitting can have begun, so that no egg is called clear too early; what looks clear before its day is noted as unsure. Leave a doubtful egg where it is.',
     needsLook: true,
     anchors: anchors.lamp,
+    each: latecomers,
     window: byProfile('candling', SAFE_LATE),
     done: is.any(is.seenSinceDue('candled'), is.allJudged),
     moot: is.any(is.hatchedHere, is.noEggHere),
@@ -233,21 +236,7 @@ export const milestones = [
     moot: is.noEggHere,
     lapses: (_anchor, { to }) => (to === null ? null : to + 1),
   },
-  {
-    task: 'first-feed',
-    when: 'first hatching + 1 … 2 d; the day on which nestlings are brought to the nest … + 1 d',
-    doneBy: '`feeding`; from the day after the hatching or the bringing also `crops`, `checked` or `heard`',
-    over: 'no chick is alive, or 4 d after that',
-    say: 'see that the chicks are fed',
-    explain:
-      'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in. Chicks brought from another nest or from the hand have no yolk left: watch on the same day and the next that they are taken on, and take back at once those that are not (common practice). A crop that is full on that day may have been filled where they came from: once you saw that they are fed here, write `feeding`.',
-    needsLook: false,
-    anchors: anchors.newMouths,
-    window: (anchor) => (anchor.who === null ? days(1, 2) : days(0, 1))(anchor),
-    done: is.any(is.seenAfter('crops', 'checked', 'heard'), is.seenSince('feeding')),
-    moot: is.any(is.noYoung, is.allFledged, is.onFoot),
-    lapses: afterAnchor(4),
-  },
+  firstFeed,
   {
     task: 'unhatched',
     when: 'no chick: hatch window + 2 … 4 d; with chicks: when the nest comes down, or they died or went elsewhere',
@@ -310,7 +299,7 @@ export const milestones = [
     explain:
       'About now the hen stops brooding by night while the chicks are still thinly feathered. A cold night in these days costs broods: no draughts, warmth where it is usual, no change of place.',
     needsLook: false,
-    anchors: anchors.lastHatching,
+    anchors: anchors.brooded,
     window: byProfile('brooding', SAFE_EARLY),
     done: () => false,
     moot: is.any(is.withoutParents, is.noYoung, is.allFledged, is.onFoot),

@@ -9,6 +9,8 @@ export interface Length {
   days: number;
   /** Longest possible length less the shortest, days: how far the looks stood apart. 0 when known to the day. */
   width: number;
+  /** Days from the last day on which it can have begun to the look that found its end: so long it is sure to have taken. */
+  sure: number;
 }
 
 /** The same, and how often. */
@@ -32,7 +34,7 @@ export interface Duration {
   spreadVariance: number;
   /** Degrees of freedom that the spread rests on, whole: what is over is left out, so that tails are rather longer. */
   degrees: number;
-  /** The longest that it took in this room, days; 0 without own clutches. */
+  /** The longest that it is sure to have taken in this room, to the look that found its end, days; 0 without own clutches. */
   longest: number;
 }
 
@@ -80,7 +82,7 @@ export function learnedDuration(range: Range, observations: readonly ObservedDur
     meanVariance: room.variance,
     spreadVariance: spread.variance,
     degrees: Math.floor(spread.degrees),
-    longest: observations.reduce((longest, { days, width }) => Math.max(longest, days + width / 2), 0),
+    longest: Math.max(0, ...observations.map(({ sure }) => sure)),
   };
 }
 

@@ -59,6 +59,7 @@ function laidIn({ eggs }: Clutch): ObservedDuration {
   return {
     days: (last.from + last.to - first.from - first.to) / 2,
     width: first.to - first.from + last.to - last.from,
+    sure: last.to - first.to,
     clutches: 1,
   };
 }

@@ -22,7 +22,7 @@ export function shareHatchingAfter(duration: Duration, start: Span, day: Day): n
 /**
  * The first day on which an egg counts as overdue: fewer than 1 in 100 such eggs hatch later, and the clutch's last
  * egg is 4 days past the longest usual incubation, both counted from the latest its sitting may have begun; and never
- * while an egg of this room is known to have taken longer.
+ * by the day on which the slowest egg of this room was out.
  * Overdue asks for a look, never for an egg to be destroyed.
  *
  * @param start the egg's own clock
@@ -30,7 +30,8 @@ export function shareHatchingAfter(duration: Duration, start: Span, day: Day): n
  */
 export function overdueFrom(duration: Duration, start: Span, last: Span): Day {
   const latest = { from: start.to, to: start.to };
-  let day = Math.ceil(Math.max(last.to + duration.range.high + GRACE, start.to + duration.longest));
+  const slowest = start.to + Math.floor(duration.longest);
+  let day = Math.max(Math.ceil(last.to + duration.range.high + GRACE), slowest + 1);
   while (shareHatchingAfter(duration, latest, day) >= RARE) day++;
   return day;
 }

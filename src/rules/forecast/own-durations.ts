@@ -80,7 +80,8 @@ export function ownDuration(kind: DurationKind, clutch: Clutch): OwnDuration | n
   // A slip in a date must not teach the room that eggs take a month.
   if (days < range.low / 2 || days > range.high * 1.5) return null;
   const known = Math.max(...members.map(({ end }) => end.to));
-  return { kind, species, range, clutch, days, width, known };
+  const sure = meanOf(members.map(({ start, end }) => end.to - start.to));
+  return { kind, species, range, clutch, days, width, sure, known };
 }
 
 /**

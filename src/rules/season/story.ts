@@ -111,7 +111,10 @@ function clutchStory(clutch: Clutch, { day, others, start }: Known): ClutchStory
     clutch,
     season: seasonName(seasonOf(first, start), start),
     begun: first,
-    laid: around(eggs.filter(({ assumed }) => !assumed).flatMap(({ laid }) => daysOf(laid))),
+    // Of a clutch that was counted, a look that found more tells as much as who wrote `laid`.
+    laid: around(
+      eggs.filter(({ assumed }) => clutch.counted || !assumed).flatMap(({ laid }) => daysOf(laid)),
+    ),
     sitting: sitting === null ? null : { span: sitting.span, inferred: sitting.inferred },
     hatched: around(chicks.flatMap((bird) => daysOf(hatchedOn(bird)))),
     fledged: around(chicks.flatMap(({ fledged }) => fledged?.day ?? [])),

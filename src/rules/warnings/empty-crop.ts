@@ -56,7 +56,7 @@ function emptyIn(brood: Brood, today: Day): EmptyCrop[] {
     const date = Math.max(...these.map(({ day }) => day));
     const byHand = brood.where !== 'nest';
     const young = names(brood, birds);
-    return [{ ...about(brood), level, date, young, many: birds.length > 1, crop, yolk, byHand }];
+    return [{ ...about(brood, birds), level, date, young, many: birds.length > 1, crop, yolk, byHand }];
   });
 }
 

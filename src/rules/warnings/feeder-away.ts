@@ -67,7 +67,7 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
     bird.crops.some(({ day, crop }) => day === absence.day && crop === 'full'),
   );
   return {
-    ...about(brood),
+    ...about(brood, waiting),
     level: ago <= ACT && !fedByOther && !(sameDayFull && ago === 0) ? 'act' : 'watch',
     date: absence.day,
     away: absenceWords(absence),

@@ -81,8 +81,8 @@ export function warningsOf(room: Room, broods: Brood[]): WarningLine[] {
   return (warnings as readonly Warning<Found>[])
     .flatMap((warning) =>
       warning.find(view).map((found): WarningLine => {
-        const { level, pair, bird, clutch, date } = found;
-        return { kind: warning.kind, level, pair, bird, clutch, date, ...warning.say(found) };
+        const { level, pair, bird, clutch, housing = null, date } = found;
+        return { kind: warning.kind, level, pair, bird, clutch, housing, date, ...warning.say(found) };
       }),
     )
     .sort(byUrgency);

@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Bird, type Pair, together } from '../../room/model.ts';
 import type { WarningLevel } from '../agenda/item.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, placeOf } from '../brood.ts';
 import { birdsByName, type FindBird } from '../stock/names.ts';
 
 /** What warnings are found in: the room and its broods, as known on the day stood on. */
@@ -19,6 +19,8 @@ export interface Found {
   pair: string | null;
   bird: string | null;
   clutch: number | null;
+  /** Where to look, where that may not be where its pair or bird lives. */
+  housing?: string | null;
   /** The day of what gave rise to it. */
   date: Day;
 }
@@ -51,9 +53,13 @@ export function viewOf(room: Room, broods: readonly Brood[]): View {
   return { room, day: room.day, broods, find: birdsByName(room.birds) };
 }
 
-/** Which nest a warning is about. */
-export function about({ pair, clutch }: Brood): Pick<Found, 'pair' | 'bird' | 'clutch'> {
-  return { pair: pair.id, bird: null, clutch: clutch?.number ?? null };
+/** Which nest a warning is about, or which of its young, and where they are. */
+export function about(
+  brood: Brood,
+  young: readonly Bird[] | null = null,
+): Pick<Found, 'pair' | 'bird' | 'clutch' | 'housing'> {
+  const { pair, clutch } = brood;
+  return { pair: pair.id, bird: null, clutch: clutch?.number ?? null, housing: placeOf(brood, young) };
 }
 
 /** The pair that a bird is in now, or undefined. A journal whose first entry is still to come is no pair yet. */

@@ -220,6 +220,7 @@ const anyWarning: fc.Arbitrary<WarningLine> = fc.record({
   pair: fc.option(hostileText),
   bird: fc.option(hostileText),
   clutch: fc.option(fc.nat(9)),
+  housing: fc.option(hostileText),
   date: fc.integer({ min: standing - 400, max: standing }),
   text: hostileText,
   check: hostileText,

@@ -4,9 +4,9 @@ import * as all from '../../../src/rules/agenda/anchors.ts';
 import { days } from '../../room/facts.ts';
 import { agenda, type Files } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
-import { ALL_OUT, brood, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
+import { ALL_OUT, brood, FOUR_EGGS, hillFinches, species, THREE_CHICKS } from './hill-finch.ts';
 
-const { NIGHTS_OUT, ...anchors } = all;
+const { NIGHTS_OUT, hatching: _, ...anchors } = all;
 
 type Name = keyof typeof anchors;
 
@@ -154,8 +154,11 @@ describe('the lamp', () => {
     expect(found('lamp', 'date: 2026-03-01, laid: 1', '2026-03-01')).toEqual([]);
   });
 
-  it('of eggs that were brought counts from their own days, once the others are told', () => {
-    expect(found('lamp', beside(FOUR_EGGS, other), '2026-03-10')).toEqual(['03-03; sitting since 3 Mar']);
+  it('of eggs that were brought counts from their own days, whether the others are told or not', () => {
+    expect(found('lamp', beside(FOUR_EGGS, other), '2026-03-10')).toEqual([
+      '03-03; sitting since 3 Mar',
+      '03-08…03-10; sat on since 8–10 Mar; HF-2/1/e1 HF-2/1/e2',
+    ]);
     expect(found('lamp', beside(`${FOUR_EGGS}${told}`, other), '2026-03-10')).toEqual([
       '03-08…03-10; sat on since 8–10 Mar; HF-2/1/e1 HF-2/1/e2',
     ]);
@@ -184,16 +187,31 @@ describe('from the young', () => {
     expect(found('firstHatching', FOUR_EGGS, '2026-03-18')).toEqual([]);
   });
 
-  it('of those brought to the nest the day on which they came, while nobody hatched since; fledglings need no look', () => {
-    const hand = `${fourth}date: 2026-03-18, fostered: {hand: [c1, c2]}\n`;
-    expect(found('newMouths', hand, '2026-03-19')).toEqual(['03-15; first hatched 15 Mar']);
-    const home = `${hand}date: 2026-03-21, fostered: {HF-1: all}\n`;
-    expect(found('newMouths', home, '2026-03-22')).toEqual([
-      '03-21; brought here 21 Mar; HF-1/1/c1 HF-1/1/c2',
+  it('the last hatching of those that are brooded, of each species by itself while some of it live', () => {
+    const eggs = [1, 2, 3, 4].map((n) => `HF-2/1/e${n}`).join(', ');
+    const guests = (log: string) => ({
+      ...species(),
+      ...{
+        'species/dale-finch.yaml': 'species: dale finch\nscientific: Exemplum vallicola\nbrooding: 12-14\n',
+      },
+      'HF-1': pair('HF-1', 'dale finch', `${fourth}date: 2026-03-20, hatched: [${eggs}]\n${log}`),
+      'HF-2': pair('HF-2', 'hill finch', 'date: 2026-03-06, laid: 4, fostered: {HF-1: all}'),
+    });
+    const young = 'HF-2/1/c1 HF-2/1/c2 HF-2/1/c3 HF-2/1/c4';
+    expect(found('brooded', guests(''), '2026-03-20')).toEqual([
+      '03-17; last hatched 17 Mar; HF-1/1/c1 HF-1/1/c2 HF-1/1/c3 HF-1/1/c4',
+      `03-18…03-20; last hatched 18–20 Mar; ${young}`,
     ]);
-    expect(found('newMouths', `${home}date: 2026-04-02, fledged: all`, '2026-04-02')).toEqual([
-      '03-15; first hatched 15 Mar',
+    const died = guests(`date: 2026-03-21, died: [${young.replaceAll(' ', ', ')}]`);
+    expect(found('brooded', died, '2026-03-21')).toEqual(['03-17; last hatched 17 Mar']);
+    // 17 March + 12–14 d of the dale finch, 18–20 March + 7–9 d of the hill finch.
+    const nights = agenda(guests(''), '2026-03-20', 14).filter(({ task }) => task === 'warm-nights');
+    expect(nights.map(({ from, to }) => days({ from, to: to ?? from }))).toEqual([
+      '03-25…03-29',
+      '03-29…03-31',
     ]);
+    const [item] = agenda(died, '2026-03-21', 14).filter(({ task }) => task === 'warm-nights');
+    expect(days({ from: item?.from ?? 0, to: item?.to ?? 0 })).toBe('03-29…03-31');
   });
 
   it('nestlings without a ring, a line for each day of hatching', () => {

@@ -15,11 +15,18 @@ const ranges = fc
 const observation: fc.Arbitrary<ObservedDuration> = fc.record({
   days: fc.integer({ min: 14, max: 90 }).map((halves) => halves / 2),
   width: fc.integer({ min: 0, max: 6 }),
+  sure: fc.integer({ min: 7, max: 45 }),
   clutches: fc.constant(1),
 });
 const observations = fc.array(observation, { minLength: 1, maxLength: 15 });
 
-const days = (...lengths: number[]) => lengths.map((length) => ({ days: length, width: 0, clutches: 1 }));
+const found = (length: number, width: number): ObservedDuration => ({
+  days: length,
+  width,
+  sure: length,
+  clutches: 1,
+});
+const days = (...lengths: number[]) => lengths.map((length) => found(length, 0));
 
 describe('the book', () => {
   it('takes a profile range as the central 90 % of a normal distribution', () => {
@@ -36,12 +43,12 @@ describe('the book', () => {
     );
   });
 
-  it('remembers the longest that it can have taken here: the looks’ middle and half of what lay between them', () => {
+  it('remembers the longest that it is sure to have taken here: what may have begun long before tells of no long one', () => {
     const seen = [
-      { days: 12, width: 3, clutches: 1 },
-      { days: 13, width: 0, clutches: 1 },
+      { days: 20, width: 16, sure: 12, clutches: 1 },
+      { days: 13, width: 0, sure: 13, clutches: 1 },
     ];
-    expect(learnedDuration({ low: 11, high: 13 }, seen).longest).toBe(13.5);
+    expect(learnedDuration({ low: 11, high: 13 }, seen).longest).toBe(13);
     expect(bookDuration({ low: 11, high: 13 }).longest).toBe(0);
   });
 
@@ -105,8 +112,8 @@ describe('learning from own clutches', () => {
 
   it('counts a length known only between two looks for less', () => {
     const range = { low: 12, high: 15 };
-    const daily = learnedDuration(range, [{ days: 16, width: 0, clutches: 1 }]);
-    const weekly = learnedDuration(range, [{ days: 16, width: 7, clutches: 1 }]);
+    const daily = learnedDuration(range, [found(16, 0)]);
+    const weekly = learnedDuration(range, [found(16, 7)]);
     expect(weekly.mean).toBeLessThan(daily.mean);
     expect(weekly.mean).toBeGreaterThan(13.5);
     // A uniform 7 d wide has variance 49/12; the precision it brings is 1/(spread + 49/12).
@@ -124,7 +131,7 @@ describe('learning from own clutches', () => {
         (range, off, late) => {
           const daily = days(...off.map((one) => Math.round((range.low + range.high) / 2) + one));
           const before = learnedDuration(range, daily);
-          const weekly = { days: before.mean + late, width: 6, clutches: 1 };
+          const weekly = found(before.mean + late, 6);
           const after = learnedDuration(range, [...daily, weekly]);
           expect(width(usualRange(after))).toBeLessThan(width(usualRange(before)) + 0.25);
         },
@@ -134,7 +141,7 @@ describe('learning from own clutches', () => {
 
   it('takes nothing for spread between eggs that the looks alone can have made', () => {
     const range = { low: 11, high: 13 };
-    const weekly = [12, 13, 14, 15, 16, 17, 18].map((found) => ({ days: found, width: 6, clutches: 1 }));
+    const weekly = [12, 13, 14, 15, 16, 17, 18].map((length) => found(length, 6));
     const { spreadVariance } = learnedDuration(range, weekly);
     expect(spreadVariance).toBeLessThan(bookDuration(range).spreadVariance * 1.1);
     expect(learnedDuration(range, days(12, 13, 14, 15, 16, 17, 18)).spreadVariance).toBeGreaterThan(2);
@@ -197,11 +204,7 @@ describe('learning from own clutches', () => {
   });
 
   it('comes to the lengths that the room shows', () => {
-    const seen = Array.from({ length: 200 }, (_, index) => ({
-      days: 15 + (index % 3),
-      width: 0,
-      clutches: 1,
-    }));
+    const seen = Array.from({ length: 200 }, (_, index) => found(15 + (index % 3), 0));
     const { mean, spreadVariance } = learnedDuration({ low: 11, high: 13 }, seen);
     expect(Math.abs(mean - 16)).toBeLessThan(0.1);
     expect(spreadVariance).toBeCloseTo(2 / 3, 1);

@@ -101,7 +101,7 @@ describe('the window of a clutch', () => {
 
   it('narrows when own clutches agree', () => {
     const range = { low: 11, high: 15 };
-    const own = Array.from({ length: 8 }, () => ({ days: 12, width: 0, clutches: 1 }));
+    const own = Array.from({ length: 8 }, () => ({ days: 12, width: 0, sure: 12, clutches: 1 }));
     expect(windowOf(bookDuration(range), [on(100)])).toEqual({ from: 111, likely: 113, to: 115 });
     expect(windowOf(learnedDuration(range, own), [on(100)])).toEqual({ from: 111, likely: 112, to: 113 });
   });

@@ -45,6 +45,13 @@ describe('a clutch’s story', () => {
     expect(days(one?.foreseen.hatch)).toBe('03-14…03-17');
   });
 
+  it('was laid until the last egg that a look found, written as laid or not', () => {
+    const more =
+      'date: 2026-03-01, laid: 1\n date: 2026-03-03, laid: 2, sitting\n date: 2026-03-05, checked: {eggs: 5}';
+    const [one] = story({ 'LW-1': waxbills(more) }, '2026-03-06').clutches;
+    expect(days(one?.laid)).toBe('03-01…03-05');
+  });
+
   it('was laid no later than sitting may have begun, however late the nest was looked into', () => {
     const glimpse = 'date: 2026-02-01, paired\n date: 2026-03-20, laid: 3+\n date: 2026-03-22, sitting: hen';
     const [one] = story({ 'LW-1': waxbills(glimpse) }, '2026-03-25').clutches;

@@ -44,6 +44,12 @@ describe('overdue eggs', () => {
     expect(line(files, 'overdue', '2026-03-24').text).toMatch(/past: e1, e2, e3, e4, BF-1\/1\/e1, /);
   });
 
+  it('are not kept back for weeks by another clutch that was found warm: nobody knows how long that one took', () => {
+    const found = 'date: 2026-01-10, laid: 4, sitting\n date: 2026-01-20, hatched: 4';
+    const files = { 'LW-1': waxbills(seen), 'LW-2': waxbills(found).replace('pair: LW-1', 'pair: LW-2') };
+    expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
+  });
+
   it('end when the eggs have a fate', () => {
     const files = {
       'LW-1': waxbills(`${sat}\n date: 2026-03-23, lost: {addled: [e1, e2], clear: [e3, e4]}`),

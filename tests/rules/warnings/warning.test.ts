@@ -25,10 +25,12 @@ it('a bird is in its pair from the first entry until they are parted', () => {
   ]);
 });
 
-it('a warning about a nest names the pair and its clutch', () => {
-  expect(about(view(files, '2026-03-05').broods[0] as Brood)).toEqual({
+it('a warning about a nest names the pair, its clutch and where it is', () => {
+  const brood = view(files, '2026-03-05').broods[0] as Brood;
+  expect(about({ ...brood, housing: 'flight 2' })).toEqual({
     pair: 'LW-1',
     bird: null,
     clutch: 1,
+    housing: 'flight 2',
   });
 });

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { WarningLine } from '../../../src/rules/agenda/item.ts';
+import { onlyFor } from '../../../src/rules/agenda/only.ts';
+import { room } from '../../rooms.ts';
 import { line, spell, warned, waxbills } from './warned.ts';
 
 const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
@@ -15,12 +18,12 @@ const files = (more: string, head = heads) => ({ 'LW-1': waxbills(`${fledged}\n$
 // Young are parted from their parents when none of them has begged for a week: common practice.
 describe('young that are moved away from both parents before they feed themselves', () => {
   it('may starve: two days press, five are watched', () => {
-    const room = files('date: 2026-04-08, moved: {all: flight 7}');
-    expect(spell(room, 'young-away', '2026-04-01', '2026-04-30')).toEqual([
+    const known = files('date: 2026-04-08, moved: {all: flight 7}');
+    expect(spell(known, 'young-away', '2026-04-01', '2026-04-30')).toEqual([
       '04-08 … 04-10 act',
       '04-11 … 04-13 watch',
     ]);
-    const { text, check } = line(room, 'young-away', '2026-04-08');
+    const { text, check } = line(known, 'young-away', '2026-04-08');
     expect(text).toBe(
       'c1, c2 and c3 were moved to flight 7 on 8 Apr, at 24 d, away from both parents; young of the species feed themselves from 30 d on. Young that nobody feeds starve within a day or two.',
     );
@@ -33,13 +36,27 @@ describe('young that are moved away from both parents before they feed themselve
     ['they feed themselves', 'independent: all'],
     ['they are with their parents again', 'moved: {"c1, c2, c3": flight 2}'],
   ])('are out of danger when %s', (_what, then) => {
-    const room = files(`date: 2026-04-08, moved: {all: flight 7}\n date: 2026-04-09, ${then}`);
-    expect(spell(room, 'young-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 act']);
+    const known = files(`date: 2026-04-08, moved: {all: flight 7}\n date: 2026-04-09, ${then}`);
+    expect(spell(known, 'young-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 act']);
+  });
+
+  it('are told where they are, not where their parents live', () => {
+    const away = files('date: 2026-04-08, moved: {c2: flight 7}');
+    const narrow = (housing: string) =>
+      onlyFor(room(away, '2026-04-08'), { pair: null, housing, species: null });
+    const [told] = warned(away, 'young-away', '2026-04-08') as [WarningLine];
+    expect([narrow('flight 7')(told), narrow('flight 2')(told)]).toEqual([true, false]);
+    const [thin] = warned(
+      files('date: 2026-04-08, moved: {c2: flight 7}, crops: {empty: c2}'),
+      'empty-crop',
+      '2026-04-08',
+    );
+    expect(thin?.housing).toBe('flight 7');
   });
 
   it('are told by themselves where the others stayed', () => {
-    const room = files('date: 2026-04-08, moved: {c2: flight 7}');
-    expect(line(room, 'young-away', '2026-04-08').text).toMatch(/^c2 was moved to flight 7 on 8 Apr/);
+    const known = files('date: 2026-04-08, moved: {c2: flight 7}');
+    expect(line(known, 'young-away', '2026-04-08').text).toMatch(/^c2 was moved to flight 7 on 8 Apr/);
   });
 });
 
@@ -53,6 +70,6 @@ it.each([
 });
 
 it('of a pair whose birds nobody named they are away where the pair does not live', () => {
-  const room = files('date: 2026-04-08, moved: {all: flight 7}', 'housing: flight 2');
-  expect(line(room, 'young-away', '2026-04-08')).toMatchObject({ level: 'act' });
+  const known = files('date: 2026-04-08, moved: {all: flight 7}', 'housing: flight 2');
+  expect(line(known, 'young-away', '2026-04-08')).toMatchObject({ level: 'act' });
 });
