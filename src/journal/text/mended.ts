@@ -9,12 +9,12 @@ const LONGEST = 400;
 /** An entry or item between braces, whatever stands in place of its dash. */
 const ITEM = /^(?:[-+~>\u2013\u2014\u2212*\u2022][ \t]*)?(?=[{[(])/;
 /** A key whose text has a colon of its own. */
-const COLON_IN_TEXT = /^([\w-]+(?: [\w-]+)*):[ \t]+([^\s"'{[|>&*#].*:.*)$/;
+const COLON_IN_TEXT = /^(\w[\w -]*):[ \t]+([^\s"'{[|>&*#].*)$/;
 
 /** What may be wrong with an item's brackets, quotes and commas: each slip mended, the likeliest first. */
 const slips: readonly ((item: string) => string)[] = [
   (item) => item,
-  (item) => item.replace(/(, *note:.*)$/, '}$1'),
+  (item) => item.replace(', note:', '}, note:'),
   (item) => `${item.replace(/,$/, '')}}`,
   (item) => `${item}]}`,
   (item) => `${item}}}`,
@@ -36,8 +36,10 @@ function quoted(words: string): string {
  * none of these helps, and where there are several lines.
  */
 export function mendedLine(text: string): string {
-  const line = text.trim().replace(/[ \t]+#.*$/, '');
-  if (line.length > LONGEST || line.includes('\n')) return '';
+  const all = text.trim();
+  if (all.length > LONGEST || all.includes('\n')) return '';
+  // In quotes it is no comment.
+  const line = /["']/.test(all) ? all : all.replace(/[ \t]#[^\n]*/, '').trimEnd();
   const [dash] = ITEM.exec(line) ?? [];
   if (dash === undefined) return withQuotes(line);
   const item = line.slice(dash.length);
@@ -53,7 +55,9 @@ export function mendedLine(text: string): string {
 function withQuotes(line: string): string {
   const [, key, words] = COLON_IN_TEXT.exec(line) ?? [];
   const at = new Lines('', line).place(0, 1);
-  return key === undefined ? '' : pairText(new Text(key, at), new Text(words as string, at));
+  return key === undefined || !words?.includes(':')
+    ? ''
+    : pairText(new Text(key, at), new Text(words as string, at));
 }
 
 /** A brace that was mended in the wrong place leaves a sign in a key. */

@@ -13,7 +13,7 @@ const BULLET = /^([ \t]*)([\u2013\u2014\u2212\u2022*])(?=[ \t]+\{)/;
 
 /** A text in the quotes of a keyboard, where YAML would have its own. */
 const QUOTES =
-  /((?:^[ \t]*|[[{,:]|^[ \t]*-[ \t])[ \t]*)(?:[\u201c-\u201f]([^\u201c-\u201f"\\]*)[\u201c-\u201f]|\u2018([^\u2018\u2019"\\]*)\u2019)(?=[ \t]*(?:[,:\uff0c\uff1a}\]#]|\r?$))/g;
+  /([[{,:][ \t]*|^[ \t]*(?:-[ \t]+)?)(?:[\u201c-\u201f]([^\u201c-\u201f"\\]*)[\u201c-\u201f]|\u2018([^\u2018\u2019"\\]*)\u2019)(?=[ \t]*(?:[,:\uff0c\uff1a}\]#]|\r?$))/g;
 
 /** From here on a line is quoted, or is the words of a note. */
 const LEFT_ALONE = /"|[[{,:][ \t]*'|(?:^|[{, \t])note[ \t]*:[ \t]+(?=[^\u201c-\u201f\u2018\s])/;
@@ -40,7 +40,7 @@ export function withoutPhoneSigns(text: string, lines: Lines, findings: Finding[
         return `${before}"${double ?? single}"`;
       });
     const ours = head
-      .replace(/(?<=[\w"][ \t]*)\uff1a/g, (sign, offset: number) => tell(sign, ':', at + offset))
+      .replace(/(?<=[\w"][ \t]?)\uff1a/g, (sign, offset: number) => tell(sign, ':', at + offset))
       .replace(/\uff0c/g, (sign, offset: number) =>
         line.includes('{') ? tell(sign, ',', at + offset) : sign,
       );
