@@ -95,7 +95,10 @@ const helpOf = (args: FindingArgs) => (args.line ? `write:\n${args.line}` : whyO
 const beginnings: readonly (readonly [RegExp, string])[] = [
   [/^nestlog\.ya?ml$/, 'the room’s settings begin with `room: the birdroom`'],
   [/^birds\.ya?ml$/, 'the list of birds begins with `birds:`, then one bird an item: `- id: LW-19-04`'],
-  [/^species\//, 'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`'],
+  [
+    /^species\//,
+    'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`; each species has a file of its own',
+  ],
 ];
 const beginning = 'a pair’s journal begins with `pair: LW-1`, then `log:` with one entry a line';
 
