@@ -1,5 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
 import { civilDate, type Day, formatDay, parseDay } from '../days.ts';
+import { nearest } from '../findings/nearest.ts';
 import { readDate } from '../journal/grammar/date-text.ts';
 import { cacheFolder, stateFolder } from './cache-folder.ts';
 import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
@@ -49,6 +50,7 @@ export async function runProgram(
   const outcome: { code: ExitCode } = { code: 0 };
   const program = programOf(commands, world, outcome);
   try {
+    if (words[0] === 'help') isCommand(words[1], commands);
     await program.parseAsync(words[0] === 'help' ? [...words.slice(1), '--help'] : words, { from: 'user' });
     return outcome.code;
   } catch (error) {
@@ -58,6 +60,15 @@ export async function runProgram(
     world.stderr(undefined).write(`nestlog: ${error.message}\n`);
     return WRONG_USAGE;
   }
+}
+
+/** Help on a command that there is not would be the help on all, as if nothing were wrong. */
+function isCommand(asked: string | undefined, commands: CommandEntry[]): void {
+  const names = commands.map(({ name }) => name);
+  if (asked === undefined || asked.startsWith('-') || asked === 'help' || names.includes(asked)) return;
+  const near = nearest(asked, names);
+  const more = near === null ? 'run `nestlog --help` to see what there is' : `did you mean \`${near}\`?`;
+  throw new UsageError(`there is no command \`${asked}\`; ${more}`);
 }
 
 function programOf(commands: CommandEntry[], world: World, outcome: { code: ExitCode }): Command {

@@ -1,6 +1,7 @@
 import type { Finding, Place } from '../findings/finding.ts';
 import { ownProfile } from '../species/find.ts';
 import type { Profile } from '../species/profile.ts';
+import { shippedProfile } from '../species/shipped.ts';
 import { traits } from '../species/traits.ts';
 import { fieldNames } from '../species/value.ts';
 import { probablyMeant, type Vocabulary } from './grammar/vocabulary.ts';
@@ -23,11 +24,15 @@ export function readOwnSpecies(file: string, written: Fields, findings: Finding[
   const id = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
   const { profile, problems } = ownProfile(dataOf(root), id);
   for (const { path, code, args } of problems) {
+    const [key = ''] = path;
+    const isSpecies =
+      code === 'profile-unknown-key' && path.length === 1 && valueAt(root, key) instanceof Fields;
+    const own = isSpecies && shippedProfile(key) !== null ? `species/${fileOf(key)}.yaml` : '';
     const suggestion = args.suggestion ?? meantBy(code, args, path.length > 1 ? longForm : keys) ?? '';
     findings.push({
       code: code === 'profile-not-a-map' ? 'not-a-mapping' : code,
       at: placeOf(root, path, code === 'profile-unknown-key'),
-      args: { ...args, suggestion, file },
+      args: { ...args, ...(own === '' ? {} : { own }), suggestion, file },
     });
   }
   return profile;
@@ -72,6 +77,14 @@ function dataOf(node: Node): unknown {
   const data: Record<string, unknown> = Object.create(null);
   if (node instanceof Fields) for (const [key, value] of node.pairs) data[key.text] = dataOf(value);
   return data;
+}
+
+function valueAt({ pairs }: Fields, name: string): Node | undefined {
+  return pairs.find(([key]) => key.text === name)?.[1];
+}
+
+function fileOf(species: string): string {
+  return species.toLowerCase().replaceAll(' ', '-');
 }
 
 /** The place of the key or value under the path; where a step is missing, of what stands above it. */

@@ -12,7 +12,7 @@ import { PackedEntries, type Ready } from './packed.ts';
 import { pairShape, readPairJournal } from './pair-journal.ts';
 import { otherYears } from './read/other-year.ts';
 import { type RoomSettings, readSettings, settingsShape, usualSettings } from './settings.ts';
-import { strayOf } from './stray.ts';
+import { misplacedOf, type Stray, strayOf } from './stray.ts';
 import { append } from './text/append.ts';
 import type { Shape } from './text/recover.ts';
 import { type Repeat, withoutRepeats } from './text/repeats.ts';
@@ -153,19 +153,16 @@ export function readFile(path: string, source: string): FileReading {
       read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) })),
     );
   }
-  if (isProfile(path)) {
-    return neverEmpty(
-      path,
-      read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) })),
-    );
-  }
-  if (isJournal(path)) {
-    return neverEmpty(
-      path,
-      read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) })),
-    );
-  }
-  const stray = strayOf(path, source);
+  if (!isProfile(path) && !isJournal(path)) return unread(path, strayOf(path, source));
+  const reading = isProfile(path)
+    ? read(path, source, {}, (...from) => ({ profile: readOwnSpecies(path, ...from) }))
+    : read(path, source, pairShape, (...from) => ({ journal: readPairJournal(path, ...from) }));
+  const misplaced = reading.findings.length === 0 ? null : misplacedOf(path, source);
+  return misplaced === null ? neverEmpty(path, reading) : unread(path, misplaced);
+}
+
+/** Of what nobody reads where it lies no more is told than where it belongs. */
+function unread(path: string, stray: Stray | null): FileReading {
   const findings: Finding[] =
     stray === null ? [] : [{ code: 'stray-journal', at: topOf(path), args: { path, ...stray } }];
   return { says: {}, text: null, findings };

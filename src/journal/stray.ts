@@ -18,6 +18,8 @@ const JOURNAL = /^pair:/m;
 const BIRDS = /^birds:[^\S\n]*(?:#.*)?\n/m;
 const PROFILE = /^(?:incubation|fledging|independence|laying-interval|adult-mass):/m;
 
+const LOOKS = { journal: 'a pair’s journal', birds: 'a list of birds', profile: 'a species profile' };
+
 /** Whether a file of this name may be one of the room's that was saved under a wrong ending. */
 export function mayBeMisnamed(name: string): boolean {
   return OTHER_ENDING.test(name) && !BACKUP.test(name);
@@ -33,10 +35,17 @@ export function strayOf(path: string, text: string): Stray | null {
   const name = path.replace(/^.*\//, '').replace(/(?:\.ya?ml)?(?:\.[^.]*)?$/i, '') || 'x';
   if (JOURNAL.test(text) || ENTRIES.test(text)) {
     const below = path.startsWith('pairs/') ? path.slice(0, path.lastIndexOf('/') + 1) : 'pairs/';
-    return { looks: 'a pair’s journal', to: `${below}${name}.yaml` };
+    return { looks: LOOKS.journal, to: `${below}${name}.yaml` };
   }
-  if (BIRDS.test(text)) return { looks: 'a list of birds', to: 'birds.yaml' };
+  if (BIRDS.test(text)) return { looks: LOOKS.birds, to: 'birds.yaml' };
   if (/^species:/m.test(text) && PROFILE.test(text))
-    return { looks: 'a species profile', to: `species/${name}.yaml` };
+    return { looks: LOOKS.profile, to: `species/${name}.yaml` };
   return null;
+}
+
+/** Of a file in one of the room's folders that holds what belongs elsewhere: what it seems to be; else null. */
+export function misplacedOf(path: string, text: string): Stray | null {
+  const here = path.startsWith('species/') ? LOOKS.profile : LOOKS.journal;
+  const stray = strayOf(path, text);
+  return stray === null || stray.looks === here ? null : stray;
 }

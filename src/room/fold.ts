@@ -18,6 +18,7 @@ import { becomeIndependent, isDependent, settle } from './lives.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
+import { onePerPair } from './pair-twice.ts';
 import { type Fold, reportedDays, type Scene, siteOf } from './scene.ts';
 import { inOrder, type Sighting } from './sightings.ts';
 
@@ -98,7 +99,9 @@ export function* understanding(
     today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
   };
   listBirds(fold, record.birds, clock.day);
-  const journals = record.pairs.filter((journal) => addPair(fold, journal));
+  const { kept: journals, findings } = onePerPair(record.pairs);
+  fold.findings.push(...findings);
+  for (const journal of journals) addPair(fold, journal);
   for (const sighting of inOrder(journals, record.birds, clock.day)) {
     if (sighting.of === 'pair') yield { sighting, ...applyPairObservation(fold, sighting) };
     else {
@@ -119,14 +122,9 @@ export function* understanding(
   };
 }
 
-/** A pair's journal joins the room, unless another journal has that id. */
-function addPair(fold: Fold, journal: PairJournal): boolean {
+/** A pair's journal joins the room. */
+function addPair(fold: Fold, journal: PairJournal): void {
   const { pair: id, species } = journal;
-  const known = fold.pairs.get(id.text);
-  if (known !== undefined) {
-    fold.findings.push({ code: 'pair-twice', at: id.at, args: { pair: id.text, file: known.at.file } });
-    return false;
-  }
   const profile = species === null ? null : findSpecies(species.text, fold.own);
   if (species !== null && profile === null) {
     const suggestion = suggestSpecies(species.text, fold.own) ?? '';
@@ -156,7 +154,6 @@ function addPair(fold: Fold, journal: PairJournal): boolean {
     done: [],
     events: [],
   });
-  return true;
 }
 
 const NOBODY = { pair: null, clutch: null, about: [] };

@@ -8,6 +8,9 @@ import { absurd } from './validate.ts';
 /** No species has a longer name; comparing letter by letter would take seconds. */
 const LONGEST = 80;
 
+/** No species is called less: a file of that name is called by the initials of its species, or of its pairs. */
+const WORD = /\p{L}{4}/u;
+
 /**
  * The profile of a species, under whichever of its names: common, scientific, synonym or id. Capitals, accents,
  * spaces and hyphens make no difference. A room's own profiles go before the shipped ones.
@@ -51,6 +54,10 @@ export function ownProfile(data: unknown, id: string): ProfileResult {
       const args = { key: 'species', text: profile.species, suggestion: alike };
       problems.push({ path: ['species'], code: 'profile-alike', args });
     }
+    if (!isNamed(data) && !WORD.test(id)) {
+      const args = { key: 'species', text: id, suggestion: '' };
+      problems.push({ path: [], code: 'profile-alike', args });
+    }
     return { profile, problems: missing ? [{ path: [], code: 'profile-missing', args: {} }] : problems };
   }
   const merged = mergeProfiles(profile, shipped);
@@ -61,4 +68,8 @@ export function ownProfile(data: unknown, id: string): ProfileResult {
   const settled = new Set(merged.problems.filter(absurd).map(({ path }) => path[0]));
   const first = problems.filter(({ code, path }) => code !== 'profile-doubtful' || !settled.has(path[0]));
   return { profile: merged.profile, problems: [...first, ...again] };
+}
+
+function isNamed(data: unknown): boolean {
+  return typeof data === 'object' && data !== null && ('species' in data || 'scientific' in data);
 }

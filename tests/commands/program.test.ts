@@ -221,6 +221,12 @@ describe('help', () => {
     expect(out).toContain('--journals <folder>');
   });
 
+  it('on a command that there is not names the one that was meant', async () => {
+    const { code, err } = await run('help perchs');
+    expect(code).toBe(2);
+    expect(err).toContain('there is no command `perchs`; did you mean `perches`?');
+  });
+
   it('is also had by the word help', async () => {
     expect((await run('help perches')).out).toBe((await run('perches --help')).out);
     expect((await run('help')).out).toBe((await run('--help')).out);

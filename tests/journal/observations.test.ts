@@ -194,10 +194,7 @@ describe('values', () => {
     ['nest: {state: lined, heigth: 180}', 'did you mean `height`?'],
     ['weighed: {c1: "4,5"}', 'write 4.5'],
     ['roosting: tree', 'one of nest, out'],
-    [
-      'died: {chilled: e1, c2}',
-      'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
-    ],
+    ['died: {chilled: e1, c2}', 'write:\n- {date: 2026-03-01, died: {chilled: [e1, c2]}}'],
   ])('%s: %s', (said, fix) => {
     expect(readLog(`- {date: 2026-03-01, ${said}}`).fixes).toEqual([fix]);
   });

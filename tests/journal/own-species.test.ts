@@ -130,3 +130,27 @@ describe('a keeper’s own species file', () => {
     });
   });
 });
+
+describe('a species file', () => {
+  const told = (path: string, text: string) =>
+    readFile(path, text).findings.map((finding) => {
+      const { text: said, hint } = kindOf(finding);
+      return `${finding.code}: ${said(finding.args)}; ${hint(finding.args)}`;
+    });
+
+  it('without the name of a species is told that it corrects none', () => {
+    expect(told('species/lw.yaml', 'incubation: 12-14\n')).toEqual([
+      'profile-alike: no shipped profile is called `lw`, so this file corrects none; begin it with the name, such as `species: lavender waxbill`',
+    ]);
+    expect(told('species/lavender-waxbill.yaml', 'incubation: 12-14\n')).toEqual([]);
+  });
+
+  it('of several species is told to be one for each', () => {
+    expect(told('species/all.yaml', 'lavender waxbill:\n  incubation: 12-14\n')[0]).toContain(
+      'each species has a file of its own: put it into species/lavender-waxbill.yaml, which begins with `species: lavender waxbill`',
+    );
+    expect(told('species/all.yaml', '- species: lavender waxbill\n  incubation: 12-14\n')[0]).toContain(
+      'each species has a file of its own',
+    );
+  });
+});

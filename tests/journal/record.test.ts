@@ -19,7 +19,7 @@ describe('a room', () => {
     const { settings, birds, ownSpecies, pairs, sources, found } = room({
       'nestlog.yaml': 'room: mine\n',
       'birds.yaml': 'birds: [{id: A}]\n',
-      'species/x.yaml': 'incubation: 13\n',
+      'species/blue-finch.yaml': 'incubation: 13\n',
       'pairs/a.yaml': `pair: A-1\n${LOG}`,
       'pairs/old/b.yml': `pair: B-1\n${LOG}`,
     });

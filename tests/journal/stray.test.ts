@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../src/findings/codes.ts';
+import { readFile } from '../../src/journal/record.ts';
 import { isAlmostOurs, mayBeMisnamed, strayOf } from '../../src/journal/stray.ts';
 
 const LOG = 'log:\n\n  # 2026\n  - {date: 2026-03-01, paired}\n';
@@ -36,4 +38,22 @@ it('an ending that an editor adds, or none, may be a slip', () => {
 it('a folder that is nearly called as one of the room’s may be a slip', () => {
   expect(['Pairs', 'pair', 'paris', 'Species', 'birds'].every(isAlmostOurs)).toBe(true);
   expect(['pairs', 'species', 'pictures', 'notes', 'old'].some(isAlmostOurs)).toBe(false);
+});
+
+describe('what lies in the wrong folder of the room', () => {
+  it.each([
+    ['pairs/birds.yaml', 'birds:\n  - {id: LW-19-04}\n', 'its birds belong in birds.yaml'],
+    [
+      'pairs/zebra-finch.yaml',
+      'species: zebra finch\nincubation: 12-14\n',
+      'move it to species/zebra-finch.yaml',
+    ],
+    ['species/LW-3.yaml', 'pair: LW-3\nlog:\n  - {date: 2026-03-01, paired}\n', 'move it to pairs/LW-3.yaml'],
+  ])('%s is one finding, and no pair or species by mistake', (path, text, fix) => {
+    const { findings, says } = readFile(path, text);
+    expect(says).toEqual({});
+    expect(findings.map((finding) => [finding.code, kindOf(finding).hint(finding.args)])).toEqual([
+      ['stray-journal', fix],
+    ]);
+  });
 });

@@ -253,7 +253,7 @@ describe('a routine', () => {
       { code: 'unknown-routine', file: 'nestlog.yaml', name: 'calcum', suggestion: 'calcium' },
       { code: 'unknown-routine', file: 'pairs/a.yaml', name: 'baths', suggestion: '' },
     ]);
-    const left = { a: waxbills(''), b: waxbills('date: 2026-03-01, done: baths') };
+    const left = { a: waxbills('date: 2026-03-02, paired'), b: waxbills('date: 2026-03-01, done: baths') };
     expect(found(left).map(({ code }) => code)).toEqual(['pair-twice']);
   });
 });

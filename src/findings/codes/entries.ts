@@ -152,7 +152,9 @@ export const entryCodes = {
     level: 'error',
     text: ({ key, joined }) =>
       `\`${key}\` stands alone behind a comma and ${joined ? 'is read as the rest of the text before it' : 'would be lost'}`,
-    hint: () =>
-      'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
+    hint: ({ line }) =>
+      line
+        ? `write:\n${line}`
+        : 'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
   },
 } as const satisfies Record<string, FindingKind>;

@@ -17,9 +17,9 @@ const whys: Record<string, readonly [what: string, help: string]> = {
   'closed-twice': ['there is a } or ] too many', 'remove it'],
   'comma-twice': ['a comma has nothing behind it', 'remove it, or write what was meant'],
   'no-blank': ['a blank is missing behind the dash', 'write `- {`'],
-  'brace-open': ['a { is never closed', 'end the entry with } on the same line'],
-  'no-braces': ['the keys of one line stand between braces', 'write:'],
-  'bracket-open': ['a [ is never closed', 'close the list: [e1, e2]'],
+  'brace-open': ['a { is never closed', 'end it with } on the same line'],
+  'no-braces': ['the keys of one line stand between braces', 'put them between { and }'],
+  'bracket-open': ['a [ is never closed', 'close the list with ]'],
   'colon-in-text': [
     'a second colon makes a second key',
     'is a comma missing? Else put text with a colon in double quotes: "off the nest: cold"',
@@ -28,7 +28,7 @@ const whys: Record<string, readonly [what: string, help: string]> = {
   backslash: ['a backslash in double quotes needs another one', 'write \\\\ for a backslash'],
   indent: [
     'its lines do not stand under each other, or a colon is missing',
-    'give all keys of an entry, and all entries of the log, the same indentation',
+    'give all keys of one thing, and all items of one list, the same indentation',
   ],
   'outside-log': ['the entry stands in no log', 'put it below `log:`'],
   'too-long': [
@@ -39,13 +39,66 @@ const whys: Record<string, readonly [what: string, help: string]> = {
   other: ['it is no entry, and no key with a value', 'one entry a line: - {date: 2026-03-01, laid: 1}'],
 };
 
-const whyOf = ({ why }: FindingArgs) => whys[String(why)] ?? (whys.other as readonly [string, string]);
+/** The same where it is told otherwise of what a file holds that is no journal. */
+const elsewhere: readonly (readonly [RegExp, typeof whys])[] = [
+  [
+    /^birds\.ya?ml$/i,
+    {
+      other: ['it is no bird, and no key with a value', 'one bird a line: - {id: LW-19-04, sex: cock}'],
+      'outside-log': [
+        'it stands in no list',
+        'put a bird below `birds:`, and an entry below the `log:` of its bird',
+      ],
+      'colon-in-text': [
+        'a second colon makes a second key',
+        'put text with a colon in double quotes: origin: "swapped: two for one"',
+      ],
+    },
+  ],
+  [
+    /^nestlog\.ya?ml$/i,
+    {
+      other: [
+        'it is no item of a list, and no key with a value',
+        'one key a line, such as `room: the birdroom`',
+      ],
+      'outside-log': ['it stands in no list', 'put it below `routines:`, `rings:` or `log:`'],
+      'colon-in-text': [
+        'a second colon makes a second key',
+        'put text with a colon in double quotes: say: "fresh: each morning"',
+      ],
+    },
+  ],
+  [
+    /^species\//,
+    {
+      other: ['it is no key with a value', 'one key a line, such as `incubation: 12-14`'],
+      'outside-log': ['a species has no list', 'one key a line, such as `incubation: 12-14`'],
+      'colon-in-text': [
+        'a second colon makes a second key',
+        'put text with a colon in double quotes: source: "own book: 2024"',
+      ],
+    },
+  ],
+];
+
+function whyOf({ why, file }: FindingArgs): readonly [what: string, help: string] {
+  const [, told = {}] = elsewhere.find(([path]) => path.test(String(file))) ?? [];
+  const own = { ...whys, ...told };
+  return own[String(why)] ?? (own.other as readonly [string, string]);
+}
+
+/** The line that was meant says more than what helps in general. */
+const helpOf = (args: FindingArgs) => (args.line ? `write:\n${args.line}` : whyOf(args)[1]);
 
 /** How a file begins, by where it stands in the room. */
 const beginnings: readonly (readonly [RegExp, string])[] = [
   [/^nestlog\.ya?ml$/, 'the room’s settings begin with `room: the birdroom`'],
   [/^birds\.ya?ml$/, 'the list of birds begins with `birds:`, then one bird an item: `- id: LW-19-04`'],
-  [/^species\//, 'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`'],
+  [
+    /^species\//,
+    'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`; each species has a file of its own',
+  ],
 ];
 const beginning = 'a pair’s journal begins with `pair: LW-1`, then `log:` with one entry a line';
 
@@ -119,12 +172,12 @@ export const fileCodes = {
   'unreadable-entry': {
     level: 'error',
     text: (args) => `this entry cannot be read: ${whyOf(args)[0]}`,
-    hint: (args) => (args.line ? `${whyOf(args)[1]}\n${args.line}` : whyOf(args)[1]),
+    hint: helpOf,
   },
   'unreadable-lines': {
     level: 'error',
     text: (args) => `this cannot be read: ${whyOf(args)[0]}`,
-    hint: (args) => whyOf(args)[1],
+    hint: helpOf,
   },
 } as const satisfies Record<string, FindingKind>;
 

@@ -10,8 +10,12 @@ export const profileCodes = {
   'profile-unknown-key': {
     level: 'error',
     text: ({ key }) => `a species profile has no \`${key}\``,
-    hint: ({ suggestion }) =>
-      suggestion ? `did you mean \`${suggestion}\`?` : '`nestlog species` shows the keys that there are',
+    hint: ({ suggestion, own, key }) =>
+      own
+        ? `each species has a file of its own: put it into ${own}, which begins with \`species: ${key}\``
+        : suggestion
+          ? `did you mean \`${suggestion}\`?`
+          : '`nestlog species` shows the keys that there are',
   },
   'profile-unknown-word': {
     level: 'error',
@@ -44,7 +48,9 @@ export const profileCodes = {
     level: 'hint',
     text: ({ text }) => `no shipped profile is called \`${text}\`, so this file corrects none`,
     hint: ({ suggestion }) =>
-      `did you mean \`species: ${suggestion}\`? If it is another bird, give its name in \`scientific:\``,
+      suggestion
+        ? `did you mean \`species: ${suggestion}\`? If it is another bird, give its name in \`scientific:\``
+        : 'begin it with the name, such as `species: lavender waxbill`',
   },
   'profile-absurd': {
     level: 'error',

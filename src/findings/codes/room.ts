@@ -38,7 +38,14 @@ export const roomCodes = {
   'pair-twice': {
     level: 'error',
     text: ({ pair, file }) => `the pair \`${pair}\` already has a journal, ${file}; this one is left out`,
-    hint: ({ pair }) => `one journal a pair: give this one its own id, such as \`pair: ${pair}-b\``,
+    hint: ({ pair, file, only }) => {
+      const missing = /\D/.test(String(only)) ? `lines ${only} are` : `line ${only} is`;
+      const copy =
+        only === ''
+          ? 'all its entries stand there too: if it is a copy, remove it'
+          : `if it is a copy, its ${missing} not there yet: put what is missing into ${file}, and remove it`;
+      return `${copy}; if it is another pair, give it its own id, such as \`pair: ${pair}-b\``;
+    },
   },
   'no-such-pair': {
     level: 'error',

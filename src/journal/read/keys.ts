@@ -3,6 +3,8 @@ import type { Finding } from '../../findings/finding.ts';
 import { nearest } from '../../findings/nearest.ts';
 import type { KeyTable } from '../grammar/key.ts';
 import { Empty, type Fields, Refused, type Text } from '../nodes.ts';
+import { append } from '../text/append.ts';
+import { withWholeLines } from './comma-rest.ts';
 import { readValue } from './value.ts';
 
 /** What was read for each key of a table; null where the key is missing, empty or wrong. */
@@ -14,6 +16,23 @@ export type KeyValues<T extends KeyTable> = { [K in keyof T]: z.output<T[K]['val
  * @param elsewhere keys that the caller reads itself
  */
 export function readKeys<T extends KeyTable>(
+  fields: Fields,
+  table: T,
+  elsewhere: readonly string[],
+  findings: Finding[],
+): KeyValues<T> {
+  const found: Finding[] = [];
+  const values = readOnce(fields, table, elsewhere, found);
+  const reread = (joined: Fields) => {
+    const again: Finding[] = [];
+    readOnce(joined, table, elsewhere, again);
+    return again;
+  };
+  append(findings, withWholeLines(fields, found, reread));
+  return values;
+}
+
+function readOnce<T extends KeyTable>(
   { pairs }: Fields,
   table: T,
   elsewhere: readonly string[],

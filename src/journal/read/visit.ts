@@ -6,6 +6,8 @@ import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { type Located, text, wholeNumber, yesOrNo } from '../grammar/values.ts';
 import { Empty, Fields, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
+import { append } from '../text/append.ts';
+import { withWholeLines } from './comma-rest.ts';
 import { dateAsKey } from './date-as-key.ts';
 import { unknownKey } from './keys.ts';
 import { otherWords } from './other-words.ts';
@@ -59,6 +61,24 @@ export interface VisitGrammar {
  * @param near the year of other entries, for the fix of a date without one
  */
 export function readVisit<O>(
+  item: Node,
+  grammar: VisitGrammar,
+  near: number | null,
+  findings: Finding[],
+): Visit<O> | null {
+  const found: Finding[] = [];
+  const visit = readOnce<O>(item, grammar, near, found);
+  if (found.length === 0) return visit;
+  const reread = (fields: Fields) => {
+    const again: Finding[] = [];
+    readOnce<O>(fields, grammar, near, again);
+    return again;
+  };
+  append(findings, item instanceof Fields ? withWholeLines(item, found, reread) : found);
+  return visit;
+}
+
+function readOnce<O>(
   item: Node,
   grammar: VisitGrammar,
   near: number | null,

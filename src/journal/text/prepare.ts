@@ -1,6 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { CONFLICT_MARK, DOCUMENT_MARK, LONGEST_LINE } from './line-shapes.ts';
 import { Lines } from './lines.ts';
+import { withoutPhoneSigns } from './phone-signs.ts';
 
 /** A file's text made ready for YAML, character for character as long as the text whose lines are counted. */
 export interface Prepared {
@@ -28,10 +29,13 @@ export function prepare(file: string, raw: string, findings: Finding[]): Prepare
   if (lost >= 0) findings.push({ code: 'not-utf8', at: lines.place(lost, lost + 1), args: {} });
   return {
     lines,
-    yaml: [withoutEndlessComments, withoutConflicts, withoutDirectives, oneDocument].reduce(
-      (made, step) => step(made, lines, findings),
-      text,
-    ),
+    yaml: [
+      withoutEndlessComments,
+      withoutPhoneSigns,
+      withoutConflicts,
+      withoutDirectives,
+      oneDocument,
+    ].reduce((made, step) => step(made, lines, findings), text),
   };
 }
 

@@ -4,8 +4,9 @@ import { lineOf } from '../print.ts';
 import { append } from './append.ts';
 import { DASH, KEY } from './line-shapes.ts';
 import type { Lines } from './lines.ts';
+import { mendedLine } from './mended.ts';
 import { maskNote, rawNote } from './note.ts';
-import { notAnEntry, type Trouble } from './trouble.ts';
+import { notAnEntry, type Trouble, type Why } from './trouble.ts';
 import { type Parsed, parseYaml, type Slice, unquotedNote } from './yaml.ts';
 
 /**
@@ -35,6 +36,9 @@ interface Log {
 const ENTRY_START = /^-[ \t]*(?:\{|date[ \t]*:)/;
 /** An item of a list, also where the blank behind the dash of an entry is missing. */
 const isItem = (body: string) => DASH.test(body) || ENTRY_START.test(body);
+
+/** Of these no other line is the cure. */
+const AS_IT_STANDS: readonly Why[] = ['outside-log', 'too-long', 'too-deep', 'tab', 'indent'];
 
 /** What was meant as an entry, whatever stands in place of its dash. */
 const ENTRY_LIKE = /^(?:[-\u2013\u2014\u2212*\u2022][ \t]*)?\{/;
@@ -167,7 +171,8 @@ export class Recovery {
       append(this.findings, parsed.findings);
       return parsed.root.items;
     }
-    if (holds === 'records') {
+    const code = holds === 'records' ? 'unreadable-lines' : 'unreadable-entry';
+    if (holds === 'records' && !/^[ \t]*-[ \t]*\{/.test(item.text)) {
       const record = this.fields({ ...item, text: item.text.replace('-', ' ') });
       // Nothing of it could be read, which was told: what it lacks is not to be asked for.
       return record.pairs.length === 0 ? [] : [record];
@@ -181,7 +186,7 @@ export class Recovery {
       ? null
       : (this.#withRawNote(item) ?? this.#withoutTab(item) ?? this.#firstLine(item));
     if (read !== null) return read;
-    this.#unreadable('unreadable-entry', item, this.#withBraces(item) ?? parsed);
+    this.#unreadable(code, item, this.#withBraces(item) ?? parsed);
     return [];
   }
 
@@ -251,14 +256,18 @@ export class Recovery {
 
   #unreadable(code: 'unreadable-entry' | 'unreadable-lines', slice: Slice, parsed: Parsed | null): void {
     const known = parsed !== null && 'trouble' in parsed;
-    const { why, offset, line = '' } = known ? parsed.trouble : notAnEntry(slice.text);
+    const { why, offset, line = null } = known ? parsed.trouble : notAnEntry(slice.text);
     const first = Math.max(0, slice.text.search(/\S/));
     const last = slice.text.trimEnd().length;
     const from = slice.base + Math.min(Math.max(offset, first), Math.max(first, last - 1));
     this.findings.push({
       code,
       at: this.#lines.place(from, known ? from + 1 : slice.base + last),
-      args: { why, line },
+      args: {
+        why,
+        line: line ?? (AS_IT_STANDS.includes(why) ? '' : mendedLine(slice.text)),
+        file: this.#lines.file,
+      },
     });
   }
 }

@@ -62,12 +62,29 @@ export function errorsOf(
 ): { head: string; lines: string[]; more: string } | null {
   const errors = [...findings].sort(byPlace).filter(isError);
   if (errors.length === 0) return null;
+  const files = [...grouped(errors, ({ at }) => at.file).values()];
   const rest = errors.length > SUMMARY_LINES ? `all ${errors.length}` : 'the lines and how to mend them';
+  const where = files.length > SUMMARY_LINES ? `, in ${count(files.length, 'file')}` : '';
   return {
     head: `${count(errors.length, 'error')} in the journals, so something may be missing here:`,
-    lines: errors.slice(0, SUMMARY_LINES).map((finding) => `${placeOf(finding)} ${what(finding)}`),
-    more: `nestlog check shows ${rest}`,
+    lines:
+      errors.length > SUMMARY_LINES && files.length > 1
+        ? perFile(files)
+        : errors.slice(0, SUMMARY_LINES).map((one) => lineOf(one)),
+    more: `nestlog check shows ${rest}${where}`,
   };
+}
+
+/** Where there is not room for all, a file a line, those with most errors: it tells whose tasks may be missing. */
+function perFile(files: readonly (readonly [Finding, ...Finding[]])[]): string[] {
+  const most = [...files].sort((a, b) => b.length - a.length).slice(0, SUMMARY_LINES);
+  return files
+    .filter((file) => most.includes(file))
+    .map(([first, ...others]) => lineOf(first, others.length === 0 ? '' : ` and ${others.length} more`));
+}
+
+function lineOf(finding: Finding, more = ''): string {
+  return `${placeOf(finding, more)} ${what(finding)}`;
 }
 
 /** As many findings as are shown, hints left out first, in the order they were in. */
@@ -79,7 +96,7 @@ function worst(findings: Finding[], most: number): Finding[] {
   return findings.filter((finding) => kept.has(finding));
 }
 
-const placeOf = ({ at }: Finding) => `${visible(at.file)}:${at.line}:${at.column}:`;
+const placeOf = ({ at }: Finding, more = '') => `${visible(at.file)}:${at.line}:${at.column}${more}:`;
 
 /** The words of a finding, with what the keeper wrote made visible and cut to a length that can be read. */
 function what({ code, args }: Finding): string {

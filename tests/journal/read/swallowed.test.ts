@@ -8,7 +8,7 @@ describe('an unquoted note that swallows what was observed', () => {
       'unwell: {hen: fluffed on the floor}, note: "hen puffed up"',
     ],
     ['hen quiet, laid: 1', 'laid: 1, note: "hen quiet"'],
-    ['“quiet”, sitting', 'sitting, note: "“quiet”"'],
+    ['so “quiet”, sitting', 'sitting, note: "so “quiet”"'],
     ['quiet, sitting, both fine', 'sitting, note: "quiet, both fine"'],
     ['hen off: cold, laid: [e1, e2], checked', 'laid: [e1, e2], checked, note: "hen off: cold"'],
   ])('%s is an error, and keeps the note', (note, fixed) => {

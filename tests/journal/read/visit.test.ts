@@ -96,11 +96,7 @@ describe('an entry', () => {
     ['clutch: 0', 'not-whole', 'such as `clutch: 2`'],
     ['candeled: {clear: e1}', 'unknown-key', 'did you mean `candled`?'],
     ['tme: 07:30', 'unknown-key', 'did you mean `time`?'],
-    [
-      'e3',
-      'comma-in-map',
-      'lists need [ ]: {clear: [e1, e3]}; decimals need a decimal point: 4.5; text with a comma needs quotes: "a, b"',
-    ],
+    ['e3', 'comma-in-map', 'write:\n- {date: 2026-03-01, laid: [e1, e3]}'],
   ])('with %s counts without it', (said, code, fix) => {
     const { entries, findings, fixes } = readLog(`- {date: 2026-03-01, laid: e1, ${said}}`);
     expect(findings.map((finding) => finding.code)).toEqual([code]);

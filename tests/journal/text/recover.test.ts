@@ -65,7 +65,7 @@ describe('a journal that is no YAML as a whole', () => {
 
   it('names each line that was meant as an entry, whatever stands in place of its dash', () => {
     const log =
-      '  - {date: 2026-02-01}\n  -{date: 2026-02-02}\n  {date: 2026-02-03}\n  – {date: 2026-02-04}\n';
+      '  - {date: 2026-02-01}\n  -{date: 2026-02-02}\n  {date: 2026-02-03}\n  –{date: 2026-02-04}\n';
     expect(read(HEAD + log).found.filter((one) => one.endsWith('unreadable-lines'))).toEqual([
       '4:4 unreadable-lines',
       '5:3 unreadable-lines',

@@ -105,6 +105,27 @@ describe('above the morning', () => {
     expect(lines.at(-1)).toBe('  nestlog check shows all 5');
   });
 
+  test('of errors in several files each file has a line with how many there are, those with most', () => {
+    const at = (file: string, line: number) => finding(1, { at: { file, line, column: 29, length: 2 } });
+    const lines = findingsSummary(
+      [
+        at('birds.yaml', 3),
+        at('nestlog.yaml', 2),
+        ...[8, 9, 10].map((line) => at('pairs/LW-1.yaml', line)),
+        ...[5, 6].map((line) => at('pairs/LW-2.yaml', line)),
+      ],
+      80,
+      plain,
+    );
+    expect(lines).toEqual([
+      '7 errors in the journals, so something may be missing here:',
+      `  birds.yaml:3:29: ${words}`,
+      `  pairs/LW-1.yaml:8:29 and 2 more: ${words}`,
+      `  pairs/LW-2.yaml:5:29 and 1 more: ${words}`,
+      '  nestlog check shows all 7, in 4 files',
+    ]);
+  });
+
   test('a long one is cut to its line', () => {
     const [, line = ''] = findingsSummary([finding(3, { args: { text: 'x'.repeat(99) } })], 70, plain);
     expect(widthOf(line)).toBe(70);

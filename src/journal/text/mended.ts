@@ -1,0 +1,71 @@
+import { Fields, List, Text } from '../nodes.ts';
+import { lineOf, pairText } from '../print.ts';
+import { Lines } from './lines.ts';
+import { parseYaml } from './yaml.ts';
+
+/** Longer lines are not worth printing again, nor trying in a dozen ways. */
+const LONGEST = 400;
+
+/** An entry or item between braces, whatever stands in place of its dash. */
+const ITEM = /^(?:[-+~>\u2013\u2014\u2212*\u2022][ \t]*)?(?=[{[(])/;
+/** A key whose text has a colon of its own. */
+const COLON_IN_TEXT = /^(\w[\w -]*):[ \t]+([^\s"'{[|>&*#].*)$/;
+
+/** What may be wrong with an item's brackets, quotes and commas: each slip mended, the likeliest first. */
+const slips: readonly ((item: string) => string)[] = [
+  (item) => item,
+  (item) => item.replace(', note:', '}, note:'),
+  (item) => `${item.replace(/,$/, '')}}`,
+  (item) => `${item}]}`,
+  (item) => `${item}}}`,
+  (item) => item.replace(/\]?\}$/, ']}'),
+  (item) => item.replace(/[}\]]$/, ''),
+  (item) => item.replace(/,(?:[ \t]*,)+/g, ','),
+  (item) => item.replace(/\}?$/, '"}'),
+  (item) => item.replace(/\}[ \t]*(?![ \t}])([^{}]+)$/, (_, words) => `, note: ${quoted(words)}}`),
+  (item) => item.replace(/^[[(](.*)[\])]$/, '{$1}'),
+  (item) => item.replaceAll(/;[ \t]*/g, ', '),
+];
+
+function quoted(words: string): string {
+  return JSON.stringify(words.trim().replaceAll('\\"', '"'));
+}
+
+/**
+ * The line that was meant by one that cannot be read, as far as its dash, brackets, quotes and colons tell; empty where
+ * none of these helps, and where there are several lines.
+ */
+export function mendedLine(text: string): string {
+  const all = text.trim();
+  if (all.length > LONGEST || all.includes('\n')) return '';
+  // In quotes it is no comment.
+  const line = /["']/.test(all) ? all : all.replace(/[ \t]#[^\n]*/, '').trimEnd();
+  const [dash] = ITEM.exec(line) ?? [];
+  if (dash === undefined) return withQuotes(line);
+  const item = line.slice(dash.length);
+  for (const mend of slips) {
+    const mended = mend(item);
+    const list = parsed(`- ${mended}`);
+    const only = list instanceof List && list.items.length === 1 ? list.items[0] : null;
+    if (only instanceof Fields && only.pairs.every(([key]) => isKey(key))) return lineOf(only);
+  }
+  return '';
+}
+
+function withQuotes(line: string): string {
+  const [, key, words] = COLON_IN_TEXT.exec(line) ?? [];
+  const at = new Lines('', line).place(0, 1);
+  return key === undefined || !words?.includes(':')
+    ? ''
+    : pairText(new Text(key, at), new Text(words as string, at));
+}
+
+/** A brace that was mended in the wrong place leaves a sign in a key. */
+function isKey({ text }: Text): boolean {
+  return /^[\p{L}\p{N}][^{}[\]"]*$/u.test(text);
+}
+
+function parsed(text: string) {
+  const read = parseYaml(new Lines('', text), { text, base: 0 });
+  return 'root' in read && read.findings.length === 0 ? read.root : null;
+}

@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../../src/findings/codes.ts';
+import { readFile } from '../../../src/journal/record.ts';
+
+const JOURNAL = 'pair: LW-1\nlog:\n  - {date: 2026-03-01, paired}\n';
+
+function read(path: string, text: string) {
+  const { findings, says } = readFile(path, text);
+  const [finding] = findings;
+  const fix = finding === undefined ? null : kindOf(finding).hint(finding.args);
+  const said = finding === undefined ? '' : kindOf(finding).text(finding.args);
+  return { codes: findings.map(({ code }) => code), fix, said, says };
+}
+
+describe('a line that cannot be read is answered with the line that was meant', () => {
+  it.each([
+    ['a brace left open', '- {date: 2026-03-02, laid: 1', '- {date: 2026-03-02, laid: 1}'],
+    [
+      'a brace left open inside',
+      '- {date: 2026-03-02, lost: {clear: e1, note: "cold"}',
+      '- {date: 2026-03-02, lost: {clear: e1}, note: "cold"}',
+    ],
+    ['a bracket left open', '- {date: 2026-03-02, laid: [e1, e2}', '- {date: 2026-03-02, laid: [e1, e2]}'],
+    ['a brace too many', '- {date: 2026-03-02, laid: 1}}', '- {date: 2026-03-02, laid: 1}'],
+    ['a comma too many', '- {date: 2026-03-02,, laid: 1}', '- {date: 2026-03-02, laid: 1}'],
+    ['a dash without its blank', '-{date: 2026-03-02, laid: 1}', '- {date: 2026-03-02, laid: 1}'],
+    ['no dash', '{date: 2026-03-02, laid: 1}', '- {date: 2026-03-02, laid: 1}'],
+    ['a quote left open', '- {date: 2026-03-02, courting: "song}', '- {date: 2026-03-02, courting: song}'],
+    [
+      'words behind it',
+      '- {date: 2026-03-02, laid: 1} looked fine',
+      '- {date: 2026-03-02, laid: 1, note: "looked fine"}',
+    ],
+  ])('%s', (_, line, meant) => {
+    const { codes, fix } = read('pairs/LW-1.yaml', `${JOURNAL}  ${line}\n`);
+    expect(codes).toHaveLength(1);
+    expect(fix).toBe(`write:\n${meant}`);
+    expect(read('pairs/LW-1.yaml', `${JOURNAL}  ${meant}\n`).codes).toEqual([]);
+  });
+
+  it('not where only another place would help', () => {
+    const { fix } = read('pairs/LW-1.yaml', 'pair: "LW-1\n- {date: 2026-03-02, laid: 1}\n');
+    expect(fix).not.toContain('write:');
+  });
+});
+
+describe('what cannot be read is told in the words of its file', () => {
+  it('a bird whose brace is left open is told so, and the birds around it count', () => {
+    const { fix, said, says } = read(
+      'birds.yaml',
+      'birds:\n  - {id: A-1, sex: cock\n  - {id: A-2, sex: hen}\n  - id: A-3\n',
+    );
+    expect(said).toBe('this cannot be read: a { is never closed');
+    expect(fix).toBe('write:\n- {id: A-1, sex: cock}');
+    expect(says.birds?.map(({ id }) => id.text)).toEqual(['A-2', 'A-3']);
+  });
+
+  it('a colon in the text of a bird gets its quotes', () => {
+    const { fix, says } = read('birds.yaml', 'birds:\n  - id: A-1\n    origin: bought: from a friend\n');
+    expect(fix).toBe('write:\norigin: "bought: from a friend"');
+    expect(says.birds).toHaveLength(1);
+  });
+
+  it.each([
+    ['birds.yaml', 'birds:\n  - id: A-1\n    two: [hens\n', /one bird a line|close the list/],
+    ['nestlog.yaml', 'room: the birdroom\nno colon here\n', /one key a line, such as `room: the birdroom`/],
+    ['species/x.yaml', 'species: canary\nsome words\n', /such as `incubation: 12-14`/],
+  ])('%s', (path, text, words) => {
+    expect(read(path, text).fix).toMatch(words);
+    expect(read(path, text).fix).not.toContain('date');
+  });
+});
