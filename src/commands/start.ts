@@ -135,6 +135,12 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
   const file = pairFile(asked, day, options.into);
   const existing = loadRoom(folder);
   const record = readRoom([...existing, file], { day, today });
+  // The new one would count instead of it, being named after the pair.
+  const there = record.pairs.find((one) => one.pair.text === pair && one.file !== file.path);
+  if (there !== undefined) {
+    stderr.write(`nestlog: nothing was written: the pair \`${pair}\` already has a journal, ${there.file}\n`);
+    return 1;
+  }
   const findings = judgeFile(file.path, understandAll(record, { day, today }).findings);
   const isTwice = ({ code }: Finding) => code === 'alike-names';
   const found = {
