@@ -21,7 +21,8 @@ A room is a folder:
 Files are YAML. All values are read as text: ring \`014\` stays \`014\`, \`no\` stays \`no\`. Anchors, tags and several documents in
 one file are refused. When a file cannot be read as a whole, its log is read entry by entry, and what cannot be read is
 named by \`nestlog check\` with its line. Keys in capitals, and other words that can mean one thing only (\`male\`, \`cage\`, \`diary\`), are read
-with a hint; what was seen is read under its own word only, and \`check\` says which that is.
+with a hint, and so are the dashes, quotes and colons that a phone puts for those of YAML; what was seen is read under its own word
+only, and \`check\` says which that is. Of two journals of one pair the one named after it counts, then the one that goes on longest.
 
 ## A pair's journal
 
