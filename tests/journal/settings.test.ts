@@ -24,6 +24,12 @@ describe('the settings of a room', () => {
     });
   });
 
+  it('count under a misspelt key of a list, which is told as misspelt', () => {
+    const { settings: said, found, count } = settings('rings:s:\n  - {mm: 2.3, in-hand: 12}\n');
+    expect(said.rings).toEqual([{ mm: 2.3, inHand: 12 }]);
+    expect([found, count]).toEqual(['1:1 unknown-key', 1]);
+  });
+
   it('are read key by key', () => {
     const { settings: said, found } = settings(
       [

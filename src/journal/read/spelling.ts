@@ -2,7 +2,6 @@ import type { Finding } from '../../findings/finding.ts';
 import { nearest, plainWord } from '../../findings/nearest.ts';
 import { calledSo, type Vocabulary } from '../grammar/vocabulary.ts';
 import { Fields, List, Text } from '../nodes.ts';
-import { unknownKey } from './keys.ts';
 
 /** Keys are small letters; a hyphen joins two words. Any other sign may be a matter of spelling. */
 const OTHER_SIGN = /[^a-z-]/;
@@ -24,7 +23,7 @@ export function asOurs(fields: Fields, words: Vocabulary, findings: Finding[]): 
     taken.add(meant);
     findings.push(
       surely === null
-        ? { ...unknownKey(key, Object.keys(words)), args: { key: key.text, suggestion: meant, keys: '' } }
+        ? { code: 'unknown-key', at: key.at, args: { key: key.text, suggestion: meant, keys: '' } }
         : { code: 'read-as', at: key.at, args: { key: key.text, meant } },
     );
     return [new Text(meant, key.at), value];
