@@ -96,6 +96,13 @@ describe('the days on which an egg can have been laid', () => {
     ]);
   });
 
+  it('of a hen that lays on say nothing of eggs out of which young came by then', () => {
+    const found = 'date: 2026-03-20, clutch: 1, site: basket, checked: {eggs: 3}';
+    const left = 'date: 2026-03-28, clutch: 1, site: gorse, fledged: 1';
+    const more = 'date: 2026-03-28, time: 07:30, clutch: 1, laid: [e1]';
+    expect(spans(`${found}\n${left}\n${more}`).slice(0, 2)).toEqual(['03-05…03-18', '03-16…03-19']);
+  });
+
   it('of one egg at a first look are that day', () => {
     expect(spans('date: 2026-03-20, laid: 1')).toEqual(['03-20']);
   });

@@ -78,13 +78,15 @@ export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = f
 
 /**
  * A hen that lays on has not laid for long: eggs that may have been as old as a sitting when they were first seen are no
- * older than it took her to lay them, a gap included. After a longer pause the next says nothing of them.
+ * older than it took her to lay them, a gap included. After a longer pause the next says nothing of them, nor of those out
+ * of which young came.
  */
 function noOlder(eggs: readonly Egg[], next: Day, interval: number): void {
   const last = eggs.at(-1);
   if (last === undefined || next - last.laid.to > interval + GAP) return;
   for (const [index, egg] of eggs.entries()) {
     const { from, to } = egg.laid;
+    if (egg.fate?.kind === 'hatched') continue;
     const earliest = Math.min(to, next - (eggs.length - index) * interval - GAP);
     if (earliest > from) egg.laid = { from: earliest, to };
   }
