@@ -1,5 +1,6 @@
 import type { Finding, Place } from '../findings/finding.ts';
 import { ownProfile } from '../species/find.ts';
+import { idFor } from '../species/names.ts';
 import type { Profile } from '../species/profile.ts';
 import { shippedProfile } from '../species/shipped.ts';
 import { traits } from '../species/traits.ts';
@@ -27,7 +28,7 @@ export function readOwnSpecies(file: string, written: Fields, findings: Finding[
     const [key = ''] = path;
     const isSpecies =
       code === 'profile-unknown-key' && path.length === 1 && valueAt(root, key) instanceof Fields;
-    const own = isSpecies && shippedProfile(key) !== null ? `species/${fileOf(key)}.yaml` : '';
+    const own = isSpecies && shippedProfile(key) !== null ? `species/${idFor(key)}.yaml` : '';
     const suggestion = args.suggestion ?? meantBy(code, args, path.length > 1 ? longForm : keys) ?? '';
     findings.push({
       code: code === 'profile-not-a-map' ? 'not-a-mapping' : code,
@@ -81,10 +82,6 @@ function dataOf(node: Node): unknown {
 
 function valueAt({ pairs }: Fields, name: string): Node | undefined {
   return pairs.find(([key]) => key.text === name)?.[1];
-}
-
-function fileOf(species: string): string {
-  return species.toLowerCase().replaceAll(' ', '-');
 }
 
 /** The place of the key or value under the path; where a step is missing, of what stands above it. */

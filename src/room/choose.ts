@@ -98,7 +98,7 @@ export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
   return noted(
     scene,
     who,
-    choose(scene, who, { ...wanted, is: isEgg }, (ref) => eggOf(scene, ref, wanted)),
+    choose(scene, who, wanted, { is: isEgg, resolve: (ref) => eggOf(scene, ref, wanted) }),
     wanted,
   );
 }
@@ -108,13 +108,17 @@ export function chooseBirds(scene: Scene, who: Who, wanted: Wanted<Bird>): Bird[
   return noted(
     scene,
     who,
-    choose(scene, who, { ...wanted, is: isBird }, (ref) => birdsOf(scene, ref, wanted)),
+    choose(scene, who, wanted, { is: isBird, resolve: (ref) => birdsOf(scene, ref, wanted) }),
     wanted,
   );
 }
 
-/** What is wanted, and which of eggs and birds it is. */
-type Asked<T extends Egg | Bird> = Wanted<T> & { is: (one: Egg | Bird) => one is T };
+/** Which of eggs and birds are wanted, and whom a ref names of them. */
+interface Kind<T extends Egg | Bird> {
+  is: (one: Egg | Bird) => one is T;
+  resolve: (ref: Ref) => T[];
+}
+
 const isEgg = (one: Egg | Bird): one is Egg => 'laid' in one;
 const isBird = (one: Egg | Bird): one is Bird => !isEgg(one);
 
@@ -125,16 +129,11 @@ function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { 
   return who;
 }
 
-function choose<T extends Egg | Bird>(
-  scene: Scene,
-  who: Who,
-  wanted: Asked<T>,
-  resolve: (ref: Ref) => T[],
-): T[] {
+function choose<T extends Egg | Bird>(scene: Scene, who: Who, wanted: Wanted<T>, kind: Kind<T>): T[] {
   if (who.kind === 'refs') {
     const named: T[] = [];
     for (const ref of who.refs) {
-      for (const one of resolve(ref)) {
+      for (const one of kind.resolve(ref)) {
         const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
         if (why !== null) {
           noteNotMeant(scene, one, wanted.did);
@@ -148,10 +147,10 @@ function choose<T extends Egg | Bird>(
   if (meansNone(scene)) return [];
   const candidates = candidatesOf(scene, wanted);
   if (who.kind === 'all') {
-    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted));
+    if (candidates.length === 0) report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted, kind));
     return everyone(scene, who.at, candidates, wanted);
   }
-  return who.count === 0 ? [] : byCount(scene, who, candidates, wanted);
+  return who.count === 0 ? [] : byCount(scene, who, candidates, wanted, kind);
 }
 
 /** Whom `all` means of those for whom it is possible. */
@@ -194,7 +193,13 @@ function compare(a: Egg | Bird, b: Egg | Bird): number {
   return naturally(first, second);
 }
 
-function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[], wanted: Asked<T>): T[] {
+function byCount<T extends Egg | Bird>(
+  scene: Scene,
+  who: Count,
+  candidates: T[],
+  wanted: Wanted<T>,
+  kind: Kind<T>,
+): T[] {
   const chosen = candidates.slice(0, who.count);
   const left = candidates.slice(who.count).filter((one) => !isNotMeant(scene, one, wanted.did));
   if (candidates.length > chosen.length) noteGuess(scene, chosen, wanted.did);
@@ -202,16 +207,16 @@ function byCount<T extends Egg | Bird>(scene: Scene, who: Count, candidates: T[]
   hintGuess(scene, who.at, chosen, chosen.some(past) ? left : left.filter((one) => !past(one)), wanted);
   if (chosen.length < who.count) chosen.push(...others(scene, who, who.count - chosen.length, wanted));
   if (chosen.length < who.count && who.exact === 'exactly') {
-    const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted) };
+    const args = { count: who.count, possible: chosen.length, ...nobodyArgs(scene, wanted, kind) };
     report(scene, who.at, 'too-many', args);
   } else if (chosen.length === 0) {
-    report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted));
+    report(scene, who.at, 'nobody-possible', nobodyArgs(scene, wanted, kind));
   }
   return chosen;
 }
 
 /** What is said where too few are meant: in whose nests this pair's eggs and young are now, and which of them it can be about. */
-function nobodyArgs<T extends Egg | Bird>({ pair }: Scene, { did, is, impossible }: Asked<T>) {
+function nobodyArgs<T extends Egg | Bird>({ pair }: Scene, { did, impossible }: Wanted<T>, { is }: Kind<T>) {
   const away = rearedElsewhere(pair);
   const hosts = away.flatMap((one) => (isEgg(one) ? nestOf(one) : feederOf(one)) ?? []);
   const named = away.filter(is).filter((one) => impossible(one) === null);

@@ -149,6 +149,9 @@ describe('a species file', () => {
     expect(told('species/all.yaml', 'lavender waxbill:\n  incubation: 12-14\n')[0]).toContain(
       'each species has a file of its own: put it into species/lavender-waxbill.yaml, which begins with `species: lavender waxbill`',
     );
+    expect(told('species/all.yaml', "Jameson's firefinch:\n  incubation: 12-14\n")[0]).toContain(
+      'put it into species/jamesons-firefinch.yaml,',
+    );
     expect(told('species/all.yaml', '- species: lavender waxbill\n  incubation: 12-14\n')[0]).toContain(
       'each species has a file of its own',
     );
