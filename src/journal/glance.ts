@@ -1,3 +1,4 @@
+import { isBirdList } from '../file-names.ts';
 import type { SourceFile } from './record.ts';
 
 /** Names that stand in a room's files, each once, in the order of the files. */
@@ -26,7 +27,7 @@ export function glance(files: readonly SourceFile[]): Glance {
       add(names.pairs, /^pair:[ \t](.+)/gm);
       add(housings, /^housing:[ \t](.+)/gm);
       add(species, /^species:[ \t](.+)/gm);
-    } else if (/^birds\.ya?ml$/i.test(path)) {
+    } else if (isBirdList(path)) {
       add(names.birds, /^[ \t{-]*id:[ \t](.+)/gm, /\s#|[,}]/);
     }
   }

@@ -1,6 +1,7 @@
 import { isUtf8 } from 'node:buffer';
 import { type Dirent, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { isYaml } from '../file-names.ts';
 import { hashOf } from './cache-file.ts';
 import { isFolder } from './folders.ts';
 import type { SourceFile, SourceText } from './record.ts';
@@ -13,8 +14,6 @@ const LARGEST = 20 * 1024 * 1024;
 
 /** Of a text that is none, at least this part cannot be read as UTF-8. */
 const BINARY_SHARE = 0.05;
-
-const YAML = /\.ya?ml$/i;
 
 /**
  * Reads the files of a room: those beside nestlog.yaml, `species/` and `pairs/` with its folders. Links are followed.
@@ -48,7 +47,7 @@ function list(room: string, path: string, deep: boolean, above: readonly string[
     const inside = path === '' ? name : `${path}/${name}`;
     const below = isFolder(join(room, inside));
     if (below && deep) return list(room, inside, deep, [...above, real]);
-    if (YAML.test(name)) return [load(room, inside)];
+    if (isYaml(name)) return [load(room, inside)];
     return !below && mayBeMisnamed(name) ? [load(room, inside)].filter(isStray) : [];
   });
 }

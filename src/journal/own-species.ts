@@ -1,3 +1,4 @@
+import { nameOfFile } from '../file-names.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { ownProfile } from '../species/find.ts';
 import { idFor } from '../species/names.ts';
@@ -22,7 +23,7 @@ const longForm: Vocabulary = Object.fromEntries(fieldNames.map((name) => [name, 
 /** Reads a keeper's own species file; every mistake is a finding at its place, and the rest of the profile counts. */
 export function readOwnSpecies(file: string, written: Fields, findings: Finding[]): Profile {
   const root = spelledOut(written, findings);
-  const id = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
+  const id = nameOfFile(file);
   const { profile, problems } = ownProfile(dataOf(root), id);
   for (const { path, code, args } of problems) {
     const [key = ''] = path;

@@ -1,3 +1,4 @@
+import { nameOfFile } from '../file-names.ts';
 import type { Finding } from '../findings/finding.ts';
 import { birdObservations } from './bird-observations/index.ts';
 import type { Entry, PairJournal } from './entry.ts';
@@ -67,7 +68,7 @@ export function journalAsOurs(written: Fields, findings: Finding[]): Fields {
 export function readPairJournal(file: string, written: Fields, findings: Finding[]): PairJournal {
   const root = journalAsOurs(written, findings);
   const { pair, 'nest-looks': nestLooks, ...said } = readKeys(root, pairKeys, ['log'], findings);
-  const name = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
+  const name = nameOfFile(file);
   const top = { ...root.at, length: 1 };
   if (!root.pairs.some(([key]) => key.text === 'pair'))
     findings.push({ code: 'no-pair', at: top, args: { name } });

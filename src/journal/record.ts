@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import { isBirdList, isJournal, isProfile, isSettings } from '../file-names.ts';
 import { byPlace, type Finding, type Place } from '../findings/finding.ts';
 import type { Profile } from '../species/profile.ts';
 import { type BirdRecord, birdsShape, readBirds } from './birds.ts';
@@ -147,7 +148,7 @@ function inPacks(path: string, reading: FileReading, repeats: readonly Repeat[] 
 export function readFile(path: string, source: string): FileReading {
   if (isSettings(path))
     return read(path, source, settingsShape, (...from) => ({ settings: readSettings(...from) }));
-  if (isBirds(path)) {
+  if (isBirdList(path)) {
     return neverEmpty(
       path,
       read(path, source, birdsShape, (...from) => ({ birds: readBirds(...from) })),
@@ -208,12 +209,6 @@ function* logsOf({ pairs, birds, settings }: RoomRecord): Iterable<Iterable<Date
   for (const { log } of birds) yield log;
   yield settings.log;
 }
-
-const isSettings = (path: string) => /^nestlog\.ya?ml$/i.test(path);
-const isJournal = (path: string) => path.startsWith('pairs/') && YAML.test(path);
-const isProfile = (path: string) => path.startsWith('species/') && YAML.test(path);
-const YAML = /\.ya?ml$/i;
-const isBirds = (path: string) => /^birds\.ya?ml$/i.test(path);
 
 function topOf(file: string): Place {
   return { file, line: 1, column: 1, length: 1 };

@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import { nameOfFile } from '../file-names.ts';
 import type { Finding } from '../findings/finding.ts';
 import { isPlace } from '../findings/finding.ts';
 import { dayAt, entryAt } from '../journal/entries.ts';
@@ -33,8 +34,7 @@ function isBefore(one: PairJournal, other: PairJournal): boolean {
 }
 
 function isNamedAfterPair({ file, pair }: PairJournal): boolean {
-  const name = file.replace(/^.*\//, '').replace(/\.ya?ml$/i, '');
-  return inLetters(name) === inLetters(pair.text);
+  return inLetters(nameOfFile(file)) === inLetters(pair.text);
 }
 
 function inLetters(name: string): string {

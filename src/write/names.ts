@@ -1,3 +1,4 @@
+import { isYaml, nameOfFile } from '../file-names.ts';
 /** A journal's file name, without its ending, for an id: letters and figures of any script, and what is harmless everywhere. */
 export function fileName(pair: string): string {
   return pair.replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^\.+/, '-');
@@ -20,5 +21,5 @@ export function shellWord(name: string): string {
 
 /** The id of whose file was named instead; null where no file was. */
 export function idOfFile(typed: string): string | null {
-  return /\.ya?ml$/i.test(typed) ? (typed.split(/[\\/]/).at(-1) as string).replace(/\.ya?ml$/i, '') : null;
+  return isYaml(typed) ? nameOfFile(typed) : null;
 }

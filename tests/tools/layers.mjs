@@ -11,7 +11,7 @@ import { walk } from './sources.mjs';
  *   `node`: its files that may use Node's own modules (`true`: all)
  */
 
-const pure = ['days', 'words', 'grouped', 'statistics', 'findings'];
+const pure = ['days', 'words', 'grouped', 'file-names', 'statistics', 'findings'];
 
 /** @type {Record<string, Layer>} from the top down */
 export const layers = {
@@ -26,11 +26,12 @@ export const layers = {
   room: { values: ['journal', 'species', ...pure] },
   journal: { values: ['species', ...pure], node: /^src\/journal\/(load|folders|cache)/ },
   species: { values: pure },
-  findings: { values: ['statistics', 'days', 'words', 'grouped'] },
+  findings: { values: ['statistics', 'days', 'words', 'grouped', 'file-names'] },
   statistics: { values: ['days', 'grouped'] },
   days: { values: [] },
   words: { values: [] },
   grouped: { values: [] },
+  'file-names': { values: [] },
 };
 
 /**

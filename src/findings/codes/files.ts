@@ -1,3 +1,4 @@
+import { isBirdList, isProfile, isSettings } from '../../file-names.ts';
 import type { FindingKind } from '../codes.ts';
 import type { FindingArgs } from '../finding.ts';
 
@@ -39,11 +40,12 @@ const whys: Record<string, readonly [what: string, help: string]> = {
   other: ['it is no entry, and no key with a value', 'one entry a line: - {date: 2026-03-01, laid: 1}'],
 };
 
-/** The same where it is told otherwise of what a file holds that is no journal. */
-const elsewhere: readonly (readonly [RegExp, typeof whys])[] = [
-  [
-    /^birds\.ya?ml$/i,
-    {
+/** How a file begins that is no journal, and what is told otherwise of what it holds. */
+const elsewhere: readonly { is(path: string): boolean; beginning: string; whys: typeof whys }[] = [
+  {
+    is: isBirdList,
+    beginning: 'the list of birds begins with `birds:`, then one bird an item: `- id: LW-19-04`',
+    whys: {
       other: ['it is no bird, and no key with a value', 'one bird a line: - {id: LW-19-04, sex: cock}'],
       'outside-log': [
         'it stands in no list',
@@ -54,10 +56,11 @@ const elsewhere: readonly (readonly [RegExp, typeof whys])[] = [
         'put text with a colon in double quotes: origin: "swapped: two for one"',
       ],
     },
-  ],
-  [
-    /^nestlog\.ya?ml$/i,
-    {
+  },
+  {
+    is: isSettings,
+    beginning: 'the room’s settings begin with `room: the birdroom`',
+    whys: {
       other: [
         'it is no item of a list, and no key with a value',
         'one key a line, such as `room: the birdroom`',
@@ -68,10 +71,12 @@ const elsewhere: readonly (readonly [RegExp, typeof whys])[] = [
         'put text with a colon in double quotes: say: "fresh: each morning"',
       ],
     },
-  ],
-  [
-    /^species\//,
-    {
+  },
+  {
+    is: isProfile,
+    beginning:
+      'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`; each species has a file of its own',
+    whys: {
       other: ['it is no key with a value', 'one key a line, such as `incubation: 12-14`'],
       'outside-log': ['a species has no list', 'one key a line, such as `incubation: 12-14`'],
       'colon-in-text': [
@@ -79,27 +84,19 @@ const elsewhere: readonly (readonly [RegExp, typeof whys])[] = [
         'put text with a colon in double quotes: source: "own book: 2024"',
       ],
     },
-  ],
+  },
 ];
 
-function whyOf({ why, file }: FindingArgs): readonly [what: string, help: string] {
-  const [, told = {}] = elsewhere.find(([path]) => path.test(String(file))) ?? [];
-  const own = { ...whys, ...told };
-  return own[String(why)] ?? (own.other as readonly [string, string]);
+const kindOf = ({ file }: FindingArgs) => elsewhere.find(({ is }) => is(String(file)));
+
+function whyOf(args: FindingArgs): readonly [what: string, help: string] {
+  const own = { ...whys, ...kindOf(args)?.whys };
+  return own[String(args.why)] ?? (own.other as readonly [string, string]);
 }
 
 /** The line that was meant says more than what helps in general. */
 const helpOf = (args: FindingArgs) => (args.line ? `write:\n${args.line}` : whyOf(args)[1]);
 
-/** How a file begins, by where it stands in the room. */
-const beginnings: readonly (readonly [RegExp, string])[] = [
-  [/^nestlog\.ya?ml$/, 'the room’s settings begin with `room: the birdroom`'],
-  [/^birds\.ya?ml$/, 'the list of birds begins with `birds:`, then one bird an item: `- id: LW-19-04`'],
-  [
-    /^species\//,
-    'a profile begins with `species: lavender waxbill`, then such as `incubation: 12-14`; each species has a file of its own',
-  ],
-];
 const beginning = 'a pair’s journal begins with `pair: LW-1`, then `log:` with one entry a line';
 
 /** What can be wrong with a file, and with its YAML. */
@@ -147,7 +144,7 @@ export const fileCodes = {
   'not-a-mapping': {
     level: 'error',
     text: () => 'this file does not begin with keys and their values',
-    hint: ({ file }) => beginnings.find(([path]) => path.test(String(file)))?.[1] ?? beginning,
+    hint: (args) => kindOf(args)?.beginning ?? beginning,
   },
   'several-documents': {
     level: 'error',
