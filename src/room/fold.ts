@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import { alikeName } from '../findings/alike.ts';
 import { byPlace, type Finding } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
-import type { Entry, PairJournal } from '../journal/entry.ts';
+import type { PairJournal } from '../journal/entry.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
 import type { RoomRecord } from '../journal/record.ts';
@@ -103,10 +103,10 @@ export function* understanding(
   fold.findings.push(...findings);
   for (const journal of journals) addPair(fold, journal);
   for (const sighting of inOrder(journals, record.birds, clock.day)) {
-    if (sighting.of === 'pair') yield { sighting, ...applyPairObservation(fold, sighting) };
+    if (sighting.of === 'pair') yield applyPairObservation(fold, sighting);
     else {
       applyBirdObservation(fold, sighting);
-      yield { sighting, ...NOBODY };
+      yield { sighting, pair: null, clutch: null, about: [] };
     }
   }
   checkRoom(fold, record, clock);
@@ -156,13 +156,9 @@ function addPair(fold: Fold, journal: PairJournal): void {
   });
 }
 
-const NOBODY = { pair: null, clutch: null, about: [] };
-
 /** Takes one observation into the pair's nest. */
-function applyPairObservation(
-  fold: Fold,
-  { journal, entry, observation }: { journal: PairJournal; entry: Entry; observation: Observation },
-): Omit<Told, 'sighting'> {
+function applyPairObservation(fold: Fold, sighting: Extract<Sighting, { of: 'pair' }>): Told {
+  const { journal, entry, observation } = sighting;
   const pair = fold.pairs.get(journal.pair.text) as Pair;
   const number = entry.clutch?.number ?? null;
   const pinnedBefore = clutchNumbered(pair, number);
@@ -188,14 +184,14 @@ function applyPairObservation(
   if (pinned === null && number !== null) {
     // Of another clutch it is no news, and no task of theirs is done by it.
     reportNoClutch(scene, number);
-    return { pair, clutch: null, about: scene.about };
+    return { sighting, pair, clutch: null, about: scene.about };
   }
   const site = siteOf({ entry, pinned });
   const event = eventOf(fold, { day: entry.date, key: observation.key, site, clutch: pinned });
   pair.events.push(event);
   const { look } = observations[observation.key] as ObservationDefinition;
   if (typeof look === 'function' ? look(observation.value) : look) pair.looks.push(event);
-  return { pair, clutch: pinned, about: scene.about };
+  return { sighting, pair, clutch: pinned, about: scene.about };
 }
 
 function clutchNumbered({ clutches }: Pair, number: number | null): Clutch | null {

@@ -19,7 +19,7 @@ export interface Standing {
  */
 export function ofOneDay(seen: Standing[]): Standing[] {
   if (seen.length < 2) return seen;
-  const turns = turnsOf([...bringings(seen)]);
+  const turns = turnsOf(bringings(seen));
   const left = leavers(seen);
   const keyed = seen.map((standing) => whenIn(turns, left, standing));
   return keyed.sort(
@@ -43,14 +43,17 @@ interface Bringing {
   time: number | null;
 }
 
-function* bringings(seen: readonly Standing[]): Generator<Bringing> {
+function bringings(seen: readonly Standing[]): Bringing[] {
+  const brought: Bringing[] = [];
   for (const { sighting } of seen) {
     if (sighting.of === 'bird') continue;
     const { journal, entry, observation } = sighting;
     const { brings } = observations[observation.key] as ObservationDefinition;
+    if (brings === undefined) continue;
     const from = journal.pair.text;
-    for (const to of brings?.(observation.value) ?? []) if (to !== from) yield { from, to, time: entry.time };
+    for (const to of brings(observation.value)) if (to !== from) brought.push({ from, to, time: entry.time });
   }
+  return brought;
 }
 
 /** From when all that was brought to a pair is there, and after how many other pairs it has its turn. */
@@ -111,11 +114,10 @@ const [READY, NEST, REST] = [0, 1, 2];
 
 /** The birds that left the room on this day, by their own logs. */
 function leavers(seen: readonly Standing[]): ReadonlySet<BirdRecord> {
-  return new Set(
-    seen.flatMap(({ sighting }) =>
-      sighting.of === 'bird' && LEAVES.has(sighting.observation.key) ? [sighting.record] : [],
-    ),
-  );
+  const left = new Set<BirdRecord>();
+  for (const { sighting } of seen)
+    if (sighting.of === 'bird' && LEAVES.has(sighting.observation.key)) left.add(sighting.record);
+  return left;
 }
 
 const LEAVES: ReadonlySet<string> = new Set(['died', 'gone']);

@@ -4,7 +4,7 @@ import type { BirdEntry, BirdObservation, BirdRecord } from '../journal/birds.ts
 import { dayAt, entryAt } from '../journal/entries.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import type { Observation } from '../journal/observations/index.ts';
-import { ofOneDay } from './of-one-day.ts';
+import { ofOneDay, type Standing } from './of-one-day.ts';
 
 /** One observation of one visit, ready to be put in order with all others of the room. */
 export type Sighting =
@@ -23,10 +23,9 @@ export function* inOrder(
 ): Generator<Sighting> {
   const logs = ranked([...pairs.map(ofPair), ...birds.map(ofBird)]);
   for (const visits of byDay(logs, until)) {
-    const seen = visits.flatMap(([log, index]) => {
-      const { rank, at } = log;
-      return at(index).map((sighting) => ({ rank, sighting }));
-    });
+    const seen: Standing[] = [];
+    for (const [{ rank, at }, index] of visits)
+      for (const sighting of at(index)) seen.push({ rank, sighting });
     for (const { sighting } of ofOneDay(seen)) yield sighting;
   }
 }
