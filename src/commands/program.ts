@@ -109,7 +109,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
       if (entry === undefined) return;
       const module = await entry.load();
       loaded.set(entry.name, module);
-      describe(command, entry, module.definition);
+      describe(command, entry, module.definition, world.stdout(undefined).width);
     });
   for (const { name, summary } of commands) {
     program
@@ -125,7 +125,12 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
 }
 
 /** Adds a loaded command's own arguments, options and help. */
-function describe(command: Command, { summary }: CommandEntry, definition: CommandDefinition): void {
+function describe(
+  command: Command,
+  { summary }: CommandEntry,
+  definition: CommandDefinition,
+  width: number,
+): void {
   for (const { name, description } of definition.arguments ?? []) command.argument(name, description);
   for (const { flags, description, default: initial, parse } of definition.options ?? []) {
     const option = new Option(flags, description);
@@ -134,9 +139,15 @@ function describe(command: Command, { summary }: CommandEntry, definition: Comma
     else if (flags.includes('<') && initial === undefined) option.argParser(once(flags));
     command.addOption(option);
   }
-  const widest = Math.max(...definition.examples.map(({ line }) => line.length));
-  const examples = definition.examples.map(({ line, says }) => `  ${line.padEnd(widest)}  ${says}`);
-  command.addHelpText('before', `${summary}\n\nExamples:\n${examples.join('\n')}\n`);
+  command.addHelpText('before', `${summary}\n\nExamples:\n${laidOut(definition.examples, width)}\n`);
+}
+
+/** Each example beside what it does; where the window is too narrow for all of them, above. */
+function laidOut(examples: CommandDefinition['examples'], width: number): string {
+  const widest = Math.max(...examples.map(({ line }) => line.length));
+  const beside = examples.map(({ line, says }) => `  ${line.padEnd(widest)}  ${says}`);
+  if (beside.every((line) => line.length <= width)) return beside.join('\n');
+  return examples.map(({ line, says }) => `  ${line}\n      ${says}`).join('\n');
 }
 
 async function run(module: CommandModule, command: Command, world: World): Promise<ExitCode> {

@@ -44,8 +44,12 @@ async function run(
   line: string,
   {
     answer = () => 0,
+    width = 80,
     ...asked
-  }: { answer?: (context: Context) => ExitCode } & Pick<CommandDefinition, 'room' | 'noJson'> = {},
+  }: { answer?: (context: Context) => ExitCode; width?: number } & Pick<
+    CommandDefinition,
+    'room' | 'noJson'
+  > = {},
 ) {
   const seen = { out: '', err: '', loaded: [] as string[], context: undefined as Context | undefined };
   const into = (stream: 'out' | 'err') => (text: string) => {
@@ -74,8 +78,8 @@ async function run(
       environment: { NESTLOG_JOURNALS: room },
       here: room,
       today: () => TODAY,
-      stdout: (color) => ({ write: into('out'), color: color ?? false, width: 80 }),
-      stderr: (color) => ({ write: into('err'), color: color ?? false, width: 80 }),
+      stdout: (color) => ({ write: into('out'), color: color ?? false, width }),
+      stderr: (color) => ({ write: into('err'), color: color ?? false, width }),
     },
   );
   return { ...seen, code };
@@ -219,6 +223,15 @@ describe('help', () => {
     expect(out.startsWith('What the birds sit on.\n\nExamples:\n  nestlog perches  ')).toBe(true);
     expect(out.indexOf('Examples:')).toBeLessThan(out.indexOf('--days <number>'));
     expect(out).toContain('--journals <folder>');
+  });
+
+  it('puts what an example does below it where the window is too narrow for both', async () => {
+    const beside =
+      'Examples:\n  nestlog perches                all of them\n  nestlog perches LW-1 --days 3  one pair’s\n';
+    expect((await run('perches --help', { width: 44 })).out).toContain(beside);
+    const below =
+      'Examples:\n  nestlog perches\n      all of them\n  nestlog perches LW-1 --days 3\n      one pair’s\n';
+    expect((await run('perches --help', { width: 43 })).out).toContain(below);
   });
 
   it('on a command that there is not names the one that was meant', async () => {
