@@ -28,6 +28,40 @@ describe('of two journals of one pair', () => {
     ]);
   });
 
+  it.each(['z LW-1', 'LW-11', 'LW', '1', 'l w 1', 'lw1'])(
+    'the one named after it counts, though the one in %s.yaml goes on longer',
+    (copy) => {
+      const { eggs, said } = told({
+        'LW-1': journal('date: 2026-03-01, laid: 1', 'date: 2026-03-02, laid: 1'),
+        [copy]: journal('date: 2026-03-03, laid: 1'),
+      });
+      expect([eggs, said.map(([file]) => file)]).toEqual([2, [`pairs/${copy}.yaml`]]);
+    },
+  );
+
+  it.each(['lw-1', 'Lw 1', 'lw_1', 'LW–1'])(
+    'one in %s.yaml is named after it too: then the longer one counts',
+    (name) => {
+      const { eggs } = told({
+        'old/LW-1': journal('date: 2026-03-01, laid: 1', 'date: 2026-03-02, laid: 1'),
+        [name]: journal('date: 2026-03-03, laid: 1'),
+      });
+      expect(eggs).toBe(1);
+    },
+  );
+
+  it('an accent makes no other name of it, whichever way the machine writes it', () => {
+    const named = (pair: string, day: string) =>
+      `pair: ${pair}\nspecies: lavender waxbill\nlog:\n  - {date: ${day}, laid: 1}`;
+    const known = room(
+      { 'old/Zoé': named('Zoé', '2026-03-01'), ['Zoé'.normalize('NFD')]: named('Zoé', '2026-03-03') },
+      '2026-04-01',
+    );
+    expect(known.findings.map(({ code, at }) => [code, at.file])).toEqual([
+      ['pair-twice', 'pairs/old/Zoé.yaml'],
+    ]);
+  });
+
   it('of which neither is named after it, or both, the one that goes on longest counts', () => {
     const { eggs, said } = told({
       '2025/LW-1': journal('date: 2026-03-01, laid: 1'),
