@@ -116,6 +116,11 @@ export function shortDay(day: Day): string {
   return `${date} ${MONTHS[month - 1]}`;
 }
 
+/** `4 Mar 2026`: a day for a sentence that may be of another year. */
+export function dayWithYear(day: Day): string {
+  return `${shortDay(day)} ${civilDate(day).year}`;
+}
+
 /** `4 Mar`, or `3–4 Mar` and `28 Feb–2 Mar` where it is not known to the day. */
 export function shortSpan({ from, to }: Span): string {
   if (from === to) return shortDay(from);

@@ -8,6 +8,7 @@ import {
   type Day,
   dayOf,
   daysInMonth,
+  dayWithYear,
   formatDay,
   foundWords,
   hullOf,
@@ -187,6 +188,7 @@ describe('a day in a sentence', () => {
   it('goes without its year', () => {
     expect(shortDay(day('2026-03-04'))).toBe('4 Mar');
     expect(shortDay(day('2025-12-31'))).toBe('31 Dec');
+    expect(dayWithYear(day('2025-12-31'))).toBe('31 Dec 2025');
   });
 
   it.each([

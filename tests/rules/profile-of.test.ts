@@ -53,7 +53,7 @@ it('what the room’s own profile says holds for birds of which nobody is paired
   // The shipped profile would have her breed at six months.
   expect(await told({ run: due }, '2025-12-01')).not.toContain('breed');
   expect(await told({ run: match }, '2026-05-31')).toContain(
-    'Z1: too young: 11 months, old enough on 2026-06-01',
+    'Z1: too young: 11 months, old enough on 1 Jun 2026',
   );
   expect(await told({ run: due }, '2026-06-01')).toMatch(/breed.*Z1|Z1.*breed/);
   expect(await told({ run: match }, '2026-06-01')).not.toContain('too young');

@@ -1,4 +1,4 @@
-import { type Day, formatDay, shortDay, wholeMonths } from '../../days.ts';
+import { type Day, dayWithYear, shortDay, wholeMonths } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
 import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, freeAgain, inYearTo } from '../hen-year.ts';
@@ -41,8 +41,8 @@ function tooYoung({ bird, profile }: StockBird, day: Day): string | null {
   const [least, most] = [wholeMonths(to, day), wholeMonths(from, day)];
   const is = day < breedsFrom(from, profile) ? 'too young' : 'may be too young';
   return least === most
-    ? `${is}: ${count(least, 'month')}, old enough on ${formatDay(ready)}`
-    : `${is}: ${least} to ${count(most, 'month')}, surely old enough on ${formatDay(ready)}`;
+    ? `${is}: ${count(least, 'month')}, old enough on ${dayWithYear(ready)}`
+    : `${is}: ${least} to ${count(most, 'month')}, surely old enough on ${dayWithYear(ready)}`;
 }
 
 function inQuarantine({ bird }: StockBird, room: Room): string | null {
@@ -63,5 +63,5 @@ function resting({ bird, profile }: StockBird, room: Room, { find }: Stock): str
   const year = inYearTo(clutchesOfHen(room, bird, find), room.day);
   const free = freeAgain(year, limit);
   if (year.length < limit || free === null) return null;
-  return `resting: ${count(year.length, 'clutch', 'clutches')} in a year, the limit is ${limit}; free on ${formatDay(free)}`;
+  return `resting: ${count(year.length, 'clutch', 'clutches')} in a year, the limit is ${limit}; free on ${dayWithYear(free)}`;
 }

@@ -1,4 +1,4 @@
-import { type Day, formatDay } from '../../days.ts';
+import { type Day, dayWithYear } from '../../days.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
@@ -81,7 +81,7 @@ export function judge(mating: Mating, stock: Stock): JudgedMating {
     cautions: [
       ...(mating.chased === null
         ? []
-        : [`there was fierce chasing between them on ${formatDay(mating.chased)}`]),
+        : [`there was fierce chasing between them on ${dayWithYear(mating.chased)}`]),
       ...[cock, hen].flatMap(doubts),
       ...unknownAge([cock, hen], stock.day),
       ...sameOrigin(cock, hen),

@@ -1,4 +1,4 @@
-import { formatDay } from '../../days.ts';
+import { dayWithYear } from '../../days.ts';
 import { kinOf } from '../stock/kin.ts';
 import type { StockBird } from '../stock/stock.ts';
 import { type Field, isWithin, matingsOf } from './field.ts';
@@ -60,7 +60,7 @@ export function whyAlone(one: StockBird, field: Field): string {
   const [parted] = all.filter(({ chased }) => chased !== null);
   if (options.length === 0 && parted !== undefined) {
     const mate = one.bird.sex === 'cock' ? parted.hen : parted.cock;
-    return `fierce chasing with ${mate.id} on ${formatDay(parted.chased ?? 0)}: they are not proposed for each other again`;
+    return `fierce chasing with ${mate.id} on ${dayWithYear(parted.chased ?? 0)}: they are not proposed for each other again`;
   }
   if (options.length === 0) return `no ${mates} of the species is free and fit`;
   const within = options.filter((option) => isWithin(option, limit));

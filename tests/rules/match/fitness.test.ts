@@ -27,14 +27,14 @@ describe('left out of the proposals', () => {
 
   it('one that is too young by its profile, with the day on which it is not', () => {
     // Zebra finches: six months are the least (common practice).
-    expect(why('sex: hen, hatched: 2026-01-10')).toBe('too young: 4 months, old enough on 2026-07-10');
+    expect(why('sex: hen, hatched: 2026-01-10')).toBe('too young: 4 months, old enough on 10 Jul 2026');
   });
 
   it('one whose ring tells only its year, unless the youngest that it can be is old enough', () => {
     expect(why('sex: hen, hatched: 2025-11')).toBe(
-      'may be too young: 5 to 6 months, surely old enough on 2026-05-30',
+      'may be too young: 5 to 6 months, surely old enough on 30 May 2026',
     );
-    expect(why('sex: hen, hatched: 2026')).toBe('too young: 0 to 4 months, surely old enough on 2026-11-17');
+    expect(why('sex: hen, hatched: 2026')).toBe('too young: 0 to 4 months, surely old enough on 17 Nov 2026');
     expect(why('sex: hen, hatched: 2025-10')).toBeUndefined();
   });
 
@@ -134,14 +134,14 @@ describe('a hen that has laid as often as a year allows', () => {
   it('rests until the oldest of them is a year old', () => {
     const log = clutches(['2025-08-01', '2025-11-01', '2026-02-01']);
     expect(why(hen, { 'ZF-1': log, 'nestlog.yaml': limits })).toBe(
-      'resting: 3 clutches in a year, the limit is 3; free on 2026-08-01',
+      'resting: 3 clutches in a year, the limit is 3; free on 1 Aug 2026',
     );
   });
 
   it('rests after a single one where that is the limit', () => {
     const log = clutches(['2026-02-01']);
     expect(why(hen, { 'ZF-1': log, 'nestlog.yaml': 'limits: {clutches-per-year: 1}' })).toBe(
-      'resting: 1 clutch in a year, the limit is 1; free on 2027-02-01',
+      'resting: 1 clutch in a year, the limit is 1; free on 1 Feb 2027',
     );
   });
 

@@ -149,7 +149,7 @@ describe('two that chased each other fiercely', () => {
     const fierce = match(quail('fierce'), '2026-04-05');
     expect(pairsOf(fierce)).toEqual([]);
     expect(alone(fierce).A).toBe(
-      'fierce chasing with B on 2026-04-01: they are not proposed for each other again',
+      'fierce chasing with B on 1 Apr 2026: they are not proposed for each other again',
     );
     expect(alone(fierce).B).toMatch(/^fierce chasing with A/);
     expect(pairsOf(match(quail('mild'), '2026-04-05'))).toEqual(['A × B']);
@@ -173,7 +173,7 @@ describe('two that chased each other fiercely', () => {
   it('are marked where they are together again', () => {
     const again = '\n        - {date: 2026-04-03, reunited}';
     expect(match(quail('fierce', '', again), '2026-04-05').kept[0]?.cautions).toContain(
-      'there was fierce chasing between them on 2026-04-01',
+      'there was fierce chasing between them on 1 Apr 2026',
     );
   });
 });
