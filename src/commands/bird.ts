@@ -27,7 +27,7 @@ export function run(context: Context<PageOptions>): ExitCode | Promise<ExitCode>
   const open = openStock(context);
   const { stock } = open;
   const [name = ''] = context.arguments;
-  const portrait = portraitOf(birdNamed(name, stock), stock);
+  const portrait = portraitOf(birdNamed(name, open), stock);
   if (options.page !== undefined) return writeBirdPage(context, options.page, open, portrait);
   stdout.write(json ? birdJson(portrait, stock) : birdText(portrait, stock, stdout));
   return 0;

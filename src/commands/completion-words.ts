@@ -3,7 +3,7 @@ import type { Glance } from '../journal/glance.ts';
 import { FILES, FOLDERS } from '../report/shells.ts';
 import { housingKey } from '../room/housings.ts';
 import { comparable } from '../species/names.ts';
-import type { CommandDefinition } from './context.ts';
+import type { CommandArgument, CommandDefinition, CommandOption } from './context.ts';
 import type { CommandEntry } from './index.ts';
 
 /** Something to offer, and what it means. */
@@ -137,11 +137,30 @@ function argumentAt(
 ): Place | null {
   const last = list.at(-1);
   const found = list[index] ?? (last?.name.includes('...') ? last : undefined);
-  if (found === undefined) return null;
-  return {
-    names: [found.name.replace(/[<>[\].]/g, '').toLowerCase(), entry.name],
-    completes: found.completes ?? null,
-  };
+  return found === undefined ? null : placeOf(found, entry.name);
+}
+
+function placeOf({ name, completes }: CommandArgument, command: string): Place {
+  return { names: [name.replace(/[<>[\].]/g, '').toLowerCase(), command], completes: completes ?? null };
+}
+
+/** What can stand as this argument of a command, as far as that is a list of words. */
+export function wordsOfArgument(
+  argument: CommandArgument,
+  command: string,
+  names: Glance,
+): Promise<string[]> {
+  return listed(placeOf(argument, command), names);
+}
+
+/** What can stand behind this option, as far as that is a list of words. */
+export function wordsOfOption({ flags, completes }: CommandOption, names: Glance): Promise<string[]> {
+  return listed(option(flags, '', completes), names);
+}
+
+async function listed(place: Place, names: Glance): Promise<string[]> {
+  const list = await candidates(place, () => names, []);
+  return typeof list === 'string' ? [] : list.map(({ word }) => word);
 }
 
 async function candidates(

@@ -5,7 +5,7 @@ import { shellScript, shells } from '../report/shells.ts';
 import { wordsFor } from './completion-words.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { commands } from './index.ts';
-import { UsageError } from './usage-error.ts';
+import { wordFrom } from './one-of.ts';
 
 export const definition: CommandDefinition = {
   examples: [
@@ -33,9 +33,6 @@ export async function run({ arguments: [shell, ...words], journals, stdout }: Co
     stdout.write(offered.map((line) => `${line}\n`).join(''));
     return 0;
   }
-  const known = shells.find((name) => name === shell);
-  if (known === undefined)
-    throw new UsageError(`there is nothing for ${shell}; shells are ${shells.join(', ')}`);
-  stdout.write(shellScript(known));
+  stdout.write(shellScript(wordFrom(shells, shell ?? '', 'the shells are')));
   return 0;
 }

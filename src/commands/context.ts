@@ -57,7 +57,7 @@ interface Example {
   says: string;
 }
 
-interface CommandArgument {
+export interface CommandArgument {
   /** As commander reads them: `<pair>`, `[name]`. */
   name: string;
   description: string;

@@ -1,4 +1,3 @@
-import { nearest } from '../findings/nearest.ts';
 import { fingerprint } from '../journal/load.ts';
 import { dueJson } from '../report/json/due.ts';
 import type { Morning } from '../report/morning.ts';
@@ -13,6 +12,7 @@ import { broodsOf } from '../rules/brood.ts';
 import { learnedDurations } from '../rules/durations.ts';
 import { warnings, warningsOf } from '../rules/warnings/index.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { meant } from './meant.ts';
 import { daysOption, type Narrowed, onlyOptions, wantedOf } from './narrow.ts';
 import { oneOf } from './one-of.ts';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
@@ -109,9 +109,6 @@ function explained(name: string, room: Room) {
   ];
   if (found.length > 0) return found;
   const [asked, warned] = [tasks.map(({ task }) => task), warnings.map(({ kind }) => kind)];
-  const near = nearest(name, [...asked, ...warned]);
   const known = `there are the tasks ${asked.join(', ')} and the warnings ${warned.join(', ')}`;
-  throw new UsageError(
-    `no task or warning \`${name}\`; ${near === null ? known : `did you mean \`${near}\`?`}`,
-  );
+  throw new UsageError(`no task or warning \`${name}\`; ${meant(name, [...asked, ...warned], known)}`);
 }

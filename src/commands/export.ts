@@ -15,6 +15,7 @@ import { chickEntries, clutchEntries, eggEntries, rateEntries } from '../rules/s
 import { stockOf } from '../rules/stock/stock.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { created, type ForceOption } from './create.ts';
+import { oneOf, wordFrom } from './one-of.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { tellUnread } from './unread.ts';
 import { UsageError } from './usage-error.ts';
@@ -36,7 +37,6 @@ const makers: Record<TableName, (open: OpenRoom) => Table> = {
 };
 
 const names = Object.keys(definitions) as TableName[];
-const formatNames = Object.keys(formats).join(', ');
 
 export const definition: CommandDefinition = {
   examples: [
@@ -47,12 +47,11 @@ export const definition: CommandDefinition = {
   ],
   arguments: [{ name: '[table]', description: names.join(', '), completes: names }],
   options: [
-    {
-      flags: '--format <format>',
-      description: `${formatNames} (default: csv, with --json json)`,
-      completes: Object.keys(formats),
-      parse: format,
-    },
+    oneOf(
+      '--format <format>',
+      Object.keys(formats),
+      `${Object.keys(formats).join(', ')} (default: csv, with --json json)`,
+    ),
     { flags: '--all <folder>', description: 'write all tables into a folder, with datapackage.json' },
     { flags: '--force', description: 'replace files of those names' },
   ],
@@ -68,11 +67,9 @@ export function run(context: Context<ExportOptions>): ExitCode {
     }
     return writeAll(options.all, context);
   }
-  const make = name !== undefined && Object.hasOwn(makers, name) ? makers[name as TableName] : undefined;
-  if (make === undefined) {
-    const what = name === undefined ? 'name a table' : `there is no table \`${name}\``;
-    throw new UsageError(`${what}; there is ${names.join(', ')}, and --all FOLDER for all`);
-  }
+  const others = ' (--all FOLDER for all of them)';
+  if (name === undefined) throw new UsageError(`name a table; there is ${names.join(', ')}${others}`);
+  const make = makers[wordFrom(names, name, 'the tables are', others)];
   const form = options.format ?? (json ? 'json' : 'csv');
   for (const text of formats[form](tableIn(context, make))) stdout.write(text);
   return 0;
@@ -96,9 +93,4 @@ function writeAll(folder: string, context: Context<ExportOptions>): ExitCode {
   const rows = tables.map((table) => `${table.name}.csv (${table.rows.length})`);
   context.stdout.write(`written into ${folder}: ${[...rows, 'datapackage.json'].join(', ')}\n`);
   return 0;
-}
-
-function format(text: string): Format {
-  if (Object.hasOwn(formats, text)) return text as Format;
-  throw new UsageError(`--format takes ${formatNames}, not \`${text}\``);
 }

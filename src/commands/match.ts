@@ -64,7 +64,7 @@ export function run(context: Context<MatchOptions>): ExitCode {
   const species = name === undefined ? null : speciesNamed(name, room);
   const matches = matchStock(room, stock, {
     keep: new Set((options.keep ?? []).map((pair) => pairToKeep(pair, open))),
-    not: new Set((options.not ?? []).map((bird) => birdNamed(bird, stock))),
+    not: new Set((options.not ?? []).map((bird) => birdNamed(bird, open))),
     anew,
     maxInbreeding: limit,
   }).filter((match) => species === null || match.species === species);
@@ -99,7 +99,10 @@ function coefficient(text: string): number {
   const [, number, percent] = /^(\d+(?:\.\d+)?|\.\d+)\s*(%)?$/.exec(text) ?? [];
   const value = Number(number) / (percent === undefined ? 1 : 100);
   if (value >= 0 && value <= 1) return value;
+  const [, whole, part = ''] = /^(\d{1,2})(?:[.,](\d+))?\s*%?$/.exec(text.trim()) ?? [];
+  const meant = Number(whole) > 0 ? `${whole}${part === '' ? '' : `.${part}`}%` : `0.${part}`;
+  const more = whole === undefined ? '' : `; did you mean ${meant}?`;
   throw new UsageError(
-    `--max-inbreeding takes a number from 0 to 1 or a percentage, such as 0.125 or 12.5%, not \`${text}\``,
+    `--max-inbreeding takes a number from 0 to 1 or a percentage, such as 0.125 or 12.5%, not \`${text}\`${more}`,
   );
 }

@@ -1,10 +1,10 @@
 import { naturally } from '../findings/naturally.ts';
-import { nearest } from '../findings/nearest.ts';
 import type { Room } from '../room/fold.ts';
 import { housingKey } from '../room/housings.ts';
 import type { Pair } from '../room/model.ts';
 import { findSpecies } from '../species/find.ts';
 import { idOfFile, shellWord } from '../write/names.ts';
+import { meant } from './meant.ts';
 import { UsageError } from './usage-error.ts';
 
 /**
@@ -52,16 +52,18 @@ export function speciesNamed(
 ): string {
   const known = [...new Set([...pairs, ...birds].flatMap(({ species }) => species ?? []))].sort(naturally);
   const found = asWritten(findSpecies(name, own)?.species ?? name, known);
+  const pair = asWritten(
+    name,
+    pairs.map(({ id }) => id),
+  );
+  if (found === null && pair !== null)
+    throw new UsageError(`no species \`${name}\`; it is a pair: --pair ${shellWord(pair)}`);
   if (found === null) throw noSuch('species', name, known);
   return found;
 }
 
 /** Names the one that was probably meant, or all that there are. */
 function noSuch(what: string, name: string, known: readonly string[]): UsageError {
-  const near = nearest(idOfFile(name) ?? name, known);
-  const more =
-    near === null
-      ? `there is ${known.length === 0 ? 'none' : known.join(', ')}`
-      : `did you mean \`${near}\`?`;
-  return new UsageError(`no ${what} \`${name}\` in this room; ${more}`);
+  const all = `there is ${known.length === 0 ? 'none' : known.join(', ')}`;
+  return new UsageError(`no ${what} \`${name}\` in this room; ${meant(idOfFile(name) ?? name, known, all)}`);
 }

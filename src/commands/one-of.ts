@@ -1,5 +1,5 @@
-import { nearest } from '../findings/nearest.ts';
 import type { CommandOption } from './context.ts';
+import { meant } from './meant.ts';
 import { UsageError } from './usage-error.ts';
 
 /**
@@ -14,11 +14,25 @@ export function oneOf(
   description = words.join(', '),
 ): CommandOption {
   const [flag] = flags.split(' ');
-  const parse = (text: string): string => {
-    if (words.includes(text)) return text;
-    const near = nearest(text, words);
-    const more = near === null ? '' : `; did you mean \`${near}\`?`;
-    throw new UsageError(`${flag} takes ${words.join(', ')}, not \`${text}\`${more}`);
-  };
-  return { flags, description, completes: words, parse };
+  return { flags, description, completes: words, parse: (text) => wordFrom(words, text, `${flag} takes`) };
+}
+
+/**
+ * The word of a few that was given. Another is wrong usage, answered with all of them and the one that was probably meant.
+ *
+ * @param what takes them, as the beginning of a sentence: `--by takes`
+ * @param more behind the words, such as what else there is
+ */
+export function wordFrom<Word extends string>(
+  words: readonly Word[],
+  text: string,
+  what: string,
+  more = '',
+): Word {
+  const word = words.find((one) => one === text);
+  if (word !== undefined) return word;
+  const near = meant(text, words, '');
+  throw new UsageError(
+    `${what} ${words.join(', ')}${more}, not \`${text}\`${near === '' ? '' : `; ${near}`}`,
+  );
 }

@@ -6,6 +6,7 @@ import { type Tellable, tellable } from '../rules/discretion/tellable.ts';
 import { type PairStory, pairStory } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { pairNamed } from './named.ts';
+import { wordFrom } from './one-of.ts';
 import { type PageOptions, pageOptions, writePage } from './page-file.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -94,9 +95,7 @@ async function writePairPage(
 
 /** Reads `names,notes`: what an account may tell beside how the pair was kept. */
 function withWords(text: string): Tellable[] {
-  return text.split(',').map((word) => {
-    const known = tellable.find((one) => one === word.trim());
-    if (known !== undefined) return known;
-    throw new UsageError(`--with takes ${tellable.join(', ')}, or several with a comma, not \`${word}\``);
-  });
+  return text
+    .split(',')
+    .map((word) => wordFrom(tellable, word.trim(), '--with takes', ', or several with a comma'));
 }

@@ -1,8 +1,8 @@
-import { Command, CommanderError, Option } from 'commander';
+import { type Command, CommanderError, Option } from 'commander';
 import { civilDate, type Day, formatDay, parseDay } from '../days.ts';
-import { nearest } from '../findings/nearest.ts';
-import { readDate } from '../journal/grammar/date-text.ts';
+import { dateMeant } from '../journal/grammar/date-text.ts';
 import { cacheFolder, stateFolder } from './cache-folder.ts';
+import { CommandLine, noCommand, wrongDash } from './command-line.ts';
 import type { CommandDefinition, CommandModule, ExitCode, Output } from './context.ts';
 import type { CommandEntry } from './index.ts';
 import { keepAnswer } from './kept-answer.ts';
@@ -33,6 +33,8 @@ New here? \`nestlog start room\` begins a room, \`nestlog start pair LW-1\` a
 journal. The help of a command, as \`nestlog help record\`, begins with examples.
 Exit codes: 0 done; 1 errors found, or nothing written; 2 wrong usage.`;
 
+const ALL_HELP = 'Run `nestlog --help` to see what there is.';
+
 interface CommonOptions {
   journals?: string;
   date?: Day;
@@ -50,6 +52,8 @@ export async function runProgram(
   const outcome: { code: ExitCode } = { code: 0 };
   const program = programOf(commands, world, outcome);
   try {
+    const dash = wrongDash(words);
+    if (dash !== null) throw new UsageError(dash);
     if (words[0] === 'help') isCommand(words[1], commands);
     await program.parseAsync(words[0] === 'help' ? [...words.slice(1), '--help'] : words, { from: 'user' });
     return outcome.code;
@@ -66,14 +70,12 @@ export async function runProgram(
 function isCommand(asked: string | undefined, commands: CommandEntry[]): void {
   const names = commands.map(({ name }) => name);
   if (asked === undefined || asked.startsWith('-') || asked === 'help' || names.includes(asked)) return;
-  const near = nearest(asked, names);
-  const more = near === null ? 'run `nestlog --help` to see what there is' : `did you mean \`${near}\`?`;
-  throw new UsageError(`there is no command \`${asked}\`; ${more}`);
+  throw new UsageError(`${noCommand([asked], names)}\n${ALL_HELP}`);
 }
 
 function programOf(commands: CommandEntry[], world: World, outcome: { code: ExitCode }): Command {
   const loaded = new Map<string, CommandModule>();
-  const program = new Command('nestlog')
+  const program = new CommandLine('nestlog')
     .description('The morning agenda and the season’s book for people who breed cage and aviary birds.')
     .option(
       '--journals <folder>',
@@ -94,7 +96,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
     .helpCommand('help [command]', 'print help on a command')
     .addHelpText('after', FIRST_STEPS)
     .configureHelp({ showGlobalOptions: true })
-    .showHelpAfterError('Run `nestlog --help` to see what there is.')
+    .showHelpAfterError(ALL_HELP)
     .exitOverride()
     .configureOutput({
       writeOut: (text) => world.stdout(undefined).write(text),
@@ -115,6 +117,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
     program
       .command(name)
       .summary(summary)
+      .allowExcessArguments()
       .showHelpAfterError(`Run \`nestlog help ${name}\` to see what it takes.`)
       .action(async (...passed: unknown[]) => {
         const module = loaded.get(name);
@@ -152,12 +155,14 @@ function laidOut(examples: CommandDefinition['examples'], width: number): string
 
 async function run(module: CommandModule, command: Command, world: World): Promise<ExitCode> {
   const { journals, date, json, color, cache, ...rest } = command.optsWithGlobals<CommonOptions>();
-  const { noJson } = module.definition;
+  const { definition } = module;
+  const { noJson } = definition;
   if (json && noJson !== undefined) throw new UsageError(`${command.name()} has no JSON: ${noJson}`);
   const today = world.today();
-  const folderOf = module.definition.room === 'optional' ? anyFolder : roomFolder;
+  const folderOf = definition.room === 'optional' ? anyFolder : roomFolder;
   const { NESTLOG_JOURNALS: environment } = world.environment;
   const folder = folderOf({ option: journals, environment, here: world.here });
+  await refuseTooMany(command, definition, { folder, today });
   const { answer, progress } = world;
   return module.run({
     day: date ?? today,
@@ -177,6 +182,24 @@ async function run(module: CommandModule, command: Command, world: World): Promi
   });
 }
 
+/** Commander would count them; a keeper wants to know where they belong. */
+async function refuseTooMany(
+  command: Command,
+  definition: CommandDefinition,
+  { folder, today }: { folder: string; today: Day },
+): Promise<void> {
+  const { args: words, registeredArguments: taken } = command;
+  if (words.length <= taken.length || taken.at(-1)?.variadic) return;
+  const { glance } = await import('../journal/glance.ts');
+  const { loadRoom } = await import('../journal/load.ts');
+  const { tooMany } = await import('./too-many.ts');
+  const names = glance(loadRoom(folder));
+  const { year } = civilDate(today);
+  command.error(`error: ${await tooMany({ name: command.name(), definition, words, year, names })}`, {
+    code: 'commander.excessArguments',
+  });
+}
+
 /** Of an option that is given twice the first would be lost without a word. */
 function once(flags: string): (text: string, before: unknown) => string {
   return (text, before) => {
@@ -190,14 +213,8 @@ function dayOption(text: string, before: Day | undefined, today: Day): Day {
   if (before !== undefined) throw new UsageError('--date is given twice');
   if (day !== null) return day;
   const near = { today, yesterday: today - 1, tomorrow: today + 1 }[text.toLowerCase()];
-  const meant = near === undefined ? suggestedDay(text, today) : formatDay(near);
+  const meant = near === undefined ? dateMeant(text, civilDate(today).year) : formatDay(near);
   throw new UsageError(
-    `--date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given ${text}${meant === '' ? '' : `. Did you mean ${meant}?`}`,
+    `--date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given \`${text}\`${meant === '' ? '' : `. Did you mean ${meant}?`}`,
   );
-}
-
-/** What a date written another way means: one day, two joined by `or`, or nothing. */
-function suggestedDay(text: string, today: Day): string {
-  const read = readDate(text, civilDate(today).year);
-  return 'day' in read ? '' : String(read.args.suggestion ?? '');
 }

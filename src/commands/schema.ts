@@ -1,9 +1,9 @@
-import { nearest } from '../findings/nearest.ts';
 import { SCHEMA_FOLDER, schemaKinds } from '../journal/schema-files.ts';
 import { schemaFiles, schemaText } from '../report/schema/index.ts';
 import { snippetsText } from '../report/schema/snippets.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { created } from './create.ts';
+import { wordFrom } from './one-of.ts';
 import { isRoom } from './room-folder.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -50,15 +50,9 @@ export function run({
     for (const { path } of files) stdout.write(`${path}\n`);
   } else if (kind === undefined) {
     throw new UsageError(`which one? ${schemaKinds.join(', ')} or snippets; --write writes all schemas`);
-  } else if (kind === 'snippets') stdout.write(snippetsText());
-  else stdout.write(schemaText(known(kind)));
+  } else {
+    const known = wordFrom([...schemaKinds, 'snippets'] as const, kind, 'the schemas are');
+    stdout.write(known === 'snippets' ? snippetsText() : schemaText(known));
+  }
   return 0;
-}
-
-function known(said: string): (typeof schemaKinds)[number] {
-  const kind = schemaKinds.find((name) => name === said);
-  if (kind !== undefined) return kind;
-  const near = nearest(said, [...schemaKinds, 'snippets']);
-  const more = near === null ? `there are ${schemaKinds.join(', ')} and snippets` : `did you mean ${near}?`;
-  throw new UsageError(`no schema \`${said}\`; ${more}`);
 }

@@ -3,7 +3,7 @@ import { seasonText } from '../report/terminal/season.ts';
 import type { Room } from '../room/fold.ts';
 import { type GroupingName, groupings } from '../rules/season/groupings.ts';
 import { type SeasonBook, seasonBook } from '../rules/season/season.ts';
-import { parseSeasons, type Seasons } from '../rules/season/seasons.ts';
+import { parseSeasons, type Seasons, seasonsMeant } from '../rules/season/seasons.ts';
 import { clutchStories } from '../rules/season/story.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { oneOf } from './one-of.ts';
@@ -62,7 +62,8 @@ async function writeSeasonPage(
 function seasonsAsked(text: string): Seasons {
   const seasons = parseSeasons(text);
   if (seasons !== null) return seasons;
+  const meant = seasonsMeant(text);
   throw new UsageError(
-    `a season is a year such as 2025 or 2025/26, years such as 2024..2026, or all; not \`${text}\``,
+    `a season is a year such as 2025 or 2025/26, years such as 2024..2026, or all; not \`${text}\`${meant === '' ? '' : `; did you mean ${meant}?`}`,
   );
 }

@@ -1,7 +1,7 @@
 import { civilDate, type Day, formatDay } from '../days.ts';
 import { nearest, plainWord } from '../findings/nearest.ts';
 import { grouped } from '../grouped.ts';
-import { readDate } from '../journal/grammar/date-text.ts';
+import { dateMeant } from '../journal/grammar/date-text.ts';
 import { calledSo } from '../journal/grammar/vocabulary.ts';
 import { Empty, Fields, List, NOWHERE, type Node, Text } from '../journal/nodes.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
@@ -78,9 +78,7 @@ function strayWord(said: string, before: string | undefined, day: Day, grammar: 
 
 /** The day that a word names, in the right form; empty where it is none. */
 function dateIn(said: string, day: Day): string {
-  if (!/^\d/.test(said)) return '';
-  const read = readDate(said, civilDate(day).year);
-  return 'day' in read ? formatDay(read.day) : String(read.args.suggestion ?? '');
+  return /^\d/.test(said) ? dateMeant(said, civilDate(day).year) : '';
 }
 
 /** The key of ours that a word is, but for capitals; null where it is none. */

@@ -28,7 +28,7 @@ describe('the program', () => {
   it('keeps stdout for data: what is wrong goes to stderr, with exit 2', () => {
     const { status, stdout, stderr } = node(['bin/nestlog.js', 'no-such-command']);
     expect([status, stdout]).toEqual([2, '']);
-    expect(stderr).toMatch(/^nestlog: unknown command 'no-such-command'/);
+    expect(stderr).toMatch(/^nestlog: there is no command `no-such-command`/);
   });
 
   it('says so where the folder of its terminal was taken away', () => {

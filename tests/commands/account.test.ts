@@ -25,6 +25,7 @@ describe('nestlog pair --account', () => {
   it('takes what may be told, several with a comma', () => {
     expect(withWords?.('names, notes')).toEqual(['names', 'notes']);
     expect(() => withWords?.('everything')).toThrow('--with takes names, rings, places, notes');
+    expect(() => withWords?.('names,Note')).toThrow('not `Note`; did you mean `notes`?');
   });
 
   it('--with alone is wrong usage', async () => {

@@ -17,5 +17,5 @@ test('words are answered with the room’s own names', async () => {
 });
 
 test('another shell is told which there are', async () => {
-  await expect(complete('csh')).rejects.toThrow('there is nothing for csh; shells are bash, zsh, fish');
+  await expect(complete('csh')).rejects.toThrow('the shells are bash, zsh, fish, not `csh`');
 });

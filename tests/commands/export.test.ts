@@ -116,7 +116,7 @@ it('what is exported can be imported again, texts to the letter', async () => {
 
 it('without a table, says which there are', async () => {
   await expect(async () => runCommand({ run }, {}, {})).rejects.toThrow(
-    'name a table; there is pairs, birds, clutches, eggs, chicks, events, rates, and --all FOLDER for all',
+    'name a table; there is pairs, birds, clutches, eggs, chicks, events, rates (--all FOLDER for all of them)',
   );
 });
 
@@ -124,4 +124,13 @@ it('a table or form that there is not is wrong usage', async () => {
   await expect(async () => runCommand({ run }, {}, { arguments: ['toString'] })).rejects.toThrow(UsageError);
   const format = definition.options?.find(({ flags }) => flags.startsWith('--format'))?.parse;
   expect(() => format?.('xml')).toThrow('--format takes csv, json, ndjson, not `xml`');
+  for (const [said, table] of [
+    ['Eggs', 'eggs'],
+    ['clutchs', 'clutches'],
+    ['chick', 'chicks'],
+  ])
+    await expect(async () => runCommand({ run }, {}, { arguments: [said as string] })).rejects.toThrow(
+      `not \`${said}\`; did you mean \`${table}\`?`,
+    );
+  expect(() => format?.('CSV')).toThrow('did you mean `csv`?');
 });

@@ -74,6 +74,16 @@ describe('its options', () => {
     expect(option('--max-inbreeding')(text)).toBe(value);
   });
 
+  it.each([
+    ['12,5%', '12.5%'],
+    ['12,5', '12.5%'],
+    ['12.5', '12.5%'],
+    ['0,125', '0.125'],
+    ['6', '6%'],
+  ])('--max-inbreeding %s is none, but one is meant', (text, meant) => {
+    expect(() => option('--max-inbreeding')(text)).toThrow(`not \`${text}\`; did you mean ${meant}?`);
+  });
+
   it.each(['12.5', '1.1', '-0.1', 'low', ''])('--max-inbreeding %s is none', (text) => {
     expect(() => option('--max-inbreeding')(text)).toThrow(UsageError);
   });

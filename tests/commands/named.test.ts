@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { asWritten, housingNamed, pairNamed, speciesNamed } from '../../src/commands/named.ts';
 import { UsageError } from '../../src/commands/usage-error.ts';
+import type { Pair } from '../../src/room/model.ts';
 import { room } from '../rooms.ts';
 
 const of = (id: string) => `pair: ${id}\nspecies: star finch\nlog:\n  - {date: 2026-03-01, paired}\n`;
@@ -44,7 +45,9 @@ it('a species is found by each of its names, also where it has no profile or no 
   expect(speciesNamed('Crag Finch', known)).toBe('crag finch');
   expect(speciesNamed('diamond dove', known)).toBe('diamond dove');
   expect(() => speciesNamed('star fnich', known)).toThrow('did you mean `star finch`?');
-  // A profile that nobody here is of.
+  expect(() => speciesNamed('LW-1', { ...known, pairs: [{ id: 'LW-1' }] as Pair[] })).toThrow(
+    'no species `LW-1`; it is a pair: --pair LW-1',
+  );
   expect(() => speciesNamed('canary', known)).toThrow(
     'no species `canary` in this room; there is crag finch, diamond dove, star finch',
   );

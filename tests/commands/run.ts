@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, expect } from 'vitest';
 import type { CommandModule, Output } from '../../src/commands/context.ts';
+import { commands } from '../../src/commands/index.ts';
+import { runProgram } from '../../src/commands/program.ts';
 import { day, dedent, type Files } from '../rooms.ts';
 
 interface Call {
@@ -54,4 +56,26 @@ export async function runCommand(
     stderr: call.stderr ?? { ...stdout, write: (text: string) => expect.unreachable(text) },
   });
   return { text: written.join(''), exit };
+}
+
+/** Runs the whole program, in this process, on a room that stands in the test as text, with all that a keeper types. */
+export async function typed(words: string[], files: Files = {}, today = '2026-06-01') {
+  const said = { out: '', err: '' };
+  const stream = (name: 'out' | 'err') => () => ({
+    write: (text: string) => {
+      said[name] += text;
+    },
+    color: false,
+    width: 80,
+  });
+  const room = roomFolder(files);
+  const code = await runProgram(commands, words, {
+    version: '1.2.3',
+    environment: { HOME: `${room}.home` },
+    here: room,
+    today: () => day(today),
+    stdout: stream('out'),
+    stderr: stream('err'),
+  });
+  return { ...said, code };
 }

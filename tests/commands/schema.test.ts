@@ -16,7 +16,7 @@ test('prints the schema of one kind of file, or the snippets', async () => {
 
 test('asks which one', async () => {
   await expect(schema()).rejects.toThrow('which one? pair, birds, room, species or snippets');
-  await expect(schema('birdz')).rejects.toThrow('no schema `birdz`; did you mean birds?');
+  await expect(schema('birdz')).rejects.toThrow('species, snippets, not `birdz`; did you mean `birds`?');
   await expect(schema('pair', { write: true })).rejects.toThrow('leave the kind out');
 });
 

@@ -35,6 +35,10 @@ describe('nestlog season', () => {
     await expect(async () => season([asked])).rejects.toThrow(UsageError);
   });
 
+  it('of a season written another way the right one is named', async () => {
+    await expect(async () => season(['2025-26'])).rejects.toThrow('did you mean 2025/26 or 2025..2026?');
+  });
+
   it('--page writes a page, and replaces none unasked', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'nestlog-season-'));
     onTestFinished(() => rmSync(folder, { recursive: true, force: true }));

@@ -40,6 +40,12 @@ export function readDate(written: string, near: number | null = null): DateReadi
   return { code: 'early-date', args: { text, suggestion: sameDay } };
 }
 
+/** The day that a text names, in the right form; two joined by `or` where it may be either, and empty where it is none. */
+export function dateMeant(written: string, near: number): string {
+  const read = readDate(written, near);
+  return 'day' in read ? formatDay(read.day) : String(read.args.suggestion ?? '');
+}
+
 /** Reads `YYYY-MM-DD`, `YYYY-MM` or `YYYY` as the days that it can mean. What else names a month or a year is answered so. */
 export function readPeriod(written: string): Span | Exclude<DateReading, { day: Day }> {
   const text = written.trim();

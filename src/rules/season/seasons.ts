@@ -1,4 +1,5 @@
 import { civilDate, type Day, dayOf, daysInMonth } from '../../days.ts';
+import { nearest } from '../../findings/nearest.ts';
 import { incubation } from '../../room/lives.ts';
 import type { Clutch } from '../../room/model.ts';
 import { firstEgg } from '../hen-year.ts';
@@ -64,6 +65,20 @@ export function parseSeasons(text: string): Seasons | null {
   const years = ends.map(parseYear);
   const [from = null, to = from] = years;
   return from === null || to === null || from > to ? null : { from, to };
+}
+
+/** The seasons that were probably meant by what is none: `2025/26` by `2025-26` or `25/26`; empty where none was. */
+export function seasonsMeant(text: string): string {
+  const plain = text.trim().toLowerCase();
+  const [, from = '', to = ''] = /^(\d\d|\d{4})\s*[-–—/.:]+\s*(\d\d|\d{4})$/.exec(plain) ?? [];
+  if (from === '') return nearest(plain, ['all']) ?? '';
+  const [first, last] = [from, to].map((year) => (year.length === 2 ? `20${year}` : year)) as [
+    string,
+    string,
+  ];
+  const years = `${first}..${last}`;
+  const fits = [...(Number(last) === Number(first) + 1 ? [`${first}/${last.slice(2)}`] : []), years];
+  return fits.filter((season) => parseSeasons(season) !== null).join(' or ');
 }
 
 function parseYear(text: string): number | null {

@@ -5,6 +5,7 @@ import {
   parseSeasons,
   seasonName,
   seasonOf,
+  seasonsMeant,
   seasonsName,
 } from '../../../src/rules/season/seasons.ts';
 import { day } from '../../rooms.ts';
@@ -62,6 +63,22 @@ describe('what is asked for', () => {
     ['everything', null],
   ])('%s', (text, expected) => {
     expect(parseSeasons(text)).toEqual(expected);
+  });
+});
+
+describe('what is none, but seems meant as one', () => {
+  it.each([
+    ['2025-26', '2025/26 or 2025..2026'],
+    ['25/26', '2025/26 or 2025..2026'],
+    ['2025/2026', '2025/26 or 2025..2026'],
+    ['2025–26', '2025/26 or 2025..2026'],
+    ['2024-2026', '2024..2026'],
+    ['2024.2026', '2024..2026'],
+    ['2026-2024', ''],
+    ['All', 'all'],
+    ['LW-1', ''],
+  ])('%s', (text, season) => {
+    expect(seasonsMeant(text)).toBe(season);
   });
 });
 
