@@ -21,7 +21,13 @@ export class CommandLine extends Command {
     const near = nearest(flag, flags);
     const begun = flags.filter((one) => /^-\w$/.test(flag) && one.startsWith(`-${flag}`));
     const fits = near === null ? begun : [near];
-    const more = fits.length === 0 ? '' : `; did you mean ${fits.map((one) => `\`${one}\``).join(' or ')}?`;
+    const seen = this.registeredArguments.some((one) => one.name().startsWith('key='));
+    const more =
+      fits.length === 0 && seen
+        ? `; what was seen is written without hyphens: \`${said.replace(/^-+/, '')}${said.includes('=') ? '' : '=…'}\``
+        : fits.length === 0
+          ? ''
+          : `; did you mean ${fits.map((one) => `\`${one}\``).join(' or ')}?`;
     this.error(`error: there is no option \`${flag}\`${more}`, { code: 'commander.unknownOption' });
   }
 

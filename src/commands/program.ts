@@ -55,7 +55,8 @@ export async function runProgram(
     const dash = wrongDash(words);
     if (dash !== null) throw new UsageError(dash);
     if (words[0] === 'help') isCommand(words[1], commands);
-    await program.parseAsync(words[0] === 'help' ? [...words.slice(1), '--help'] : words, { from: 'user' });
+    const said = words[0] === 'help' ? [...words.slice(1), '--help'] : words.map(withoutBullet);
+    await program.parseAsync(said, { from: 'user' });
     return outcome.code;
   } catch (error) {
     // Commander has said by now what was wrong, or has printed the help that was asked for.
@@ -64,6 +65,11 @@ export async function runProgram(
     world.stderr(undefined).write(`nestlog: ${error.message}\n`);
     return WRONG_USAGE;
   }
+}
+
+/** The line of a journal begins with a dash, but is no option: `record` says how it is written at the terminal. */
+function withoutBullet(word: string): string {
+  return word.replace(/^-\s+(?=\{|\w+:)/, '');
 }
 
 /** Help on a command that there is not would be the help on all, as if nothing were wrong. */

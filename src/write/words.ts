@@ -1,10 +1,9 @@
-import { civilDate, type Day, formatDay } from '../days.ts';
-import { nearest, plainWord } from '../findings/nearest.ts';
+import { type Day, formatDay } from '../days.ts';
 import { grouped } from '../grouped.ts';
-import { dateMeant } from '../journal/grammar/date-text.ts';
-import { calledSo } from '../journal/grammar/vocabulary.ts';
 import { Empty, Fields, List, NOWHERE, type Node, Text } from '../journal/nodes.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
+import { keyMeant } from './key-meant.ts';
+import { strayWord } from './stray-words.ts';
 
 /** What an entry is made of besides its words. */
 interface Frame {
@@ -38,7 +37,7 @@ interface Word {
 export function entryOfWords(words: readonly string[], { day, note, grammar }: Frame): Spoken {
   const read: Word[] = [];
   for (const [index, text] of words.entries()) {
-    const wrong = strayWord(text, words[index - 1], day, grammar);
+    const wrong = strayWord(index, { words, day, grammar });
     const word = wrong ?? wordOf(text, grammar);
     if (typeof word === 'string') return { wrong: word };
     read.push(word);
@@ -55,52 +54,19 @@ export function entryOfWords(words: readonly string[], { day, note, grammar }: F
   return { entry: new Fields(inOrder(pairs, grammar), NOWHERE) };
 }
 
-/**
- * What is wrong with a word that is no key with a value: mostly the rest of the one before it, as a shell parts words at
- * blanks; or a date, or a colon as in a journal.
- */
-function strayWord(said: string, before: string | undefined, day: Day, grammar: VisitGrammar): string | null {
-  const [, dated] = /^date=(.*)$/is.exec(said) ?? [];
-  const date = dateIn(dated ?? said, day);
-  if (dated !== undefined || date !== '') return `the day is given by --date${date === '' ? '' : ` ${date}`}`;
-  const [, key = '', behind = ''] = /^([\w-]+):(.*)$/s.exec(said) ?? [];
-  if (oursOf(key, grammar) !== null) return `at the terminal it is \`${key}=${behind.trim() || '…'}\``;
-  if (said.includes('=') || before === undefined || isKey(said, grammar)) return null;
-  const whole = `${before.replace(/,$/, ', ')} ${said}`.replace(/\s+/g, ' ');
-  if (/^[\w-]+$/.test(before) && oursOf(before, grammar) !== null)
-    return `\`${said}\` stands alone; what was seen and how much of it are one word: \`${before}=${said}\``;
-  if (!before.includes('=')) return null;
-  const list = /[=,]\s*\[?[ec]\d+,?$/.test(before) && /^[ec]\d+\]?$/.test(said);
-  return list
-    ? `\`${said}\` stands alone; a list has commas and no blanks: \`${before.replace(/,$/, '')},${said}\``
-    : `\`${said}\` stands alone; a value with blanks stands in quotes: "${whole}"`;
-}
-
-/** The day that a word names, in the right form; empty where it is none. */
-function dateIn(said: string, day: Day): string {
-  return /^\d/.test(said) ? dateMeant(said, civilDate(day).year) : '';
-}
-
-/** The key of ours that a word is, but for capitals; null where it is none. */
-function oursOf(said: string, { observations, circumstances }: VisitGrammar): string | null {
-  const plain = plainWord(said);
-  return [...circumstances, ...Object.keys(observations)].find((key) => plainWord(key) === plain) ?? null;
-}
-
-/** Whether a word is a key, or seems meant as one: then the reader of the journal has the better answer. */
-function isKey(said: string, grammar: VisitGrammar): boolean {
-  const keys = [...grammar.circumstances, ...Object.keys(grammar.observations)];
-  return nearest(said, keys) !== null || calledSo(said, grammar.observations).length > 0;
-}
-
 function wordOf(said: string, grammar: VisitGrammar): Word | string {
   const [, name, part, value] = WORD.exec(said.trim()) ?? [];
   if (name === undefined)
     return `\`${said}\` is no observation; write it as laid=1, candled.fertile=e1,e3 or paired`;
-  const key = oursOf(name, grammar) ?? name;
+  const key = keyMeant(name, grammar) ?? name;
   if (part !== undefined && (value ?? '').trim() === '')
-    return `\`${key}.${part}\` lacks its value: \`${key}.${part}=…\``;
-  return { key, part: part?.trim() ?? null, value: value === undefined ? null : value.trim() };
+    return `\`${key}.${part}\` lacks its value: \`${key}.${part.replace(/\s.*/s, '')}=${/\s(.+)/s.exec(part)?.[1] ?? '…'}\``;
+  return { key, part: part?.trim() ?? null, value: value === undefined ? null : unquoted(value.trim()) };
+}
+
+/** What a shell did not take away: the quotes of a phone. */
+function unquoted(value: string): string {
+  return /^[“-‟«»‘’"]([^“-‟«»"]*)[“-‟«»‘’"]$/s.exec(value)?.[1] ?? value;
 }
 
 function clash(key: string, words: readonly Word[]): string | null {
@@ -138,9 +104,14 @@ function scalarOrList(value: string | null, listed: boolean): Node {
   if (value === null || value === '') return new Empty(NOWHERE);
   const [, inside] = /^\[(.*)\]$/s.exec(value) ?? [];
   if (!listed || (inside === undefined && !value.includes(','))) return text(value);
-  const items = (inside ?? value).split(',').map((item) => item.trim());
+  const items = (inside ?? value)
+    .split(',')
+    .map((item) => item.trim())
+    .filter((item) => item !== '');
+  // A comma at the end is one of the keeper's own sentence.
+  if (inside === undefined && items.length === 1) return text(items[0] as string);
   return new List(
-    items.filter((item) => item !== '').map((item) => text(item)),
+    items.map((item) => text(item)),
     NOWHERE,
   );
 }
