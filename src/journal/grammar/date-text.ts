@@ -2,13 +2,29 @@ import { civilDate, type Day, dayOf, daysInMonth, formatDay, parseDay, type Span
 import type { FindingCode } from '../../findings/codes.ts';
 import type { FindingArgs } from '../../findings/finding.ts';
 
+/** The months in German, Dutch, French, Spanish and Italian, with what is no beginning of them but short for them. */
+const ELSEWHERE = [
+  'januar jänner januari janvier enero gennaio',
+  'februar feber februari février febrero febbraio',
+  'märz maart mrt mars marzo',
+  'april avril abril aprile',
+  'mai mei mayo maggio',
+  'juni juin junio giugno',
+  'juli juillet julio luglio',
+  'august augustus août agosto',
+  'september septembre septiembre setiembre settembre',
+  'oktober octobre octubre ottobre',
+  'november novembre noviembre',
+  'dezember december décembre diciembre dicembre',
+].map((names) => plainLetters(names).split(' '));
+
 /** A day, or why the text names none. */
 export type DateReading = { day: Day } | { code: FindingCode; args: FindingArgs };
 
 /** Before that nobody wrote the journals of birds that are alive now: such a year is a slip of the finger. */
 const EARLIEST_YEAR = 1950;
 
-export const MONTHS = [
+const MONTHS = [
   'January',
   'February',
   'March',
@@ -142,8 +158,28 @@ function inWords(text: string, near: number | null): string | null {
 
 /** The month (1–12) that one of the words names, in full or by its first letters, three at least; 0 where none does. */
 function monthIn(text: string): number {
-  const words = text.toLowerCase().match(/[a-z]{3,}/g) ?? [];
-  return MONTHS.findIndex((month) => words.some((word) => month.toLowerCase().startsWith(word))) + 1;
+  const words = plainLetters(text).match(/[a-z]{3,}/g) ?? [];
+  return words.map(monthNamed).find((month) => month > 0) ?? 0;
+}
+
+/**
+ * The month (1–12) that a word names, in full or by its first letters, in English or another language of keepers nearby;
+ * 0 where it names none, or may be two, as `jui` in French.
+ */
+export function monthNamed(word: string): number {
+  const plain = plainLetters(word);
+  if (plain.length < 3) return 0;
+  const english = MONTHS.findIndex((name) => name.toLowerCase().startsWith(plain)) + 1;
+  if (english > 0) return english;
+  const found = ELSEWHERE.flatMap((names, index) =>
+    names.some((name) => name.startsWith(plain)) ? [index + 1] : [],
+  );
+  return found.length === 1 ? (found[0] as number) : 0;
+}
+
+/** Small letters without accents. */
+export function plainLetters(text: string): string {
+  return text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
 }
 
 /** Two figures are 1969 to 2068, as POSIX has it (IEEE Std 1003.1, strptime, %y). */

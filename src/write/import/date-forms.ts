@@ -1,5 +1,5 @@
 import { type Day, dayOf, daysInMonth, parseDay } from '../../days.ts';
-import { MONTHS, wholeYear } from '../../journal/grammar/date-text.ts';
+import { monthNamed, plainLetters, wholeYear } from '../../journal/grammar/date-text.ts';
 import { parseTime, suggestTime } from '../../journal/grammar/time-text.ts';
 
 /** In which order a date of figures alone names its parts. */
@@ -30,7 +30,16 @@ const SERIALS = { least: 16803, most: 73050 };
 const WITH_CLOCK =
   /^(\d{1,2}(?:[-/ ]|\. ?)\d{1,2}(?:[-/ ]|\. ?)\d{2,4}),? (\d{1,2}:\d{2})(?::00)?( [ap]m)?$/i;
 
-const WEEKDAY = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+/i;
+/** A word before a date that begins with figures. */
+const WORD = /^(\p{L}{2,12})[.,]*\s+(?=\d)/u;
+
+const WEEKDAYS = plainLetters(`
+  monday tuesday wednesday thursday friday saturday sunday
+  montag dienstag mittwoch donnerstag freitag samstag sonnabend sonntag
+  maandag dinsdag woensdag donderdag vrijdag zaterdag zondag
+  lundi mardi mercredi jeudi vendredi samedi dimanche
+  lunes martes miércoles jueves viernes sábado domingo
+  lunedì martedì mercoledì giovedì venerdì sabato domenica`).match(/\w+/g) as string[];
 
 /**
  * Reads a date as people and spreadsheets write it. What depends on the country is left open.
@@ -38,7 +47,7 @@ const WEEKDAY = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+/i;
  * @example dateForm('31/05/2016') // figures: day-first 2016-05-31, no month-first
  */
 export function dateForm(written: string): DateForm {
-  const text = written.trim().replace(WEEKDAY, '');
+  const text = written.trim().replace(WORD, (all, word) => (isWeekday(word) ? '' : all));
   const [, date = '', hour = '', half = ''] = WITH_CLOCK.exec(text) ?? [];
   if (date !== '') return atTime(dateForm(date), parseTime(suggestTime(hour + half)));
   const clock = /^(\d{4}-\d{2}-\d{2})[T ](\d{1,2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(text);
@@ -57,6 +66,12 @@ export function dateForm(written: string): DateForm {
       : { kind: 'unreadable' };
   }
   return figures(text) ?? named(text) ?? { kind: 'unreadable' };
+}
+
+/** By its first letters. `mar` is a month: in French and Spanish it is Tuesday as well. */
+function isWeekday(word: string): boolean {
+  const plain = plainLetters(word);
+  return monthNamed(word) === 0 && WEEKDAYS.some((day) => day.startsWith(plain));
 }
 
 /** Midnight is what a spreadsheet puts behind a date that has no time. */
@@ -89,14 +104,15 @@ function figures(text: string): DateForm | null {
     : { kind: 'figures', days, shortYear };
 }
 
-/** `31 May 2016`, `31-May-16`, `May 31st, 2016`. */
+/** `31 May 2016`, `31-May-16`, `May 31st, 2016`, `31. Mai 2016`, `31 de mayo de 2016`. */
 function named(text: string): DateForm | null {
   const match =
-    /^(?<date>\d{1,2})(?:st|nd|rd|th)?[-. ]*(?<month>[a-z]{3,})\.?,?[- ]*(?<year>\d{4}|\d{2})$/i.exec(text) ??
-    /^(?<month>[a-z]{3,})\.? *(?<date>\d{1,2})(?:st|nd|rd|th)?,? +(?<year>\d{4})$/i.exec(text);
+    /^(?<date>\d{1,2})(?:st|nd|rd|th|er|º|°)?[-. ]*(?:de )?(?<month>\p{L}{3,})\.?,?[- ]*(?:de )?(?<year>\d{4}|\d{2})$/iu.exec(
+      text,
+    ) ?? /^(?<month>\p{L}{3,})\.? *(?<date>\d{1,2})(?:st|nd|rd|th)?,? +(?<year>\d{4})$/iu.exec(text);
   const { date = '', month = '', year = '' } = match?.groups ?? {};
-  const index = MONTHS.findIndex((name) => name.toLowerCase().startsWith(month.toLowerCase()));
-  return match === null || index < 0 ? null : dayForm(wholeYear(year), index + 1, Number(date));
+  const number = monthNamed(month);
+  return match === null || number === 0 ? null : dayForm(wholeYear(year), number, Number(date));
 }
 
 function dayForm(year: number, month: number, date: number): DateForm {

@@ -17,6 +17,7 @@ import {
   sumOf,
   sumValue,
   templateOf,
+  wholeNumber,
 } from './template.ts';
 
 /** An entry of a journal-to-be. */
@@ -215,7 +216,8 @@ class Filler {
   }
 
   #unlessZero(text: string, zeroSays: boolean): Text | null {
-    if (zeroSays || !/^0+(\.0+)?$/.test(text)) return textNode(text);
+    const said = wholeNumber(text) ?? text;
+    if (zeroSays || !/^0+$/.test(said)) return textNode(said);
     this.#zero = true;
     return null;
   }

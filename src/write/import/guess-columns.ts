@@ -88,7 +88,7 @@ function kindOf(cells: readonly string[]): Column['kind'] {
   if (cells.length === 0) return 'nothing';
   const share = (test: (cell: string) => boolean) => cells.filter(test).length / cells.length;
   if (share((cell) => !['unreadable', 'impossible'].includes(dateForm(cell).kind)) > 0.5) return 'dates';
-  return share((cell) => /^\d+(?:\.\d+)?$/.test(cell)) > 0.5 ? 'numbers' : 'words';
+  return share((cell) => /^\d+(?:[.,]\d+)?$/.test(cell)) > 0.5 ? 'numbers' : 'words';
 }
 
 /** `incubation_start` and `Incubation start` alike, `hatchDate` as two words. */

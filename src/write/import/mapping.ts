@@ -2,9 +2,11 @@ import { isError, kindOf } from '../../findings/codes.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { KeyTable } from '../../journal/grammar/key.ts';
 import { map, oneOrMore, text, word } from '../../journal/grammar/values.ts';
+import type { Vocabulary } from '../../journal/grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Text } from '../../journal/nodes.ts';
 import { pairLog } from '../../journal/pair-journal.ts';
 import { readKeys, unknownKey } from '../../journal/read/keys.ts';
+import { asOurs } from '../../journal/read/spelling.ts';
 import { readTree } from '../../journal/text/tree.ts';
 import { type DateOrder, dateOrders, type SerialSystem, serialSystems } from './date-forms.ts';
 import { type ImportProblem, problemIn } from './problem.ts';
@@ -82,7 +84,11 @@ const whenValue = {
   takes: '{heading: words}: rows that the entry is for',
 };
 
-const entryKeys = ['date', ...pairLog.circumstances, ...Object.keys(pairLog.observations), 'when'];
+const entryWords: Vocabulary = {
+  ...Object.fromEntries(['date', ...pairLog.circumstances, 'when'].map((key) => [key, {}])),
+  ...pairLog.observations,
+};
+const entryKeys = Object.keys(entryWords);
 
 /** Reads a mapping. What is wrong with it is a problem at its line; then there is no mapping. */
 export function readMapping(file: string, source: string, problems: ImportProblem[]): Mapping | null {
@@ -93,8 +99,9 @@ export function readMapping(file: string, source: string, problems: ImportProble
     );
     return null;
   }
-  const said = readKeys(root, keys, ['log'], findings);
-  const log = root.pairs.flatMap(([key, value]) => (key.text === 'log' ? logOf(value, findings) : []));
+  const fields = asOurs(root, { ...keys, log: {} }, findings);
+  const said = readKeys(fields, keys, ['log'], findings);
+  const log = fields.pairs.flatMap(([key, value]) => (key.text === 'log' ? logOf(value, findings) : []));
   problems.push(...problemsOf(findings));
   const missing = (key: string, hint: string) =>
     problems.push(problemIn(file, {}, `\`${key}:\` is missing`, hint));
@@ -136,13 +143,14 @@ function logOf(value: Node, findings: Finding[]): EntryTemplate[] {
       findings.push({ code: 'not-an-entry', at: item.at, args: {} });
       return [];
     }
-    const others = item.pairs.filter(([key]) => key.text !== 'when');
+    const { pairs } = asOurs(item, entryWords, findings);
+    const others = pairs.filter(([key]) => key.text !== 'when');
     if (!others.some(([key, date]) => key.text === 'date' && date instanceof Text)) {
       findings.push({ code: 'no-date', at: item.at, args: {} });
     }
     for (const [key] of others) if (!entryKeys.includes(key.text)) findings.push(unknownKey(key, entryKeys));
     const only = new Fields(
-      item.pairs.filter(([key]) => key.text === 'when'),
+      pairs.filter(([key]) => key.text === 'when'),
       item.at,
     );
     const { when } = readKeys(only, { when: whenValue }, [], findings);

@@ -26,7 +26,7 @@ export interface TableReading {
   headless: boolean;
 }
 
-export const separators = { comma: ',', semicolon: ';', tab: '\t' } as const;
+export const separators = { comma: ',', semicolon: ';', tab: '\t', bar: '|' } as const;
 
 /** Longer than any row of headings. */
 const HEAD = 10_000;
@@ -35,7 +35,7 @@ export type Separator = keyof typeof separators;
 
 /**
  * Reads a table of RFC 4180: cells in quotes may hold separators, line breaks and doubled quotes; every row has as many
- * cells as there are headings. Spreadsheets of some countries put semicolons or tabs for commas: the separator that
+ * cells as there are headings. Spreadsheets of some countries put semicolons or tabs for commas, databases bars: the separator that
  * gives the most headings is taken. Rows without any text are passed over.
  */
 export function readTable(file: string, text: string, separator: Separator | null = null): TableReading {

@@ -90,15 +90,20 @@ function signed(text: string): Sum['terms'][number] {
   return { sign: text.startsWith('-') ? -1 : 1, term: templateOf(text.slice(1).trim()) };
 }
 
+/** The figures of a whole number, of which a spreadsheet may have made `4.0` or `4,0`; null where a cell is none. */
+export function wholeNumber(text: string): string | null {
+  return /^(\d+)(?:[.,]0{1,2})?$/.exec(text)?.[1] ?? null;
+}
+
 /** A sum's value; null where a cell says nothing; the text of the first cell that is no whole number. */
 export function sumValue({ terms }: Sum, cell: CellReader): number | null | { notANumber: string } {
   let value = 0;
   for (const { sign, term } of terms) {
     const text = filled(term, cell);
     if (text === null) return null;
-    const digits = /^(\d+)(?:\.0+)?$/.exec(text)?.[1];
-    if (digits === undefined) return { notANumber: text };
-    value += sign * Number(digits);
+    const number = wholeNumber(text);
+    if (number === null) return { notANumber: text };
+    value += sign * Number(number);
   }
   return value;
 }

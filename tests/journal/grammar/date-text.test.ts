@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatDay, parseDay } from '../../../src/days.ts';
-import { readDate, readPeriod } from '../../../src/journal/grammar/date-text.ts';
+import { dateMeant, monthNamed, readDate, readPeriod } from '../../../src/journal/grammar/date-text.ts';
 
 /** The code of the finding and what was probably meant. */
 function answer(text: string, near: number | null = 2026): string {
@@ -152,4 +152,33 @@ describe('when a bird hatched of which no day is known', () => {
   ])('`%s` is answered with `%s`', (text, suggestion) => {
     expect(readPeriod(text)).toMatchObject({ args: { text, suggestion } });
   });
+});
+
+// As the Unicode CLDR has them, which comes with Node.
+describe.each(['en', 'de', 'de-AT', 'nl', 'fr', 'es', 'it'])('the names of the months in %s', (language) => {
+  const months = Array.from({ length: 12 }, (_, index) => index + 1);
+  const named = (month: number, form: 'long' | 'short') =>
+    new Intl.DateTimeFormat(language, { month: form, timeZone: 'UTC' })
+      .format(Date.UTC(2026, month - 1, 15))
+      .replace(/\.$/, '');
+
+  it('are known in full and in short', () => {
+    for (const form of ['long', 'short'] as const)
+      expect(months.map((month) => monthNamed(named(month, form)))).toEqual(months);
+  });
+});
+
+it('a month is not told by two letters, nor where it may be two', () => {
+  expect(['ma', 'jui', 'foo', ''].map(monthNamed)).toEqual([0, 0, 0, 0]);
+  expect(['MÄRZ', 'marzo', 'dez'].map(monthNamed)).toEqual([3, 3, 12]);
+});
+
+it('the day meant is the right form of what was written, or empty', () => {
+  expect(['2026-05-01', '1.5.', '1. Mai', '5/6', 'soon'].map((text) => dateMeant(text, 2026))).toEqual([
+    '2026-05-01',
+    '2026-05-01',
+    '2026-05-01',
+    '2026-05-06 or 2026-06-05',
+    '',
+  ]);
 });

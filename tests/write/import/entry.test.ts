@@ -28,6 +28,21 @@ describe('an entry', () => {
     ]);
   });
 
+  test('takes the whole number of which a spreadsheet made a fraction, and no other', () => {
+    for (const cell of ['4.0', '"4,0"', '4.00'])
+      expect(line('date,eggs', `2024-03-04,${cell}`, 'laid: <eggs>')).toEqual([
+        '{date: 2024-03-04, laid: 4}',
+      ]);
+    expect(line('date,a', '2024-03-04,0.0', 'laid: <a>, sitting')).toEqual(['{date: 2024-03-04, sitting}']);
+    expect(line('date,g', '2024-03-04,8.5', 'weighed: {hen: <g>}')).toEqual([
+      '{date: 2024-03-04, weighed: {hen: 8.5}}',
+    ]);
+    for (const cell of ['4.5', '4.000', 'ca. 4'])
+      expect(
+        problems(`pair,date,eggs\nA-1,2024-03-04,${cell}\n`, mapping('{date: <date>, laid: <eggs>}')),
+      ).not.toEqual([]);
+  });
+
   test('keeps the time of a date that has one', () => {
     expect(line('date', '2024-03-04 07:30', 'laid: 1')).toEqual(['{date: 2024-03-04, time: 07:30, laid: 1}']);
   });

@@ -44,6 +44,18 @@ test('an empty mapping, one without pair, rows or log, is told what is missing',
   ]);
 });
 
+test('capitals, as a phone puts them, make no other key', () => {
+  const { mapping, said } = read(`
+    Rows: clutches
+    PAIR: <Pair>
+    Log:
+      - {Date: <Laid>, Laid: <Eggs>, When: {What: egg}}
+  `);
+  expect(said).toEqual([]);
+  expect(mapping).toMatchObject({ rows: 'clutches', log: [{ when: [{ heading: 'What' }] }] });
+  expect(mapping?.log[0]?.fields.pairs.map(([key]) => key.text)).toEqual(['date', 'laid']);
+});
+
 test('slips of the pen are errors of a line', () => {
   const { mapping, said } = read(`
     rows: clutchs

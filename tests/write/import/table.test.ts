@@ -19,6 +19,12 @@ test('the apostrophe that keeps a spreadsheet from running a text is none of the
   ]);
 });
 
+test('bars may part the cells', () => {
+  const { table } = readTable('t.csv', 'pair|first egg\nLW-1|2024-05-01\n');
+  expect(table.headings).toEqual(['pair', 'first egg']);
+  expect(table.rows[0]?.cells).toEqual(['LW-1', '2024-05-01']);
+});
+
 test('the separator that is asked for goes before the likely one', () => {
   expect(readTable('t.csv', 'a;b,c\n1;2,3\n', 'semicolon').table.headings).toEqual(['a', 'b,c']);
 });
