@@ -33,9 +33,9 @@ describe('an entry', () => {
       expect(line('date,eggs', `2024-03-04,${cell}`, 'laid: <eggs>')).toEqual([
         '{date: 2024-03-04, laid: 4}',
       ]);
-    expect(line('date,a', '2024-03-04,0.0', 'laid: <a>, sitting')).toEqual(['{date: 2024-03-04, sitting}']);
-    expect(line('date,g', '2024-03-04,8.5', 'weighed: {hen: <g>}')).toEqual([
-      '{date: 2024-03-04, weighed: {hen: 8.5}}',
+    expect(line('date,a', '2024-03-04,0.0', 'laid: <a>, parted')).toEqual(['{date: 2024-03-04, parted}']);
+    expect(line('date,g', '2024-03-04,8.5', 'laid: 1, weighed: {e1: <g>}')).toEqual([
+      '{date: 2024-03-04, laid: 1, weighed: {e1: 8.5}}',
     ]);
     for (const cell of ['4.5', '4.000', 'ca. 4'])
       expect(
