@@ -67,7 +67,7 @@ export const entryCodes = {
   'not-an-entry': {
     level: 'error',
     text: () => 'this is no entry',
-    hint: () => `an entry has a date and what was seen:\n${ENTRY}`,
+    hint: ({ line }) => (line ? `write:\n${line}` : `an entry has a date and what was seen:\n${ENTRY}`),
   },
   'not-a-bird': {
     level: 'error',
@@ -109,7 +109,7 @@ export const entryCodes = {
   },
   'read-as': {
     level: 'hint',
-    text: ({ key, meant }) => `\`${key}\` is read as \`${meant}\``,
+    text: ({ key, meant, several }) => `\`${key}\` ${several ? 'are' : 'is'} read as \`${meant}\``,
     hint: ({ meant }) => `write \`${meant}\``,
   },
   'said-no': {

@@ -31,8 +31,12 @@ export const valueCodes = {
   'date-shape': {
     level: 'error',
     text: ({ text }) => `\`${text}\` is not how dates are written here`,
-    hint: ({ suggestion, name }) =>
-      suggestion ? `write \`${name ?? 'date'}: ${suggestion}\`` : 'write year, month and day: 2026-03-01',
+    hint: ({ suggestion, name, line }) => {
+      if (line) return `write:\n${line}`;
+      return suggestion
+        ? `write \`${name ?? 'date'}: ${suggestion}\``
+        : 'write year, month and day: 2026-03-01';
+    },
   },
   'early-date': {
     level: 'error',

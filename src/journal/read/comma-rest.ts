@@ -86,7 +86,7 @@ const ways: readonly (readonly [name: string, join: Join])[] = [
   [
     'colon',
     (before, { text, at }) => {
-      const [, key, value] = /^([a-z-]+)(?: | ?= ?)(\S.*)$/.exec(text) ?? [];
+      const [, key, value] = /^([a-z-]+)(?: | ?[=;] ?)(\S.*)$/.exec(text) ?? [];
       return key === undefined ? null : [before, [new Text(key, at), new Text(value as string, at)]];
     },
   ],

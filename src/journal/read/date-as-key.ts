@@ -10,15 +10,16 @@ type Pairs = Fields['pairs'];
 /** A date, and what is said behind it. */
 const DATED = /^\s*(?:date[\s:=]+)?(\d{4}-\d{2}-\d{2})[\s:,;]*(.*)$/s;
 /** What a keeper calls the day of an entry. */
-const DAY_WORDS = ['day', 'on', 'when'];
-/** `laid 1`, `sitting: hen`. */
-const OBSERVED = /^([a-z]+)[\s:=]+(.+)$/s;
+const DAY_WORDS = ['date', 'day', 'on', 'when'];
+/** `laid 1`, `sitting: hen`, `hatched; 2`. */
+const OBSERVED = /^([a-z]+)(?:[\s:=]+|;\s*(?=[ec]?\d|all\b|some\b))(.+)$/s;
 /** Between the observations of `laid 1, sitting`. */
 const BETWEEN = /[,;+&]| and /;
 
 /**
  * The line that was meant by an entry whose date stands where its key should, or before plain words:
- * `2026-03-04: {laid: 1}`, `2026-03-04: paired`, `2026-03-04 laid 1, sitting`. What tells of no observation is a note.
+ * `2026-03-04: {laid: 1}`, `2026-03-04: paired`, `2026-03-04 laid 1, sitting`; or in the wrong brackets, or with what was
+ * seen behind the wrong sign: `{date: 2026-03-04; laid: 1}`. What tells of no observation is a note.
  * Null where no date stands so; empty where it does, but what stands behind it could be lost in a line of ours.
  */
 export function dateAsKey(entry: Node, observations: Observations): string | null {
@@ -39,6 +40,7 @@ export function dateAsKey(entry: Node, observations: Observations): string | nul
 /** What an entry says, also where it is no more than words. */
 function pairsOf(entry: Node): Pairs {
   if (entry instanceof Fields) return entry.pairs;
+  if (entry instanceof List) return entry.items.flatMap(pairsOf);
   return entry instanceof Text ? [[entry, new Empty(entry.at)]] : [];
 }
 

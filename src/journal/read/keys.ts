@@ -69,9 +69,10 @@ function exampleWith({ text }: Text, table: KeyTable): string | undefined {
 export function unknownKey(key: Text, known: readonly string[], instead = ''): Finding {
   const [, name = '', value = ''] = /^([\w-]+):(\S.*)$/.exec(key.text) ?? [];
   if (known.includes(name)) return { code: 'colon-without-blank', at: key.at, args: { key: name, value } };
-  const [, word = '', behind = ''] = /^([\w-]+)(?: | ?= ?)(\S.*)$/.exec(key.text) ?? [];
+  const [, word = '', sign = '', behind = ''] = /^([\w-]+)( | ?[=;] ?)(\S.*)$/.exec(key.text) ?? [];
+  const colon = sign.includes(';') && known.includes(behind) ? ',' : ':';
   const suggestion = known.includes(word)
-    ? `${word}: ${behind.replace(/^(?:in)?to /, '')}`
+    ? `${word}${colon} ${behind.replace(/^(?:in)?to /, '')}`
     : (nearest(key.text, known) ?? instead);
   return { code: 'unknown-key', at: key.at, args: { key: key.text, suggestion, keys: known.join(', ') } };
 }

@@ -4,6 +4,7 @@ import { readDate } from '../grammar/date-text.ts';
 import type { Vocabulary } from '../grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
 import { lineOf, sameText } from '../print.ts';
+import { append } from '../text/append.ts';
 import { dateAsKey } from './date-as-key.ts';
 import { asOurs, isPlainlyWritten } from './spelling.ts';
 import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
@@ -71,10 +72,9 @@ export class LogReader<O> {
     if (!(item instanceof Fields) || isPlainlyWritten(item)) return item;
     const found: Finding[] = [];
     const ours = asOurs(item, this.#words, found);
-    for (const finding of found) {
-      if (!this.#spelt.has(finding.args.key)) this.#findings.push(finding);
-      this.#spelt.add(finding.args.key);
-    }
+    const unsaid = found.filter(({ args }) => !this.#spelt.has(args.key));
+    for (const { args } of unsaid) this.#spelt.add(args.key);
+    append(this.#findings, inOne(unsaid));
     return ours;
   }
 
@@ -83,6 +83,16 @@ export class LogReader<O> {
     this.#block = true;
     this.#findings.push({ code: 'block-style', at: item.at, args: { line: lineOf(item) } });
   }
+}
+
+/** Of an entry in which several keys are spelt otherwise, one hint that names them all. */
+function inOne(findings: readonly Finding[]): readonly Finding[] {
+  const spelt = findings.filter(({ code }) => code === 'read-as');
+  const [first] = spelt;
+  if (first === undefined || spelt.length === 1) return findings;
+  const all = (name: 'key' | 'meant') => spelt.map(({ args }) => args[name]).join('`, `');
+  const one = { ...first, args: { key: all('key'), meant: all('meant'), several: 'yes' } };
+  return [one, ...findings.filter((finding) => !spelt.includes(finding))];
 }
 
 /** The year of the first date that can be read, for dates without a year that stand before it. */

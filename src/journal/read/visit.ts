@@ -5,7 +5,7 @@ import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { type Located, text, wholeNumber, yesOrNo } from '../grammar/values.ts';
-import { Empty, Fields, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
+import { Empty, Fields, List, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
 import { append } from '../text/append.ts';
 import { withWholeLines } from './comma-rest.ts';
 import { dateAsKey } from './date-as-key.ts';
@@ -87,8 +87,8 @@ function readOnce<O>(
   if (!(item instanceof Fields)) {
     const line = dateAsKey(item, grammar.observations);
     findings.push(
-      line === null
-        ? { code: 'not-an-entry', at: item.at, args: {} }
+      line === null || item instanceof List
+        ? { code: 'not-an-entry', at: item.at, args: { line: line ?? '' } }
         : { code: 'date-as-key', at: item.at, args: { line } },
     );
     return null;
@@ -153,7 +153,9 @@ function dateOf(
   }
   const read = readDate(node.text, near);
   if ('day' in read) return { date: read.day, dateAt: node.at };
-  findings.push({ code: read.code, at: node.at, args: read.args });
+  // Behind the day stands what was seen, parted from it by the wrong sign.
+  const line = read.args.suggestion === '' ? dateAsKey(entry, observations) : null;
+  findings.push({ code: read.code, at: node.at, args: { ...read.args, line: line ?? '' } });
   return null;
 }
 

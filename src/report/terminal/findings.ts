@@ -35,7 +35,8 @@ export function findingsText(findings: readonly Finding[], layout: Layout): stri
   for (const [file, ofFile] of grouped([...findings].sort(byPlace), ({ at }) => at.file)) {
     const shown = worst(ofFile, layout.perFile);
     const lines = layout.sources.get(file)?.split(LINE_END) ?? [];
-    for (const finding of shown) blocks.push(block(finding, lines[finding.at.line - 1], layout));
+    for (const [index, finding] of shown.entries())
+      blocks.push(block(finding, lines[finding.at.line - 1], layout, shown[index - 1]));
     const more = ofFile.length - shown.length;
     if (more > 0) blocks.push(`${layout.styles.place(visible(file))}: and ${more} more`);
   }
@@ -103,7 +104,12 @@ function what({ code, args }: Finding): string {
   return kindOf({ code }).text(shortened(args, 100));
 }
 
-function block(finding: Finding, source: string | undefined, { width, styles }: Layout): string {
+function block(
+  finding: Finding,
+  source: string | undefined,
+  { width, styles }: Layout,
+  above: Finding | undefined,
+): string {
   const { level } = kindOf(finding);
   const head = `${placeOf(finding)} ${level}: `;
   const [first, ...rest] = wrap(what(finding), width, { hanging: INDENT.length, taken: widthOf(head) });
@@ -111,7 +117,7 @@ function block(finding: Finding, source: string | undefined, { width, styles }: 
     `${styles.place(placeOf(finding))} ${styles[level](`${level}:`)} ${first}`,
     ...rest,
     ...(source === undefined ? [] : marked(finding, source, width, styles)),
-    ...fix(finding, width),
+    ...fix(finding, width, above),
   ].join('\n');
 }
 
@@ -122,16 +128,30 @@ function marked({ at }: Finding, source: string, width: number, styles: Styles):
   return [`${styles.muted(number)}${line}`.trimEnd(), marker];
 }
 
-/** What was probably meant. Lines after a hint's first, and a hint that is an entry, are there to be pasted. */
-function fix({ code, args }: Finding, width: number): string[] {
-  const hint = kindOf({ code }).hint(shortened(args, 1000));
+/**
+ * What was probably meant. Lines after a hint's first, and a hint that is an entry, are there to be pasted: where that is
+ * what stands above already, mended in all, once.
+ */
+function fix(finding: Finding, width: number, above: Finding | undefined): string[] {
+  const hint = hintOf(finding);
   if (hint === null) return [];
+  if (
+    above !== undefined &&
+    hint.includes('\n') &&
+    above.at.line === finding.at.line &&
+    hintOf(above) === hint
+  )
+    return [`${INDENT}fix: the line above mends this too`];
   const [words = '', ...lines] = /^ *- /.test(hint) ? ['', ...hint.split('\n')] : hint.split('\n');
   const outer = Math.min(...lines.map((line) => line.search(/\S|$/)));
   return [
     ...wrap(`fix: ${words}`, width - INDENT.length, { hanging: 5 }).map((line) => INDENT + line),
     ...lines.map((line) => INDENT + line.slice(outer)),
   ];
+}
+
+function hintOf({ code, args }: Finding): string | null {
+  return kindOf({ code }).hint(shortened(args, 1000));
 }
 
 function shortened(args: FindingArgs, most: number): FindingArgs {

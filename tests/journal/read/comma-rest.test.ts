@@ -61,5 +61,9 @@ describe('what stands alone behind a comma is answered with the whole line that 
       '24 unknown-key: did you mean `laid: 1`?',
       '32 unknown-key: did you mean `sitting: hen`?',
     ]);
+    expect(inLog('{date: 2026-03-01, hatched; 2, checked; sitting}')).toEqual([
+      '24 unknown-key: did you mean `hatched: 2`?',
+      '36 unknown-key: did you mean `checked, sitting`?',
+    ]);
   });
 });

@@ -15,6 +15,35 @@ it('a day that says only since when is no date of the entry', () => {
   expect(readLog('- {after: 2026-03-04, laid: 1}').found).toEqual(['3:5 no-date']);
 });
 
+it.each([
+  ['{date: 2026-03-04; checked}', '3:12 date-shape', '- {date: 2026-03-04, checked}'],
+  ['{date: 2026-03-04; hatched; 2}', '3:12 date-shape', '- {date: 2026-03-04, hatched: 2}'],
+  [
+    '{date: 2026-03-04; heard; checked, sitting: hen}',
+    '3:12 date-shape',
+    '- {date: 2026-03-04, heard, checked, sitting: hen}',
+  ],
+  ['{date: 2026-03-04 checked}', '3:12 date-shape', '- {date: 2026-03-04, checked}'],
+  ['date: 2026-03-04, checked', '3:11 date-shape', '- {date: 2026-03-04, checked}'],
+  ['[date: 2026-03-04, checked]', '3:5 not-an-entry', '- {date: 2026-03-04, checked}'],
+  ['[2026-03-04, laid: 1]', '3:5 not-an-entry', '- {date: 2026-03-04, laid: 1}'],
+])(
+  'signs of another kind between date and sight, `%s`, are answered with the entry that was meant',
+  (said, place, line) => {
+    expect(readLog(`- ${said}`)).toMatchObject({ found: [place], fixes: [`write:\n${line}`] });
+  },
+);
+
+it('a time behind the date goes before any of that', () => {
+  expect(readLog('- {date: 2026-03-04 07:30, checked}').fixes).toEqual([
+    'write `date: 2026-03-04, time: 07:30`',
+  ]);
+});
+
+it('a list that is no entry at all is only told so', () => {
+  expect(readLog('- [laid, checked]').fixes).toEqual([expect.stringMatching(/^an entry has a date/)]);
+});
+
 it('an empty `date:` is told of where it stands, whatever else is a date', () => {
   expect(readLog('- {date: , 2026-03-04: paired}').found).toEqual(['3:6 no-date']);
 });

@@ -3,8 +3,8 @@ import { read, readLog, seen } from '../reading.ts';
 
 describe('a key that can mean one thing only', () => {
   it('is read as that, whatever its capitals', () => {
-    const { entries, found } = readLog('- {Date: 2026-03-02, Laid: 1, NOTE: "first"}');
-    expect(found).toEqual(['3:6 read-as', '3:24 read-as', '3:33 read-as']);
+    const { entries, found, fixes } = readLog('- {Date: 2026-03-02, Laid: 1, NOTE: "first"}');
+    expect([found, fixes]).toEqual([['3:6 read-as'], ['write `date`, `laid`, `note`']]);
     expect(seen(entries)).toEqual(seen(readLog('- {date: 2026-03-02, laid: 1}').entries));
     expect(entries[0]?.note?.text).toBe('first');
   });

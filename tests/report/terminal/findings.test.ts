@@ -172,3 +172,16 @@ test('hostile journals and file names reach no terminal, and only the place may 
     ),
   );
 });
+
+test('a line that mends two findings of an entry is printed once', () => {
+  const line = '- {date: 2026-03-04, lost: {clear: [e1, e3]}, weighed: {c1: 4.5}}';
+  const rest = (column: number, args: Finding['args']) =>
+    finding(2, { code: 'comma-in-map', at: { file: 'pairs/lw-1.yaml', line: 2, column, length: 1 }, args });
+  const said = text([rest(40, { key: 'e3', line }), rest(60, { key: '5', line })]);
+  expect(said.split(line)).toHaveLength(2);
+  expect(said).toContain('  fix: the line above mends this too\n');
+  const other = text([rest(40, { key: 'e3', line }), rest(60, { key: '5', line: '- {date: 2026-03-04}' })]);
+  expect(other).not.toContain('mends this too');
+  const general = text([rest(40, { key: 'e3' }), rest(60, { key: '5' })]);
+  expect(general).not.toContain('mends this too');
+});
