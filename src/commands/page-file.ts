@@ -1,4 +1,5 @@
 import { basename, dirname, resolve } from 'node:path';
+import { shellWord } from '../write/names.ts';
 import type { Context, ExitCode } from './context.ts';
 import { created, type ForceOption } from './create.ts';
 import { UsageError } from './usage-error.ts';
@@ -20,6 +21,13 @@ export function writePage(
   text: string,
 ): ExitCode {
   if (json) throw new UsageError('--json prints data and --page writes a page: leave one of them out');
+  const [, ending] = /\.([a-z]{3,5})$/i.exec(name) ?? [];
+  if (ending !== undefined && !/^x?html?$/i.test(ending)) {
+    const meant = `${name.slice(0, -ending.length)}html`;
+    throw new UsageError(
+      `a page is HTML, to be opened and printed by any browser: --page ${shellWord(meant)}`,
+    );
+  }
   const file = resolve(name);
   const place = { folder: dirname(file), named: () => name, another: 'name' };
   if (!created({ stderr, options }, [{ path: basename(file), text }], place)) return 1;

@@ -11,6 +11,8 @@ import { comparable } from '../species/names.ts';
 import type { Profile } from '../species/profile.ts';
 import { traits } from '../species/traits.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
+import { meant } from './meant.ts';
+import { asWritten } from './named.ts';
 import { oneOf } from './one-of.ts';
 import { type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
@@ -80,7 +82,9 @@ function listed(
 
 /** The profile of a pair or under a name; part of a name will do where it fits one species alone. */
 function profileNamed(said: string, { room, record }: OpenRoom): Profile {
-  const pair = room.pairs.find(({ id }) => id === said);
+  const ids = room.pairs.map(({ id }) => id);
+  const id = asWritten(said, ids);
+  const pair = room.pairs.find((one) => one.id === id);
   const name = pair === undefined ? said : (pair.species ?? '');
   const exact = pair === undefined ? findSpecies(name, record.ownSpecies) : pair.profile;
   if (exact !== null) return exact;
@@ -90,15 +94,17 @@ function profileNamed(said: string, { room, record }: OpenRoom): Profile {
       : speciesList(room, record.ownSpecies, { kept: false, liveFood: null, named: name });
   const [only, ...others] = partly;
   if (only !== undefined && others.length === 0) return only;
-  throw new UsageError(`no profile of "${name}"; ${instead(name, partly, record.ownSpecies)}`);
+  const other =
+    instead(name, partly, record.ownSpecies) ?? meant(name, ids, '`nestlog species` lists all there are');
+  throw new UsageError(`no profile of "${name}"; ${other}`);
 }
 
-function instead(name: string, partly: readonly Profile[], own: readonly Profile[]): string {
+function instead(name: string, partly: readonly Profile[], own: readonly Profile[]): string | null {
   if (partly.length > 0) {
     const shown = partly.slice(0, SHOWN).map(({ species }) => species);
     const more = partly.length > SHOWN ? ` and ${partly.length - SHOWN} more` : '';
     return `did you mean ${shown.join(', ')}${more}? \`nestlog species --named "${name}"\` lists them`;
   }
   const suggestion = suggestSpecies(name, own);
-  return suggestion === null ? '`nestlog species` lists all there are' : `did you mean "${suggestion}"?`;
+  return suggestion === null ? null : `did you mean "${suggestion}"?`;
 }

@@ -134,6 +134,10 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
   };
   const file = pairFile(asked, day, options.into);
   const existing = loadRoom(folder);
+  if (existing.some(({ path }) => path === file.path)) {
+    stderr.write(`nestlog: nothing was written: ${file.path}: a file of this name is there by now\n`);
+    return 1;
+  }
   const record = readRoom([...existing, file], { day, today });
   // The new one would count instead of it, being named after the pair.
   const there = record.pairs.find((one) => one.pair.text === pair && one.file !== file.path);

@@ -1,7 +1,7 @@
 import { nearest } from '../findings/nearest.ts';
 import type { Glance } from '../journal/glance.ts';
 import { dateMeant } from '../journal/grammar/date-text.ts';
-import { shellWord } from '../write/names.ts';
+import { idOfFile, shellWord } from '../write/names.ts';
 import { wordsOfArgument, wordsOfOption } from './completion-words.ts';
 import type { CommandDefinition } from './context.ts';
 import { asWritten } from './named.ts';
@@ -41,7 +41,8 @@ async function asOneName({ name, definition, words, names }: Call): Promise<stri
   const known = await wordsOfArgument(place, name, names);
   if (parts.every((part) => asWritten(part, known) !== null)) return 'give one after the other';
   const whole = parts.join(' ');
-  const id = /^\p{L}+ \d+$/u.test(whole) ? whole.replace(' ', '-') : null;
+  const isId = /name|pair|bird/.test(place.name) && /^\p{L}+ \d+$/u.test(whole);
+  const id = isId ? whole.replace(' ', '-') : null;
   const near = nearest(whole, known) ?? id;
   if (near !== null) return didYouMean(name, ...before, near);
   return place.completes === undefined && /^\[?<?(name|file|folder)/.test(place.name)
@@ -75,7 +76,8 @@ async function asOption(
 /** Of a pair or a bird tell other commands. */
 function elsewhere({ words, names: { pairs, birds } }: Call): string | null {
   for (const [command, known] of [['pair', pairs] as const, ['bird', birds] as const]) {
-    const name = asWritten(words.at(-1) ?? '', known);
+    const said = words.at(-1) ?? '';
+    const name = asWritten(idOfFile(said) ?? said, known);
     if (name !== null) return `of that ${command} tells \`${line(command, name)}\``;
   }
   return null;

@@ -181,7 +181,13 @@ function unknown(id: string, record: RoomRecord, room: Room): string {
       return `${what}; it is the ${parent} of ${pair}, such as \`nestlog record ${shellWord(pair)} weighed.${parent}=8.4\``;
   }
   if (/[=:]/.test(id)) return `${what}; the pair or bird comes first: \`nestlog record LW-1 ${id}\``;
-  const near = nearest(id, idsOf(record, room));
+  const ids = idsOf(record, room);
+  const several = id.split(/[\s,;&+]+/).filter((one) => asWritten(one, ids) !== null);
+  if (several.length > 1)
+    return `${what}; each has an entry of its own: \`nestlog record ${several[0]} …\` first`;
+  const lives = room.pairs.filter(({ housing }) => housing !== null && asWritten(id, [housing]) !== null);
+  if (lives.length > 0) return `${what}; it is a housing, of ${lives.map((one) => one.id).join(', ')}`;
+  const near = nearest(id, ids);
   if (near !== null) return `${what}; did you mean \`${near}\`?`;
   return `${what}; \`nestlog start pair ${shellWord(id)}\` begins a journal`;
 }

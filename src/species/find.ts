@@ -34,7 +34,18 @@ export function suggestSpecies(name: string, own: readonly Profile[] = []): stri
     if (distance < (best?.distance ?? Number.POSITIVE_INFINITY)) best = { name: known, distance };
   }
   const near = Math.max(2, Math.floor(wanted.length / 4));
-  return best !== null && wanted !== '' && best.distance <= near ? best.name : null;
+  if (wanted === '') return null;
+  return best !== null && best.distance <= near ? best.name : begunSo(wanted, own);
+}
+
+/** The one species a name of which begins with that word: `lavendar` for the lavender waxbill. */
+function begunSo(wanted: string, own: readonly Profile[]): string | null {
+  const slips = wanted.length > 5 ? 1 : 0;
+  const names = [...own.flatMap(namesOf), ...shippedNames()].filter(
+    (name) => leven(wanted, comparable(name.split(/\s/, 1)[0] as string)) <= slips,
+  );
+  const found = new Set(names.map((name) => findSpecies(name, own)?.species));
+  return found.size === 1 ? ([...found][0] ?? null) : null;
 }
 
 /**

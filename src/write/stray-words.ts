@@ -10,6 +10,7 @@ import { terminalWords } from './pasted.ts';
 interface Said {
   words: readonly string[];
   day: Day;
+  note: string | null;
   grammar: VisitGrammar;
 }
 
@@ -26,8 +27,9 @@ export function strayWord(index: number, said: Said): string | null {
   const wrong = isDate(said, word) ?? asInJournal(said, word) ?? severalInOne(word, grammar);
   if (wrong !== null) return wrong;
   if (/^=/.test(word) && index > 0) return noBlanks(words[index - 1] ?? '', word, words[index + 1]);
-  if (word.includes('=') || index === 0 || isKey(word, grammar)) return null;
-  return restOfValue(words, index, grammar);
+  if (word.includes('=') || isKey(word, grammar)) return null;
+  if (index === 0 && word.includes('.')) return null;
+  return index === 0 ? noObservation(said, word) : restOfValue(words, index, grammar);
 }
 
 function isDate({ day }: Said, word: string): string | null {
@@ -58,6 +60,15 @@ function severalInOne(word: string, grammar: VisitGrammar): string | null {
   return `each thing that was seen is a word of its own: \`${[first, ...parts].join(' ')}\``;
 }
 
+/** The first word: mostly one of the note, of which the shell took only one. */
+function noObservation({ words, note }: Said, word: string): string {
+  const more =
+    note === null
+      ? 'write it as laid=1, candled.fertile=e1,e3 or paired'
+      : `a note of several words stands in quotes: --note "${[note, ...words].join(' ')}"`;
+  return `\`${word}\` is no observation; ${more}`;
+}
+
 function noBlanks(before: string, word: string, after: string | undefined): string {
   const value = word === '=' ? (after ?? '…') : word.slice(1);
   return `\`=\` has no blanks around it: \`${before}=${value}\``;
@@ -78,7 +89,11 @@ function restOfValue(words: readonly string[], index: number, grammar: VisitGram
 }
 
 /** Whether a word is a key, or seems meant as one: then the reader of the journal has the better answer. */
-function isKey(said: string, { observations, circumstances }: VisitGrammar): boolean {
-  const keys = [...circumstances, ...Object.keys(observations)];
+function isKey(said: string, { observations, circumstances, elsewhere }: VisitGrammar): boolean {
+  const keys = [
+    ...circumstances,
+    ...Object.keys(observations),
+    ...Object.keys(elsewhere?.observations ?? {}),
+  ];
   return nearest(said, keys) !== null || calledSo(said, observations).length > 0;
 }

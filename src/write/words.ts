@@ -37,7 +37,7 @@ interface Word {
 export function entryOfWords(words: readonly string[], { day, note, grammar }: Frame): Spoken {
   const read: Word[] = [];
   for (const [index, text] of words.entries()) {
-    const wrong = strayWord(index, { words, day, grammar });
+    const wrong = strayWord(index, { words, day, note, grammar });
     const word = wrong ?? wordOf(text, grammar);
     if (typeof word === 'string') return { wrong: word };
     read.push(word);

@@ -33,6 +33,13 @@ test('a file of that name stays, unless it is to be replaced', () => {
   expect(readFileSync(join(folder, 'season.html'), 'utf8')).toBe('two');
 });
 
+test('a page under the name of another kind of file would not open', () => {
+  expect(() => write('one', false, join(folder, 'season.pdf'))).toThrow(/a page is HTML.*season\.html"?$/);
+  expect(readdirSync(folder)).toEqual([]);
+  for (const name of ['season', 'season.HTM', 'season.2026'])
+    expect(write('one', false, join(folder, name)).exit).toBe(0);
+});
+
 test('a folder is no place for a page’s text', () => {
   expect(write('one', true, folder)).toMatchObject({ exit: 1 });
   expect(readdirSync(folder)).toEqual([]);

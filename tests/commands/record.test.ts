@@ -279,6 +279,9 @@ describe('whose log it is may be said in other ways', () => {
   test('a file is no id, and the id comes first', async () => {
     expect(await typed('pairs/LW-1.yaml', 'laid=1')).toContain('did you mean `LW-1`?');
     expect(await typed('laid=1', 'LW-1')).toContain('the pair or bird comes first');
+    expect(await typed('LW-1 laid=1')).toContain('words of their own: `nestlog record LW-1 laid=1`');
+    expect(await typed('LW-1,SF-1', 'laid=1')).toContain('`nestlog record LW-1 …` first');
+    expect(await typed('Flight 2', 'laid=1')).toContain('it is a housing, of LW-1');
     expect(await typed('my pair', 'laid=1')).toContain('`nestlog start pair "my pair"`');
   });
 });

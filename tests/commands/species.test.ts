@@ -21,6 +21,13 @@ test('a species is found under any of its names, and by a pair of the room', asy
   }
 });
 
+test('a pair is known however its letters are typed', async () => {
+  const pairs = { 'LW-1': 'pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, paired}\n' };
+  const asked = (name: string) => runCommand(species, pairs, { arguments: [name] });
+  expect((await asked('lw-1')).text).toMatch(/^lavender waxbill\n/);
+  await expect(async () => asked('LW1')).rejects.toThrow('did you mean `LW-1`?');
+});
+
 test('every value stands with its source, beside it what this room saw and what forecasts use', async () => {
   const { text } = await ask('lavender waxbill');
   expect(text).toMatch(/incubation +11–13 d +from memory/);

@@ -159,6 +159,12 @@ describe('start pair', () => {
     expect(exit).toBe(1);
     expect(err).toContain('pairs/LW-4.yaml: a file of this name is there by now');
     expect(read('pairs/LW-4.yaml')).toBe('pair: LW-7\nlog:\n');
+    await type(start, { words: ['pair', 'LW-5'], options });
+    const again = await type(start, { words: ['pair', 'LW-5'], options });
+    expect([again.exit, again.err]).toEqual([
+      1,
+      'nestlog: nothing was written: pairs/LW-5.yaml: a file of this name is there by now\n',
+    ]);
   });
 
   test('a species without a profile is told, and begun all the same', async () => {

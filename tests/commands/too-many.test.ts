@@ -44,6 +44,7 @@ describe('a word that a command does not take', () => {
     expect(await answerTo('check', 'LW-1')).toBe(
       '`LW-1` is too much; of that pair tells `nestlog pair LW-1`',
     );
+    expect(await answerTo('check', 'pairs/LW-1.yaml')).toContain('of that pair tells `nestlog pair LW-1`');
     expect(await answerTo('undo', 'LW-21-04')).toBe(
       '`LW-21-04` is too much; of that bird tells `nestlog bird LW-21-04`',
     );
@@ -69,6 +70,10 @@ describe('a name that was parted at its blanks', () => {
       'a name with blanks stands in quotes: `nestlog start room "the long shed"`',
     );
     expect(await answerTo('import', 'old', 'notes.csv')).toContain('`nestlog import "old notes.csv"`');
+  });
+
+  it('is no id where there is no name', async () => {
+    expect(await answerTo('season', 'spring', '2026')).toBe('`2026` is too much');
   });
 
   it('is two names', async () => {

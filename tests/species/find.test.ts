@@ -53,6 +53,11 @@ describe('a misspelt name', () => {
     expect(suggestSpecies('')).toBeNull();
   });
 
+  test('half a name is enough where it begins those of one species only', () => {
+    expect(suggestSpecies('lavendar')).toBe('lavender waxbill');
+    expect(suggestSpecies('zebra')).toBeNull();
+  });
+
   test('own species are suggested too', () => {
     const { profile } = ownProfile({ species: 'dusky munia', incubation: '13-14' }, 'dusky-munia');
     expect(suggestSpecies('duskey munia', [profile])).toBe('dusky munia');

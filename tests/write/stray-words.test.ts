@@ -46,6 +46,11 @@ describe('words that were parted or put together wrongly', () => {
     [['lost.clear e2'], '`lost.clear=e2`'],
     [['note=“two', 'at', 'noon”'], 'a value with blanks stands in quotes: "note=two at noon"'],
     [['note=two', 'at', 'noon', 'laid=1'], '"note=two at noon"'],
+    [
+      ['--note', 'two', 'at', 'noon'],
+      '`at` is no observation; a note of several words stands in quotes: --note "two at noon"',
+    ],
+    [['SF-1', 'laid=1'], '`SF-1` is no observation; write it as laid=1'],
     [['--laid', '1'], 'what was seen is written without hyphens: `laid=…`'],
     [['--laid=1'], 'what was seen is written without hyphens: `laid=1`'],
   ])('%j', async (words, meant) => {

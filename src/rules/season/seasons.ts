@@ -70,7 +70,8 @@ export function parseSeasons(text: string): Seasons | null {
 /** The seasons that were probably meant by what is none: `2025/26` by `2025-26` or `25/26`; empty where none was. */
 export function seasonsMeant(text: string): string {
   const plain = text.trim().toLowerCase();
-  const [, from = '', to = ''] = /^(\d\d|\d{4})\s*[-–—/.:]+\s*(\d\d|\d{4})$/.exec(plain) ?? [];
+  if (/^\d\d$/.test(plain)) return `20${plain}`;
+  const [, from = '', to = ''] = /^(\d\d|\d{4})\s*[-–—/.:,]+\s*(\d\d|\d{4})$/.exec(plain) ?? [];
   if (from === '') return nearest(plain, ['all']) ?? '';
   const [first, last] = [from, to].map((year) => (year.length === 2 ? `20${year}` : year)) as [
     string,
