@@ -1,5 +1,5 @@
 import { type Command, CommanderError, Option } from 'commander';
-import { civilDate, type Day, formatDay, parseDay } from '../days.ts';
+import { type Day, parseDay } from '../days.ts';
 import { dateMeant } from '../journal/grammar/date-text.ts';
 import { cacheFolder, stateFolder } from './cache-folder.ts';
 import { CommandLine, noCommand, wrongDash } from './command-line.ts';
@@ -200,8 +200,7 @@ async function refuseTooMany(
   const { loadRoom } = await import('../journal/load.ts');
   const { tooMany } = await import('./too-many.ts');
   const names = glance(loadRoom(folder));
-  const { year } = civilDate(today);
-  command.error(`error: ${await tooMany({ name: command.name(), definition, words, year, names })}`, {
+  command.error(`error: ${await tooMany({ name: command.name(), definition, words, today, names })}`, {
     code: 'commander.excessArguments',
   });
 }
@@ -218,8 +217,7 @@ function dayOption(text: string, before: Day | undefined, today: Day): Day {
   const day = parseDay(text);
   if (before !== undefined) throw new UsageError('--date is given twice');
   if (day !== null) return day;
-  const near = { today, yesterday: today - 1, tomorrow: today + 1 }[text.toLowerCase()];
-  const meant = near === undefined ? dateMeant(text, civilDate(today).year) : formatDay(near);
+  const meant = dateMeant(text, today);
   throw new UsageError(
     `--date wants a day of the calendar as YYYY-MM-DD, such as 2026-05-17; it was given \`${text}\`${meant === '' ? '' : `. Did you mean ${meant}?`}`,
   );

@@ -66,11 +66,8 @@ function refuse(stderr: Output, { refused }: NoPlace): ExitCode {
 function requestOf({ arguments: words, options, day, today }: Context<RecordOptions>): Request {
   const [id = '', ...said] = words.map((word) => word ?? '');
   const note = options.note ?? null;
-  const [, first, rest] = /^(\S+)\s+(.*=.*)$/s.exec(id) ?? [];
-  if (first !== undefined)
-    throw new UsageError(
-      `the pair and what was seen are words of their own: \`nestlog record ${first} ${rest}\``,
-    );
+  if (/\s/.test(id) && id.includes('='))
+    throw new UsageError(`the pair and what was seen are words of their own: \`nestlog record ${id}\``);
   if (said.length === 0 && note === null) {
     throw new UsageError(`what was seen? Such as \`nestlog record ${id} laid=1\`, or --note with words`);
   }

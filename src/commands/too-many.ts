@@ -1,3 +1,4 @@
+import type { Day } from '../days.ts';
 import { nearest } from '../findings/nearest.ts';
 import type { Glance } from '../journal/glance.ts';
 import { dateMeant } from '../journal/grammar/date-text.ts';
@@ -11,8 +12,7 @@ interface Call {
   name: string;
   definition: CommandDefinition;
   words: readonly string[];
-  /** The year of a date that names none. */
-  year: number;
+  today: Day;
   /** The names of the room. */
   names: Glance;
 }
@@ -52,11 +52,11 @@ async function asOneName({ name, definition, words, names }: Call): Promise<stri
 
 /** Which option takes what was given. */
 async function asOption(
-  { name, definition, words, year, names }: Call,
+  { name, definition, words, today, names }: Call,
   said: string,
 ): Promise<string | null> {
   const before = words.slice(0, definition.arguments?.length ?? 0);
-  const day = /^\d/.test(said) ? dateMeant(said, year) : '';
+  const day = dateMeant(said, today);
   if (day !== '') return didYouMean(name, ...before, '--date', day);
   const offered: { flag: string; known: string[] }[] = [];
   for (const option of definition.options ?? []) {

@@ -4,6 +4,8 @@ import { countIn } from './as-written.ts';
 const COUNTED: Readonly<Record<string, readonly [RegExp, number]>> = {
   days: [/\bweek/i, 7],
   months: [/\byear/i, 12],
+  grams: [/mg\b|milligram/i, 0.001],
+  mm: [/cm\b|centimet/i, 10],
 };
 const SPAN = /\b(?:day|week|month|year)/gi;
 
@@ -13,6 +15,7 @@ const SPAN = /\b(?:day|week|month|year)/gi;
  *
  * @example figuresMeant('2,0 to 2,3 mm', 'mm') // '2.0-2.3'
  * @example figuresMeant('3 weeks', 'days') // '21'
+ * @example figuresMeant('8400mg', 'grams') // '8.4'
  */
 export function figuresMeant(text: string, unit: string): string {
   const pointed = text.replace(/(\d),(\d)(?!\d)/g, '$1.$2');
@@ -26,7 +29,9 @@ export function figuresMeant(text: string, unit: string): string {
   const factor = times !== undefined && other?.test(text) ? times : 1;
   const spans = text.match(SPAN) ?? [];
   if (factor === 1 && spans.some((span) => !unit.startsWith(span.toLowerCase()))) return '';
-  const [low, high] = [first, second].map((figure) => (factor === 1 ? figure : Number(figure) * factor));
+  const [low, high] = [first, second].map((figure) =>
+    factor === 1 ? figure : Number((Number(figure) * factor).toFixed(6)),
+  );
   if (low === high) return String(low);
   return Number(low) < Number(high) ? `${low}-${high}` : '';
 }

@@ -1,4 +1,5 @@
-import { civilDate, type Day, formatDay } from '../days.ts';
+import { type Day, formatDay } from '../days.ts';
+import { countIn } from '../findings/as-written.ts';
 import { nearest } from '../findings/nearest.ts';
 import { dateMeant } from '../journal/grammar/date-text.ts';
 import { calledSo } from '../journal/grammar/vocabulary.ts';
@@ -14,6 +15,9 @@ interface Said {
   grammar: VisitGrammar;
 }
 
+/** Words of an entry that begin so are meant as its day. */
+const A_DAY = /^(?:\d|yesterday$|today$|tomorrow$)/i;
+
 /** A value that is a count or a list of eggs and chicks, and what stands behind it: another word, mostly. */
 const AND_MORE = /^([\w-]+(?:\.[^=\s]+)?=(?:\d+|[ec]\d+|all|some))[\s,;]+([a-z].*)$/is;
 
@@ -24,7 +28,11 @@ const AND_MORE = /^([\w-]+(?:\.[^=\s]+)?=(?:\d+|[ec]\d+|all|some))[\s,;]+([a-z].
 export function strayWord(index: number, said: Said): string | null {
   const { words, grammar } = said;
   const word = words[index] as string;
-  const wrong = isDate(said, word) ?? asInJournal(said, word) ?? severalInOne(word, grammar);
+  const wrong =
+    isDate(said, word) ??
+    asInJournal(said, word) ??
+    severalInOne(word, grammar) ??
+    countBehind(words[index - 1] ?? '', word, grammar);
   if (wrong !== null) return wrong;
   if (/^=/.test(word) && index > 0) return noBlanks(words[index - 1] ?? '', word, words[index + 1]);
   if (word.includes('=') || isKey(word, grammar)) return null;
@@ -35,7 +43,7 @@ export function strayWord(index: number, said: Said): string | null {
 function isDate({ day }: Said, word: string): string | null {
   const [, dated] = /^date=(.*)$/is.exec(word) ?? [];
   const said = dated ?? word;
-  const date = /^\d/.test(said) ? dateMeant(said, civilDate(day).year) : '';
+  const date = A_DAY.test(said) ? dateMeant(said, day) : '';
   if (dated === undefined && date === '') return null;
   return `the day is given by --date${date === '' ? '' : ` ${date}`}`;
 }
@@ -55,9 +63,23 @@ function asInJournal({ words, day, grammar }: Said, word: string): string | null
 function severalInOne(word: string, grammar: VisitGrammar): string | null {
   const [, first = '', rest] = AND_MORE.exec(word) ?? [];
   if (rest === undefined) return null;
-  const parts = rest.split(/[\s,;]+/).filter((part) => part.toLowerCase() !== 'and');
-  if (parts.some((part) => keyMeant(part.replace(/[.=].*/s, ''), grammar) === null)) return null;
+  const [, place] = /^([\w-]+)\./.exec(first) ?? [];
+  const parts = rest
+    .split(/[\s,;]+/)
+    .filter((part) => part.toLowerCase() !== 'and')
+    .map((part) => {
+      if (keyMeant(part.replace(/[.=].*/s, ''), grammar) !== null) return part;
+      return place !== undefined && part.includes('=') ? `${place}.${part}` : null;
+    });
+  if (parts.includes(null)) return null;
   return `each thing that was seen is a word of its own: \`${[first, ...parts].join(' ')}\``;
+}
+
+/** `laid one`: what the shell parted stands together as a key and its value. */
+function countBehind(before: string, word: string, grammar: VisitGrammar): string | null {
+  const count = keyMeant(before, grammar) === null ? null : countIn(word);
+  if (count === null) return null;
+  return `\`${word}\` stands alone; what was seen and how much of it are one word: \`${before}=${count}\``;
 }
 
 /** The first word: mostly one of the note, of which the shell took only one. */

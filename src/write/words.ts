@@ -18,7 +18,7 @@ interface Frame {
 export type Spoken = { entry: Fields } | { wrong: string };
 
 /** `candled.fertile=e1,e3`: a key, what of it, and what was seen. */
-const WORD = /^([^.=\s]+)(?:\.([^=]+))?(?:=([\s\S]*))?$/;
+const WORD = /^([^.=\s]+)\s?(?:\.([^=]+))?(?:=([\s\S]*))?$/;
 
 interface Word {
   key: string;

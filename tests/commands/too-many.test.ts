@@ -30,6 +30,7 @@ describe('a word that a command does not take', () => {
     ['stock hens', '`hens` is too much; did you mean `nestlog stock --sex hen`?'],
     ['due 14', '`14` is too much; did you mean `nestlog due --days 14`?'],
     ['ahead 4', '`4` is too much; did you mean `nestlog ahead --weeks 4`?'],
+    ['due yesterday', '`yesterday` is too much; did you mean `nestlog due --date 2026-05-31`?'],
     ['due 17.5.', '`17.5.` is too much; did you mean `nestlog due --date 2026-05-17`?'],
     [
       'season 2026 2026-05-17',

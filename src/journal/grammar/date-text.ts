@@ -56,9 +56,15 @@ export function readDate(written: string, near: number | null = null): DateReadi
   return { code: 'early-date', args: { text, suggestion: sameDay } };
 }
 
-/** The day that a text names, in the right form; two joined by `or` where it may be either, and empty where it is none. */
-export function dateMeant(written: string, near: number): string {
-  const read = readDate(written, near);
+/**
+ * The day that a text names, in the right form; two joined by `or` where it may be either, and empty where it is none.
+ *
+ * @param on the day on which it is said: what `yesterday` is counted from, and the year of a date without one
+ */
+export function dateMeant(written: string, on: Day): string {
+  const named = { yesterday: on - 1, today: on, tomorrow: on + 1 }[written.trim().toLowerCase()];
+  if (named !== undefined) return formatDay(named);
+  const read = readDate(written, civilDate(on).year);
   return 'day' in read ? formatDay(read.day) : String(read.args.suggestion ?? '');
 }
 

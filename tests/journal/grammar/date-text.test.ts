@@ -174,11 +174,9 @@ it('a month is not told by two letters, nor where it may be two', () => {
 });
 
 it('the day meant is the right form of what was written, or empty', () => {
-  expect(['2026-05-01', '1.5.', '1. Mai', '5/6', 'soon'].map((text) => dateMeant(text, 2026))).toEqual([
-    '2026-05-01',
-    '2026-05-01',
-    '2026-05-01',
-    '2026-05-06 or 2026-06-05',
-    '',
-  ]);
+  expect(
+    ['2026-05-01', 'Yesterday', '1.5.', '1. Mai', '5/6', 'soon'].map((text) =>
+      dateMeant(text, parseDay('2026-05-02') as number),
+    ),
+  ).toEqual(['2026-05-01', '2026-05-01', '2026-05-01', '2026-05-01', '2026-05-06 or 2026-06-05', '']);
 });
