@@ -41,15 +41,26 @@ export function mendedLine(text: string): string {
   // In quotes it is no comment.
   const line = /["']/.test(all) ? all : all.replace(/[ \t]#[^\n]*/, '').trimEnd();
   const [dash] = ITEM.exec(line) ?? [];
-  if (dash === undefined) return withQuotes(line);
+  if (dash === undefined) return withBraces(line) || withQuotes(line);
   const item = line.slice(dash.length);
   for (const mend of slips) {
-    const mended = mend(item);
-    const list = parsed(`- ${mended}`);
-    const only = list instanceof List && list.items.length === 1 ? list.items[0] : null;
-    if (only instanceof Fields && only.pairs.every(([key]) => isKey(key))) return lineOf(only);
+    const mended = itemLine(mend(item));
+    if (mended !== '') return mended;
   }
   return '';
+}
+
+/** An item of a list as it is written here; empty where the text is none. */
+function itemLine(item: string): string {
+  const list = parsed(`- ${item}`);
+  const only = list instanceof List && list.items.length === 1 ? list.items[0] : null;
+  return only instanceof Fields && only.pairs.every(([key]) => isKey(key)) ? lineOf(only) : '';
+}
+
+/** The keys of a bird or a routine on one line: an id or a name has no colon of its own. */
+function withBraces(line: string): string {
+  const [, item] = /^(?:-[ \t]+)?((?:id|name)[ \t]*:[ \t].*,.*)$/i.exec(line) ?? [];
+  return item === undefined ? '' : itemLine(`{${item}}`);
 }
 
 function withQuotes(line: string): string {

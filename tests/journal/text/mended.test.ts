@@ -70,3 +70,10 @@ describe('what cannot be read is told in the words of its file', () => {
     expect(read(path, text).fix).not.toContain('date');
   });
 });
+
+it('a bird on one line without braces is answered with the bird that was meant, not with an id of two words', () => {
+  const { fix } = read('birds.yaml', 'birds:\n  - id: LW-20-13, sex: hen\n');
+  expect(fix).toBe('write:\n- {id: LW-20-13, sex: hen}');
+  const { fix: text } = read('birds.yaml', 'birds:\n  - id: LW-20-13\n    origin: swapped: two for one\n');
+  expect(text).toContain('origin: "swapped: two for one"');
+});
