@@ -56,7 +56,9 @@ const LONG_DASH = /^[‐-―−][‐-―−-]*(?=[a-z])/i;
 
 /** What is said where an option begins with no hyphen; null where none does. It would be read as a word of the answer. */
 export function wrongDash(words: readonly string[]): string | null {
-  const said = words.find((word) => LONG_DASH.test(word) && !/\s/.test(word));
+  const end = words.indexOf('--');
+  const options = end < 0 ? words : words.slice(0, end);
+  const said = options.find((word) => LONG_DASH.test(word) && !/\s/.test(word));
   if (said === undefined) return null;
   return `\`${said}\` begins with a long dash; did you mean \`${said.replace(LONG_DASH, '--')}\`, with two hyphens?`;
 }

@@ -55,7 +55,7 @@ export function run(context: Context<MatchOptions>): ExitCode {
   const { room, stock } = open;
   const limit = options.maxInbreeding ?? room.settings.limits.maxInbreeding;
   if (options.pair !== undefined) {
-    const judged = { day: room.day, pair: options.pair, limit, mating: judgedPair(options.pair, open) };
+    const judged = { day: room.day, limit, ...judgedPair(options.pair, open) };
     stdout.write(json ? judgedPairJson(judged) : judgedPairText(judged, stdout));
     return 0;
   }
@@ -75,9 +75,10 @@ export function run(context: Context<MatchOptions>): ExitCode {
 }
 
 function judgedPair(name: string, open: OpenStock) {
-  const mates = matesOf(pairNamed(name, open.room), open.stock);
+  const pair = pairNamed(name, open.room);
+  const mates = matesOf(pair, open.stock);
   if (mates === null) throw new UsageError(notTwo(name));
-  return judge(matingOf(...mates, open.stock), open.stock);
+  return { pair: pair.id, mating: judge(matingOf(...mates, open.stock), open.stock) };
 }
 
 function pairToKeep(name: string, open: OpenStock): string {

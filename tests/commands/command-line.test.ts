@@ -59,6 +59,10 @@ describe('a long dash, made of two hyphens by autocorrection,', () => {
     expect((await typed(['species', '—record'])).err).toContain('did you mean `--record`');
   });
 
+  it('stands for nothing behind `--`, as a shell asks what fits there', async () => {
+    expect((await typed(['completion', 'words', '--', 'record', '—x', ''])).code).toBe(0);
+  });
+
   it('may begin a note', async () => {
     const files = { 'LW-1': 'pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-05-01, paired}\n' };
     const { code } = await typed(['record', 'LW-1', 'courting', '--note', '— he sang', '--dry-run'], files);

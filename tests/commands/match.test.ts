@@ -47,6 +47,10 @@ describe('nestlog match', () => {
     expect(finches.leftOut).toContainEqual({ bird: 'SF-24-50', sex: 'cock', why: 'left out as you asked' });
   });
 
+  it('names the one pair that it judges as the room does, however its letters were typed', async () => {
+    expect((await match({ options: { pair: 'sf-3' } })).pair).toBe('SF-3');
+  });
+
   it('takes the limit from the room’s settings, unless it is given', async () => {
     const files = { ...family, 'nestlog.yaml': 'limits: {max-inbreeding: 0.05}' };
     expect((await match({ files })).maxInbreeding).toBe(0.05);

@@ -62,7 +62,7 @@ export function readTable(file: string, text: string, separator: Separator | nul
     const row = above + index + 1;
     const width = widthOf(cells);
     if (width > headings.length || cells.length < headings.length) {
-      const said = `${cells.length} cells, but there are ${headings.length} headings`;
+      const said = `${count(cells.length, 'cell')}, but there ${headings.length === 1 ? 'is' : 'are'} ${count(headings.length, 'heading')}`;
       const hint =
         width > headings.length
           ? 'put a cell that holds a separator in double quotes'
