@@ -30,7 +30,10 @@ export const entryCodes = {
   'duplicate-key': {
     level: 'error',
     text: ({ key }) => `\`${key}\` stands here twice; only the first one counts`,
-    hint: () => 'put both into one, with [ ] for a list, or write a second entry',
+    hint: ({ listed }) =>
+      listed
+        ? 'was another one meant? Each stands in a list once'
+        : 'put both into one, with [ ] for a list, or write a second entry',
   },
   'second-log': {
     level: 'error',

@@ -203,6 +203,19 @@ function readAnswer(definition: ObservationDefinition, key: Text, node: Node, fi
   return nothing.data;
 }
 
+/** Of `[e1, e1]` each is taken once; mostly another was meant, which would be lost without a word. */
+function namedTwice(node: Node, findings: Finding[]): void {
+  if (node instanceof Fields) for (const [, under] of node.pairs) namedTwice(under, findings);
+  if (!(node instanceof List)) return;
+  const seen = new Set<string>();
+  for (const item of node.items) {
+    if (!(item instanceof Text)) continue;
+    if (seen.has(item.text))
+      findings.push({ code: 'duplicate-key', at: item.at, args: { key: item.text, listed: 'yes' } });
+    seen.add(item.text);
+  }
+}
+
 function readObservation(
   visit: Visit<unknown>,
   key: Text,
@@ -216,6 +229,7 @@ function readObservation(
     const value = readAnswer(definition, key, node, findings);
     if (value === undefined) return;
     visit.saw.push({ key: key.text, at: key.at, value });
+    namedTwice(node, findings);
     // Of a sick bird what can be read counts, beside the error.
     for (const [rest, under] of node instanceof Fields ? node.pairs : []) {
       if (under instanceof Empty)

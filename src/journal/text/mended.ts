@@ -11,9 +11,14 @@ const ITEM = /^(?:[-+~>\u2013\u2014\u2212*\u2022][ \t]*)?(?=[{[(])/;
 /** A key whose text has a colon of its own. */
 const COLON_IN_TEXT = /^(\w[\w -]*):[ \t]+([^\s"'{[|>&*#].*)$/;
 
+/** A date, and no comma before what was seen. */
+const DATE_AND_MORE = /^(\{[ \t]*date[ \t]*:[ \t]*\d{4}-\d{2}-\d{2})[.:; \t]+(?=[a-z])/i;
+
 /** What may be wrong with an item's brackets, quotes and commas: each slip mended, the likeliest first. */
 const slips: readonly ((item: string) => string)[] = [
   (item) => item,
+  (item) => item.replace(/\}[ \t]*[,;.]$/, '}'),
+  (item) => item.replace(DATE_AND_MORE, '$1, '),
   (item) => item.replace(', note:', '}, note:'),
   (item) => `${item.replace(/,$/, '')}}`,
   (item) => `${item}]}`,
