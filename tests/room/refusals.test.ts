@@ -161,7 +161,9 @@ describe('what was told once is not told again', () => {
       'the next egg of this clutch is e5, not e7; it is counted as e5',
     ]);
     expect(told(eggs, '2026-03-06, laid: [e5, e6]')).toEqual([]);
-    expect(told(eggs, '2026-03-06, laid: [e5, e5]')).toEqual(['e5 of clutch 1 is laid already']);
+    expect(told(eggs, '2026-03-06, laid: [e5, e5]')).toEqual([
+      '`e5` stands here twice; only the first one counts',
+    ]);
   });
 });
 

@@ -203,17 +203,25 @@ function readAnswer(definition: ObservationDefinition, key: Text, node: Node, fi
   return nothing.data;
 }
 
-/** Of `[e1, e1]` each is taken once; mostly another was meant, which would be lost without a word. */
-function namedTwice(node: Node, findings: Finding[]): void {
-  if (node instanceof Fields) for (const [, under] of node.pairs) namedTwice(under, findings);
-  if (!(node instanceof List)) return;
+/** A value without what is named twice in one list, `[e1, e1]`: mostly another was meant, and would be lost without a word. */
+function namedOnce(node: Node, findings: Finding[]): Node {
+  if (node instanceof Fields && node.pairs.some(([, under]) => under instanceof List)) {
+    const pairs = node.pairs.map(([key, under]) => [key, namedOnce(under, findings)] as const);
+    return pairs.some(([, under], index) => under !== node.pairs[index]?.[1])
+      ? new Fields(pairs, node.at, node.style)
+      : node;
+  }
+  if (!(node instanceof List)) return node;
   const seen = new Set<string>();
-  for (const item of node.items) {
-    if (!(item instanceof Text)) continue;
-    if (seen.has(item.text))
+  const items = node.items.filter((item) => {
+    if (!(item instanceof Text)) return true;
+    const isNew = !seen.has(item.text);
+    if (!isNew)
       findings.push({ code: 'duplicate-key', at: item.at, args: { key: item.text, listed: 'yes' } });
     seen.add(item.text);
-  }
+    return isNew;
+  });
+  return items.length < node.items.length ? new List(items, node.at) : node;
 }
 
 function readObservation(
@@ -226,10 +234,9 @@ function readObservation(
   const { observations, elsewhere } = grammar;
   const definition = Object.hasOwn(observations, key.text) ? observations[key.text] : undefined;
   if (definition !== undefined) {
-    const value = readAnswer(definition, key, node, findings);
+    const value = readAnswer(definition, key, namedOnce(node, findings), findings);
     if (value === undefined) return;
     visit.saw.push({ key: key.text, at: key.at, value });
-    namedTwice(node, findings);
     // Of a sick bird what can be read counts, beside the error.
     for (const [rest, under] of node instanceof Fields ? node.pairs : []) {
       if (under instanceof Empty)

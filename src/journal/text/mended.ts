@@ -64,8 +64,8 @@ function itemLine(item: string): string {
 
 /** The keys of a bird or a routine on one line: an id or a name has no colon of its own. */
 function withBraces(line: string): string {
-  const [, item] = /^(?:-[ \t]+)?((?:id|name)[ \t]*:[ \t].*,.*)$/i.exec(line) ?? [];
-  return item === undefined ? '' : itemLine(`{${item}}`);
+  const item = line.replace(/^-[ \t]+/, '');
+  return /^(?:id|name)[ \t]*:[ \t]/i.test(item) && item.includes(',') ? itemLine(`{${item}}`) : '';
 }
 
 function withQuotes(line: string): string {

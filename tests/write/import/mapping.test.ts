@@ -75,7 +75,6 @@ test('slips of the pen are errors of a line', () => {
     expect.stringMatching(/^6: there is no key `laide`/),
     expect.stringMatching(/^7: /),
     expect.stringMatching(/^8: /),
-    '-: `rows:` is missing',
   ]);
 });
 
