@@ -1,30 +1,57 @@
-import type { Day } from '../days.ts';
+import type { Day, Span } from '../days.ts';
+import type { Range } from '../species/profile.ts';
 import { eggClock } from './clock.ts';
 import type { Egg, Lamp } from './model.ts';
 
 /**
- * For a count that hatched or pipped by a day: eggs seen pipped or fertile come first, then those that nothing is known of,
- * then those not yet sat on for long enough, as of guests that came later; clear ones last.
+ * For a count that hatched or pipped on one of these days: eggs seen pipped come first, then those that are due, those that
+ * may be so soon, those whose time was over before, and those not yet sat on for long enough, as of guests that came later;
+ * of each the ones seen fertile before those that nothing is known of. Dead and clear ones last.
  */
-export function hatchRank(egg: Egg, day: Day): number {
+export function hatchRank(egg: Egg, on: Span): number {
   if (egg.pipped !== null) return 0;
   const saw = lampSays(egg);
-  if (saw === 'clear') return 5;
-  if (saw === 'dead') return 4;
-  if (!isRipe(egg, day)) return 3;
-  return saw === 'fertile' ? 1 : 2;
+  if (saw === 'clear') return 9;
+  if (saw === 'dead') return 8;
+  return RIPENESS[ripeness(egg, on)] + Number(saw !== 'fertile');
 }
 
-/** For sorting eggs of which some hatched by a day that nobody told: the likeliest first. */
-export function likeliestToHatch(day: Day): (a: Egg, b: Egg) => number {
-  return (a, b) => hatchRank(a, day) - hatchRank(b, day) || a.number - b.number;
+/** For sorting eggs of which some hatched on days that nobody told: the likeliest first. */
+export function likeliestToHatch(on: Span): (a: Egg, b: Egg) => number {
+  return (a, b) =>
+    hatchRank(a, on) - hatchRank(b, on) ||
+    daysToHatch(a, on.to) - daysToHatch(b, on.to) ||
+    a.number - b.number;
 }
 
-/** Whether it can have been sat on for the shortest usual time, or a day less. */
-function isRipe(egg: Egg, day: Day): boolean {
-  const low = egg.clutch.pair.profile?.incubation?.value.low;
-  const start = eggClock(egg, day)?.start.from;
-  return low === undefined || (start !== undefined && day - start >= Math.floor(low) - 1);
+/** Days until it is likeliest to hatch, below 0 once they are over; 0 where nothing tells. */
+export function daysToHatch(egg: Egg, day: Day): number {
+  const start = eggClock(egg, day)?.start ?? null;
+  const incubation = egg.clutch.pair.profile?.incubation?.value;
+  return incubation === undefined || start === null ? 0 : dueOn(incubation, start) - day;
+}
+
+/** Rank of a fertile egg by how far it is; that of one of which nothing is known is one more. */
+const RIPENESS = { due: 1, soon: 3, past: 5, unripe: 7 };
+
+/** Days around its own on which an egg that is due mostly hatches. */
+const ABOUT = { before: 1, after: 4 };
+
+/** How far it is on these days; without a profile every egg may be due. */
+function ripeness(egg: Egg, { from, to }: Span): keyof typeof RIPENESS {
+  const incubation = egg.clutch.pair.profile?.incubation?.value;
+  if (incubation === undefined) return 'due';
+  const start = eggClock(egg, to)?.start ?? null;
+  // The shortest usual time, or a day less.
+  if (start === null || to - start.from < Math.floor(incubation.low) - 1) return 'unripe';
+  const due = dueOn(incubation, start);
+  if (to < due - ABOUT.before) return 'soon';
+  return from > due + ABOUT.after ? 'past' : 'due';
+}
+
+/** The middle of the days on which an egg sat on since then usually hatches. */
+function dueOn({ low, high }: Range, start: Span): number {
+  return (start.from + start.to + low + high) / 2;
 }
 
 /** What the latest look with the lamp is worth: called clear before its candling day, an egg is as unsure as before. */

@@ -10,7 +10,8 @@ const laid = 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting';
 /** The eggs from the likeliest to hatch to the least. */
 function likeliest(more: string): string[] {
   const { eggs } = clutchIn(room({ P: waxbills(`${laid}\n${more}`) }, '2026-03-16'), 'LW-1/1');
-  const rank = (egg: Egg) => hatchRank(egg, day('2026-03-16'));
+  const on = day('2026-03-16');
+  const rank = (egg: Egg) => hatchRank(egg, { from: on, to: on });
   return [...eggs].sort((a, b) => rank(a) - rank(b)).map(({ ref }) => ref);
 }
 

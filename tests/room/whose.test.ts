@@ -259,10 +259,10 @@ describe('guests in a nest', () => {
     expect(dead(files)).toEqual(['BF-1/1/c1', 'BF-1/1/c2', 'LW-1/1/c4']);
   });
 
-  it('may be eggs; by count they hatch after the eggs of the house', () => {
+  it('may be eggs; by count they hatch after the eggs of the house that are due with them', () => {
     const eggs = (entry: string) => ({
       P: waxbills(`${five}\ndate: 2026-03-06, fostered: {BF-1: [e1, e2]}`),
-      Q: journal('BF-1', 'bengalese finch', `date: 2026-03-04, laid: 2, sitting\n${entry}`),
+      Q: journal('BF-1', 'lavender waxbill', `date: 2026-03-04, laid: 2, sitting\n${entry}`),
     });
     const hatched = (count: number) => {
       const known = room(eggs(`date: 2026-03-20, hatched: ${count}`), '2026-07-01');

@@ -55,7 +55,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   if (more > 0) {
     const eggs = inNest(scene, scene.pair.here.eggs)
       .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
-      .sort(likeliestToHatch(scene.day));
+      .sort(likeliestToHatch(scene.since));
     const age = ageWhenFound(scene);
     const unseen = unseenEggs(scene, scene.day, age);
     const nest = clutch ?? youngestMeant(scene, unseen.grows);

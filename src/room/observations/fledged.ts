@@ -75,7 +75,7 @@ function hatchUntold(scene: Scene, count: number): void {
     means(scene, clutch) && !told.has(clutch) && (clutch === null || clutch.chicks.length === 0);
   const eggs = eggsInReach(pair)
     .filter((egg) => isUntold(hostClutch(egg)) && canHatchBy(egg, latest) && !longPast(egg, latest))
-    .sort(likeliestToHatch(latest));
+    .sort(likeliestToHatch(hatchingDays(scene)));
   for (const egg of eggs.slice(0, count)) {
     hatchUnseen(scene, egg);
     egg.clutch.chicksCounted = false;
@@ -88,18 +88,22 @@ function unseenNestling(scene: Scene, clutch: Clutch, unseen: UnseenEggs): Bird 
   const open = isUncounted(clutch) ? eggsInReach(scene.pair) : [];
   const [ripe] = open
     .filter((egg) => egg.clutch === clutch && canHatchBy(egg, latest))
-    .sort(likeliestToHatch(latest));
+    .sort(likeliestToHatch(hatchingDays(scene)));
   const egg = ripe ?? unseen.another(clutch);
   return egg === null ? null : hatchUnseen(scene, egg);
 }
 
 /** It hatched a fledging age ago. */
 function hatchUnseen(scene: Scene, egg: Egg): Bird {
-  const from = scene.day - fledging(scene.pair.profile).high;
-  return hatch(scene.fold, egg, { from, to: lastHatching(scene) }, scene.day);
+  return hatch(scene.fold, egg, hatchingDays(scene), scene.day);
 }
 
-/** The last day on which young can have hatched that leave the nest on this. */
+/** The days on which young can have hatched that leave the nest on this. */
+function hatchingDays(scene: Scene): Span {
+  return { from: scene.day - fledging(scene.pair.profile).high, to: lastHatching(scene) };
+}
+
+/** The last of them. */
 function lastHatching({ pair, day }: Scene): Day {
   return day - fledging(pair.profile).low;
 }

@@ -2,7 +2,7 @@ import { formatDay, type Span } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, hostClutch, isUncounted, owner } from '../choose.ts';
-import { hatchRank, lampSays } from '../fertility.ts';
+import { daysToHatch, hatchRank, lampSays } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
   begun,
@@ -37,9 +37,9 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     did: 'hatched',
     among: reach.filter((egg) => !longPast(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
-    rank: (egg) => hatchRank(egg, scene.day),
+    rank: (egg) => hatchRank(egg, scene.since),
     // Whoever hatches in the nest has to be fed there, and nobody but the journal tells it.
-    likely: (egg) => Number(nestOf(egg) === null),
+    likely: (egg) => daysToHatch(egg, scene.day) + (nestOf(egg) === null ? LATER : 0),
     kind: (egg) => `${owner(egg)} ${lampSays(egg)} ${nestOf(egg) === null ? 'incubator' : 'nest'}`,
     mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),
     another: unseen.another,
@@ -49,6 +49,9 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     for (const clutch of new Set(eggs.map(hostClutch))) if (clutch !== null) clutch.chicksCounted = false;
   }
 };
+
+/** Days by which those in the incubator are put behind those in the nest. */
+const LATER = 1000;
 
 /** Chicks that hatched between the same two looks. */
 const alike = likeLast<Span>();

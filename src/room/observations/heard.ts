@@ -19,7 +19,8 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
   if (meansNone(scene) && hasClutchInCourse(clutchesThere(scene), day)) return;
   const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
   const ripe = eggs.filter((egg) => (inNest.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
-  ripe.sort(likeliestToHatch(day));
+  const age = ageWhenFound(scene);
+  ripe.sort(likeliestToHatch({ from: day - age, to: day }));
   if (ripe.length === 0 && inNest.length > 0) return;
   const [fresh] = eggs;
   if (ripe.length === 0 && fresh !== undefined) {
@@ -27,7 +28,6 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
     if (why !== null) refuse(scene, at, why, { who: fresh.ref, did: 'hatched' });
     return;
   }
-  const age = ageWhenFound(scene);
   const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day, age);
   const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), day - age);
   const chick = hatch(scene.fold, egg, { from: Math.min(day, earliest), to: day }, day);

@@ -1,5 +1,5 @@
 import { chooseEggs, owner } from '../choose.ts';
-import { hatchRank } from '../fertility.ts';
+import { daysToHatch, hatchRank } from '../fertility.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Apply } from './apply.ts';
 
@@ -8,7 +8,8 @@ export const pipped: Apply<'pipped'> = (scene, who) => {
     did: 'pipped',
     among: eggsInReach(scene.pair),
     impossible: (egg) => whyNotOpen(egg),
-    rank: (egg) => hatchRank(egg, scene.day),
+    rank: (egg) => hatchRank(egg, scene.since),
+    likely: (egg) => daysToHatch(egg, scene.day),
     kind: owner,
   });
   for (const egg of eggs) egg.pipped ??= scene.day;
