@@ -1,8 +1,9 @@
+import type { Span } from '../days.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { hostClutch } from './choose.ts';
-import { isDependent, takesEggs } from './lives.ts';
+import { feederOf, isDependent, nestOf, takesEggs } from './lives.ts';
 import type { Bird, Clutch, Egg, EggPlace, Pair } from './model.ts';
-import { reportNoPair, type Scene } from './scene.ts';
+import { lastLook, reportNoPair, type Scene } from './scene.ts';
 
 /** The place that `set` or `fostered` names: a pair, `incubator` or `hand`; null (and a finding) for neither. */
 export function placeNamed(scene: Scene, name: Located): EggPlace | null {
@@ -36,6 +37,21 @@ function guestClutch(pair: Pair, scene: Scene): Clutch | null {
 export function notBroughtToday<T extends Egg | Bird>({ day }: Scene, all: readonly T[]): readonly T[] {
   const before = all.filter((one) => broughtOn(one) !== day);
   return before.length === 0 ? all : before;
+}
+
+/**
+ * The days on which what an entry reports of this one can have happened: after the last look into the nest in which it is,
+ * whoever's journal tells it, and not before it came there.
+ */
+export function reportedOf({ pair, entry, since }: Scene, one: Egg | Bird): Span {
+  const { to } = since;
+  const nest = 'laid' in one ? nestOf(one) : feederOf(one);
+  const brought = broughtOn(one) ?? since.from;
+  const isElsewhere = nest !== null && nest !== pair && entry.after === null;
+  const looked = isElsewhere
+    ? (lastLook(nest, hostClutch(one)?.site ?? null, to) ?? brought) + 1
+    : since.from;
+  return { from: Math.min(to, Math.max(looked, brought)), to };
 }
 
 /** The day on which it came to the nest in which it is; null where it has been there from its beginning. */

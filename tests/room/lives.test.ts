@@ -36,9 +36,10 @@ it('who died was alive on the last day on which it was handled or seen by itself
     date: 2026-03-26, ringed: {LW-1/1/c2: LW-02}
     date: 2026-03-28, moved: {LW-1/1/c3: cage 9}`;
   const known = room({ P: waxbills(own), B: journal('BF-1', 'Bengalese finch', host) }, '2026-04-14');
+  // Ringing is a look into the foster's nest: whoever died did so after that day.
   const died = ['c2', 'c3'].map((ref) => birdIn(known, `LW-1/1/${ref}`).fate);
   expect(died.map((fate) => fate?.kind === 'died' && days(fate.span))).toEqual([
-    '03-26…04-14',
+    '03-27…04-14',
     '03-28…04-14',
   ]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { birdIn, codes, eggIn, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, codes, days, eggIn, journal, pairIn, waxbills } from './facts.ts';
 
 const laid = 'date: 2026-03-05, laid: 4, sitting';
 const place = (entry: string, foster = '') => {
@@ -200,5 +200,42 @@ describe('eggs that were with another pair', () => {
     const known = place('date: 2026-03-06, fostered: {BF-1: all}\ndate: 2026-03-08, fostered: {LW-1: 3}');
     expect(pairIn(known, 'LW-1').here.eggs.size).toBe(3);
     expect(codes(known)).toEqual([]);
+  });
+});
+
+describe('what its own pair’s journal tells of an egg or chick that another pair has', () => {
+  const told = (own: string, foster: string) =>
+    place(`date: 2026-03-08, fostered: {BF-1: e1}\n${own}`, foster);
+  const hatched = (foster: string, own = 'date: 2026-03-20, hatched: e1') => {
+    const { hatched } = birdIn(told(own, foster), 'LW-1/1/c1');
+    return hatched && days(hatched);
+  };
+
+  it('happened after the last look into that nest, not into its own', () => {
+    expect(hatched('date: 2026-03-06, laid: 2, sitting\ndate: 2026-03-17, checked')).toBe('03-18…03-20');
+    expect(
+      hatched('date: 2026-03-06, laid: 2', 'date: 2026-03-19, checked\ndate: 2026-03-20, hatched: e1'),
+    ).toBe('03-08…03-20');
+  });
+
+  it('happened since the day that the entry itself tells', () => {
+    expect(hatched('date: 2026-03-17, checked', 'date: 2026-03-20, after: 2026-03-18, hatched: e1')).toBe(
+      '03-19…03-20',
+    );
+  });
+
+  it('did not happen before it came there', () => {
+    expect(hatched('date: 2026-03-01, checked')).toBe('03-08…03-20');
+  });
+
+  it('is so of eggs that were lost, and of chicks that died', () => {
+    const looked = 'date: 2026-03-06, laid: 2, sitting\ndate: 2026-03-17, checked\ndate: 2026-03-22, checked';
+    const { fate } = eggIn(told('date: 2026-03-20, lost: {dead-in-shell: e1}', looked), 'LW-1/1/e1');
+    expect(fate && days(fate.span)).toBe('03-18…03-20');
+    const chick = birdIn(
+      told('date: 2026-03-18, hatched: e1\ndate: 2026-03-25, died: c1', looked),
+      'LW-1/1/c1',
+    );
+    expect(chick.fate?.kind === 'died' && days(chick.fate.span)).toBe('03-23…03-25');
   });
 });

@@ -14,13 +14,14 @@ import {
 } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import type { Fold } from '../scene.ts';
+import { reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 /** Words alone; what has a digit was to be somebody: a ring, an id. */
 const WORDS = /^\p{L}[\p{L} -]*$/u;
 
 export const died: Apply<'died'> = (scene, value) => {
-  const { day, since, fold } = scene;
+  const { day, fold } = scene;
   const told = new Set<Bird>();
   for (const { cause, who } of namedFirst(value)) {
     const birds = chooseBirds(scene, who, {
@@ -38,7 +39,8 @@ export const died: Apply<'died'> = (scene, value) => {
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);
       bird.placeholder = false;
-      const earliest = Math.max(since.from, seenAlive(bird, day) ?? hatchedOn(bird)?.from ?? since.from);
+      const { from } = reportedOf(scene, bird);
+      const earliest = Math.max(from, seenAlive(bird, day) ?? hatchedOn(bird)?.from ?? from);
       endLife(bird, {
         kind: 'died',
         day,

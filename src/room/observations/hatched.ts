@@ -18,6 +18,7 @@ import {
 import type { Egg } from '../model.ts';
 import { clutchesThere, means, type Refusal, report, type Scene } from '../scene.ts';
 import { unseenEggs } from '../unseen.ts';
+import { reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const hatched: Apply<'hatched'> = (scene, who, at) => {
@@ -58,7 +59,7 @@ const alike = likeLast<Span>();
 
 function hatchOne(scene: Scene, egg: Egg, at: Place): void {
   if (lampSays(egg) === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
-  const span = alike({ from: Math.max(scene.since.from, egg.laid.from), to: scene.day });
+  const span = alike({ from: Math.max(reportedOf(scene, egg).from, egg.laid.from), to: scene.day });
   hatch(scene.fold, egg, span, scene.day);
 }
 

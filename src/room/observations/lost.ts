@@ -8,7 +8,7 @@ import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../mo
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
 import { uncountedEgg } from '../unseen.ts';
-import { notBroughtToday } from '../where.ts';
+import { notBroughtToday, reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 type Cause = LossCause | TakenHow | null;
@@ -30,7 +30,10 @@ export const lost: Apply<'lost'> = (scene, value) => {
       another: (clutch) => uncountedEgg(clutch, day),
     });
     if (cause === 'clear') hintFertile(scene, who, eggs);
-    for (const egg of eggs) end(egg, cause, { from: Math.max(scene.since.from, egg.laid.from), to: day });
+    for (const egg of eggs) {
+      const { from } = reportedOf(scene, egg);
+      end(egg, cause, { from: Math.max(from, egg.laid.from), to: day });
+    }
   }
 };
 
