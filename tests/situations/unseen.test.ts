@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { birdIn, clutchIn, codes, days, due, fates, spell, warned, waxbills } from './morning.ts';
+import { birdIn, clutchIn, codes, days, due, eggIn, fates, spell, warned, waxbills } from './morning.ts';
 
 describe('begging is the first that is written of a nest', () => {
   const files = { a: waxbills('date: 2026-05-14, heard: begging') };
@@ -38,6 +38,29 @@ describe('chicks are found at the first look into a nest', () => {
     const told = { a: `${files.a}\n  - {date: 2026-05-15, aged: {5: all}}` };
     expect(days(birdIn(room(told, '2026-05-15'), 'LW-1/1/c3').hatched as never)).toBe('05-10');
     expect(spell(told, 'ring', 'LW-1', '2026-05-14', '2026-06-10')).toEqual(['05-16 … 05-18']);
+  });
+
+  it('with the age of one told, the others hatched within the days that a clutch is laid in, before it or after it', () => {
+    // Lavender waxbills lay four or five eggs, one a day: four days apart at most.
+    const one = room({ a: `${files.a}\n  - {date: 2026-05-15, aged: {8: c1}}` }, '2026-05-15');
+    const spans = ['c1', 'c2', 'c3'].map((ref) => days(birdIn(one, `LW-1/1/${ref}`).hatched as never));
+    expect(spans).toEqual(['05-07', '05-03…05-11', '05-03…05-11']);
+    // Who is known to be older or younger stays so.
+    const two = { a: `${files.a}\n  - {date: 2026-05-15, aged: {8: c1, 2: c2}}` };
+    expect(days(birdIn(room(two, '2026-05-15'), 'LW-1/1/c2').hatched as never)).toBe('05-13');
+  });
+
+  it('with their age told, the egg beside them hatches soon or not at all: none was laid a fortnight after theirs', () => {
+    const last = (aged: string) => {
+      const known = room({ a: `${files.a}\n  - {date: 2026-05-14, aged: ${aged}}` }, '2026-05-14');
+      return days(eggIn(known, 'LW-1/1/e4').laid);
+    };
+    // Sat on for eleven days at least, less one; laid in four days.
+    expect(last('{5: all}')).toBe('05-01…05-03');
+    // Beside young about to fly it may be the first of the next laying.
+    expect(last('{18: all}')).toMatch(/…05-14$/);
+    const told = { a: `${files.a}\n  - {date: 2026-05-14, aged: {5: all}}` };
+    expect(spell(told, 'hatch', 'LW-1', '2026-05-14', '2026-06-10')).toEqual(['05-14 … 05-16']);
   });
 
   it('after a look they are no older than that, and after one of long ago as old as they can be', () => {

@@ -1,8 +1,19 @@
 import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs, hostClutch, namedFirst } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import { begun, canHatchBy, eggsInReach, whyNotAlive, whyNotOpen, youngInReach } from '../lives.ts';
-import type { Bird, Egg } from '../model.ts';
+import {
+  begun,
+  canHatchBy,
+  eggsInReach,
+  fledging,
+  incubation,
+  layingInterval,
+  usualClutch,
+  whyNotAlive,
+  whyNotOpen,
+  youngInReach,
+} from '../lives.ts';
+import type { Bird, Clutch, Egg } from '../model.ts';
 import { means, type Scene } from '../scene.ts';
 import { unseenLaying } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -30,7 +41,9 @@ export const aged: Apply<'aged'> = (scene, value) => {
       for (const bird of young) {
         bird.aged = { day, days };
         bird.hatched = { from: hatched, to: hatched };
-        if (bird.egg !== null && isUnseen(bird.egg)) bird.egg.laid = unseenLaying(bird.egg.clutch, hatched);
+        if (bird.egg === null || !isUnseen(bird.egg)) continue;
+        bird.egg.laid = unseenLaying(bird.egg.clutch, hatched);
+        narrowSisters(bird.egg.clutch, hatched, day);
       }
     } else {
       const eggs = chooseEggs(scene, who, {
@@ -44,6 +57,28 @@ export const aged: Apply<'aged'> = (scene, value) => {
     }
   }
 };
+
+/**
+ * Eggs that nobody saw laid are of one laying with that of a chick whose age is known: none was laid longer before it or after
+ * it than the clutch takes, and none hatches longer before it or after it. Of eggs beside chicks that are about to leave the
+ * nest nothing is known: they may be of the next laying.
+ */
+function narrowSisters(clutch: Clutch, hatched: Day, day: Day): void {
+  const { profile } = clutch.pair;
+  const apart = (usualClutch(profile).high - 1) * layingInterval(profile);
+  const latest = hatched - Math.floor(incubation(profile).low) + 1 + apart;
+  const isOneLaying = day < hatched + fledging(profile).low + Math.min(0, profile?.restart?.value.low ?? 0);
+  for (const egg of clutch.eggs.filter(isUnseen)) {
+    const { laid, fate } = egg;
+    if (fate === null && isOneLaying && laid.to > latest)
+      egg.laid = { from: Math.min(laid.from, latest), to: latest };
+    const sister = fate?.kind === 'hatched' ? fate.bird : null;
+    if (sister === null || sister.aged !== null || sister.hatched === null) continue;
+    const from = Math.max(sister.hatched.from, hatched - apart);
+    const to = Math.min(sister.hatched.to, hatched + apart);
+    if (from <= to) sister.hatched = { from, to };
+  }
+}
 
 /** Whether there are nestlings, and each can have hatched on that day. */
 function nestlingsCanBe(scene: Scene, day: Day): boolean {
