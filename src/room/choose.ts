@@ -1,8 +1,8 @@
 import type { Place } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
 import type { Count, Ref, Who } from '../journal/grammar/who.ts';
-import { feederOf, isDependent, isFedByHand, longPast, nestOf } from './lives.ts';
-import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair, refIn } from './model.ts';
+import { feederOf, isDependent, isFedByHand, longPast, nestOf, rearedElsewhere } from './lives.ts';
+import { type Bird, type Clutch, clutchId, type Egg, fullRef, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isNotMeant, noteGuess, noteNotMeant } from './not-meant.ts';
 import {
@@ -137,7 +137,7 @@ function choose<T extends Egg | Bird>(scene: Scene, who: Who, wanted: Wanted<T>,
         const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
         if (why !== null) {
           noteNotMeant(scene, one, wanted.did);
-          refuse(scene, ref.at, why, { who: ref.text, did: wanted.did });
+          refuse(scene, ref.at, why, { who: ref.text, did: wanted.did, others: sisters(scene, one, wanted) });
         } else if (!named.includes(one)) named.push(one);
       }
     }
@@ -151,6 +151,13 @@ function choose<T extends Egg | Bird>(scene: Scene, who: Who, wanted: Wanted<T>,
     return everyone(scene, who.at, candidates, wanted);
   }
   return who.count === 0 ? [] : byCount(scene, who, candidates, wanted, kind);
+}
+
+/** Which others of its pair's are here for whom it is possible, where it is one that was bred here. */
+function sisters<T extends Egg | Bird>(scene: Scene, one: T, wanted: Wanted<T>): string {
+  if (one.clutch === null) return '';
+  const others = candidatesOf(scene, wanted).filter((other) => owner(other) === owner(one));
+  return others.map((other) => refIn(scene, other)).join(', ');
 }
 
 /** Whom `all` means of those for whom it is possible. */
@@ -226,15 +233,6 @@ function nobodyArgs<T extends Egg | Bird>({ pair }: Scene, { did, impossible }: 
     hosts: [...new Set(hosts)].map(({ id }) => id).join(', '),
     named: named.map((one) => refIn({ pair }, one)).join(', '),
   };
-}
-
-/** Eggs and young of this pair that are in the nests of others. */
-export function rearedElsewhere(pair: Pair): (Egg | Bird)[] {
-  const isElsewhere = (nest: Pair | null) => nest !== null && nest !== pair;
-  return pair.clutches.flatMap(({ eggs, chicks }) => [
-    ...eggs.filter((egg) => egg.fate === null && isElsewhere(nestOf(egg))),
-    ...chicks.filter((chick) => isDependent(chick) && isElsewhere(feederOf(chick))),
-  ]);
 }
 
 /** So many more, in the youngest clutch that may hold more than is known. Where eggs were told, it is said how many came to them. */

@@ -330,6 +330,15 @@ function clutchesElsewhere({ clutches, elsewhere }: Pair): Clutch[] {
   return elsewhere.size === 0 ? [] : clutches.filter((clutch) => elsewhere.has(clutch));
 }
 
+/** Eggs and young of this pair that are in the nests of others. */
+export function rearedElsewhere(pair: Pair): (Egg | Bird)[] {
+  const isElsewhere = (nest: Pair | null) => nest !== null && nest !== pair;
+  return pair.clutches.flatMap(({ eggs, chicks }) => [
+    ...eggs.filter((egg) => egg.fate === null && isElsewhere(nestOf(egg))),
+    ...chicks.filter((chick) => isDependent(chick) && isElsewhere(feederOf(chick))),
+  ]);
+}
+
 /** Where a bird lives now, or null where nobody wrote it. */
 export function housingOf(bird: Bird): string | null {
   return bird.stays.at(-1)?.housing ?? null;

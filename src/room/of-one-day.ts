@@ -14,14 +14,16 @@ export interface Standing {
 
 /**
  * What was seen on one day, in the order in which it happened: by time, what has none first, then by the order of the
- * trade. Where eggs or young were brought to a nest from another pair's, what is seen of that nest comes after that,
- * unless a time says otherwise: whoever was given eggs in the morning sits on those.
+ * trade; a count without a time is what the day ended with. Where eggs or young were brought to a nest from another pair's,
+ * what is seen of that nest comes after that, unless a time says otherwise: whoever was given eggs in the morning sits on
+ * those.
  */
 export function ofOneDay(seen: Standing[]): Standing[] {
   if (seen.length < 2) return seen;
   const turns = turnsOf(bringings(seen));
   const left = leavers(seen);
-  const keyed = seen.map((standing) => whenIn(turns, left, standing));
+  const timed = timedOf(seen);
+  const keyed = seen.map((standing) => whenIn(turns, left, timed, standing));
   return keyed.sort(
     (a, b) =>
       a.time - b.time ||
@@ -122,9 +124,39 @@ function leavers(seen: readonly Standing[]): ReadonlySet<BirdRecord> {
 
 const LEAVES: ReadonlySet<string> = new Set(['died', 'gone']);
 
+/** What has a time, by the pair whose journal tells it. */
+function timedOf(seen: readonly Standing[]): ReadonlyMap<string, Timed[]> {
+  const timed = seen.flatMap(({ sighting }) =>
+    sighting.of === 'pair' && sighting.entry.time !== null
+      ? { pair: sighting.journal.pair.text, order: orderOf(sighting), time: sighting.entry.time }
+      : [],
+  );
+  return grouped(timed, ({ pair }) => pair);
+}
+
+interface Timed {
+  order: number;
+  time: number;
+}
+
+/**
+ * A look that counted, and the age of those whom it counted, is of what the pair's nest held after all that comes before it
+ * in the order of the trade.
+ */
+function countedAfter(
+  timed: ReadonlyMap<string, readonly Timed[]>,
+  sighting: Sighting,
+  order: number,
+): number {
+  if (sighting.of !== 'pair' || Math.floor(order) !== observations.checked.order) return UNTIMED;
+  const before = (timed.get(sighting.journal.pair.text) ?? []).filter((one) => one.order < order);
+  return Math.max(UNTIMED, ...before.map(({ time }) => time));
+}
+
 function whenIn(
   turns: ReadonlyMap<string, Turn>,
   left: ReadonlySet<BirdRecord>,
+  timed: ReadonlyMap<string, readonly Timed[]>,
   { rank, sighting }: Standing,
 ) {
   const order = isHomeAgain(sighting, left) ? observations.back.order : orderOf(sighting);
@@ -132,7 +164,14 @@ function whenIn(
   const own = sighting.of === 'pair' ? turns.get(sighting.journal.pair.text) : undefined;
   const turn = part === READY ? FIRST : (own ?? FIRST);
   const round = part === NEST ? turn.round : FIRST.round;
-  return { rank, sighting, order, part, round, time: sighting.entry.time ?? turn.time };
+  return {
+    rank,
+    sighting,
+    order,
+    part,
+    round,
+    time: sighting.entry.time ?? Math.max(turn.time, countedAfter(timed, sighting, order)),
+  };
 }
 
 /** Who comes home is here for whatever else is told of it that day; who went on the same day comes home after that. */

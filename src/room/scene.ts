@@ -120,7 +120,12 @@ export function wordsOf(why: Why): string {
 }
 
 /** Reports that an observation cannot be about someone. */
-export function refuse(scene: Scene, at: Place, refusal: Refusal, about: { who: string; did: string }): void {
+export function refuse(
+  scene: Scene,
+  at: Place,
+  refusal: Refusal,
+  about: { who: string; did: string; others?: string },
+): void {
   const { code, why } = typeof refusal === 'object' ? refusal : { code: 'impossible' as const, why: refusal };
   report(scene, at, code, { ...about, pair: scene.pair.id, why: wordsOf(why) });
 }

@@ -217,3 +217,47 @@ describe('eggs taken into store or set elsewhere, out of the nest to which other
       expect(taken(entry), entry).toEqual({ eggs: 4, clutches: 1, findings: [] });
   });
 });
+
+describe('a count without a time, on a day on which something else of its pair has one', () => {
+  const mismatched = (files: Files) => room(files, '2026-03-20').findings.map(({ code }) => code);
+
+  it('is of what was left after the eggs were taken to another pair, or of the hour before', () => {
+    const counted = (eggs: number) => ({
+      P: waxbills(
+        `${four}\ndate: 2026-03-06, checked: {eggs: ${eggs}}\ndate: 2026-03-06, time: 10:00, fostered: {BF-1: 2}`,
+      ),
+      Q: finches(own),
+    });
+    for (const eggs of [2, 4]) {
+      expect(mismatched(counted(eggs)), `${eggs}`).toEqual([]);
+      expect(clutchIn(room(counted(eggs), '2026-03-20'), 'LW-1/1').eggs).toHaveLength(4);
+    }
+    expect(mismatched(counted(1))).toEqual(['counts-differ']);
+    expect(mismatched(counted(3))).toEqual(['counted-as-laid']);
+  });
+
+  it('has in it the egg that was laid at six, and those that were brought', () => {
+    const files = {
+      P: waxbills(`${four}\ndate: 2026-03-06, time: 10:00, fostered: {BF-1: 2}`),
+      Q: finches(`${own}\ndate: 2026-03-06, checked: {eggs: 6}\ndate: 2026-03-06, time: 06:00, laid: 1`),
+    };
+    expect(mismatched(files)).toEqual([]);
+    expect(clutchIn(room(files, '2026-03-20'), 'BF-1/1').eggs).toHaveLength(4);
+  });
+
+  it('is told before the age of the chicks that it counted', () => {
+    const log = `date: 2026-03-24, checked: {chicks: 3}, aged: {6: all}\ndate: 2026-03-24, time: 07:00, lost: {broken: 1}`;
+    const { chicks } = clutchIn(room({ P: waxbills(log) }, '2026-03-24'), 'LW-1/1');
+    expect(chicks.map(({ aged }) => aged?.days)).toEqual([6, 6, 6]);
+  });
+
+  it('with a time is what was there at that hour', () => {
+    const files = {
+      P: waxbills(
+        `${four}\ndate: 2026-03-06, time: 08:00, checked: {eggs: 4}\ndate: 2026-03-06, time: 10:00, fostered: {BF-1: 2}`,
+      ),
+      Q: finches(own),
+    };
+    expect(mismatched(files)).toEqual([]);
+  });
+});

@@ -90,6 +90,20 @@ describe('of a chick that died nothing more can be told', () => {
     ]);
   });
 
+  it('and the answer says which of its sisters are in that nest, whoever rears them', () => {
+    const files = {
+      P: waxbills(`${deadChick}\ndate: 2026-03-21, fostered: {BF-1: c2}`),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-25, ringed: {LW-1/1/c1: LW-7}'),
+    };
+    const hints = (more: Files) =>
+      room(more, '2026-05-01').findings.map((finding) => kindOf(finding).hint(finding.args));
+    expect(hints(files)).toEqual([
+      expect.stringContaining('another chick, of those here LW-1/1/c2, or a slip'),
+    ]);
+    const home = { P: waxbills(`${deadChick}\ndate: 2026-03-25, ringed: {c1: LW-7}`) };
+    expect(hints(home)).toEqual([expect.stringContaining('another chick, of those here c2, c3, or a slip')]);
+  });
+
   it('nor of one that was sold, but that it is back', () => {
     const sold = `${young}\ndate: 2026-04-26, gone: {sold: c1}`;
     expect(told(sold, '2026-04-28, weighed: {c1: 8.1}')).toEqual([

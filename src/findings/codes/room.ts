@@ -149,9 +149,9 @@ export const roomCodes = {
   'dead-bird': {
     level: 'error',
     text: ({ who, did, why }) => `nothing new can be told of ${who} (${did}): ${why}`,
-    hint: ({ who }) =>
+    hint: ({ who, others = '' }) =>
       CHICK.test(String(who))
-        ? 'another chick, or a slip in one of the dates. Of a count the lowest number is taken: if another died, name it in the entry of that day, such as `died: c3`'
+        ? `another chick${others ? `, of those here ${others}` : ''}, or a slip in one of the dates. Of a count the lowest number is taken: if another died, name it in the entry of that day, such as \`died: c3\``
         : 'another bird, or a slip in one of the dates; a new mate is `paired: {hen: ID}`',
   },
   'hen-in-two-pairs': {

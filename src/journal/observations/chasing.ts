@@ -10,7 +10,7 @@ export const chasing = observation({
   order: 151,
   look: false,
   example: 'chasing: {by: cock, at: hen, level: hard}',
-  takes: 'nothing, or {by, at, level: mild, hard or fierce}',
+  takes: 'nothing, or {by, at, level: mild, hard or fierce}; of several young `at: young`',
   alsoSaid: ['fighting', 'fight', 'fights', 'aggression', 'aggressive', 'driving', 'plucking'],
   doc: 'aggression',
 });

@@ -4,7 +4,7 @@ import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
-import { type Bird, type Clutch, type Egg, refIn } from '../model.ts';
+import { type Bird, type Clutch, type Egg, type EggPlace, type Pair, refIn } from '../model.ts';
 import { clutchesThere, isInNest, report, type Scene, youngestMeant } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -24,7 +24,7 @@ function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
 function reconcileEggs(scene: Scene, seen: Count): void {
   const known = inNest(scene, scene.pair.here.eggs).length;
   const more = seen.count - known;
-  if (more === 0) return;
+  if (more === 0 || (more > 0 && more === takenToday(scene))) return;
   const last = youngestMeant(scene);
   const clutch =
     more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
@@ -36,6 +36,18 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'eggs', known, seen);
   }
+}
+
+/** How many of its own eggs were taken elsewhere on this day: a count without a time may be of the hour before that. */
+function takenToday({ pair, day, entry }: Scene): number {
+  if (entry.time !== null) return 0;
+  const isTaken = ({ fate, places }: Egg) =>
+    fate === null && places.length > 1 && places.at(-1)?.from === day && hasLain(places.at(-2)?.place, pair);
+  return pair.clutches.flatMap(({ eggs }) => eggs.filter(isTaken)).length;
+}
+
+function hasLain(place: EggPlace | undefined, pair: Pair): boolean {
+  return place?.kind === 'nest' && place.pair === pair;
 }
 
 /** Eggs in a nest whose last clutch, if there was any, is long past: nobody wrote that they were laid. */

@@ -1,5 +1,5 @@
 import type { Day, Span } from '../../days.ts';
-import { chooseBirds, hostClutch, isUncounted, owner, rearedElsewhere } from '../choose.ts';
+import { chooseBirds, hostClutch, isUncounted, owner } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
@@ -9,6 +9,7 @@ import {
   hatch,
   longPast,
   openClutch,
+  rearedElsewhere,
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';

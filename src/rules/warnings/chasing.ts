@@ -122,11 +122,14 @@ function youngOf(pair: Pair): Bird[] {
   return [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
 }
 
-/** Whether it was one of the young, under any of its names; of any clutch, as nobody need have written which. */
+/** What keepers call several of them. */
+const YOUNG = /^(?:the )?(?:young|chicks?|nestlings?|fledglings?)$/i;
+
+/** Whether it was one of the young, under any of its names, or several; of any clutch, as nobody need have written which. */
 function isYoung(pair: Pair, at: string | null): boolean {
-  return (
-    at !== null && youngOf(pair).some((bird) => [bird.ref, bird.id, bird.ring, fullRef(bird)].includes(at))
-  );
+  if (at === null) return false;
+  if (YOUNG.test(at)) return true;
+  return youngOf(pair).some((bird) => [bird.ref, bird.id, bird.ring, fullRef(bird)].includes(at));
 }
 
 /** Whether young live where the pair does: who drives one drives the next. */
@@ -140,7 +143,7 @@ function feedingWordsOf(brood: Brood, { day }: View): string {
     : feedingWords(brood, brood.young, day);
 }
 
-/** `the cock`; anybody else by the name that stands there. */
+/** `the cock`, `the young`; anybody else by the name that stands there. */
 function named(who: string): string {
-  return who === 'cock' || who === 'hen' ? `the ${who}` : who;
+  return who === 'cock' || who === 'hen' || YOUNG.test(who) ? `the ${who.replace(/^the /i, '')}` : who;
 }

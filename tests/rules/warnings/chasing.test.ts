@@ -19,6 +19,18 @@ describe('hard chasing', () => {
     );
   });
 
+  it('of several young is “the young”, as their keeper calls them, and is over where they live elsewhere', () => {
+    const at = (word: string) => files(`date: 2026-04-10, chasing: {by: cock, at: ${word}, level: hard}`);
+    for (const word of ['young', 'the young', 'fledglings'])
+      expect(line(at(word), 'chasing', '2026-04-10').text).toContain(
+        `The cock chased the ${word.replace('the ', '')} hard on 10 Apr.`,
+      );
+    const moved = files(
+      'date: 2026-04-10, chasing: {by: cock, at: young, level: hard}\n date: 2026-04-11, moved: {c1: flight 3, c2: flight 3, c3: flight 3}',
+    );
+    expect(spell(moved, 'chasing', '2026-04-01', '2026-04-30')).toEqual(['04-10 act']);
+  });
+
   it('tells of one young bird as of one, and of young that were heard only as of an unknown number', () => {
     const log = 'date: 2026-03-01, laid: 1, sitting: hen\n date: 2026-03-14, ';
     const text = (found: string) =>
