@@ -170,3 +170,41 @@ describe('eggs of two species under one foster pair', () => {
     expect(task).toMatchObject({ who: null });
   });
 });
+
+describe('a power cut, with eggs and young chicks in the incubator', () => {
+  const files = (own: string) => ({
+    a: waxbills(
+      `
+      date: 2026-03-01, laid: 1
+      date: 2026-03-02, laid: 1
+      date: 2026-03-03, laid: 1
+      date: 2026-03-04, laid: 1
+      date: 2026-03-05, set: {incubator: all}
+      date: 2026-03-16, hatched: 2
+      ${own}
+    `,
+      'housing: cage 1',
+    ),
+    b: journal('BF-1', 'bengalese finch', 'date: 2026-03-04, laid: 4, sitting: both', 'housing: cage 2'),
+  });
+  const under = (own: string) => {
+    const { here } = pairIn(room(files(own), '2026-03-17'), 'BF-1');
+    return [...here.eggs, ...here.young]
+      .filter(({ clutch }) => clutch?.pair.id === 'LW-1')
+      .map(({ ref }) => ref);
+  };
+
+  it('brings all of them under a pair that sits: the chicks first, then the eggs', () => {
+    expect(under('date: 2026-03-17, time: 06:00, fostered: {BF-1: all}')).toEqual(['c1', 'c2']);
+    const both =
+      'date: 2026-03-17, time: 06:00, fostered: {BF-1: all}\n date: 2026-03-17, time: 06:05, fostered: {BF-1: all}';
+    expect(under(both)).toEqual(['e3', 'e4', 'c1', 'c2']);
+    expect(codes(room(files(both), '2026-03-17'))).toEqual([]);
+  });
+
+  it('has the pair that took them see to their first feed that morning', () => {
+    const taken = files('date: 2026-03-17, fostered: {BF-1: all}');
+    expect(due(taken, '2026-03-17', 'BF-1')).toContain('BF-1 first-feed LW-1/1/c1 LW-1/1/c2');
+    expect(warned(taken, 'live-food-missing', '2026-03-17')).toMatchObject([{ pair: 'BF-1' }]);
+  });
+});

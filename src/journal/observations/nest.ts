@@ -1,8 +1,16 @@
 import * as z from 'zod';
 import { observation } from '../grammar/observation.ts';
-import { fields, text, word } from '../grammar/values.ts';
+import { fields, text, wordOf } from '../grammar/values.ts';
 
-const state = word('offered', 'building', 'lined', 'ready', 'moved', 'removed', 'cleaned');
+const state = wordOf({
+  offered: {},
+  building: {},
+  lined: {},
+  ready: { alsoSaid: ['built', 'finished', 'complete'] },
+  moved: {},
+  removed: {},
+  cleaned: {},
+});
 
 export const nest = observation({
   value: z.union([

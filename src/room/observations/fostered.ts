@@ -9,6 +9,7 @@ import {
   whoeverRears,
 } from '../choose.ts';
 import {
+  eggsInReach,
   feederOf,
   housingOf,
   isDependent,
@@ -50,11 +51,15 @@ interface Reach {
   last: (bird: Bird) => boolean;
 }
 
-/** Those of the nest, and young in the hand: a count means the eggs while these are all the young there are. */
+/**
+ * Those of the nest, and young in the hand: a count means the eggs while these are all the young there are. Where there is
+ * nobody else, the eggs in the incubator.
+ */
 function around(scene: Scene, to: EggPlace): Reach {
   const { pair } = scene;
-  const eggs = [...pair.here.eggs];
   const young = youngInReach(pair);
+  const nest = [...pair.here.eggs];
+  const eggs = nest.length + young.length > 0 ? nest : warmedFor(pair, to);
   return {
     eggs: notBroughtToday(scene, eggs),
     young: notBroughtToday(scene, young),
@@ -66,6 +71,11 @@ function around(scene: Scene, to: EggPlace): Reach {
     },
     last: isFedByHand,
   };
+}
+
+/** Its eggs that are kept warm without a pair, in another place than the one that they go to. */
+function warmedFor(pair: Pair, to: EggPlace): Egg[] {
+  return eggsInReach(pair).filter((egg) => egg.places.at(-1)?.place.kind !== to.kind);
 }
 
 /**

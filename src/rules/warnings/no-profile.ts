@@ -43,7 +43,7 @@ function unknownIn(brood: Brood, day: Day): NoProfile | null {
   const { eggs, young } = brood;
   const profileOf = (one: Egg | Bird) => one.clutch?.pair.profile ?? null;
   const waiting = eggs.filter((egg) => mayHatch(egg) && profileOf(egg)?.incubation === undefined);
-  const nestlings = young.some(
+  const nestlings = young.filter(
     (bird) =>
       bird.fledged === null &&
       profileOf(bird)?.fledging === undefined &&
@@ -53,14 +53,15 @@ function unknownIn(brood: Brood, day: Day): NoProfile | null {
   const begun = starts.length === 0 ? null : hullOf(starts);
   const hatch = begun === null ? null : { from: begun.from + widest.low, to: begun.to + widest.high };
   const over = hatch !== null && day > hatch.to + SHOWN;
-  if ((waiting.length === 0 || over) && !nestlings) return null;
+  const unknown = [...(over ? [] : waiting), ...nestlings];
+  if (unknown.length === 0) return null;
   return {
     ...about(brood),
     level: 'watch',
     date: brood.clutch?.opened ?? day,
-    species: (eggs[0] ?? young[0])?.clutch?.pair.species ?? 'species',
+    species: unknown[0]?.clutch?.pair.species ?? 'species',
     eggs: over ? 0 : waiting.length,
-    nestlings,
+    nestlings: nestlings.length > 0,
     hatch: over ? null : hatch,
   };
 }

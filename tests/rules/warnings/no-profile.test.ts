@@ -48,6 +48,8 @@ describe('a species without a profile', () => {
       'SF-1': pair('SF-1', 'Bengalese finch', 'date: 2026-03-01, laid: 1, sitting: both'),
     };
     expect(warned(files, 'no-profile', '2026-03-06')).toMatchObject([{ pair: 'SF-1', clutch: 1 }]);
+    // The host's own egg beside it is of a species that is known.
+    expect(line(files, 'no-profile', '2026-03-06').text).toContain('how long the reed grassfinch takes');
   });
 
   it('is known from the day on which the room has a profile of it', () => {
