@@ -29,6 +29,8 @@ interface Chasing extends Found {
   feeding: string | null;
   /** The parent that may be taken away, and whether the other was seen feeding all of them lately. */
   aggressor: Parent;
+  /** It was put to its mate after these young had hatched. */
+  isNew: boolean;
   otherFeeds: boolean;
 }
 
@@ -48,14 +50,29 @@ export const chasing: Warning<Chasing> = {
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, whoever feeds, and the injury shown to an avian vet; then somebody else must feed the young within hours. While nobody is hurt and young still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),
-  say({ by, at, atYoung, how, days, young, uncounted, onFoot, eggs, feeding, aggressor, otherFeeds, date }) {
+  say({
+    by,
+    at,
+    atYoung,
+    how,
+    days,
+    young,
+    uncounted,
+    onFoot,
+    eggs,
+    feeding,
+    aggressor,
+    isNew,
+    otherFeeds,
+    date,
+  }) {
     const times = days > 1 ? `, on ${days} days of the last week` : '';
     const who = [by === null ? 'somebody' : named(by), 'chased', at === null ? '' : named(at), how];
     const cost =
       onFoot && young > 0
         ? ` ${opening(count(young, 'chick needs', 'chicks need'))} warmth, and one parent that broods is enough: the one that chased stays apart.`
         : feeding !== null
-          ? ` ${uncounted ? 'The young still depend' : count(young, 'young bird still depends', 'young still depend')} on being fed: ${feeding}. ${otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `While nobody is hurt, do not take the ${aggressor} before you saw who feeds`}.`
+          ? ` ${uncounted ? 'The young still depend' : count(young, 'young bird still depends', 'young still depend')} on being fed: ${feeding}. ${isNew ? `The ${aggressor} came after they had hatched and need not be one that feeds them` : otherFeeds ? `If you take the ${aggressor}, see within hours that the ${other(aggressor)} goes on` : `While nobody is hurt, do not take the ${aggressor} before you saw who feeds`}.`
           : eggs > 0 && !atYoung
             ? ` There ${eggs === 1 ? 'is' : 'are'} ${count(eggs, 'egg')} in the nest: a hunted bird does not sit.`
             : ' A hunted bird does not eat and does not rest.';
@@ -100,6 +117,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     onFoot: pair.profile !== null && walksOff(pair.profile),
     eggs,
     aggressor,
+    isNew: isNew(pair, aggressor, young),
     otherFeeds: young.every((bird) => {
       const fed = feedersOf(bird, view.day);
       return fed !== null && view.day - fed.day <= LATELY && fed.who.has(other(aggressor));
@@ -110,6 +128,15 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
 
 function levelOf(level: Pair['chasing'][number]['level'], young: number): WarningLevel {
   return level === 'fierce' || (level === 'hard' && young > 0) ? 'act' : 'watch';
+}
+
+/** Whether all these young had hatched before it was put to the mate that reared them. */
+function isNew({ partings, first, ...pair }: Pair, parent: Parent, young: readonly Bird[]): boolean {
+  const now = pair[parent].join(' ');
+  const before = partings.findLastIndex((one) => one[parent].join(' ') !== now);
+  const came = partings[before + 1];
+  if (came === undefined || (before < 0 && first[parent].join(' ') === now)) return false;
+  return young.every(({ firstSeen }) => firstSeen !== null && firstSeen < came.day);
 }
 
 /** The one that chased is there no more, or the mate that it chased is not; which of them went, nobody need have written. */

@@ -31,6 +31,21 @@ describe('hard chasing', () => {
     expect(spell(moved, 'chasing', '2026-04-01', '2026-04-30')).toEqual(['04-10 act']);
   });
 
+  it('by a mate that came after they hatched is no feeder’s: nobody is told to leave it with them', () => {
+    const young = (more: string) =>
+      line(
+        files(`${more}\n date: 2026-04-10, chasing: {by: hen, at: young, level: hard}`),
+        'chasing',
+        '2026-04-10',
+      ).text;
+    const anew = young('date: 2026-04-06, parted: {hen: cage 5}\n date: 2026-04-08, paired: {hen: LW-21-02}');
+    expect(anew).toContain('The hen came after they had hatched and need not be one that feeds them.');
+    expect(anew).not.toContain('do not take');
+    expect(young('date: 2026-04-06, parted: {hen: cage 5}\n date: 2026-04-08, reunited')).toContain(
+      'do not take the hen before you saw who feeds.',
+    );
+  });
+
   it('tells of one young bird as of one, and of young that were heard only as of an unknown number', () => {
     const log = 'date: 2026-03-01, laid: 1, sitting: hen\n date: 2026-03-14, ';
     const text = (found: string) =>
