@@ -1,3 +1,4 @@
+import { parseShare } from '../journal/grammar/amounts.ts';
 import { judgedPairJson, matchJson } from '../report/json/match.ts';
 import { judgedPairText, matchText } from '../report/terminal/match.ts';
 import { judge, matingOf } from '../rules/match/mating.ts';
@@ -97,9 +98,8 @@ function more(text: string, before: string[] = []): string[] {
 
 /** `0.125` or `12.5%`. */
 function coefficient(text: string): number {
-  const [, number, percent] = /^(\d+(?:\.\d+)?|\.\d+)\s*(%)?$/.exec(text) ?? [];
-  const value = Number(number) / (percent === undefined ? 1 : 100);
-  if (value >= 0 && value <= 1) return value;
+  const value = parseShare(text);
+  if (value !== null) return value;
   const [, whole, part = ''] = /^(\d{1,2})(?:[.,](\d+))?\s*%?$/.exec(text.trim()) ?? [];
   const meant = Number(whole) > 0 ? `${whole}${part === '' ? '' : `.${part}`}%` : `0.${part}`;
   const more = whole === undefined ? '' : `; did you mean ${meant}?`;

@@ -26,15 +26,19 @@ function monthAndDateIn(text: string): string {
   return dates.replace(/\d{4}-(?=\d\d-\d\d)/g, '').replace(/,.*/, '');
 }
 
-/** A part of one, `0.125` or `12.5 %`. */
+/** The part of one that a text means, `0.125` or `12.5 %`, from 0 to 1; null where it means none. */
+export function parseShare(text: string): number | null {
+  const [, digits, percent] = /^(\d+(?:\.\d+)?|\.\d+)\s*(%?)$/.exec(text.trim()) ?? [];
+  const value = Number(digits) / (percent === '%' ? 100 : 1);
+  return value <= 1 ? value : null;
+}
+
 export const share = z
   .instanceof(Text)
-  .transform((node, context): number => {
-    const text = node.text.trim();
-    const [, digits, percent] = /^(\d+(?:\.\d+)?)\s*(%?)$/.exec(text) ?? [];
-    const value = Number(digits) / (percent === '%' ? 100 : 1);
-    return value <= 1 ? value : refuse(context, node.at, 'not-a-share', { text });
-  })
+  .transform(
+    (node, context): number =>
+      parseShare(node.text) ?? refuse(context, node.at, 'not-a-share', { text: node.text.trim() }),
+  )
   .meta({ shape: 'share', description: 'a number from 0 to 1, or per cent' });
 
 /** A length of time in minutes: `90`, `45 min`, `3 h`, `1:30`. */

@@ -30,7 +30,7 @@ export const leaves = {
     pattern: '^(\\d{4}-\\d{2}-\\d{2}([T ]+([01]?\\d|2[0-3]):[0-5]\\d)?|([01]?\\d|2[0-3]):[0-5]\\d)$',
   },
   'month-and-date': { type: 'string', pattern: '^(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$' },
-  share: numberOr({ minimum: 0, maximum: 1 }, '^\\d+(\\.\\d+)?\\s*%?$'),
+  share: numberOr({ minimum: 0, maximum: 1 }, '^(\\d+(\\.\\d+)?|\\.\\d+)\\s*%?$'),
   minutes: numberOr({ exclusiveMinimum: 0 }, '^(\\d{1,4}(\\.\\d+)?\\s*(h|min)?|\\d{1,2}:[0-5]\\d)$'),
   size: { type: 'string', pattern: '^\\d{1,6}(\\.\\d{1,15})?\\s*[x×]\\s*\\d{1,6}(\\.\\d{1,15})?$' },
   count: {
