@@ -1,6 +1,7 @@
 import { isError } from '../findings/codes.ts';
 import { checkJson } from '../report/json/check.ts';
 import { checkText } from '../report/terminal/check.ts';
+import { sumBy } from '../statistics/sums.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { openRoom } from './room.ts';
 
@@ -35,7 +36,7 @@ export function run(context: Context<CheckOptions>): ExitCode {
       findings,
       sources: record.sources,
       pairs: journals.length,
-      entries: journals.reduce((sum, { entries }) => sum + entries.length, 0),
+      entries: sumBy(journals, ({ entries }) => entries.length),
     };
     const perFile = options.all ? Number.POSITIVE_INFINITY : PER_FILE;
     stdout.write(checkText(checked, { width: stdout.width, color: stdout.color, perFile }));

@@ -11,6 +11,7 @@ import { type Room, understandRoom } from '../room/fold.ts';
 import { unknownSkips } from '../rules/agenda/skips.ts';
 import { massFindings } from '../rules/growth/findings.ts';
 import { stockFindings } from '../rules/stock/findings.ts';
+import { sumBy } from '../statistics/sums.ts';
 import { build } from './build.ts';
 import type { Context } from './context.ts';
 
@@ -37,7 +38,7 @@ const LARGE = 10_000_000;
 const GROWTH = 25;
 
 function isLarge(files: readonly SourceFile[]): boolean {
-  return files.reduce((sum, file) => sum + ('text' in file ? (file.size ?? 0) : 0), 0) > LARGE;
+  return sumBy(files, (file) => ('text' in file ? (file.size ?? 0) : 0)) > LARGE;
 }
 
 /** The file in which the readings of a room are kept. */

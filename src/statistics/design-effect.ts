@@ -1,4 +1,5 @@
 import { type Interval, type Proportion, wilson } from './proportions.ts';
+import { sumBy } from './sums.ts';
 
 /**
  * How much less members of clusters tell than as many strangers would: the variance of the ratio Σk / Σn over
@@ -12,7 +13,7 @@ export function designEffect(clusters: readonly Proportion[]): number {
   const m = filled.length;
   if (m < 2 || k === 0 || k === n) return 1;
   const p = k / n;
-  const squares = filled.reduce((total, cluster) => total + (cluster.k - p * cluster.n) ** 2, 0);
+  const squares = sumBy(filled, (cluster) => (cluster.k - p * cluster.n) ** 2);
   const variance = ((m / (m - 1)) * squares) / n ** 2;
   return Math.max(1, (n * variance) / (p * (1 - p)));
 }
@@ -53,7 +54,7 @@ export function commonDesignEffect(groups: readonly (readonly Proportion[])[]): 
     const filled = group.filter(({ n }) => n > 0);
     const { k, n } = sum(filled);
     if (n === 0) continue;
-    squares += filled.reduce((total, one) => total + (one.k - (k / n) * one.n) ** 2, 0);
+    squares += sumBy(filled, (one) => (one.k - (k / n) * one.n) ** 2);
     simple += (k * (n - k)) / n;
     freedom += filled.length - 1;
     clusters += filled.length;

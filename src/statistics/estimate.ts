@@ -1,3 +1,4 @@
+import { sumOf } from './sums.ts';
 /** What is expected of a number, and the range that holds it eight times in ten. */
 export interface Estimate {
   mean: number;
@@ -9,7 +10,7 @@ export interface Estimate {
 /** The mean and the 10–90 % range of draws of a whole number, of which there is at least one. */
 export function estimateOf(draws: ArrayLike<number>): Estimate {
   const sorted = Int32Array.from(draws).sort();
-  const mean = sorted.reduce((sum, one) => sum + one, 0) / sorted.length;
+  const mean = sumOf(sorted) / sorted.length;
   return { mean, low: quantileOf(sorted, 0.1), high: quantileOf(sorted, 0.9) };
 }
 

@@ -1,3 +1,4 @@
+import { sumBy } from './sums.ts';
 /** A measurement and the standard deviation of its error. */
 export interface Measured {
   x: number;
@@ -26,7 +27,7 @@ export function lineThrough(points: readonly Measured[]): Line | null {
   if (first === undefined || rest.every(({ x }) => x === first.x)) return null;
   const weighted = points.map(({ x, y, deviation }) => ({ x, y, w: 1 / deviation ** 2 }));
   const sum = (of: (point: (typeof weighted)[number]) => number) =>
-    weighted.reduce((total, point) => total + point.w * of(point), 0);
+    sumBy(weighted, (point) => point.w * of(point));
   const total = sum(() => 1);
   const middle = sum(({ x }) => x) / total;
   const spread = sum(({ x }) => (x - middle) ** 2);

@@ -1,3 +1,4 @@
+import { sumBy } from './sums.ts';
 /** A value that was measured, how unsure the measuring itself left it, and how many came out just so. */
 export interface Measured {
   value: number;
@@ -50,7 +51,7 @@ function nextSpread(believed: Spread, measured: readonly Measured[], variance: n
     k: error === 0 ? 1 : variance / (variance + error),
   }));
   const sum = (of: (part: { value: number; k: number }) => number) =>
-    parts.reduce((total, part) => total + part.times * of(part), 0);
+    sumBy(parts, (part) => part.times * of(part));
   const weight = sum(({ k }) => k);
   const degrees = believed.degrees + weight - sum(({ k }) => k ** 2) / weight;
   // Rounding must not make something of a single measurement's degrees, which are none.

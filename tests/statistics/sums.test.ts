@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { meanOf, sumOf } from '../../src/statistics/sums.ts';
+import { meanOf, sumBy, sumOf } from '../../src/statistics/sums.ts';
 
 test('numbers are added up', () => {
   expect(sumOf([])).toBe(0);
@@ -11,6 +11,12 @@ test('numbers are added up', () => {
       ]).values(),
     ),
   ).toBe(4);
+});
+
+test('what each of them has is added up', () => {
+  const clutches = [{ eggs: 4 }, { eggs: 0 }, { eggs: 5 }];
+  expect(sumBy(clutches, ({ eggs }) => eggs)).toBe(9);
+  expect(sumBy([], () => 1)).toBe(0);
 });
 
 test('the mean of numbers lies between them', () => {

@@ -1,5 +1,6 @@
 import type { Account } from '../../rules/account/account.ts';
 import type { AccountClutch } from '../../rules/account/clutch.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { capital, count } from '../../words.ts';
 import { fullDate } from '../terminal/dates.ts';
 
@@ -7,7 +8,7 @@ import { fullDate } from '../terminal/dates.ts';
 export function openings({ species, clutches, day }: Account): { title: string; opening: string[] } {
   const name = species === null ? 'A pair of a species not recorded' : capital(species.common);
   const scientific = species?.scientific ? ` (${species.scientific})` : '';
-  const total = (of: (one: AccountClutch) => number) => clutches.reduce((sum, one) => sum + of(one), 0);
+  const total = (of: (one: AccountClutch) => number) => sumBy(clutches, of);
   const days = clutches.flatMap(({ laid, hatched }) => laid?.from ?? hatched?.from ?? []);
   const since = days.length === 0 ? '' : ` since ${fullDate(Math.min(...days))}`;
   const eggs = clutches.some((one) => one.eggs === null) ? 'at least ' : '';

@@ -1,3 +1,4 @@
+import { sumBy } from '../../statistics/sums.ts';
 import { gifDrawing } from './gif.ts';
 import { jpegDrawing } from './jpeg.ts';
 import { pngDrawing } from './png.ts';
@@ -47,7 +48,7 @@ export function pictureUri(bytes: Uint8Array): string | null {
 }
 
 function base64(parts: readonly Uint8Array[]): string {
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  const whole = new Uint8Array(sumBy(parts, (part) => part.length));
   let at = 0;
   for (const part of parts) {
     whole.set(part, at);

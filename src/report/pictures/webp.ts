@@ -1,3 +1,4 @@
+import { sumBy } from '../../statistics/sums.ts';
 import { reader } from './bytes.ts';
 
 /** What is drawn (RFC 9649, section 2.7; names from memory). */
@@ -24,7 +25,7 @@ export function webpDrawing(bytes: Uint8Array): Uint8Array[] | null {
   }
   if (parts.length === 0) return null;
   const header = bytes.slice(0, 12);
-  const size = 4 + parts.reduce((sum, part) => sum + part.length, 0);
+  const size = 4 + sumBy(parts, (part) => part.length);
   new DataView(header.buffer).setUint32(4, size, true);
   return [header, ...parts];
 }

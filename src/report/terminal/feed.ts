@@ -1,5 +1,6 @@
 import { formatTime } from '../../journal/grammar/time-text.ts';
 import type { FeedPlan } from '../../rules/feed/plan.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { count } from '../../words.ts';
 import { longDate } from './dates.ts';
 import { basisLines } from './feed/basis.ts';
@@ -82,8 +83,7 @@ function body(plan: FeedPlan, page: Page): string[][] {
 
 /** Housings in which nobody is reared, and what all birds together eat of dry seed. */
 function dryLines({ daily }: FeedPlan, others: FeedPlan['housings'], page: Page): string[] {
-  const birds = (place: FeedPlan['housings'][number]) =>
-    place.adults.reduce((total, { number }) => total + number, 0);
+  const birds = (place: FeedPlan['housings'][number]) => sumBy(place.adults, ({ number }) => number);
   const names = others.map((place) => `${housingName(place)} (${birds(place)})`).join(', ');
   const [first] = daily;
   const eaten = first === undefined ? '' : `, ${gramRange(first.foods.dry)} eaten a day`;

@@ -1,3 +1,4 @@
+import { sumBy } from '../../statistics/sums.ts';
 import { count } from '../../words.ts';
 import type { ImportOutcome } from '../import.ts';
 import { type Styles, styles } from './style.ts';
@@ -58,8 +59,8 @@ function placeOf({ file, row, line, column }: ImportOutcome['problems'][number],
 
 function summaryLines(outcome: ImportOutcome, width: number, look: Styles): string[] {
   const { table, rows, skipped, journals, dates, unread, zeros, hints } = outcome;
-  const entries = journals.reduce((sum, journal) => sum + journal.entries, 0);
-  const assumed = journals.reduce((sum, journal) => sum + journal.assumed, 0);
+  const entries = sumBy(journals, (journal) => journal.entries);
+  const assumed = sumBy(journals, (journal) => journal.assumed);
   const head = `${table}: ${count(rows, 'row')}, ${count(journals.length, 'journal')}, ${count(entries, 'entry', 'entries')}`;
   const left = [...zeros].map(([key, times]) => `${key} in ${count(times, 'row')}`).join(', ');
   const facts = [

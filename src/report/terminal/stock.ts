@@ -2,6 +2,7 @@ import type { Day } from '../../days.ts';
 import type { GroupDiversity } from '../../rules/stock/groups.ts';
 import type { AgeClass } from '../../rules/stock/life.ts';
 import type { StockBird } from '../../rules/stock/stock.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { count } from '../../words.ts';
 import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percent } from './birds.ts';
@@ -33,7 +34,7 @@ export function stockText(page: StockPage, { width, color }: Screen): string {
 }
 
 function summary({ groups, gone }: StockPage): string {
-  const birds = groups.reduce((sum, group) => sum + group.birds.length, 0);
+  const birds = sumBy(groups, (group) => group.birds.length);
   if (birds === 0) return gone ? 'Nobody has left.' : 'Nobody is here.';
   const species = groups.length === 1 ? '' : ` of ${count(groups.length, 'species', 'species')}`;
   return gone ? `${count(birds, 'bird')}${species} left or died` : `${count(birds, 'bird')}${species} here`;

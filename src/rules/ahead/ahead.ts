@@ -3,6 +3,7 @@ import type { Room } from '../../room/fold.ts';
 import { betaInterval, betaMean } from '../../statistics/beta.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
 import type { Proportion } from '../../statistics/proportions.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { agendaOf } from '../agenda/agenda.ts';
 import type { AgendaItem } from '../agenda/item.ts';
 import { broodsOf } from '../brood.ts';
@@ -76,7 +77,7 @@ export function aheadOf(
   const until = calendar.at(-1)?.to ?? day;
   const weeks = weekly(courses, calendar, draws);
   const species = youngBySpecies(courses, calendar, draws);
-  const sum = (of: 'eggs' | 'chicks' | 'clutches') => species.reduce((all, one) => all + one[of], 0);
+  const sum = (of: 'eggs' | 'chicks' | 'clutches') => sumBy(species, (one) => one[of]);
   return {
     day,
     room: room.settings.room,

@@ -3,6 +3,7 @@ import { type Beta, betaUpdate } from '../../statistics/beta.ts';
 import { commonDesignEffect } from '../../statistics/design-effect.ts';
 import type { Proportion } from '../../statistics/proportions.ts';
 import { spreadOf } from '../../statistics/shrinkage.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { groupings } from '../season/groupings.ts';
 import { type Rate, type Rates, ratesOf } from '../season/rates.ts';
 
@@ -87,8 +88,8 @@ function believed(
  */
 function ofOthers(others: readonly Rate[], own: Rate | null, likeness: number): Proportion {
   const worth = others.map((rate) => worthOf(rate, likeness));
-  const n = worth.reduce((sum, one) => sum + one.n, 0);
-  const k = worth.reduce((sum, one) => sum + one.k, 0);
+  const n = sumBy(worth, (one) => one.n);
+  const k = sumBy(worth, (one) => one.k);
   const spread = spreadOf([...worth, worthOf(own, likeness)]);
   const most = Math.min(NEIGHBOURS, spread === null ? NEIGHBOURS : spread.a + spread.b);
   const discount = Math.min(1, most / Math.max(n, 1));
@@ -104,8 +105,8 @@ function worthOf(rate: Rate | null, likeness: number): Proportion {
 
 /** The size of the clutch that an egg or chick is in on average: Σn² / Σn. */
 function clutchSize(clusters: readonly Proportion[]): number {
-  const n = clusters.reduce((sum, one) => sum + one.n, 0);
-  return n === 0 ? 1 : clusters.reduce((sum, one) => sum + one.n ** 2, 0) / n;
+  const n = sumBy(clusters, (one) => one.n);
+  return n === 0 ? 1 : sumBy(clusters, (one) => one.n ** 2) / n;
 }
 
 function filled(clusters: readonly Proportion[]): Proportion[] {
@@ -116,7 +117,7 @@ function filled(clusters: readonly Proportion[]): Proportion[] {
 function likenessOf(rates: readonly Rates[], step: Step): number {
   const groups = rates.map((all) => filled(all[step].clusters));
   const size = clutchSize(groups.flat());
-  const freedom = groups.reduce((sum, group) => sum + Math.max(0, group.length - 1), 0);
+  const freedom = sumBy(groups, (group) => Math.max(0, group.length - 1));
   const seen = size > 1 ? (commonDesignEffect(groups) - 1) / (size - 1) : LIKENESS_GUESS;
   const mean = (LIKENESS_GUESS * LIKENESS_WEIGHT + seen * freedom) / (LIKENESS_WEIGHT + freedom);
   return Math.min(LIKENESS.most, Math.max(LIKENESS.least, mean));

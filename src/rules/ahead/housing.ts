@@ -4,6 +4,7 @@ import type { Room } from '../../room/fold.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
+import { sumOf } from '../../statistics/sums.ts';
 import type { Brood } from '../brood.ts';
 import type { Course } from './courses.ts';
 import { NEVER } from './fate.ts';
@@ -116,7 +117,7 @@ function weanedPlace(
   return {
     housing,
     went,
-    moved: [...moves.values()].reduce((sum, one) => sum + one, 0),
+    moved: sumOf(moves.values()),
     now,
     most,
     mostOn,

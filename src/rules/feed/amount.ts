@@ -1,3 +1,4 @@
+import { sumBy } from '../../statistics/sums.ts';
 /** A quantity that is only roughly known: what is most likely, between the least and the most to reckon with. */
 export interface Amount {
   low: number;
@@ -42,7 +43,7 @@ export function inverse({ low, likely, high }: Amount): Amount {
 
 /** The sum of quantities that rest on the same assumptions, and so are wrong to the same side. */
 export function sum(amounts: readonly Amount[]): Amount {
-  const of = (end: keyof Amount) => amounts.reduce((total, amount) => total + amount[end], 0);
+  const of = (end: keyof Amount) => sumBy(amounts, (amount) => amount[end]);
   return { low: of('low'), likely: of('likely'), high: of('high') };
 }
 

@@ -1,3 +1,4 @@
+import { sumOf } from '../../statistics/sums.ts';
 import { type Amount, about, between, times } from './amount.ts';
 
 /**
@@ -75,6 +76,6 @@ export function nestlingNeed(energy: number): Amount {
 }
 
 function shares(values: readonly number[]): number[] {
-  const sum = values.reduce((a, b) => a + b, 0);
+  const sum = sumOf(values);
   return values.map((value) => (sum > 0 ? value / sum : 1 / values.length));
 }

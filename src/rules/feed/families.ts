@@ -7,6 +7,7 @@ import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { quantileDay } from '../../statistics/delay.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import type { Brood } from '../brood.ts';
 import type { Durations } from '../durations.ts';
 import type { Duration } from '../forecast/duration.ts';
@@ -168,10 +169,7 @@ function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | 
   const open = brood.waiting.map(({ egg }) => egg).filter((egg) => mayStillHatch(egg, day));
   const mouths = open.flatMap((egg) => eggMouth(egg, seen, sources) ?? []);
   if (mouths.length === 0) return { hatching: null, mouths };
-  const expected = mouths.reduce(
-    (total, { hatches }) => total + hatches.reduce((sum, { probability }) => sum + probability, 0),
-    0,
-  );
+  const expected = sumBy(mouths, ({ hatches }) => sumBy(hatches, ({ probability }) => probability));
   const from = Math.max(seen ?? hatch.from, hatch.from);
   const days = { from, likely: Math.max(from, hatch.likely), to: Math.max(from, last) };
   const counted = open.every(({ clutch }) => clutch.counted);

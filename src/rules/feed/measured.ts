@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Pair } from '../../room/model.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { foodInRoom } from '../food-on-offer.ts';
 import { type Amount, about } from './amount.ts';
 import { type Family, type FeedSources, mouthsOn } from './families.ts';
@@ -47,12 +48,12 @@ function latest(
   const last = written
     .map(({ day, kinds }) => {
       const of = kinds.filter(({ kind }) => foodNamed(kind) === food);
-      return { day, grams: of.reduce((total, { grams }) => total + (grams ?? 0), 0) };
+      return { day, grams: sumBy(of, ({ grams }) => grams ?? 0) };
     })
     .findLast(({ grams }) => grams > 0);
   // Dry seed is always there; what goes from the dish is mostly husks.
   if (last === undefined || food === 'dry') return [];
-  const reckoned = families.reduce((total, family) => total + reckonedOn(family, food, last.day, sources), 0);
+  const reckoned = sumBy(families, (family) => reckonedOn(family, food, last.day, sources));
   const ratio = last.grams / reckoned;
   const useful = reckoned >= LEAST && ratio <= FARTHEST && ratio >= 1 / FARTHEST;
   return [{ pair, food, ...last, reckoned, factor: useful ? ratio : null }];
@@ -62,7 +63,7 @@ function reckonedOn(family: Family, food: Food, day: Day, sources: FeedSources):
   const mouths = mouthsOn(family.pair, day, sources);
   const rearing = rearingOf(mouths, day);
   const parents = family.parents.length + family.unnamed;
-  const young = mouths.reduce((total, mouth) => total + mouthFoods(mouth, day, asReckoned)[food].likely, 0);
+  const young = sumBy(mouths, (mouth) => mouthFoods(mouth, day, asReckoned)[food].likely);
   return young + parents * parentFoods(family.facts, rearing, asReckoned)[food].likely;
 }
 

@@ -1,5 +1,6 @@
 import type { Day, Span } from '../../days.ts';
 import type { LiveFood } from '../../species/profile.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { type Amount, sum, times } from './amount.ts';
 import { adultNeed, nestlingNeed } from './energy.ts';
 import type { FeedFacts } from './facts.ts';
@@ -90,13 +91,13 @@ export function youngNeed(facts: FeedFacts, age: number): Amount {
 /** How many are there on a day: those expected, and the most. */
 export function mouthsThere(mouths: readonly Mouth[], day: Day): { expected: number; most: number } {
   return {
-    expected: mouths.reduce((total, mouth) => total + hatchedBy(mouth, day), 0),
-    most: mouths.reduce((total, { earliest, most }) => total + (earliest <= day ? most : 0), 0),
+    expected: sumBy(mouths, (mouth) => hatchedBy(mouth, day)),
+    most: sumBy(mouths, ({ earliest, most }) => (earliest <= day ? most : 0)),
   };
 }
 
 function hatchedBy({ hatches }: Mouth, day: Day): number {
-  return hatches.reduce((total, { day: on, probability }) => total + (on <= day ? probability : 0), 0);
+  return sumBy(hatches, ({ day: on, probability }) => (on <= day ? probability : 0));
 }
 
 /** What rearing asks of a family’s parents on a day. */

@@ -1,6 +1,7 @@
 import { middle, type Range } from '../../species/profile.ts';
 import { normalUpdate } from '../../statistics/normal-update.ts';
 import { spreadBeyondError } from '../../statistics/spread.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { count } from '../../words.ts';
 
 /** A length that was seen in this room. */
@@ -76,7 +77,7 @@ export function learnedDuration(range: Range, observations: readonly ObservedDur
   );
   return {
     range,
-    n: observations.reduce((sum, { clutches }) => sum + clutches, 0),
+    n: sumBy(observations, ({ clutches }) => clutches),
     mean: room.mean,
     variance: room.variance + spread.variance,
     meanVariance: room.variance,

@@ -1,4 +1,5 @@
 import { type IntervalLife, turnbullCurve } from '../../statistics/interval-censored.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { kaplanMeier, type Life, type SurvivalStep } from '../../statistics/survival.ts';
 
 /** How chicks survived by age; one row for each age at which any died. */
@@ -49,7 +50,7 @@ const LONGEST = 7;
 
 /** The shortest stretch of ages in which at least half of the deaths fell; null where there is none worth naming. */
 function dangerIn(rows: readonly SurvivalRow[]): Danger | null {
-  const of = rows.reduce((sum, { died }) => sum + died, 0);
+  const of = sumBy(rows, ({ died }) => died);
   if (Math.round(of) < PATTERN) return null;
   let best: Danger | null = null;
   rows.forEach((first, i) => {

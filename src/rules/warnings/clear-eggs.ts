@@ -3,6 +3,7 @@ import { fertilityOf } from '../../room/fertility.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import { atLeast, type Beta, betaMean, betaUpdate, betaWithMoments } from '../../statistics/beta.ts';
 import { clusteredProportion, effective } from '../../statistics/design-effect.ts';
+import { sumBy } from '../../statistics/sums.ts';
 import { count } from '../../words.ts';
 import type { Found, View, Warning } from './warning.ts';
 
@@ -79,8 +80,8 @@ function runOf(pair: Pair, { room, day }: View, judgedOf: JudgedOf): ClearEggs |
     first -= 1;
   }
   const run = all.slice(first);
-  const clear = run.reduce((sum, one) => sum + one.clear, 0);
-  const judged = run.reduce((sum, one) => sum + one.judged, 0);
+  const clear = sumBy(run, (one) => one.clear);
+  const judged = sumBy(run, (one) => one.judged);
   const others = room.pairs.filter((other) => other !== pair && other.species === pair.species);
   const belief = betaUpdate(beliefFrom(others.flatMap(judgedOf)), fertileIn(all.slice(0, first)));
   const chance = atLeast(clear, judged, { a: belief.b, b: belief.a });

@@ -1,3 +1,4 @@
+import { sumBy } from '../sums.ts';
 import { type Pedigree, UNKNOWN } from './pedigree.ts';
 import { LANES, walkOf } from './walk.ts';
 
@@ -31,5 +32,5 @@ export function founders(pedigree: Pedigree, members: ArrayLike<number>): Founde
 
 /** Founder equivalents: how many founders, all contributing alike, would be as even: 1 / Σ p² (Lacy 1989, Zoo Biol. 8:111). */
 export function founderEquivalents(contributions: readonly Founder[]): number {
-  return 1 / contributions.reduce((sum, { share }) => sum + share * share, 0);
+  return 1 / sumBy(contributions, ({ share }) => share * share);
 }

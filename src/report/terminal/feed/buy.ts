@@ -1,4 +1,5 @@
 import type { FeedPlan } from '../../../rules/feed/plan.ts';
+import { sumBy } from '../../../statistics/sums.ts';
 import { shortDate } from '../dates.ts';
 import { pad, wrap } from '../width.ts';
 import { gramRange, likelyGrams, portion, upTo } from './grams.ts';
@@ -7,7 +8,7 @@ import { gramRange, likelyGrams, portion, upTo } from './grams.ts';
 export function buyLines(plan: FeedPlan, width: number): string[] {
   const { totals, liveBySize, batches, day, days } = plan;
   const begun = batches.filter(({ soak }) => soak.day >= day && soak.day < day + days);
-  const seed = begun.reduce((total, { dry }) => total + portion(dry), 0);
+  const seed = sumBy(begun, ({ dry }) => portion(dry));
   const rows: [string, string][] = [
     ['live food', liveText(plan)],
     ...liveBySize.map(({ size, grams }): [string, string] => [
@@ -33,8 +34,9 @@ export function buyLines(plan: FeedPlan, width: number): string[] {
 function liveText({ housings, hours, totals }: FeedPlan): string {
   if (totals.live.high <= 0) return 'none';
   const number = hours.portions.length;
-  const grams = housings
-    .flatMap((place) => place.days)
-    .reduce((sum, { foods }) => sum + portion(foods.live.high / number) * number, 0);
+  const grams = sumBy(
+    housings.flatMap((place) => place.days),
+    ({ foods }) => portion(foods.live.high / number) * number,
+  );
   return `${upTo(grams)} g for the portions above; likely to be eaten: ${likelyGrams(totals.live)}`;
 }

@@ -3,6 +3,7 @@ import { hatchedOn } from '../../../room/clock.ts';
 import type { Bird } from '../../../room/model.ts';
 import type { Family, Hatching } from '../../../rules/feed/families.ts';
 import type { HousingPlan } from '../../../rules/feed/plan.ts';
+import { sumBy } from '../../../statistics/sums.ts';
 import { count } from '../../../words.ts';
 import { dateSpan, weekdayDate } from '../dates.ts';
 import { indented, type Page } from '../page.ts';
@@ -18,7 +19,7 @@ const NEEDS = {
 
 /** A housing with nests in it: who feeds itself there, who is fed, who may hatch, and what live food fits. */
 export function whoLines(place: HousingPlan, day: Day, page: Page): string[] {
-  const number = place.adults.reduce((total, one) => total + one.number, 0);
+  const number = sumBy(place.adults, (one) => one.number);
   const head = `${housingName(place)} · ${count(number, 'bird')} feeding ${number === 1 ? 'itself' : 'themselves'}`;
   return [
     ...wrap(head, page.width, { hanging: 2 }).map(page.look.heading),
