@@ -1,4 +1,4 @@
-import { type Interval, type Proportion, wilson } from './proportions.ts';
+import { filled, type Interval, type Proportion, pooled, wilson } from './proportions.ts';
 import { sumBy } from './sums.ts';
 
 /**
@@ -8,12 +8,12 @@ import { sumBy } from './sums.ts';
  * Source: Rao & Scott 1992, Biometrics 48:577–585: v = m/(m−1) · Σ(kᵢ − p nᵢ)² / n², effect = n·v / (p(1−p)) (from memory).
  */
 export function designEffect(clusters: readonly Proportion[]): number {
-  const filled = clusters.filter(({ n }) => n > 0);
-  const { k, n } = sum(filled);
-  const m = filled.length;
+  const told = filled(clusters);
+  const { k, n } = pooled(told);
+  const m = told.length;
   if (m < 2 || k === 0 || k === n) return 1;
   const p = k / n;
-  const squares = sumBy(filled, (cluster) => (cluster.k - p * cluster.n) ** 2);
+  const squares = sumBy(told, (cluster) => (cluster.k - p * cluster.n) ** 2);
   const variance = ((m / (m - 1)) * squares) / n ** 2;
   return Math.max(1, (n * variance) / (p * (1 - p)));
 }
@@ -28,7 +28,7 @@ export interface ClusteredProportion extends Proportion {
 
 /** The proportion over all clusters, with Wilson's interval on the effective sample size. */
 export function clusteredProportion(clusters: readonly Proportion[]): ClusteredProportion {
-  const { k, n } = sum(clusters);
+  const { k, n } = pooled(clusters);
   if (n === 0) return { k, n, rate: null, low: null, high: null, designEffect: null };
   const effect = designEffect(clusters);
   const { low, high } = wilson({ k: k / effect, n: n / effect }) as Interval;
@@ -51,23 +51,13 @@ export function commonDesignEffect(groups: readonly (readonly Proportion[])[]): 
   let freedom = 0;
   let clusters = 0;
   for (const group of groups) {
-    const filled = group.filter(({ n }) => n > 0);
-    const { k, n } = sum(filled);
+    const told = filled(group);
+    const { k, n } = pooled(told);
     if (n === 0) continue;
-    squares += sumBy(filled, (one) => (one.k - (k / n) * one.n) ** 2);
+    squares += sumBy(told, (one) => (one.k - (k / n) * one.n) ** 2);
     simple += (k * (n - k)) / n;
-    freedom += filled.length - 1;
-    clusters += filled.length;
+    freedom += told.length - 1;
+    clusters += told.length;
   }
   return freedom > 0 && simple > 0 ? Math.max(1, ((clusters / freedom) * squares) / simple) : 1;
-}
-
-function sum(clusters: readonly Proportion[]): Proportion {
-  let k = 0;
-  let n = 0;
-  for (const cluster of clusters) {
-    k += cluster.k;
-    n += cluster.n;
-  }
-  return { k, n };
 }

@@ -1,4 +1,5 @@
 import { normalQuantile } from './normal.ts';
+import { sumBy } from './sums.ts';
 
 /** From where to where something lies with the confidence asked for. */
 export interface Interval {
@@ -10,6 +11,16 @@ export interface Interval {
 export interface Proportion {
   k: number;
   n: number;
+}
+
+/** All of these together, as if they were one. */
+export function pooled(all: readonly Proportion[]): Proportion {
+  return { k: sumBy(all, ({ k }) => k), n: sumBy(all, ({ n }) => n) };
+}
+
+/** Those of which there is anything to judge from. */
+export function filled<P extends Proportion>(all: readonly P[]): P[] {
+  return all.filter(({ n }) => n > 0);
 }
 
 /** z that leaves half of what the confidence does not cover on either side. */

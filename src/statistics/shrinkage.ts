@@ -1,5 +1,5 @@
 import { type Beta, betaInterval, betaMean, betaUpdate } from './beta.ts';
-import type { Interval, Proportion } from './proportions.ts';
+import { filled, type Interval, type Proportion, pooled } from './proportions.ts';
 import { sumBy } from './sums.ts';
 
 /** A group's proportion, drawn towards that of all groups as far as its own few figures call for. */
@@ -17,15 +17,14 @@ export interface Shrunk extends Interval {
  * still differ.
  */
 export function spreadOf(groups: readonly Proportion[]): Beta | null {
-  const filled = groups.filter(({ n }) => n > 0);
-  const n = sumBy(filled, (group) => group.n);
-  const k = sumBy(filled, (group) => group.k);
-  if (filled.length < 2 || k <= 0 || k >= n) return null;
+  const told = filled(groups);
+  const { k, n } = pooled(told);
+  if (told.length < 2 || k <= 0 || k >= n) return null;
   const p = k / n;
-  const scatter = sumBy(filled, (group) => group.n * (group.k / group.n - p) ** 2);
-  const chance = p * (1 - p) * (filled.length > 3 ? filled.length - 3 : filled.length - 1);
-  const squares = sumBy(filled, (group) => group.n ** 2);
-  const usual = (n - squares / n) / (filled.length - 1);
+  const scatter = sumBy(told, (group) => group.n * (group.k / group.n - p) ** 2);
+  const chance = p * (1 - p) * (told.length > 3 ? told.length - 3 : told.length - 1);
+  const squares = sumBy(told, (group) => group.n ** 2);
+  const usual = (n - squares / n) / (told.length - 1);
   const weight = scatter > chance ? Math.min(n, (usual * chance) / (scatter - chance)) : n;
   return { a: p * weight, b: (1 - p) * weight };
 }

@@ -1,11 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { differenceOf, type Interval, wilson } from '../../src/statistics/proportions.ts';
+import { differenceOf, filled, type Interval, pooled, wilson } from '../../src/statistics/proportions.ts';
 
 const counts = fc
   .integer({ min: 1, max: 400 })
   .chain((n) => fc.record({ k: fc.integer({ min: 0, max: n }), n: fc.constant(n) }));
 const of = (k: number, n: number) => wilson({ k, n }) as Interval;
+
+it('proportions are pooled by their counts, not by their shares', () => {
+  expect(
+    pooled([
+      { k: 1, n: 1 },
+      { k: 1, n: 3 },
+    ]),
+  ).toEqual({ k: 2, n: 4 });
+  expect(pooled([])).toEqual({ k: 0, n: 0 });
+});
+
+it('of a proportion without figures nothing can be judged: it is left out', () => {
+  const judged = { k: 0, n: 2 };
+  expect(filled([{ k: 0, n: 0 }, judged])).toEqual([judged]);
+});
 
 describe('the interval of a proportion', () => {
   it('does not exist without anything to judge from', () => {

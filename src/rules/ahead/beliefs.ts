@@ -1,7 +1,7 @@
 import type { Room } from '../../room/fold.ts';
 import { type Beta, betaUpdate } from '../../statistics/beta.ts';
 import { commonDesignEffect } from '../../statistics/design-effect.ts';
-import type { Proportion } from '../../statistics/proportions.ts';
+import { filled, type Proportion, pooled } from '../../statistics/proportions.ts';
 import { spreadOf } from '../../statistics/shrinkage.ts';
 import { sumBy } from '../../statistics/sums.ts';
 import { groupings } from '../season/groupings.ts';
@@ -88,8 +88,7 @@ function believed(
  */
 function ofOthers(others: readonly Rate[], own: Rate | null, likeness: number): Proportion {
   const worth = others.map((rate) => worthOf(rate, likeness));
-  const n = sumBy(worth, (one) => one.n);
-  const k = sumBy(worth, (one) => one.k);
+  const { k, n } = pooled(worth);
   const spread = spreadOf([...worth, worthOf(own, likeness)]);
   const most = Math.min(NEIGHBOURS, spread === null ? NEIGHBOURS : spread.a + spread.b);
   const discount = Math.min(1, most / Math.max(n, 1));
@@ -105,12 +104,8 @@ function worthOf(rate: Rate | null, likeness: number): Proportion {
 
 /** The size of the clutch that an egg or chick is in on average: Σn² / Σn. */
 function clutchSize(clusters: readonly Proportion[]): number {
-  const n = sumBy(clusters, (one) => one.n);
+  const { n } = pooled(clusters);
   return n === 0 ? 1 : sumBy(clusters, (one) => one.n ** 2) / n;
-}
-
-function filled(clusters: readonly Proportion[]): Proportion[] {
-  return clusters.filter(({ n }) => n > 0);
 }
 
 /** From the design effect that all species' clutches have in common, (effect − 1) / (m − 1), averaged with the guess. */

@@ -1,6 +1,6 @@
 import { clusteredProportion, commonDesignEffect, effective } from '../../statistics/design-effect.ts';
 import { chanceOf, type LogRank, logRank } from '../../statistics/log-rank.ts';
-import { type Difference, differenceOf, type Proportion } from '../../statistics/proportions.ts';
+import { type Difference, differenceOf, filled, type Proportion } from '../../statistics/proportions.ts';
 import type { Block } from './block.ts';
 import type { ChickLife } from './lives.ts';
 import { type MeasureName, measureNames } from './measures/index.ts';
@@ -104,5 +104,5 @@ function deathsByClutch(lives: readonly ChickLife[]): Proportion[] {
 }
 
 function tooFew(clusters: readonly Proportion[]): boolean {
-  return clusters.filter(({ n }) => n > 0).length < FEWEST_CLUTCHES;
+  return filled(clusters).length < FEWEST_CLUTCHES;
 }
