@@ -8,13 +8,6 @@ export interface IntervalLife {
   right: number;
 }
 
-/** A stretch of time (from, to] into which some share of all deaths falls. */
-export interface Mass {
-  from: number;
-  to: number;
-  mass: number;
-}
-
 /** A step of the curve, with the stretch (from, time] in which its deaths fell. */
 export interface IntervalStep extends SurvivalStep {
   from: number;
@@ -26,21 +19,13 @@ const ENOUGH = 1e-13;
 const ROUNDS = 100_000;
 
 /**
- * Where deaths fell, when each is known only to lie between two looks: the estimate that makes the looks most likely,
- * without any assumption on its shape. Masses add up to 1; the last may lie at infinity.
+ * How many are still alive, when each death is known only to lie between two looks: the curve that makes the looks most
+ * likely, without any assumption on its shape.
  *
  * Source: Turnbull 1976, Journal of the Royal Statistical Society B 38:290–295, as self-consistent numbers at risk
- * and dead; late entry leaves a life out of the numbers at risk before it.
- */
-export function turnbull(lives: readonly IntervalLife[]): Mass[] {
-  return estimate(lives)
-    .map(({ from, to, mass }) => ({ from, to, mass }))
-    .filter(({ mass }) => mass > NOTHING);
-}
-
-/**
- * The same as a survival curve. Its error is Greenwood's formula on the expected numbers at risk and dead, as Sun 2001,
- * Statistics in Medicine 20:1249–1257, proposes (from memory): good enough to draw, and a little too narrow.
+ * and dead; late entry leaves a life out of the numbers at risk before it. Its error is Greenwood's formula on the
+ * expected numbers at risk and dead, as Sun 2001, Statistics in Medicine 20:1249–1257, proposes (from memory): good
+ * enough to draw, and a little too narrow.
  */
 export function turnbullCurve(lives: readonly IntervalLife[]): IntervalStep[] {
   const rows = estimate(lives).filter(({ to, mass }) => to !== Number.POSITIVE_INFINITY && mass > NOTHING);
@@ -48,7 +33,12 @@ export function turnbullCurve(lives: readonly IntervalLife[]): IntervalStep[] {
   return curve.map((step, i) => ({ ...step, from: rows[i]?.from ?? step.time }));
 }
 
-interface Candidate extends Mass {
+/** A stretch of time (from, to] into which a share of all deaths falls; what nobody died of lies at infinity. */
+interface Candidate {
+  from: number;
+  to: number;
+  /** 0 to 1; those of all add up to 1. */
+  mass: number;
   atRisk: number;
   died: number;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { turnbull, turnbullCurve } from '../../src/statistics/interval-censored.ts';
+import { turnbullCurve } from '../../src/statistics/interval-censored.ts';
 import { kaplanMeier } from '../../src/statistics/survival.ts';
 
 const FOREVER = Number.POSITIVE_INFINITY;
@@ -13,12 +13,10 @@ const life = fc.record({
 
 describe('deaths between two looks', () => {
   it('of nobody are nowhere', () => {
-    expect(turnbull([])).toEqual([]);
     expect(turnbullCurve([])).toEqual([]);
   });
 
-  it('lie at infinity where nobody died', () => {
-    expect(turnbull([{ entry: 0, left: 5, right: FOREVER }])).toEqual([{ from: 5, to: FOREVER, mass: 1 }]);
+  it('are no step of the curve where nobody died', () => {
     expect(turnbullCurve([{ entry: 0, left: 5, right: FOREVER }])).toEqual([]);
   });
 
@@ -51,15 +49,18 @@ describe('deaths between two looks', () => {
     );
   });
 
-  it('have masses that add up to one, inside what was seen', () => {
+  it('make a curve that only falls, in steps that lie inside what was seen', () => {
     fc.assert(
       fc.property(fc.array(life, { minLength: 1, maxLength: 25 }), (found) => {
         const lives = found.map(({ entry, left, width }) => ({ entry, left, right: left + width }));
-        const masses = turnbull(lives);
-        expect(masses.reduce((sum, { mass }) => sum + mass, 0)).toBeCloseTo(1, 4);
-        for (const { from, to } of masses) {
-          expect(lives.some(({ left, right }) => left <= from && to <= right)).toBe(true);
+        let before = 1;
+        for (const { from, time, surviving } of turnbullCurve(lives)) {
+          expect(lives.some(({ left, right }) => left <= from && time <= right)).toBe(true);
+          expect(surviving).toBeGreaterThanOrEqual(0);
+          expect(surviving).toBeLessThan(before);
+          before = surviving;
         }
+        if (lives.every(({ right }) => right < FOREVER)) expect(before).toBeCloseTo(0, 4);
       }),
       { numRuns: 60 },
     );
