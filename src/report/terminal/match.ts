@@ -2,6 +2,7 @@ import { formatDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
+import { isCloser } from '../../statistics/pedigree/relationship.ts';
 import { count } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { ancestorsText, coefficient, percent } from './birds.ts';
@@ -92,7 +93,7 @@ function judgement(mating: JudgedMating, layout: Layout): string[] {
   const { look, limit } = layout;
   const figures = `F of the young ${coefficient(inbreeding)} · mean kinship ${coefficient(meanKinship)}`;
   const beyond =
-    limit !== null && inbreeding > limit + 1e-12 ? ` It is beyond your limit of ${coefficient(limit)}.` : '';
+    limit !== null && isCloser(inbreeding, limit) ? ` It is beyond your limit of ${coefficient(limit)}.` : '';
   const close = inbreeding >= 1 / 16;
   const words =
     kin === null
@@ -100,9 +101,9 @@ function judgement(mating: JudgedMating, layout: Layout): string[] {
       : `${close ? 'close kin: ' : ''}${kin}, through ${ancestorsText(through, 4)}. ${meaning(inbreeding)}${beyond}`;
   const style = close ? look.watch : (text: string) => text;
   const onZ =
-    Math.abs(zInbreeding - inbreeding) < 1e-12
-      ? []
-      : item('on the Z', `${coefficient(zInbreeding)} for sons; daughters have one Z only`, layout);
+    isCloser(zInbreeding, inbreeding) || isCloser(inbreeding, zInbreeding)
+      ? item('on the Z', `${coefficient(zInbreeding)} for sons; daughters have one Z only`, layout)
+      : [];
   return [
     ...wrapped(figures, layout),
     ...wrapped(words, layout).map(style),

@@ -1,4 +1,5 @@
 import { cheapestAssignment } from '../../statistics/assignment.ts';
+import { isCloser } from '../../statistics/pedigree/relationship.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
 import { type Mating, matingOf } from './mating.ts';
 
@@ -66,7 +67,7 @@ function mayBe(mating: Mating, limit: number | null): boolean {
 
 /** Whether the young would be no more inbred than the limit. */
 export function isWithin({ inbreeding }: Mating, limit: number | null): boolean {
-  return limit === null || inbreeding <= limit + 1e-12;
+  return limit === null || !isCloser(inbreeding, limit);
 }
 
 /** Every mating that one of the birds could have. */

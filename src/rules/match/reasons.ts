@@ -1,4 +1,5 @@
 import { dayWithYear } from '../../days.ts';
+import { isCloser } from '../../statistics/pedigree/relationship.ts';
 import { kinOf } from '../stock/kin.ts';
 import type { StockBird } from '../stock/stock.ts';
 import { type Field, isWithin, matingsOf } from './field.ts';
@@ -27,7 +28,7 @@ function rivals(mating: Mating, field: Field): string[] {
   const { hen } = mating;
   const hers = matingsOf(hen, field);
   const rarest = hers.reduce((a, b) => (meanOf(b.cock) < meanOf(a.cock) ? b : a), mating);
-  if (meanOf(rarest.cock) >= meanOf(mating.cock) - 1e-12) return [];
+  if (!isCloser(meanOf(mating.cock), meanOf(rarest.cock))) return [];
   const { cock, inbreeding } = rarest;
   const kin = kinOf(cock.ancestor, hen.ancestor, inbreeding);
   const goes = field.chosen.find((other) => other.cock === cock)?.hen.id ?? null;

@@ -1,3 +1,4 @@
+import { isCloser } from '../../statistics/pedigree/relationship.ts';
 import type { Ancestor } from './lineage.ts';
 
 /** How close two are, with the kinship that no closer relatives of the kind fall below. */
@@ -8,21 +9,18 @@ const closeness: [kinship: number, as: string][] = [
   [1 / 64, 'second cousins'],
 ];
 
-/** Rounding of a kinship that is a sum of halves. */
-const NEARLY = 1e-12;
-
 /**
  * What a cock and a hen are to each other: `uncle and niece`. Where they are related in no way that has a name of its
  * own, what they are as close as; null where they have no ancestor in common.
  */
 export function kinOf(cock: Ancestor, hen: Ancestor, kinship: number): string | null {
-  if (kinship < NEARLY) return null;
+  if (!isCloser(kinship, 0)) return null;
   return named(cock, hen) ?? asClose(kinship);
 }
 
 /** `as close as first cousins`, for young that are inbred to this F; the next more distant where it lies between. */
 export function asClose(kinship: number): string {
-  const known = closeness.find(([least]) => kinship >= least - NEARLY);
+  const known = closeness.find(([least]) => !isCloser(least, kinship));
   return known === undefined ? 'more distant than second cousins' : `as close as ${known[1]}`;
 }
 

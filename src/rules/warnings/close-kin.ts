@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { Room } from '../../room/fold.ts';
-import { kinship } from '../../statistics/pedigree/relationship.ts';
+import { isCloser, kinship } from '../../statistics/pedigree/relationship.ts';
 import { kinOf } from '../stock/kin.ts';
 import { type Mateship, mateshipsOf } from '../stock/mateships.ts';
 import type { FindBird } from '../stock/names.ts';
@@ -63,7 +63,7 @@ function closeKinAmong(pairs: readonly Mateship[], room: Room): CloseKin[] {
     const [sire, dam] = [lineage.of(his), lineage.of(hers)];
     const inbreeding = kinship(lineage.autosomes, sire.number, dam.number);
     const kin = kinOf(sire, dam, inbreeding);
-    if (kin === null || (limit === null ? inbreeding < CLOSE : inbreeding <= limit + 1e-12)) return [];
+    if (kin === null || (limit === null ? inbreeding < CLOSE : !isCloser(inbreeding, limit))) return [];
     const level = limit === null ? 'note' : 'watch';
     return [
       {

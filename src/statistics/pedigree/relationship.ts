@@ -2,6 +2,14 @@ import { grouped } from '../../grouped.ts';
 import { type Pedigree, UNKNOWN } from './pedigree.ts';
 import { LANES, type Single, walkOf } from './walk.ts';
 
+/** Kinships are sums of halves of halves: nearer than this, two of them are one. */
+const ROUNDING = 1e-12;
+
+/** Whether one kinship, or F, is greater than another by more than rounding. */
+export function isCloser(one: number, other: number): boolean {
+  return one > other + ROUNDING;
+}
+
 /** How all of a pedigree are related, worked out as far as it is asked for. */
 export interface Relationship {
   pedigree: Pedigree;

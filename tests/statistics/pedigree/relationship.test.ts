@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pedigreeOf } from '../../../src/statistics/pedigree/pedigree.ts';
-import { inbreeding, kinship, meanKinships, relate } from '../../../src/statistics/pedigree/relationship.ts';
+import {
+  inbreeding,
+  isCloser,
+  kinship,
+  meanKinships,
+  relate,
+} from '../../../src/statistics/pedigree/relationship.ts';
 import { anyParents } from './any.ts';
 import { lines } from './lines.ts';
 
@@ -29,6 +35,13 @@ function tabular(birds: Parents): number[][] {
   });
   return table;
 }
+
+it('a kinship that is another but for rounding is no closer than it', () => {
+  expect(isCloser(0.125, 0.125 - 1e-15)).toBe(false);
+  expect(isCloser(0.125, 0.125 + 1e-15)).toBe(false);
+  expect(isCloser(0.125, 0.124)).toBe(true);
+  expect(isCloser(0.124, 0.125)).toBe(false);
+});
 
 describe('for any pedigree', () => {
   it('kinships are those of the table, and alike from either side', () => {
