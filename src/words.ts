@@ -16,6 +16,21 @@ export function listed(names: readonly string[]): string {
   return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
+/** The first so many of some names, and how many are left: `c1`, `c2`, `7 more`. */
+export function few(names: readonly string[], most: number, left = 'more'): string[] {
+  return names.length > most ? [...names.slice(0, most), `${names.length - most} ${left}`] : [...names];
+}
+
+/** `4–9`, or `4` where both ends are one. */
+export function fromTo(low: number | string, high: number | string): string {
+  return low === high ? `${low}` : `${low}–${high}`;
+}
+
+/** `11–13 d`. */
+export function daysRange({ low, high }: { low: number; high: number }): string {
+  return `${fromTo(low, high)} d`;
+}
+
 /** `LW-19-04`, or `LW-19-04 or LW-19-05` of a bird that is one of these; null where nobody is named. */
 export function either(names: readonly string[]): string | null {
   return names.length === 0 ? null : names.join(' or ');

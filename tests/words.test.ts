@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { capital, count, either, listed, offsetAfter, them } from '../src/words.ts';
+import { capital, count, daysRange, either, few, fromTo, listed, offsetAfter, them } from '../src/words.ts';
 
 test('one is singular, none and many are plural', () => {
   expect([0, 1, 2].map((number) => count(number, 'pair'))).toEqual(['0 pairs', '1 pair', '2 pairs']);
@@ -9,6 +9,17 @@ test('one is singular, none and many are plural', () => {
 test('names are listed as a sentence does', () => {
   const some = [[], ['c1'], ['c1', 'c2'], ['c1', 'c2', 'c3']];
   expect(some.map(listed)).toEqual(['', 'c1', 'c1 and c2', 'c1, c2 and c3']);
+});
+
+test('of many names the first are told and the others counted', () => {
+  expect(few(['c1', 'c2', 'c3'], 3)).toEqual(['c1', 'c2', 'c3']);
+  expect(few(['c1', 'c2', 'c3'], 2)).toEqual(['c1', 'c2', '1 more']);
+  expect(few(['A', 'B', 'C', 'D'], 2, 'others')).toEqual(['A', 'B', '2 others']);
+});
+
+test('a range has one figure where both ends are one', () => {
+  expect([fromTo(4, 9), fromTo(4, 4)]).toEqual(['4–9', '4']);
+  expect([daysRange({ low: 11, high: 13 }), daysRange({ low: 12, high: 12 })]).toEqual(['11–13 d', '12 d']);
 });
 
 test('one of several birds is either of them', () => {

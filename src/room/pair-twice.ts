@@ -4,7 +4,7 @@ import type { Finding } from '../findings/finding.ts';
 import { isPlace } from '../findings/finding.ts';
 import { dayAt, entryAt } from '../journal/entries.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
-import { count, listed } from '../words.ts';
+import { few, listed } from '../words.ts';
 
 /** More lines are counted, not named. */
 const MOST_LINES = 8;
@@ -55,9 +55,7 @@ function lastDay({ entries }: PairJournal): Day {
 function leftOut(journal: PairJournal, instead: PairJournal): Finding {
   const known = new Set(entriesOf(instead).map(saying));
   const lines = entriesOf(journal).flatMap((entry) => (known.has(saying(entry)) ? [] : [entry.at.line]));
-  const named = [...new Set(lines)].map(String);
-  const more = named.splice(MOST_LINES).length;
-  const only = listed(more === 0 ? named : [...named, count(more, 'more', 'more')]);
+  const only = listed(few([...new Set(lines)].map(String), MOST_LINES));
   return {
     code: 'pair-twice',
     at: journal.pair.at,

@@ -2,7 +2,7 @@ import { type Day, without } from '../days.ts';
 import type { Room } from '../room/fold.ts';
 import { enteredOn } from '../room/lives.ts';
 import type { Bird } from '../room/model.ts';
-import { listed } from '../words.ts';
+import { few, listed } from '../words.ts';
 import { GIVEN_UP } from './agenda/state.ts';
 import { type Illness, illnessesOf } from './illness.ts';
 import { type Mateship, mateshipsByBird } from './stock/mateships.ts';
@@ -46,8 +46,13 @@ const NAMED = 4;
 
 /** Birds by name; of a full flight the first few. */
 export function fewNames(birds: readonly Bird[]): string {
-  const names = birds.map(({ id }) => id);
-  return listed(names.length > NAMED ? [...names.slice(0, NAMED), `${names.length - NAMED} others`] : names);
+  return listed(
+    few(
+      birds.map(({ id }) => id),
+      NAMED,
+      'others',
+    ),
+  );
 }
 
 const STILL = Number.POSITIVE_INFINITY;

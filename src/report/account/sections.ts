@@ -1,7 +1,7 @@
 import type { Span } from '../../days.ts';
 import type { Account } from '../../rules/account/account.ts';
 import type { AccountClutch } from '../../rules/account/clutch.ts';
-import { either } from '../../words.ts';
+import { either, fromTo } from '../../words.ts';
 import { guestsWords } from '../season.ts';
 import { dateSpan, shortDate } from '../terminal/dates.ts';
 import { number, percent, percentRange } from '../terminal/season/figures.ts';
@@ -129,7 +129,7 @@ function durationTable({ durations }: Account): Piece {
     right: [1, 2, 3],
     rows: durations.map(({ kind, shortest, longest, mean, clutches, unseen }) => [
       DURATIONS[kind],
-      shortest === longest ? number(shortest) : `${number(shortest)}–${number(longest)}`,
+      fromTo(number(shortest), number(longest)),
       unseen === 0 ? number(mean) : `about ${number(mean)}`,
       String(clutches),
       howSure(clutches, unseen),

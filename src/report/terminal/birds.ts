@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { Contribution } from '../../rules/stock/groups.ts';
 import type { StockBird } from '../../rules/stock/stock.ts';
+import { few, fromTo } from '../../words.ts';
 
 const DAYS_A_YEAR = 365.25;
 
@@ -25,8 +26,8 @@ export function ageText({ bird }: Pick<StockBird, 'bird'>, day: Day): string {
   if (bird.hatched === null) return '';
   const { from, to } = bird.hatched;
   if (to - from > WIDE) {
-    const [least, most] = [to, from].map((hatched) => Math.floor((day - hatched) / DAYS_A_YEAR));
-    return least === most ? `${most} y` : `${least}–${most} y`;
+    const years = (hatched: Day) => Math.floor((day - hatched) / DAYS_A_YEAR);
+    return `${fromTo(years(to), years(from))} y`;
   }
   const days = day - to;
   if (days < 60) return `${days} d`;
@@ -36,7 +37,8 @@ export function ageText({ bird }: Pick<StockBird, 'bird'>, day: Day): string {
 
 /** `GS (0.063), GD (0.063)`: ancestors with their part of F, so many of them. */
 export function ancestorsText(through: readonly Contribution[], most: number): string {
-  const shown = through.slice(0, most).map(({ founder, share }) => `${founder} (${coefficient(share)})`);
-  const more = through.length - shown.length;
-  return [...shown, ...(more > 0 ? [`${more} more`] : [])].join(', ');
+  return few(
+    through.map(({ founder, share }) => `${founder} (${coefficient(share)})`),
+    most,
+  ).join(', ');
 }

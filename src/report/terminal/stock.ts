@@ -3,7 +3,7 @@ import type { GroupDiversity } from '../../rules/stock/groups.ts';
 import type { AgeClass } from '../../rules/stock/life.ts';
 import type { StockBird } from '../../rules/stock/stock.ts';
 import { sumBy } from '../../statistics/sums.ts';
-import { count } from '../../words.ts';
+import { count, few } from '../../words.ts';
 import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percent } from './birds.ts';
 import { columns } from './columns.ts';
@@ -103,11 +103,8 @@ function diversityLines(group: GroupDiversity, who: string, width: number, look:
   const figures =
     `${who} (${birds}): mean kinship ${coefficient(meanKinship)}, gene diversity ${percent(geneDiversity)}, ` +
     `founder genomes ${founderGenomes.toFixed(1)}`;
-  const shown = founders
-    .slice(0, FOUNDERS)
-    .map(({ founder, share }) => `${visible(founder)} ${percent(share)}`);
-  const more = founders.length - shown.length;
-  const from = `founders: ${shown.join(', ')}${more > 0 ? `, ${more} more` : ''}; as even as ${founderEquivalents.toFixed(1)}`;
+  const shares = founders.map(({ founder, share }) => `${visible(founder)} ${percent(share)}`);
+  const from = `founders: ${few(shares, FOUNDERS).join(', ')}; as even as ${founderEquivalents.toFixed(1)}`;
   return [figures, from].flatMap((text) =>
     wrap(text, width - INDENT, { hanging: 2 }).map((line) => look.muted(indented(line))),
   );

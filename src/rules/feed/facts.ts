@@ -1,7 +1,8 @@
 import { incubation, independence as usualIndependence } from '../../room/lives.ts';
-import { type LiveFood, middle, type Profile, type Range } from '../../species/profile.ts';
+import { type LiveFood, middle, type Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { logisticAt, logisticThrough } from '../../statistics/logistic.ts';
+import { daysRange } from '../../words.ts';
 import { growthCurve, HALF_GROWN, HATCH_SHARE } from '../growth/curve.ts';
 import { nestlingDays } from './energy.ts';
 
@@ -43,8 +44,6 @@ export function factsOf(): (profile: Profile | null) => FeedFacts {
   };
 }
 
-const daysText = ({ low, high }: Range) => `${low}–${high} d`;
-
 function reckon(profile: Profile | null): FeedFacts {
   const assumed: string[] = [];
   const or = <T>(value: T | undefined, usual: T, words: string): T => {
@@ -52,14 +51,14 @@ function reckon(profile: Profile | null): FeedFacts {
     return value ?? usual;
   };
   const sitting = incubation(profile);
-  or(profile?.incubation?.value, sitting, `incubation ${daysText(sitting)}`);
+  or(profile?.incubation?.value, sitting, `incubation ${daysRange(sitting)}`);
   const range = profile?.adultMass?.value;
   const mass = or(range && middle(range), UNKNOWN.mass, `adult-mass ${UNKNOWN.mass} g`);
-  const fledging = or(profile?.fledging?.value, UNKNOWN.fledging, `fledging ${daysText(UNKNOWN.fledging)}`);
+  const fledging = or(profile?.fledging?.value, UNKNOWN.fledging, `fledging ${daysRange(UNKNOWN.fledging)}`);
   const independence = or(
     profile?.independence?.value,
     UNKNOWN.independence,
-    `independence ${daysText(UNKNOWN.independence)}`,
+    `independence ${daysRange(UNKNOWN.independence)}`,
   );
   // The formulas are for nestlings; chicks that walk off at once grow until they are independent.
   const early = profile !== null && walksOff(profile);

@@ -2,7 +2,7 @@ import { middle, type Range } from '../../species/profile.ts';
 import { normalUpdate } from '../../statistics/normal-update.ts';
 import { spreadBeyondError } from '../../statistics/spread.ts';
 import { sumBy } from '../../statistics/sums.ts';
-import { count } from '../../words.ts';
+import { count, daysRange } from '../../words.ts';
 
 /** A length that was seen in this room. */
 export interface Length {
@@ -101,7 +101,6 @@ export function usualRange({ mean, variance }: Duration): Range {
  * basisOf({ low: 12, high: 12 }, 4) // '12 d, book; 4 own clutches'
  */
 export function basisOf(range: Range, n: number): string {
-  const days = range.low === range.high ? `${range.low} d` : `${range.low}–${range.high} d`;
-  if (n === 0) return `${days}, book`;
-  return `${days}, book; ${count(n, 'own clutch', 'own clutches')}`;
+  const book = `${daysRange(range)}, book`;
+  return n === 0 ? book : `${book}; ${count(n, 'own clutch', 'own clutches')}`;
 }

@@ -1,7 +1,7 @@
 import type { Room } from '../../room/fold.ts';
 import type { Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
-import { count } from '../../words.ts';
+import { count, fromTo } from '../../words.ts';
 import { clutchesOfHen } from '../hen-year.ts';
 import { birdsByName, onlyOf } from '../stock/names.ts';
 import { type Duration, learnedDuration, type ObservedDuration } from './duration.ts';
@@ -72,6 +72,6 @@ function teaches(one: Clutch, clutch: Clutch): boolean {
 
 /** What the forecast rests on: `4–5 eggs, book; 2 clutches of this hen`. */
 export function layingBasis({ eggs, n }: ClutchForecast): string {
-  const usual = eggs.low === eggs.high ? `${eggs.low} eggs, book` : `${eggs.low}–${eggs.high} eggs, book`;
+  const usual = `${fromTo(eggs.low, eggs.high)} eggs, book`;
   return n === 0 ? usual : `${usual}; ${count(n, 'clutch', 'clutches')} of this hen`;
 }

@@ -2,6 +2,7 @@ import type { Finding } from '../../findings/finding.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Bird, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
+import { daysRange } from '../../words.ts';
 import { eggDoubt } from '../incubator/doubt.ts';
 import { freshMass } from '../incubator/egg-size.ts';
 import { profileOf } from '../profile-of.ts';
@@ -23,8 +24,7 @@ function birdFindings(room: Room, bird: Bird): Finding[] {
     const usual = doubtOf(bird, profile, weight);
     if (usual === null) return [];
     const age = standingOf(bird, profile, weight)?.age;
-    const days =
-      age === undefined ? '' : `, ${age.low === age.high ? age.low : `${age.low}–${age.high}`} d old`;
+    const days = age === undefined ? '' : `, ${daysRange(age)} old`;
     const of = `${profile?.species}${days}`;
     const { grams, at } = weight;
     return [{ code: 'doubtful-weight', at, args: weightArgs(bird.ref ?? bird.id, grams, usual, of) }];

@@ -3,6 +3,7 @@ import { eggClock } from '../../room/clock.ts';
 import type { Egg } from '../../room/model.ts';
 import { middle, type Range } from '../../species/profile.ts';
 import { type Line, lineThrough, type Measured } from '../../statistics/line.ts';
+import { fromTo } from '../../words.ts';
 import { byDay } from '../by-day.ts';
 import { eggDoubt } from './doubt.ts';
 import { freshMass } from './egg-size.ts';
@@ -154,6 +155,5 @@ export function widest(forecasts: readonly LossForecast[]): Range {
 
 /** `9–12 %`. */
 export function shares({ low, high }: Range): string {
-  const [from, to] = [Math.round(low * 100), Math.round(high * 100)];
-  return from === to ? `${from} %` : `${from}–${to} %`;
+  return `${fromTo(Math.round(low * 100), Math.round(high * 100))} %`;
 }

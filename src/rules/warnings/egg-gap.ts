@@ -1,12 +1,11 @@
 import { shortDay } from '../../days.ts';
 import { layingInterval } from '../../room/lives.ts';
-import { count } from '../../words.ts';
+import { count, daysRange } from '../../words.ts';
 import { isHenAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { onlyOf } from '../stock/names.ts';
 import { bindingOf } from './egg-binding.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { daysRange } from './words.ts';
 
 interface Gap extends Found {
   eggs: number;

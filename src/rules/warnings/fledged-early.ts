@@ -1,10 +1,11 @@
 import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
+import { daysRange } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { daysRange, names, opening } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface FledgedEarly extends Found {
   /** Who left on which day, in order. */

@@ -2,10 +2,10 @@ import { type Day, hullOf, type Span, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fledging, incubation } from '../../room/lives.ts';
 import type { Bird, Egg } from '../../room/model.ts';
-import { count, listed } from '../../words.ts';
+import { count, daysRange, listed } from '../../words.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { daysRange, opening } from './words.ts';
+import { opening } from './words.ts';
 
 interface NoProfile extends Found {
   species: string;

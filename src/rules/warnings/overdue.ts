@@ -1,5 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import type { ObservationKey } from '../../journal/observations/index.ts';
+import { fromTo } from '../../words.ts';
 import { type Brood, mayHoldChicksUntil } from '../brood.ts';
 import { basisOf } from '../forecast/duration.ts';
 import { overdueFrom, shareHatchingAfter } from '../forecast/overdue.ts';
@@ -32,8 +33,7 @@ export const overdue: Warning<Overdue> = {
     'Incubation is counted from the day of full sitting, and each egg from its own clock. An egg is called overdue late rather than early, under a tail that the own clutches bear out. Sitting that began late or was broken off delays the hatch, so an overdue egg is a question: candle it, and leave it where it is while there is a doubt. Where nobody has looked since the first day of the hatch window, there may be chicks in there: listen, and see whether food is carried in, before anybody looks. Nothing here asks for an egg to be destroyed.',
   find: ({ day, broods }) => broods.flatMap((brood) => overdueIn(brood, day) ?? []),
   say({ eggs, one, sat, share, basis, where, unseen }) {
-    const days = sat.low === sat.high ? `day ${sat.high}` : `day ${sat.low}–${sat.high}`;
-    const time = `${days} of ${where === 'nest' ? 'sitting' : 'incubation'} (${basis})`;
+    const time = `day ${fromTo(sat.low, sat.high)} of ${where === 'nest' ? 'sitting' : 'incubation'} (${basis})`;
     if (unseen !== null) {
       const looked =
         unseen.since === null ? 'nobody has looked yet' : `nobody has looked since ${shortDay(unseen.since)}`;

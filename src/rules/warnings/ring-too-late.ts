@@ -1,8 +1,9 @@
 import { grouped } from '../../grouped.ts';
+import { daysRange } from '../../words.ts';
 import { unringed } from '../agenda/anchors.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { daysRange, names, opening } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface RingTooLate extends Found {
   chicks: string;

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { incubation, independence } from '../../room/lives.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
-import { count, listed, them } from '../../words.ts';
+import { count, few, listed, them } from '../../words.ts';
 import { askedUntil } from '../agenda/agenda.ts';
 import { GIVEN_UP } from '../agenda/state.ts';
 import { type Brood, isNeverSeen, mayHoldChicksUntil, profileIn } from '../brood.ts';
@@ -33,10 +33,8 @@ export const unaccounted: Warning<Unaccounted> = {
   find: unaccountedIn,
   say: ({ eggs, young, clutches }) => {
     const what = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(young > 0 ? [`${young} young`] : [])];
-    const named =
-      clutches.length > NAMED ? [...clutches.slice(0, NAMED), `${clutches.length - NAMED} more`] : clutches;
     return {
-      text: `${opening(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after ${eggs + young === 1 ? 'its' : 'their'} time, in ${listed(named)}. The season’s rates leave them open.`,
+      text: `${opening(listed(what))} ${eggs + young === 1 ? 'has' : 'have'} no end in the journal long after ${eggs + young === 1 ? 'its' : 'their'} time, in ${listed(few(clutches, NAMED))}. The season’s rates leave them open.`,
       check: `what became of ${them(eggs + young)}: one line a clutch with \`lost\`, \`died\`, \`independent\` or \`gone\``,
     };
   },

@@ -2,12 +2,11 @@ import { type Day, shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import { type Bird, refIn } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
-import { listed } from '../../words.ts';
+import { daysRange, listed } from '../../words.ts';
 import type { WarningLevel } from '../agenda/item.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { type Standing, standingOf, type Weighing, weighingsOf } from '../growth/weighings.ts';
 import { about, type Found, type Warning } from './warning.ts';
-import { daysRange } from './words.ts';
 
 interface Weight extends Found {
   /** What the scales showed of each, in words. */

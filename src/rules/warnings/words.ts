@@ -13,11 +13,6 @@ export function chicksWords(some: readonly Bird[]): string {
   return some.some(({ placeholder }) => placeholder) ? 'young (not counted)' : count(some.length, 'chick');
 }
 
-/** `11–13 d`. */
-export function daysRange({ low, high }: { low: number; high: number }): string {
-  return low === high ? `${low} d` : `${low}–${high} d`;
-}
-
 /** A sentence begins with a capital, unless it begins with the ref of an egg or chick. */
 export function opening(text: string): string {
   return /^[ec]\d/.test(text) ? text : capital(text);

@@ -1,7 +1,7 @@
 import { type Day, shortSpan } from '../../days.ts';
 import { isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef } from '../../room/model.ts';
-import { count, listed } from '../../words.ts';
+import { count, few, listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
 import { type Brood, livesOrMayHatch } from '../brood.ts';
 import { parentsLeft } from './parents.ts';
@@ -36,11 +36,7 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
     return view.broods.flatMap((brood) => crowdAt(brood, view, inOrder) ?? []);
   },
   say: ({ independent, dependent, when, parents }) => {
-    const more =
-      independent.length > NAMED
-        ? [...independent.slice(0, NAMED), `${independent.length - NAMED} more`]
-        : independent;
-    const who = [...more, ...(dependent > 0 ? [`${dependent} still fed`] : [])];
+    const who = [...few(independent, NAMED), ...(dependent > 0 ? [`${dependent} still fed`] : [])];
     return {
       text: `Young of an earlier clutch are with ${parents} at the next hatch (${when}): ${listed(who)}. They crowd the nest and beg food away from the new chicks.`,
       check:

@@ -3,11 +3,12 @@ import { hatchedOn } from '../../room/clock.ts';
 import { housingOf, independence } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
+import { daysRange } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { fedDays } from './feeders.ts';
 import { onFoot } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
-import { daysRange, names, opening } from './words.ts';
+import { names, opening } from './words.ts';
 
 interface YoungAway extends Found {
   who: string;

@@ -1,11 +1,6 @@
 import { expect, it } from 'vitest';
-import { daysRange, names, opening } from '../../../src/rules/warnings/words.ts';
+import { names, opening } from '../../../src/rules/warnings/words.ts';
 import { view, waxbills } from './warned.ts';
-
-it('says one figure where both ends of a range are alike', () => {
-  expect(daysRange({ low: 11, high: 13 })).toBe('11–13 d');
-  expect(daysRange({ low: 2, high: 2 })).toBe('2 d');
-});
 
 it('begins a sentence with a capital, but leaves the refs of eggs and chicks as they are written', () => {
   expect(opening('the young')).toBe('The young');

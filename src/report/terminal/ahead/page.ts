@@ -1,5 +1,6 @@
 import type { Day } from '../../../days.ts';
 import type { Estimate } from '../../../statistics/estimate.ts';
+import { fromTo } from '../../../words.ts';
 import { indented, type Page } from '../page.ts';
 
 /** How the page is laid out, and the day that it stands on. */
@@ -16,12 +17,7 @@ export function item(text: string, page: Page, indent = 2): string[] {
 export function estimateText({ mean, low, high }: Estimate): string {
   if (high === 0) return mean < 0.05 ? '–' : number(mean);
   if (low === high && number(mean) === String(low)) return String(low);
-  return `${number(mean)} (${range({ low, high })})`;
-}
-
-/** `4–9`, or `4` where all agree. */
-function range({ low, high }: { low: number; high: number }): string {
-  return low === high ? String(low) : `${low}–${high}`;
+  return `${number(mean)} (${fromTo(low, high)})`;
 }
 
 function number(value: number): string {

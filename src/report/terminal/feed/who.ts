@@ -4,7 +4,7 @@ import type { Bird } from '../../../room/model.ts';
 import type { Family, Hatching } from '../../../rules/feed/families.ts';
 import type { HousingPlan } from '../../../rules/feed/plan.ts';
 import { sumBy } from '../../../statistics/sums.ts';
-import { count } from '../../../words.ts';
+import { count, fromTo } from '../../../words.ts';
 import { dateSpan, weekdayDate } from '../dates.ts';
 import { indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
@@ -59,7 +59,7 @@ function youngWords(young: readonly Bird[], day: Day, where: string): string | n
   });
   const [least, most] = [Math.min(...ages), Math.max(...ages)];
   const heard = young.some(({ placeholder }) => placeholder);
-  return `${heard ? 'young heard, not counted,' : `${young.length} young`} ${where} (${least === most ? least : `${least}–${most}`} d)`;
+  return `${heard ? 'young heard, not counted,' : `${young.length} young`} ${where} (${fromTo(least, most)} d)`;
 }
 
 /** `4 eggs may hatch 14–17 Mar (about 2.6 chicks on average)`; after their days `4 eggs may have hatched 14–17 Mar …`. */

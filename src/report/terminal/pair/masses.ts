@@ -1,6 +1,7 @@
 import type { Standing } from '../../../rules/growth/weighings.ts';
 import type { EggLoss } from '../../../rules/incubator/loss.ts';
 import type { EggStory } from '../../../rules/season/story.ts';
+import { daysRange } from '../../../words.ts';
 import { percentRange } from '../season/figures.ts';
 
 /** What is known of an egg's size and weight; nothing for most. */
@@ -38,6 +39,5 @@ const VERDICTS = {
 
 /** The last weight of a chick in the nest, beside the usual ones. */
 export function weightOf({ grams, age, usual }: Standing): string {
-  const days = age.low === age.high ? `${age.low} d` : `${age.low}–${age.high} d`;
-  return `${grams} g at ${days} (usual ${usual.low.toFixed(1)}–${usual.high.toFixed(1)} g)`;
+  return `${grams} g at ${daysRange(age)} (usual ${usual.low.toFixed(1)}–${usual.high.toFixed(1)} g)`;
 }
