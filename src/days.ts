@@ -108,7 +108,8 @@ export function isoWeek(day: Day): { year: number; week: number } {
   return { year, week: Math.floor((thursday - dayOf(year, 1, 1)) / 7) + 1 };
 }
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+/** The months of a year as a short date names them, in order. */
+export const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /** `4 Mar`: a day for a sentence, where the year goes without saying. */
 export function shortDay(day: Day): string {

@@ -1,4 +1,4 @@
-import { civilDate } from '../../days.ts';
+import { civilDate, MONTHS } from '../../days.ts';
 import { naturallyNamed } from '../../findings/naturally.ts';
 import type { RoomSettings } from '../../journal/settings.ts';
 import type { Clutch } from '../../room/model.ts';
@@ -22,8 +22,6 @@ export interface Grouping {
   /** The group's name; null where nothing was written down, or nobody had the care. */
   of(care: Care, settings: GroupingSettings): string | null;
 }
-
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /** Everything that `--by` takes, and `all`, which does not divide. */
 export const groupings = {

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import { civilDate, type Day, dayOf, type Span } from '../../../days.ts';
+import { civilDate, type Day, dayOf, MONTHS, type Span } from '../../../days.ts';
 
 /** Where days lie on a timeline. */
 export interface Place extends Span {
@@ -43,7 +43,6 @@ export function Months({ at, from, to, day, id }: Place & { id: string }) {
   );
 }
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 /** More names than this would run into each other on paper. */
 const MOST_NAMES = 15;
 const STEPS = [1, 2, 3, 6, 12];
