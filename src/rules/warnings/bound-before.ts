@@ -1,6 +1,8 @@
 import { type Day, shortDay } from '../../days.ts';
 import { type Pair, together } from '../../room/model.ts';
+import { isDown } from '../../room/nests-down.ts';
 import { signsIn } from '../illness.ts';
+import { onlyOf } from '../stock/names.ts';
 import type { Found, View, Warning } from './warning.ts';
 
 interface BoundBefore extends Found {
@@ -40,12 +42,12 @@ export const boundBefore: Warning<BoundBefore> = {
 };
 
 function again({ day, find }: View, pair: Pair): BoundBefore | null {
-  const [hen, ...others] = pair.hen;
-  const bird = hen === undefined || others.length > 0 ? null : find(hen);
-  if (hen === undefined || bird === null || bird.fate !== null || !together(pair)) return null;
+  const [hen = ''] = pair.hen;
+  const bird = onlyOf(pair.hen, find);
+  if (bird === null || bird.fate !== null || !together(pair)) return null;
   const bound = bird.unwell.findLast(({ text }) => signsIn(text).includes('straining'))?.day;
   if (bound === undefined || day - bound > SEASON) return null;
-  const nests = pair.nestStates.filter(({ state }) => state !== 'removed' && state !== 'cleaned');
+  const nests = pair.nestStates.filter(({ state }) => !isDown(state));
   const eggs = pair.clutches.flatMap((clutch) => clutch.eggs);
   const since = [
     ...eggs.filter(({ laid }) => laid.from > bound + THAT_EGG).map(({ laid }) => ['egg', laid.to] as const),

@@ -1,6 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import { layingInterval } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
+import { isDown } from '../../room/nests-down.ts';
 import { illnessOf } from '../illness.ts';
 import { onlyOf } from '../stock/names.ts';
 import type { Found, View, Warning } from './warning.ts';
@@ -76,9 +77,7 @@ function nearLaying(pair: Pair, day: Day): boolean {
   if (last?.chicks.length === 0 && day - lastLaid <= AFTER_EGG + layingInterval(pair.profile)) return true;
   if (pair.here.eggs.size > 0) return false;
   const building = [
-    ...pair.nestStates
-      .filter(({ state }) => state !== 'removed' && state !== 'cleaned')
-      .map((state) => state.day),
+    ...pair.nestStates.filter(({ state }) => !isDown(state)).map((state) => state.day),
     ...pair.events.filter(({ key }) => key === 'courting').map((event) => event.day),
   ];
   return building.some((on) => on > lastLaid && on <= day && day - on <= AFTER_NEST);

@@ -1,7 +1,9 @@
 import { type Day, shortDay } from '../../days.ts';
 import { type Pair, together } from '../../room/model.ts';
+import { isDown } from '../../room/nests-down.ts';
 import { count } from '../../words.ts';
 import { clutchesOfHen, clutchLimit, firstEgg, inYearTo } from '../hen-year.ts';
+import { onlyOf } from '../stock/names.ts';
 import type { Found, View, Warning } from './warning.ts';
 
 interface OverLimit extends Found {
@@ -35,11 +37,10 @@ export const overLimit: Warning<OverLimit> = {
 };
 
 function overIn(view: View, pair: Pair): OverLimit | null {
-  const [hen, ...others] = pair.hen;
+  const [hen = ''] = pair.hen;
   const limit = clutchLimit(view.room, pair.profile);
-  const bird = hen === undefined || others.length > 0 ? null : view.find(hen);
-  if (hen === undefined || bird === null || limit === null || !together(pair) || bird.fate !== null)
-    return null;
+  const bird = onlyOf(pair.hen, view.find);
+  if (bird === null || bird.fate !== null || limit === null || !together(pair)) return null;
   const hers = clutchesOfHen(view.room, bird, view.find);
   const inYear = (day: Day) => inYearTo(hers, day);
   const found = (date: Day, laying: boolean): OverLimit => ({
@@ -62,7 +63,7 @@ function overIn(view: View, pair: Pair): OverLimit | null {
     return open && view.day - laid <= SHOWN ? found(laid, true) : null;
   }
   const nest = pair.nestStates.at(-1);
-  if (nest === undefined || nest.state === 'removed' || nest.state === 'cleaned') return null;
+  if (nest === undefined || isDown(nest.state)) return null;
   if (view.day - nest.day > SHOWN || nest.day <= laid || inYear(nest.day).length < limit) return null;
   // The nest of a clutch in course is no new offer.
   const busy =
