@@ -5,7 +5,7 @@ import type { RoomRecord } from '../../journal/record.ts';
 import { type Room, type Told, understanding } from '../../room/fold.ts';
 import type { About, Bird, Clutch, Egg, Pair } from '../../room/model.ts';
 import type { Sighting } from '../../room/sightings.ts';
-import { birdPartsOf, each, foods, type Part, partsOf } from './parts.ts';
+import { birdPartsOf, each, foods, nothing, type Part, partsOf } from './parts.ts';
 
 /** One statement of one observation, with what it turned out to mean. */
 export interface EventEntry extends Part {
@@ -93,7 +93,7 @@ function othersIn(record: RoomRecord, day: Day, { pairs, listed }: Names): Event
       return bird === undefined ? [] : bareNotes(one.log).map((entry) => ({ ...entry, bird }));
     }),
   ];
-  return [...notes.flatMap((note) => rows(note, [nobody], [])), ...roomRows(record)]
+  return [...notes.flatMap((note) => rows(note, [nothing], [])), ...roomRows(record)]
     .filter((row) => row.day <= day)
     .sort((a, b) => a.day - b.day);
 }
@@ -122,8 +122,6 @@ function* byTime(all: Iterable<EventEntry>): Generator<EventEntry> {
   }
   yield* ofDay.sort((a, b) => time(a) - time(b));
 }
-
-const nobody: Part = { what: null, who: null, count: null, amount: null, unit: null, details: null };
 
 /** Of an observation: when, what, and where it stands. */
 function circumstances({ entry, observation }: Sighting): Circumstances {
@@ -186,7 +184,7 @@ function roomRows({ settings }: RoomRecord): EventEntry[] {
       ...each(entry.done).map((part) => ({ key: 'done', ...part })),
       ...foods(entry.food ?? []).map((part) => ({ key: 'food', ...part })),
     ];
-    if (said.length === 0) return entry.note === null ? [] : rows(written(entry), [nobody], []);
+    if (said.length === 0) return entry.note === null ? [] : rows(written(entry), [nothing], []);
     return said.map((part, index) => ({ ...written(entry), ...part, found: null, part: index + 1 }));
   });
 }

@@ -17,7 +17,8 @@ export interface Part {
   details: string | null;
 }
 
-const nothing: Part = { what: null, who: null, count: null, amount: null, unit: null, details: null };
+/** A statement that says no more than its key. */
+export const nothing: Part = { what: null, who: null, count: null, amount: null, unit: null, details: null };
 
 const part = (some: Partial<Part>): Part => ({ ...nothing, ...some });
 const saying = (what: string | null) => part({ what });
