@@ -34,10 +34,14 @@ export function youngAtHome({ here }: Pair): Bird[] {
   return [...here.young].filter((bird) => !livesAway(bird));
 }
 
+/** Everyone who hatched of this pair's eggs or was ever fed in its nests, whatever became of them; its own first. */
+export function everReared({ clutches, guests }: Pair): Bird[] {
+  return [...clutches.flatMap(({ chicks }) => chicks), ...guests];
+}
+
 /** The young, guests included, that left the nest and were given no place of their own yet. */
 export function stillAtHome(pair: Pair): Bird[] {
-  const young = [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
-  return young.filter((bird) => bird.fate === null && isOut(bird) && livesWith(pair, bird));
+  return everReared(pair).filter((bird) => bird.fate === null && isOut(bird) && livesWith(pair, bird));
 }
 
 /** It was seen to leave the nest, or its kind is in none. */

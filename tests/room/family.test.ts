@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { everReared } from '../../src/room/family.ts';
 import { fullRef } from '../../src/room/model.ts';
 import { room } from '../rooms.ts';
 import { birdIn, codes, journal, until, waxbills } from './facts.ts';
@@ -15,6 +16,19 @@ function inFlight(log: string, files = {}): string[] {
   const there = stood.birds.filter(({ stays }) => stays.at(-1)?.housing === 'flight 3');
   return [...there.map(fullRef), ...codes(stood)];
 }
+
+it('a pair reared its own young and its guests, also those that died', () => {
+  const stood = known(`${chicks}\ndate: 2026-03-20, died: c1`, {
+    G: journal('LW-2', 'lavender waxbill', `${chicks}\ndate: 2026-03-19, fostered: {LW-1: c2}`),
+  });
+  const [pair] = stood.pairs;
+  expect(pair === undefined ? [] : everReared(pair).map(fullRef)).toEqual([
+    'LW-1/1/c1',
+    'LW-1/1/c2',
+    'LW-1/1/c3',
+    'LW-2/1/c2',
+  ]);
+});
 
 describe('a brood moved to the flight', () => {
   it('is all of it, once it feeds itself', () => {

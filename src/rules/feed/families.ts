@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import { eggClock, hatchedOn } from '../../room/clock.ts';
+import { everReared } from '../../room/family.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, incubation, usualClutch } from '../../room/lives.ts';
 import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
@@ -63,12 +64,15 @@ export interface FeedSources {
 /** Every pair of the room with those that it feeds or may feed soon. */
 export function nestFamilies(sources: FeedSources): Family[] {
   const { room, stock, facts } = sources;
+  const nests = grouped(
+    sources.broods.filter(({ where }) => where === 'nest'),
+    ({ pair }) => pair,
+  );
   return room.pairs.map((pair) => {
     const parents = parentsIn(pair, pair.housing, stock);
     const unnamed = together(pair) ? [pair.cock, pair.hen].filter((names) => names.length === 0).length : 0;
     const young = youngOn(pair, room.day, sources);
-    const broods = sources.broods.filter((brood) => brood.pair === pair && brood.where === 'nest');
-    const expected = broods.map((brood) => expectedOf(brood, sources));
+    const expected = (nests.get(pair) ?? []).map((brood) => expectedOf(brood, sources));
     return {
       pair,
       housing: pair.housing,
@@ -126,8 +130,8 @@ export function mouthsOn(pair: Pair, day: Day, sources: FeedSources): Mouth[] {
 }
 
 /** Young that this pair fed on the day. */
-function youngOn(pair: Pair, day: Day, { room, stock, facts }: FeedSources): Bird[] {
-  return room.birds.filter((bird) => {
+function youngOn(pair: Pair, day: Day, { stock, facts }: FeedSources): Bird[] {
+  return everReared(pair).filter((bird) => {
     // Whoever is in a nest has hatched and does not feed itself.
     if (bird.stays.findLast(({ from }) => from <= day)?.nest !== pair) return false;
     if ((bird.fate?.day ?? Infinity) <= day || stock.of(bird)?.status === 'unaccounted') return false;

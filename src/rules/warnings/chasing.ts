@@ -1,4 +1,5 @@
 import { shortDay } from '../../days.ts';
+import { everReared } from '../../room/family.ts';
 import { housingOf, isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef, type Pair } from '../../room/model.ts';
 import { walksOff } from '../../species/walks-off.ts';
@@ -144,11 +145,6 @@ function endsChase(gone: Parent | null, chase: Pair['chasing'][number] | undefin
   return gone === null || chase?.by == null || gone === chase.by || gone === chase.at;
 }
 
-/** Everyone who was ever fed in this pair's nests. */
-function youngOf(pair: Pair): Bird[] {
-  return [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
-}
-
 /** What keepers call several of them. */
 const YOUNG = /^(?:the )?(?:young|chicks?|nestlings?|fledglings?)$/i;
 
@@ -156,12 +152,12 @@ const YOUNG = /^(?:the )?(?:young|chicks?|nestlings?|fledglings?)$/i;
 function isYoung(pair: Pair, at: string | null): boolean {
   if (at === null) return false;
   if (YOUNG.test(at)) return true;
-  return youngOf(pair).some((bird) => [bird.ref, bird.id, bird.ring, fullRef(bird)].includes(at));
+  return everReared(pair).some((bird) => [bird.ref, bird.id, bird.ring, fullRef(bird)].includes(at));
 }
 
 /** Whether young live where the pair does: who drives one drives the next. */
 function liveWith(pair: Pair): boolean {
-  return youngOf(pair).some((bird) => bird.fate === null && housingOf(bird) === pair.housing);
+  return everReared(pair).some((bird) => bird.fate === null && housingOf(bird) === pair.housing);
 }
 
 function feedingWordsOf(brood: Brood, { day }: View): string {
