@@ -13,6 +13,11 @@ export function* inTurn<T>(all: Iterable<T>): Generator<T[]> {
   if (part.length > 0) yield part;
 }
 
+/** Something for each of some names, by that name. */
+export function byName<K extends string, T>(names: readonly K[], of: (name: K) => T): Record<K, T> {
+  return Object.fromEntries(names.map((name) => [name, of(name)])) as Record<K, T>;
+}
+
 /** Things by what they have in common, both in the order in which they come. */
 export function grouped<T, K>(all: Iterable<T>, keyOf: (one: T) => K): Map<K, [T, ...T[]]> {
   const groups = new Map<K, [T, ...T[]]>();

@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { grouped, inTurn } from '../src/grouped.ts';
+import { byName, grouped, inTurn } from '../src/grouped.ts';
+
+it('of each name there is something under that name, in their order', () => {
+  const eggs = byName(['laid', 'hatched'], (name) => name.length);
+  expect(Object.entries(eggs)).toEqual([
+    ['laid', 4],
+    ['hatched', 7],
+  ]);
+});
 
 describe('things by what they have in common', () => {
   it('stand beside their like, in the order in which they come', () => {

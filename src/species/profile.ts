@@ -1,3 +1,4 @@
+import { byName } from '../grouped.ts';
 import { type TraitKey, traitByName, traitKeys } from './traits.ts';
 import { absurd, validateProfile } from './validate.ts';
 import { type Problem, readValue } from './value.ts';
@@ -154,8 +155,7 @@ function nameFrom(id: string): string {
 }
 
 function emptyProfile(id: string): Profile {
-  const nothing = Object.fromEntries(traitKeys.map((key) => [key, null])) as Record<TraitKey, null>;
-  return { id, species: nameFrom(id), scientific: '', also: [], ...nothing };
+  return { id, species: nameFrom(id), scientific: '', also: [], ...byName(traitKeys, () => null) };
 }
 
 function readName(profile: Profile, key: string, value: unknown, problems: Problem[]): void {

@@ -1,3 +1,4 @@
+import { byName } from '../grouped.ts';
 import type { Profile } from './profile.ts';
 
 /** The keys of a profile that hold a sourced value. */
@@ -74,13 +75,14 @@ function written(property: TraitKey): string {
   return property.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 }
 
-export const traits = Object.fromEntries(
-  traitKeys.map((property) => [property, { ...table[property], property, name: written(property) }]),
-) as Record<TraitKey, Trait>;
+export const traits = byName(
+  traitKeys,
+  (property): Trait => ({ ...table[property], property, name: written(property) }),
+);
 
-const byName = new Map(traitKeys.map((key) => [traits[key].name, traits[key]]));
+const known = new Map(traitKeys.map((key) => [traits[key].name, traits[key]]));
 
 /** The trait that a profile file calls `name`, or null. */
 export function traitByName(name: string | undefined): Trait | null {
-  return byName.get(name ?? '') ?? null;
+  return known.get(name ?? '') ?? null;
 }

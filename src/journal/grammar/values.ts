@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { Place } from '../../findings/finding.ts';
 import { nearest } from '../../findings/nearest.ts';
+import { byName } from '../../grouped.ts';
 import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
 import { flowText } from '../print.ts';
 import { refuse } from './issue.ts';
@@ -36,7 +37,7 @@ export const empty = z
 
 /** One of a few words. A near miss is refused with the word that was probably meant. */
 export function word<const W extends string>(...words: readonly W[]) {
-  return wordOf(Object.fromEntries(words.map((one) => [one, {}])) as Vocabulary<W>);
+  return wordOf<W>(byName(words, () => ({})));
 }
 
 /** As {@link word}, where keepers have other words for some of them. */

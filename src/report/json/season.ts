@@ -1,5 +1,6 @@
 import { max } from 'd3-array';
 import { formatDay } from '../../days.ts';
+import { byName } from '../../grouped.ts';
 import type { Block, Reared } from '../../rules/season/block.ts';
 import type { Comparison } from '../../rules/season/compare.ts';
 import type { MeasureWords } from '../../rules/season/measures/index.ts';
@@ -98,7 +99,10 @@ export function blockData(block: Block, measures: readonly MeasureWords[]) {
 }
 
 function byMeasure<T>(measures: readonly MeasureWords[], of: (name: MeasureWords['name']) => T) {
-  return Object.fromEntries(measures.map(({ name }) => [name, of(name)])) as Record<MeasureWords['name'], T>;
+  return byName(
+    measures.map(({ name }) => name),
+    of,
+  );
 }
 
 export function rearedData({ taken, hatched, fledged, independent, died }: Reared) {

@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { byName } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { betaInterval, betaMean } from '../../statistics/beta.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
@@ -105,8 +106,5 @@ function basisOf(species: string | null, beliefs: ReturnType<ReturnType<typeof b
     const { share: belief, own } = beliefs[step];
     return { mean: betaMean(belief), ...betaInterval(belief, 0.8), own };
   };
-  return {
-    species,
-    ...(Object.fromEntries(steps.map((step) => [step, share(step)])) as Record<Step, StepShare>),
-  };
+  return { species, ...byName(steps, share) };
 }

@@ -1,3 +1,4 @@
+import { byName } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Beta, betaUpdate } from '../../statistics/beta.ts';
 import { commonDesignEffect } from '../../statistics/design-effect.ts';
@@ -53,10 +54,10 @@ const LIKENESS = { least: 0.02, most: 0.9 };
 export function beliefsOf(room: Room): (species: string | null) => Beliefs {
   const clutches = room.pairs.flatMap((pair) => pair.clutches);
   const rates = ratesOf({ clutches, day: room.day, settings: room.settings }, groupings.species);
-  const likeness = Object.fromEntries(steps.map((step) => [step, likenessOf([...rates.values()], step)]));
+  const likeness = byName(steps, (step) => likenessOf([...rates.values()], step));
   const known = new Map<string | null, Beliefs>();
   return (species) => {
-    const found = known.get(species) ?? believed(species, rates, likeness as Record<Step, number>);
+    const found = known.get(species) ?? believed(species, rates, likeness);
     known.set(species, found);
     return found;
   };
@@ -79,7 +80,7 @@ function believed(
       own: { k: own?.k ?? 0, n: own?.n ?? 0, clutches: filled(own?.clusters ?? []).length },
     };
   };
-  return Object.fromEntries(steps.map((step) => [step, one(step)])) as Beliefs;
+  return byName(steps, one);
 }
 
 /**

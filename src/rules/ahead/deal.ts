@@ -1,3 +1,4 @@
+import { byName } from '../../grouped.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import { fledging, incubation, independence, usualClutch } from '../../room/lives.ts';
 import type { Clutch } from '../../room/model.ts';
@@ -54,7 +55,7 @@ export function speciesDraws(
   const name = species ?? '';
   return {
     beliefs,
-    shares: Object.fromEntries(steps.map((step) => [step, drawn(step)])) as Record<Step, Float64Array>,
+    shares: byName(steps, drawn),
     incubation: times('incubation', durations('incubation', name, incubation(profile))),
     fledging: times('fledging', durations('fledging', name, fledging(profile))),
     independence: times('independence', bookDuration(independence(profile))),

@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { byName } from '../../grouped.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
 import { type ClusteredProportion, clusteredProportion } from '../../statistics/design-effect.ts';
 import type { Proportion } from '../../statistics/proportions.ts';
@@ -54,16 +55,15 @@ const byCredit = [...new Set(measureNames.map((name) => measures[name].credit))]
 /** What the verdicts on a group's cohorts add up to so far. */
 type Tally = Pick<Rate, 'open' | 'outside'> & { clusters: Proportion[] };
 
-function eachMeasure<T>(make: (name: MeasureName) => T): Record<MeasureName, T> {
-  return Object.fromEntries(measureNames.map((name) => [name, make(name)])) as Record<MeasureName, T>;
-}
-
 function noTallies(): Record<MeasureName, Tally> {
-  return eachMeasure(() => ({ clusters: [], open: 0, outside: 0 }));
+  return byName(measureNames, () => ({ clusters: [], open: 0, outside: 0 }));
 }
 
 function ratesFrom(tallies: Record<MeasureName, Tally>): Rates {
-  return eachMeasure((name) => ({ ...clusteredProportion(tallies[name].clusters), ...tallies[name] }));
+  return byName(measureNames, (name) => ({
+    ...clusteredProportion(tallies[name].clusters),
+    ...tallies[name],
+  }));
 }
 
 function count(tally: Tally, verdict: Verdict, alike: Alike): void {
