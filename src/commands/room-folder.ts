@@ -26,7 +26,7 @@ export function roomFolder(places: Places): string {
     const nearest = nearestRoom(places.here);
     if (nearest !== undefined) return nearest;
     throw new UsageError(
-      `No room here: neither this folder nor one above it has a nestlog.yaml. Name the room's folder with --journals or NESTLOG_JOURNALS.`,
+      `No room here: neither this folder nor one above it has a nestlog.yaml. Name the room's folder with --journals or NESTLOG_JOURNALS, or begin one: nestlog start room.`,
     );
   }
   const folder = resolve(places.here, named);

@@ -43,7 +43,7 @@ describe('the room', () => {
 describe('no room', () => {
   it('is said with what to do about it', () => {
     expect(() => find(at('empty'))).toThrow(UsageError);
-    expect(() => find(at('empty'))).toThrow(/--journals or NESTLOG_JOURNALS/);
+    expect(() => find(at('empty'))).toThrow(/--journals or NESTLOG_JOURNALS, or begin one/);
   });
 
   it('is named where a file or a folder inside of it was given', () => {
