@@ -4,6 +4,7 @@ import { enteredOn } from '../room/lives.ts';
 import type { Bird } from '../room/model.ts';
 import { few, listed } from '../words.ts';
 import { GIVEN_UP } from './agenda/state.ts';
+import { type Housed, timesHoused } from './housed.ts';
 import { type Illness, illnessesOf } from './illness.ts';
 import { type Mateship, mateshipsByBird } from './stock/mateships.ts';
 import { birdsByName, type FindBird } from './stock/names.ts';
@@ -33,12 +34,9 @@ export interface Quarantine {
   meetings: Meeting[];
 }
 
-/** A time that a bird spent in one housing; `to` is the day on which it left, or the day after its death there. */
-interface Presence {
+/** One that spent a time in a housing; `to` is the day on which it left, or the day after its death there. */
+interface Presence extends Housed {
   bird: Bird;
-  housing: string;
-  from: Day;
-  to: Day;
 }
 
 /** So many birds are named, and the others counted. */
@@ -250,27 +248,15 @@ function presentIn(birds: readonly Bird[], housings: ReadonlySet<string>): Map<s
   const there = new Map<string, Presence[]>([...housings].map((housing) => [housing, []]));
   for (const bird of birds) {
     if (bird.placeholder || !housingsOf(bird).some((housing) => housings.has(housing))) continue;
-    for (const presence of presencesOf(bird)) there.get(presence.housing)?.push(presence);
+    for (const presence of presencesOf(bird)) there.get(presence.housing)?.push({ bird, ...presence });
   }
   return there;
 }
 
-/** Where a bird was and from when to when: as long as it stayed in one housing, less the time it was out of the room. */
-function presencesOf(bird: Bird): Presence[] {
-  const all: Presence[] = [];
-  bird.stays.forEach((stay, i) => {
-    const { from, housing } = stay;
-    const to = bird.stays[i + 1]?.from ?? goneBy(bird);
-    const last = all.at(-1);
-    if (housing === null || from >= to) return;
-    if (last?.housing === housing && last.to === from) last.to = to;
-    else all.push({ bird, housing, from, to });
-  });
-  return bird.absences.reduce(
-    (left, { fate, until }) =>
-      fate.kind === 'gone' ? left.flatMap((one) => without(one, { from: fate.day, to: until })) : left,
-    all,
-  );
+/** Where a bird was and from when to when; one that was missing may have been in its housing all the time. */
+function presencesOf(bird: Bird): Housed[] {
+  const left = bird.absences.filter(({ fate }) => fate.kind === 'gone');
+  return timesHoused(bird, goneBy(bird), left);
 }
 
 /** Who dies was there on that day, be it the day on which it came. */

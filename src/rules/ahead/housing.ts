@@ -1,4 +1,4 @@
-import { type Day, type Span, without } from '../../days.ts';
+import type { Day, Span } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
@@ -6,6 +6,7 @@ import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import { sumOf } from '../../statistics/sums.ts';
 import type { Brood } from '../brood.ts';
+import { type Housed, timesHoused } from '../housed.ts';
 import type { Course } from './courses.ts';
 import { NEVER } from './fate.ts';
 import { countBy, type Week } from './weeks.ts';
@@ -75,27 +76,14 @@ export function housingAhead(
   };
 }
 
-interface OwnStay {
-  housing: string;
-  from: Day;
-  to: Day;
-}
-
-/** A bird's stays in one housing while it feeds itself and is in the room; the last is open. */
-function ownStays(bird: Bird, day: Day): OwnStay[] {
+/** Where a bird lived while it fed itself and was in the room: while it is lent or missing the housing is free for others. */
+function ownStays(bird: Bird, day: Day): Housed[] {
   if (bird.placeholder) return [];
   const end = bird.fate?.day ?? day + 1;
   const since = bird.ref === null ? Number.NEGATIVE_INFINITY : (bird.independent?.day ?? end);
-  return bird.stays.flatMap(({ from, housing }, i) => {
-    const to = Math.min(end, bird.stays[i + 1]?.from ?? end);
-    const begun = Math.max(from, since);
-    if (housing === null || begun >= to) return [];
-    // While it is lent or missing the housing is free for others.
-    return bird.absences.reduce(
-      (left, { fate, until }) => left.flatMap((one) => without(one, { from: fate.day, to: until })),
-      [{ housing, from: begun, to }],
-    );
-  });
+  return timesHoused(bird, end)
+    .map((one) => ({ ...one, from: Math.max(one.from, since) }))
+    .filter(({ from, to }) => from < to);
 }
 
 function weanedPlace(
