@@ -33,18 +33,22 @@ export function measuredUse(families: readonly Family[], sources: FeedSources): 
   const { room } = sources;
   const roomLog = foodInRoom(room.settings, room.day);
   return foods.flatMap((food) => [
-    ...families.flatMap((family) => latest(family.pair.id, food, family.pair.food, [family], sources)),
-    ...latest(null, food, roomLog, families, sources),
+    ...families.flatMap((family) => {
+      const { id, food: written } = family.pair;
+      return latest(food, { pair: id, written, families: [family] }, sources);
+    }),
+    ...latest(food, { pair: null, written: roomLog, families }, sources),
   ]);
 }
 
-function latest(
-  pair: string | null,
-  food: Food,
-  written: Pair['food'],
-  families: readonly Family[],
-  sources: FeedSources,
-): Measured[] {
+/** What a journal, or the room's log where no pair is named, says of food, and who eats of it. */
+interface Written {
+  pair: string | null;
+  written: Pair['food'];
+  families: readonly Family[];
+}
+
+function latest(food: Food, { pair, written, families }: Written, sources: FeedSources): Measured[] {
   const last = written
     .map(({ day, kinds }) => {
       const of = kinds.filter(({ kind }) => foodNamed(kind) === food);

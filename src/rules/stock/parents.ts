@@ -1,6 +1,6 @@
 import { shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
-import type { Bird, Clutch } from '../../room/model.ts';
+import type { Bird } from '../../room/model.ts';
 import type { Mateship } from './mateships.ts';
 import type { FindBird } from './names.ts';
 
@@ -42,7 +42,7 @@ export function parentsOf(bird: Bird, lines: Lines): Parents {
     return { sire: { ...UNKNOWN, doubt }, dam: { ...UNKNOWN, doubt } };
   }
   const listedSire = bird.listed?.sire.length === 1;
-  const doubt = listedSire || bird.clutch === null ? null : anotherCock(bird, bird.clutch, sire, dam, lines);
+  const doubt = listedSire ? null : anotherCock(bird, { sire, dam }, lines);
   return { sire: doubt === null ? sire : { ...UNKNOWN, doubt }, dam };
 }
 
@@ -70,9 +70,9 @@ export function hatchedAfter(parent: Bird, young: Bird): boolean {
 }
 
 /** Which other cock may be the sire, because the hen had lately been with him when the egg was laid. */
-function anotherCock(bird: Bird, clutch: Clutch, sire: Parent, dam: Parent, lines: Lines): string | null {
-  if (dam.bird === null || sire.id === null) return null;
-  const laid = bird.egg?.laid ?? { from: clutch.opened, to: clutch.opened };
+function anotherCock({ clutch, egg }: Bird, { sire, dam }: Parents, lines: Lines): string | null {
+  if (clutch === null || dam.bird === null || sire.id === null) return null;
+  const laid = egg?.laid ?? { from: clutch.opened, to: clutch.opened };
   for (const mateship of lines.mateships.get(dam.bird) ?? []) {
     const cocks = mateship.cock.map((name) => lines.find(name)?.id ?? name);
     if (cocks.length === 1 && cocks[0] === sire.id) continue;
