@@ -156,6 +156,7 @@ describe('who eats where', () => {
   it('a parent whose name nobody wrote eats as the other', () => {
     const both = waxbills(HATCHED);
     const unnamed = { 'LW-1': (both['LW-1'] ?? '').replace('cock: A\n', '') };
+    expect(unnamed).not.toEqual(both);
     const eaten = (files: Files) => plan(files, '2026-03-20').totals;
     for (const food of foods) {
       expect(eaten(unnamed)[food].likely, food).toBeCloseTo(eaten(both)[food].likely, 9);
