@@ -1,4 +1,4 @@
-import { figuresMeant } from '../findings/figures.ts';
+import { figuresMeant } from '../findings/figures-meant.ts';
 import type { Grade, Range, Sourced } from './profile.ts';
 import type { Trait } from './traits.ts';
 

@@ -1,5 +1,5 @@
 import type { FindingKind } from '../codes.ts';
-import { figuresMeant, hoursMeant } from '../figures.ts';
+import { figuresMeant, hoursMeant } from '../figures-meant.ts';
 import type { FindingArgs } from '../finding.ts';
 
 const meant = ({ suggestion }: FindingArgs) => (suggestion ? `did you mean ${suggestion}?` : null);

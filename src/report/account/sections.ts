@@ -4,7 +4,7 @@ import type { AccountClutch } from '../../rules/account/clutch.ts';
 import { either, fromTo } from '../../words.ts';
 import { guestsWords } from '../season.ts';
 import { dateSpan, shortDate } from '../terminal/dates.ts';
-import { number, percent, percentRange } from '../terminal/season/figures.ts';
+import { number, percent, percentRange } from '../terminal/figures.ts';
 import { visibleData } from '../terminal/visible.ts';
 import { losses, openings } from './words.ts';
 

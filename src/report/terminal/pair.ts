@@ -2,11 +2,11 @@ import type { Day } from '../../days.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { guestsWords, inCareWords } from '../season.ts';
 import { columns } from './columns.ts';
+import { percent, percentRange } from './figures.ts';
 import { aside, indented, type Page, type Screen, section, textOf } from './page.ts';
 import { clutchFacts, clutchHead, titleOf } from './pair/facts.ts';
 import { fateLines } from './pair/fates.ts';
 import { LEGEND, timelineLines } from './pair/timeline.ts';
-import { percent } from './season/figures.ts';
 import { fitted, without } from './season/page.ts';
 import { styles } from './style.ts';
 import { pad, wrap } from './width.ts';
@@ -49,10 +49,7 @@ function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
 function rateLines({ own, others, reared, measures }: PairStory, page: Page): string[] {
   const rows = measures.map(({ name, title }) => {
     const [mine, rest] = [own.rates[name], others.rates[name]];
-    const range =
-      mine.low === null || mine.high === null
-        ? ''
-        : `${Math.round(100 * mine.low)}–${Math.round(100 * mine.high)} %`;
+    const range = mine.low === null || mine.high === null ? '' : percentRange(mine.low, mine.high);
     return [title, share(mine), range, share(rest), mine.open > 0 ? `${mine.open} open` : ''];
   });
   if (rows.every(([, mine]) => mine === '–'))

@@ -1,6 +1,6 @@
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { SeasonData } from '../../json/season.ts';
-import { percent, pointsRange } from '../../terminal/season/figures.ts';
+import { percent, pointsRange } from '../../terminal/figures.ts';
 import { DIFFERENCES, ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';
 

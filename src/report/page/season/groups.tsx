@@ -1,6 +1,6 @@
 import type { BlockData } from '../../json/season.ts';
 import { GROUP_HEADS, GROUP_NOTE } from '../../season.ts';
-import { percent } from '../../terminal/season/figures.ts';
+import { percent } from '../../terminal/figures.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';
 

@@ -4,7 +4,7 @@ import { grouped } from '../../../grouped.ts';
 import { count } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { dateSpan } from '../../terminal/dates.ts';
-import { percent, percentRange } from '../../terminal/season/figures.ts';
+import { percent, percentRange } from '../../terminal/figures.ts';
 import { Bar, Whisker } from '../strip.tsx';
 import { type Course, spanOf } from '../timeline/course.ts';
 import { MonthLines, type Place, placeOn, wholeMonths } from '../timeline/months.tsx';

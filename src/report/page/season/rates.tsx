@@ -1,7 +1,7 @@
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { SeasonData } from '../../json/season.ts';
 import { HOW } from '../../season.ts';
-import { percent, percentRange } from '../../terminal/season/figures.ts';
+import { percent, percentRange } from '../../terminal/figures.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';
 

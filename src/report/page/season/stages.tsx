@@ -1,6 +1,6 @@
 import type { SeasonData } from '../../json/season.ts';
 import { STAGE_NOTE } from '../../season.ts';
-import { number, percent, percentRange } from '../../terminal/season/figures.ts';
+import { number, percent, percentRange } from '../../terminal/figures.ts';
 import { STAGE_WORDS } from '../../terminal/season/stages.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';

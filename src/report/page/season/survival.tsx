@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { area, curveStepAfter, line } from 'd3-shape';
 import type { SeasonBook } from '../../../rules/season/season.ts';
 import type { SeasonData } from '../../json/season.ts';
-import { number, percent, percentRange } from '../../terminal/season/figures.ts';
+import { number, percent, percentRange } from '../../terminal/figures.ts';
 import { survivalWords } from '../../terminal/season/survival.ts';
 import { Figure } from '../figure.tsx';
 import { Table } from '../table.tsx';

@@ -2,7 +2,7 @@ import type { Standing } from '../../../rules/growth/weighings.ts';
 import type { EggLoss } from '../../../rules/incubator/loss.ts';
 import type { EggStory } from '../../../rules/season/story.ts';
 import { daysRange } from '../../../words.ts';
-import { percentRange } from '../season/figures.ts';
+import { percentRange } from '../figures.ts';
 
 /** What is known of an egg's size and weight; nothing for most. */
 export function eggMasses({ egg, volume, loss }: EggStory): string[] {

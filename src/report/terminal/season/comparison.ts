@@ -1,8 +1,8 @@
 import type { Comparison, RateComparison } from '../../../rules/season/compare.ts';
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
+import { percent, pointsRange } from '../figures.ts';
 import { indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
-import { percent, pointsRange } from './figures.ts';
 import { fitted } from './page.ts';
 
 interface Words {

@@ -3,10 +3,10 @@ import type { Block } from '../../../rules/season/block.ts';
 import type { Ranking } from '../../../rules/season/ranking.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
 import { GROUP_HEADS, GROUP_NOTE } from '../../season.ts';
+import { percent, percentRange } from '../figures.ts';
 import { aside, indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
 import { pad, truncate, widthOf } from '../width.ts';
-import { percent, percentRange } from './figures.ts';
 import { fitted } from './page.ts';
 import { intervalBar } from './plots.ts';
 

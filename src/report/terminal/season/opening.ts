@@ -2,9 +2,9 @@ import type { SeasonBook } from '../../../rules/season/season.ts';
 import type { Danger } from '../../../rules/season/survival.ts';
 import { sumOf } from '../../../statistics/sums.ts';
 import { count } from '../../../words.ts';
+import { days } from '../figures.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
-import { days } from './figures.ts';
 
 export function openingLines(book: SeasonBook, width: number): string[] {
   return wrap(storyOf(book), width);

@@ -1,9 +1,9 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
+import { percent, percentRange } from '../figures.ts';
 import type { Page } from '../page.ts';
 import { pad, wrap } from '../width.ts';
-import { percent, percentRange } from './figures.ts';
 import { intervalBar } from './plots.ts';
 
 const TITLE = 23;

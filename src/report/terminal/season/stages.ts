@@ -1,8 +1,8 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { Stage } from '../../../rules/season/stages.ts';
 import { STAGE_NOTE } from '../../season.ts';
+import { number, percentRange } from '../figures.ts';
 import { aside, type Page } from '../page.ts';
-import { number, percentRange } from './figures.ts';
 import { fitted, without } from './page.ts';
 
 export const STAGE_WORDS: Record<Stage['stage'], string> = {

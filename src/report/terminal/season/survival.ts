@@ -1,9 +1,9 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { SurvivalRow } from '../../../rules/season/survival.ts';
 import { count } from '../../../words.ts';
+import { days, number, percent, percentRange } from '../figures.ts';
 import { aside, indented, type Page } from '../page.ts';
 import { pad } from '../width.ts';
-import { days, number, percent, percentRange } from './figures.ts';
 import { stepPlot } from './plots.ts';
 
 const HEIGHT = 4;

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { figuresMeant, hoursMeant } from '../../src/findings/figures.ts';
+import { figuresMeant, hoursMeant } from '../../src/findings/figures-meant.ts';
 
 it.each([
   ['30 days', 'days', '30'],

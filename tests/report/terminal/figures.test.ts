@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  days,
-  number,
-  percent,
-  percentRange,
-  pointsRange,
-} from '../../../../src/report/terminal/season/figures.ts';
+import { days, number, percent, percentRange, pointsRange } from '../../../src/report/terminal/figures.ts';
 
 describe('figures in words', () => {
   it.each([
