@@ -6,7 +6,7 @@ import { birdsByName, type FindBird, onlyOf } from './stock/names.ts';
 export type Parent = 'cock' | 'hen';
 
 /** A parent that is no longer with its nest. */
-export interface Absence {
+export interface ParentAway {
   /** Null where the journal does not say which of the two was taken away. */
   parent: Parent | null;
   bird: Bird | null;
@@ -16,8 +16,8 @@ export interface Absence {
 }
 
 /** Which parents of a nest are dead, gone or taken from it, oldest first; without a clutch, since the pair began. */
-export function absencesFrom({ pair, clutch, room }: Pick<Brood, 'pair' | 'clutch' | 'room'>): Absence[] {
-  const away: Absence[] = [];
+export function absencesFrom({ pair, clutch, room }: Pick<Brood, 'pair' | 'clutch' | 'room'>): ParentAway[] {
+  const away: ParentAway[] = [];
   const since = clutch?.opened ?? Number.NEGATIVE_INFINITY;
   const last = together(pair) ? undefined : pair.partings.at(-1);
   const parting = last !== undefined && last.day >= since ? last : undefined;

@@ -1,7 +1,7 @@
 import { shortDay } from '../../days.ts';
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
-import { type Absence, absencesFrom } from '../absences.ts';
+import { absencesFrom, type ParentAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { feedersOf, feedingWords, unfedSince } from './feeders.ts';
 import { absenceWords, leavesCold, needsWarmth, onFoot } from './parents.ts';
@@ -79,13 +79,13 @@ function awayFrom(view: View, brood: Brood): FeederAway | null {
 }
 
 /** It lives where that parent does: the two were taken out together, so that the other can begin anew. */
-function wentAlong(young: Bird, { bird: parent }: Absence): boolean {
+function wentAlong(young: Bird, { bird: parent }: ParentAway): boolean {
   const housing = housingOf(young);
   return parent !== null && parent.fate === null && housing !== null && housing === housingOf(parent);
 }
 
 /** The one that is away, or nobody knows who, chased hard or fiercely in the week before. */
-function hasChased({ pair }: Brood, { day, parent }: Absence): boolean {
+function hasChased({ pair }: Brood, { day, parent }: ParentAway): boolean {
   return pair.chasing.some(
     ({ level, by, ...seen }) =>
       (level === 'hard' || level === 'fierce') &&
@@ -96,7 +96,7 @@ function hasChased({ pair }: Brood, { day, parent }: Absence): boolean {
 }
 
 /** Before the parting it was fed by somebody else than the one that is away. */
-function knownFeeder(bird: Bird, { day, parent }: Absence): boolean {
+function knownFeeder(bird: Bird, { day, parent }: ParentAway): boolean {
   const feeders = feedersOf(bird, day)?.who;
   return parent !== null && feeders !== undefined && [...feeders].some((who) => who !== parent);
 }

@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import { shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import type { Bird } from '../../room/model.ts';
-import type { Absence } from '../absences.ts';
+import type { ParentAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { names } from './words.ts';
 
@@ -20,7 +20,7 @@ export function feedersOf(bird: Bird, by: Day): { day: Day; who: Set<Feeder> } |
  * The young of a nest that nobody who is left was seen feeding on a later day than the loss, nor had a full crop then.
  * Who came out or was counted only after the others were fed asks for no new proof: the parent goes on.
  */
-export function unfedSince({ pair, young, hatched }: Brood, absence: Absence): Bird[] {
+export function unfedSince({ pair, young, hatched }: Brood, absence: ParentAway): Bird[] {
   const days = hatched.flatMap((bird) => fedDays(bird, absence));
   const last = days.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...days);
   return young.filter((bird) => {
@@ -32,7 +32,7 @@ export function unfedSince({ pair, young, hatched }: Brood, absence: Absence): B
 /** The later days on which it was fed by somebody who is still there, or had a full crop; none before an empty one, or its death. */
 export function fedDays(
   { fedBy, crops, fate }: Bird,
-  { day, parent }: Pick<Absence, 'day' | 'parent'>,
+  { day, parent }: Pick<ParentAway, 'day' | 'parent'>,
 ): Day[] {
   if (fate?.kind === 'died') return [];
   const empty = crops.findLast(({ crop }) => crop === 'empty')?.day ?? day;

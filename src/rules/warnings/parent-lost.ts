@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import { count, listed, them } from '../../words.ts';
-import { type Absence, absencesFrom } from '../absences.ts';
+import { absencesFrom, type ParentAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { unfedSince } from './feeders.ts';
 import { absenceWords, eggsToWarm, leavesCold, needsWarmth, onFoot, other, unbrooded } from './parents.ts';
@@ -80,7 +80,7 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
 }
 
 function leftWords(
-  { parent }: Absence,
+  { parent }: ParentAway,
   { alone, goesOn, cold, whom }: { alone: boolean; goesOn: boolean; cold: Day | null; whom: string },
 ): string {
   if (!alone || parent === null) return `Nobody is left to keep ${whom} warm.`;
@@ -91,13 +91,13 @@ function leftWords(
 }
 
 /** The day of the last look, where that found nobody on the eggs since the loss. */
-function coldSince({ clutch }: Brood, { day }: Absence): Day | null {
+function coldSince({ clutch }: Brood, { day }: ParentAway): Day | null {
   const last = clutch?.sittings.at(-1);
   return last !== undefined && last.by === 'off' && last.day >= day ? last.day : null;
 }
 
 /** The other parent was seen sitting, or feeding them all, on a later day. */
-function seenSince(brood: Brood, absence: Absence): boolean {
+function seenSince(brood: Brood, absence: ParentAway): boolean {
   if (brood.young.length > 0) return unfedSince(brood, absence).length === 0;
   const { day, parent } = absence;
   return (

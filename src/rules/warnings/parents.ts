@@ -1,6 +1,6 @@
 import type { Bird, Egg } from '../../room/model.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import type { Absence, Parent } from '../absences.ts';
+import type { Parent, ParentAway } from '../absences.ts';
 import { type Brood, mayHatch, profileIn } from '../brood.ts';
 import { mayStillHatch } from '../season/fates.ts';
 
@@ -13,7 +13,7 @@ export function other(parent: Parent): Parent {
 }
 
 /** `the parents`, or who is left of them; null where nobody is. */
-export function parentsLeft(away: readonly Absence[]): string | null {
+export function parentsLeft(away: readonly ParentAway[]): string | null {
   const gone = new Set(away.map(({ parent }) => parent));
   if (gone.size === 0) return 'the parents';
   if (gone.has(null)) return 'the parent that stayed';
@@ -39,7 +39,7 @@ export function unbrooded(brood: Brood): Bird[] {
 }
 
 /** Whether eggs and naked chicks may be left cold by it: of most species the hen sits by night. */
-export function leavesCold({ parent, how }: Absence): boolean {
+export function leavesCold({ parent, how }: ParentAway): boolean {
   return how !== 'parted' || parent === 'hen';
 }
 
@@ -54,7 +54,7 @@ export function needsWarmth(brood: Brood): boolean {
 }
 
 /** `the cock LW-20-04 died`, `the hen was parted`. */
-export function absenceWords({ parent, bird, how }: Absence): string {
+export function absenceWords({ parent, bird, how }: ParentAway): string {
   if (parent === null) return 'the pair was parted';
   const who = bird === null ? `the ${parent}` : `the ${parent} ${bird.id}`;
   if (how === 'parted') return `${who} was taken away`;
