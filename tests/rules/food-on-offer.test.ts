@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Pair } from '../../src/room/model.ts';
 import { foodInRoom, foodOn } from '../../src/rules/food-on-offer.ts';
@@ -42,4 +43,30 @@ it('of the room is known up to the day, with its grams', () => {
     day: day('2026-03-10'),
     kinds: [{ kind: 'greens', grams: 5 }],
   });
+});
+
+it('is the same as when every line is gone through, however many there are and in whatever order', () => {
+  const anyDay = fc.integer({ min: 0, max: 9 });
+  const days = fc.array(anyDay, { maxLength: 12 });
+  fc.assert(
+    fc.property(days, days, anyDay, (inJournal, inRoom, on) => {
+      const { pairs, settings } = stand();
+      const food = inJournal
+        .sort((a, b) => a - b)
+        .map((at, i) => ({ day: at, kinds: [{ kind: `pair ${i}`, grams: null }] }));
+      const [entry] = settings.log;
+      if (entry === undefined) throw new Error('no entry');
+      const at = entry.at;
+      const log = inRoom.map((date, i) => ({
+        ...entry,
+        date,
+        food: [{ kind: { text: `room ${i}`, at }, grams: null }],
+      }));
+      const all = [...food, ...foodInRoom({ log }, on)].filter((one) => one.day <= on);
+      const last = Math.max(...all.map((one) => one.day));
+      const slow = all.filter((one) => one.day === last).flatMap((one) => one.kinds);
+      const found = foodOn({ ...(pairs[0] as Pair), food }, { log }, on);
+      expect(found).toEqual(all.length === 0 ? null : { day: last, kinds: slow });
+    }),
+  );
 });
