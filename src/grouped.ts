@@ -1,4 +1,4 @@
-/** As many as stand in memory as text at a time: a lifetime has hundred thousands of eggs. */
+/** As many as stand in memory as text, or in one table, at a time: a lifetime has hundred thousands of eggs. */
 const AT_A_TIME = 1000;
 
 /** Some at a time, in their order; of nothing, nothing. */

@@ -22,11 +22,6 @@ export function pad(text: string, width: number): string {
   return text + ' '.repeat(Math.max(0, width - widthOf(text)));
 }
 
-/** The same with the blanks before it: figures end below one another. */
-export function padStart(text: string, width: number): string {
-  return ' '.repeat(Math.max(0, width - widthOf(text))) + text;
-}
-
 /** The longest beginning of a text that fits into the width, never half a grapheme. */
 function beginning(text: string, width: number): string {
   let taken = '';
