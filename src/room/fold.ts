@@ -19,7 +19,7 @@ import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
 import { onePerPair } from './pair-twice.ts';
-import { type Fold, reportedDays, type Scene, siteOf } from './scene.ts';
+import { type Fold, reportedDays, reportOnce, type Scene, siteOf } from './scene.ts';
 import { inOrder, type Sighting } from './sightings.ts';
 
 /** The room as known on one day. */
@@ -94,6 +94,7 @@ export function* understanding(
     own: record.ownSpecies.map(inWholeDays),
     quarantineDays: record.settings.limits.quarantine,
     findings: [...record.findings],
+    saidOnce: new Set(),
     guessed: new Set(),
     notMeant: new Set(notMeant),
     today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
@@ -209,27 +210,27 @@ function eventOf(fold: Fold, event: Event): Event {
 }
 
 /** A nest that nobody named before, and that is spelt almost as one that was; said once an entry. */
-function doubtSite({ fold, pair, entry: { site } }: Scene): void {
+function doubtSite(scene: Scene): void {
+  const {
+    pair,
+    entry: { site },
+  } = scene;
   if (site === null) return;
+  const isNamed = (one: { site: string | null }) => one.site === site.text;
+  if (pair.clutches.some(isNamed) || pair.nestStates.some(isNamed)) return;
   const known = new Set([...pair.clutches, ...pair.nestStates].flatMap((one) => one.site ?? []));
-  if (known.has(site.text)) return;
   const suggestion = alikeName(site.text, known);
-  if (suggestion === null || fold.findings.some(({ code, at }) => code === 'site-alike' && at === site.at))
-    return;
-  fold.findings.push({
-    code: 'site-alike',
-    at: site.at,
-    args: { site: site.text, pair: pair.id, suggestion },
-  });
+  if (suggestion !== null)
+    reportOnce(scene, site.at, 'site-alike', { site: site.text, pair: pair.id, suggestion });
 }
 
 /** An entry pinned to a clutch that the pair does not have; said once an entry. */
-function reportNoClutch({ fold, pair, entry }: Scene, number: number): void {
+function reportNoClutch(scene: Scene, number: number): void {
+  const { pair, entry } = scene;
   const at = entry.clutch?.at ?? entry.at;
-  if (fold.findings.some((finding) => finding.code === 'no-such-clutch' && finding.at === at)) return;
   const have = pair.clutches.map((clutch) => clutch.number).join(', ');
   const found = entry.saw.some(({ key }) => key === 'lost') ? 'eggs' : '';
-  fold.findings.push({ code: 'no-such-clutch', at, args: { pair: pair.id, number, have, found } });
+  reportOnce(scene, at, 'no-such-clutch', { pair: pair.id, number, have, found });
 }
 
 /** The parents are in the room from the pair's first entry; what the bird list leaves out is as the journal says. */

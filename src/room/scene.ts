@@ -28,6 +28,8 @@ export interface Fold {
   /** Days that a new bird stays apart. */
   quarantineDays: number;
   findings: Finding[];
+  /** Where something was found that is said once an entry, however many observations of it would say it. */
+  saidOnce: Set<Place>;
   /** What was told of somebody by a count that might have meant others. */
   guessed: Set<string>;
   /** Ends that no count can have meant: whoever it was, a later line names it. */
@@ -53,6 +55,13 @@ export interface Scene {
 /** Notes that something in the record cannot be or may not be what was meant. */
 export function report(scene: Scene, at: Place, code: FindingCode, args: FindingArgs = {}): void {
   scene.fold.findings.push({ code, at, args });
+}
+
+/** The same where each observation of an entry would say it, at a place that the whole entry has: once. */
+export function reportOnce(scene: Scene, at: Place, code: FindingCode, args: FindingArgs): void {
+  if (scene.fold.saidOnce.has(at)) return;
+  scene.fold.saidOnce.add(at);
+  report(scene, at, code, args);
 }
 
 /**
