@@ -13,8 +13,8 @@ import { observations } from './observations/index.ts';
 import { pairText } from './print.ts';
 import { readKeys, unknownKey } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
-import { isItsValue } from './read/other-words.ts';
 import { asOurs } from './read/spelling.ts';
+import { isItsValue } from './read/value.ts';
 import type { Visit, VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 

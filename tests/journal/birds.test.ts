@@ -101,6 +101,7 @@ describe('what is typed otherwise of a bird', () => {
     ['sold: to a friend', '`gone: sold, note: "to a friend"`'],
     ['escaped', '`gone: escaped`'],
     ['gone: sold to a friend', 'did you mean `sold`?'],
+    ['gone: {sold: yes}', 'such as `gone: sold`'],
     ['sexed: DNA hen', 'did you mean `hen`?'],
     ['moved to flight 3', 'did you mean `moved: flight 3`?'],
     ['quarantine: 30 days', 'write 30'],

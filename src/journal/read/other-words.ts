@@ -3,9 +3,9 @@ import { plainWord } from '../../findings/nearest.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
 import { yesOrNo } from '../grammar/values.ts';
 import { calledSo } from '../grammar/vocabulary.ts';
-import { Fields, NOWHERE, type Node, Text } from '../nodes.ts';
+import { Fields, type Node, Text } from '../nodes.ts';
 import { pairText } from '../print.ts';
-import { readValue } from './value.ts';
+import { isItsValue, readValue } from './value.ts';
 
 /** A longer value is not worth printing again; an example says more. */
 const LONGEST = 40;
@@ -32,12 +32,6 @@ export function otherWords(
       return `\`${written(name, definition, under)}\` (${definition.doc})`;
     })
     .join(' or ');
-}
-
-/** Whether an observation takes a few words, of which this is one: `sold` of `gone: sold`. */
-export function isItsValue(said: string, { value }: ObservationDefinition): boolean {
-  const takes = (word: string) => value.safeParse(new Text(word, NOWHERE)).success;
-  return takes(said) && !takes(`${said} ${said}`);
 }
 
 /** What else was said of it: `, note: "to a friend"`. */

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Finding } from '../../findings/finding.ts';
 import type { GrammarIssue } from '../grammar/issue.ts';
 import type { KeyDefinition } from '../grammar/key.ts';
-import { Fields, holdsRefused, List, type Node, type Text } from '../nodes.ts';
+import { Fields, holdsRefused, List, NOWHERE, type Node, Text } from '../nodes.ts';
 import { pairText } from '../print.ts';
 import { inBraces } from './in-braces.ts';
 
@@ -37,9 +37,23 @@ function findingOf(issues: readonly Issue[], definition: KeyDefinition, key: Tex
     (path, leaf) => (leaf.path.length > path.length ? leaf.path : path),
     [],
   );
-  const meant = inBraces(node).find((one) => definition.value.safeParse(one).success);
+  const meant = [...inBraces(node), ...withoutBraces(node, definition)].find(
+    (one) => definition.value.safeParse(one).success,
+  );
   const args = { key: key.text, takes, example: meant === undefined ? example : pairText(key, meant) };
   return { code: 'wrong-value', at: nodeAt(node, deepest).at, args };
+}
+
+/** A word of its own in needless braces: `gone: {sold: yes}`. */
+function withoutBraces(node: Node, definition: KeyDefinition): Text[] {
+  const [pair, ...others] = node instanceof Fields ? node.pairs : [];
+  return pair !== undefined && others.length === 0 && isItsValue(pair[0].text, definition) ? [pair[0]] : [];
+}
+
+/** Whether a key takes a few words, of which this is one: `sold` of `gone: sold`. */
+export function isItsValue(said: string, { value }: KeyDefinition): boolean {
+  const takes = (word: string) => value.safeParse(new Text(word, NOWHERE)).success;
+  return takes(said) && !takes(`${said} ${said}`);
 }
 
 interface Leaf {

@@ -19,6 +19,14 @@ it.each([
   },
 );
 
+it.each([
+  ['sitting: {cock: yes}', 'sitting: cock'],
+  ['laid: {egg: one}', 'laid: 1'],
+  ['sitting: {cock: yes, hen: no}', 'sitting: hen'],
+])('braces where one word belongs, `%s`, are answered with the word where it is one', (said, example) => {
+  expect(readLog(`- {date: 2026-03-01, ${said}}`).fixes[0]).toBe(`such as \`${example}\``);
+});
+
 it('a story is answered with an example', () => {
   const story = `hen ${'very '.repeat(20)}fluffed`;
   expect(readLog(`- {date: 2026-03-01, unwell: ${story}}`).fixes[0]).toContain(
