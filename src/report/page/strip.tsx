@@ -13,9 +13,12 @@ interface BarParts {
   step: 1 | 2 | 3 | 4 | 5;
 }
 
+/** Per cent of the cell: the longest bar leaves room for its right edge, which a table that can be scrolled would cut off. */
+const WHOLE = 99.7;
+
 /** A bar from the left. What is not nothing shows at least a sliver. */
 export function Bar({ share, step }: BarParts) {
-  const width = Math.min(100, Math.max(share > 0 ? 0.6 : 0, share * 100));
+  const width = Math.min(WHOLE, Math.max(share > 0 ? 0.6 : 0, share * WHOLE));
   return (
     <svg class="strip" aria-hidden="true">
       <line class="rule" x1="0" x2="0" y1="0" y2="100%" />
