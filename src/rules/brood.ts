@@ -142,7 +142,7 @@ function makeBrood(
  * cannot have been begun so long before that any of its kind would have hatched. A start that is known stays as it is:
  * no day is foreseen later because it was waited for.
  */
-function startSeen({ egg, clock: { start }, duration }: EggTime): { start: Span; whole: Day | null } {
+export function startSeen({ egg, clock: { start }, duration }: EggTime): { start: Span; whole: Day | null } {
   const place = egg.places.at(-1)?.place;
   const nothing = { start, whole: null };
   if (duration === null || place?.kind !== 'nest') return nothing;

@@ -2,11 +2,13 @@ import type { Day, Span } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
-import { type Bird, type Clutch, clutchId, type Pair } from '../../room/model.ts';
+import { type Bird, type Clutch, clutchId, type Pair, together } from '../../room/model.ts';
 import { type Estimate, estimateOf, quantileOf } from '../../statistics/estimate.ts';
 import { sumOf } from '../../statistics/sums.ts';
 import type { Brood } from '../brood.ts';
 import { type Housed, timesHoused } from '../housed.ts';
+import { fedUntil, statusOf } from '../stock/life.ts';
+import { birdsByName } from '../stock/names.ts';
 import type { Course } from './courses.ts';
 import { NEVER } from './fate.ts';
 import { countBy, type Week } from './weeks.ts';
@@ -80,10 +82,19 @@ export function housingAhead(
 function ownStays(bird: Bird, day: Day): Housed[] {
   if (bird.placeholder) return [];
   const end = bird.fate?.day ?? day + 1;
-  const since = bird.ref === null ? Number.NEGATIVE_INFINITY : (bird.independent?.day ?? end);
+  const since = feedsItselfFrom(bird, day);
   return timesHoused(bird, end)
     .map((one) => ({ ...one, from: Math.max(one.from, since) }))
     .filter(({ from, to }) => from < to);
+}
+
+/** As was seen, else by its age; from outside it always did. Whose end nobody knows lives nowhere. */
+function feedsItselfFrom(bird: Bird, day: Day): Day {
+  if (bird.ref === null) return Number.NEGATIVE_INFINITY;
+  if (bird.independent !== null) return bird.independent.day;
+  const profile = bird.clutch?.pair.profile ?? null;
+  const isHere = statusOf(bird, day, { profile, paired: false }) === 'here';
+  return bird.hatched !== null && isHere ? fedUntil(bird.hatched.to, profile) : Number.POSITIVE_INFINITY;
 }
 
 function weanedPlace(
@@ -178,11 +189,13 @@ function familiesOf(room: Room, courses: readonly Course[]): Family[] {
     families.set(key, family);
     return family;
   };
+  const paired = pairedBirds(room);
   for (const pair of room.pairs) {
     for (const clutch of pair.clutches) {
       for (const bird of clutch.chicks) {
         const last = bird.stays.findLast(({ nest }) => nest !== null);
-        if (last?.nest && staysOn(bird, last.nest)) of(last.nest, clutch, last.clutch).ready += 1;
+        if (last?.nest && staysOn(bird, last.nest, { day: room.day, paired }))
+          of(last.nest, clutch, last.clutch).ready += 1;
       }
     }
   }
@@ -224,10 +237,20 @@ function leavingPairs(
   });
 }
 
-/** Feeds itself, and lives where its parents still do. */
-function staysOn(bird: Bird, pair: Pair): boolean {
-  if (bird.fate !== null || bird.independent === null || bird.placeholder) return false;
-  return pair.housing !== null && housingOf(bird) === pair.housing;
+/** Feeds itself, and lives where it was fed: who lived elsewhere since, or is paired there, is no young that must leave. */
+function staysOn(bird: Bird, pair: Pair, { day, paired }: { day: Day; paired: ReadonlySet<Bird> }): boolean {
+  if (bird.fate !== null || bird.placeholder || pair.housing === null || paired.has(bird)) return false;
+  const since = feedsItselfFrom(bird, day);
+  if (since > day || housingOf(bird) !== pair.housing) return false;
+  return bird.stays.every(({ from, housing }) => from < since || housing === pair.housing);
+}
+
+/** Everyone who is, or may be, in a pair that was not parted. */
+function pairedBirds({ birds, pairs }: Room): Set<Bird> {
+  const find = birdsByName(birds);
+  return new Set(
+    pairs.filter(together).flatMap(({ cock, hen }) => [...cock, ...hen].flatMap((name) => find(name) ?? [])),
+  );
 }
 
 /** From the day that one future in ten has the first of them by, to that by which nine have the last. */

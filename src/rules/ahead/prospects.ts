@@ -2,14 +2,14 @@ import type { Day, Span } from '../../days.ts';
 import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import { feederOf, isDependent, layingInterval, takesEggs, usualClutch } from '../../room/lives.ts';
+import { feederOf, layingInterval, takesEggs, usualClutch } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { SET_BACK } from '../agenda/state.ts';
 import { mayHatch } from '../brood.ts';
 import { mayStillHatch } from '../season/fates.ts';
-import { statusOf } from '../stock/life.ts';
+import { isStillFed } from '../stock/life.ts';
 
 /** Who may come of what is in the room today: an egg, an egg that is still to be laid, or a young bird. */
 export interface Prospect {
@@ -175,9 +175,8 @@ function toCome(clutch: Clutch, day: Day): Prospect[] {
 function youngProspect(bird: Bird, day: Day): Prospect | null {
   const { clutch, fledged } = bird;
   const start = hatchedOn(bird);
-  if (clutch === null || start === null || !isDependent(bird)) return null;
+  if (clutch === null || start === null || !isStillFed(bird, day, clutch.pair.profile)) return null;
   const { profile } = clutch.pair;
-  if (statusOf(bird, day, { profile, paired: false }) !== 'here') return null;
   const stage = fledged === null ? 'nestling' : 'fledgling';
   return {
     name: fullRef(bird),

@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
-import { eggClock, hatchedOn } from '../../room/clock.ts';
+import { hatchedOn } from '../../room/clock.ts';
 import { everReared } from '../../room/family.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, incubation, usualClutch } from '../../room/lives.ts';
@@ -9,11 +9,12 @@ import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { quantileDay } from '../../statistics/delay.ts';
 import { sumBy } from '../../statistics/sums.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, type EggTime, startSeen } from '../brood.ts';
 import type { Durations } from '../durations.ts';
 import type { Duration } from '../forecast/duration.ts';
 import { forecastDay, windowOf } from '../forecast/window.ts';
 import { mayStillHatch } from '../season/fates.ts';
+import { fedUntil } from '../stock/life.ts';
 import type { Stock } from '../stock/stock.ts';
 import type { FeedFacts } from './facts.ts';
 import type { HatchChance } from './hatch-chance.ts';
@@ -71,7 +72,7 @@ export function nestFamilies(sources: FeedSources): Family[] {
   return room.pairs.map((pair) => {
     const parents = parentsIn(pair, pair.housing, stock);
     const unnamed = together(pair) ? [pair.cock, pair.hen].filter((names) => names.length === 0).length : 0;
-    const young = youngOn(pair, room.day, sources);
+    const young = youngOn(pair, room.day);
     const expected = (nests.get(pair) ?? []).map((brood) => expectedOf(brood, sources));
     return {
       pair,
@@ -126,17 +127,15 @@ export function byHousing(family: Family, { stock }: FeedSources): Family[] {
 
 /** The mouths of a pair as they were on an earlier day, for what was measured then. */
 export function mouthsOn(pair: Pair, day: Day, sources: FeedSources): Mouth[] {
-  return youngOn(pair, day, sources).map((bird) => mouthOf(bird, sources));
+  return youngOn(pair, day).map((bird) => mouthOf(bird, sources));
 }
 
 /** Young that this pair fed on the day. */
-function youngOn(pair: Pair, day: Day, { stock, facts }: FeedSources): Bird[] {
+function youngOn(pair: Pair, day: Day): Bird[] {
   return everReared(pair).filter((bird) => {
-    // Whoever is in a nest has hatched and does not feed itself.
+    // Whoever is in a nest has hatched, and nobody saw it feed itself.
     if (bird.stays.findLast(({ from }) => from <= day)?.nest !== pair) return false;
-    if ((bird.fate?.day ?? Infinity) <= day || stock.of(bird)?.status === 'unaccounted') return false;
-    // Nobody can tell what became of young that were only heard.
-    return !bird.placeholder || day - hatchOf(bird).to <= facts(profileOf(bird)).independence;
+    return (bird.fate?.day ?? Infinity) > day && day < fedUntil(hatchOf(bird).to, profileOf(bird));
   });
 }
 
@@ -163,15 +162,16 @@ function mostHeard({ clutch }: Bird): number {
 function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | null; mouths: Mouth[] } {
   const { day } = sources.room;
   const windows = brood.waiting.flatMap(
-    ({ egg, clock }) => windowOf(durationOf(egg, sources), [clock.start]) ?? [],
+    (time) => windowOf(durationOf(time.egg, sources), [startSeen(time).start]) ?? [],
   );
   const hatch = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
   if (hatch === undefined) return { hatching: null, mouths: [] };
   const last = Math.max(...windows.map(({ to }) => to));
   const seen = lastLook(brood.pair, brood.clutch?.site ?? null, day + 1);
   if (last + 1 < day && seen !== null && seen > last) return { hatching: null, mouths: [] };
-  const open = brood.waiting.map(({ egg }) => egg).filter((egg) => mayStillHatch(egg, day));
-  const mouths = open.flatMap((egg) => eggMouth(egg, seen, sources) ?? []);
+  const times = brood.waiting.filter(({ egg }) => mayStillHatch(egg, day));
+  const open = times.map(({ egg }) => egg);
+  const mouths = times.map((time) => eggMouth(time, seen, sources));
   if (mouths.length === 0) return { hatching: null, mouths };
   const expected = sumBy(mouths, ({ hatches }) => sumBy(hatches, ({ probability }) => probability));
   const from = Math.max(seen ?? hatch.from, hatch.from);
@@ -182,16 +182,16 @@ function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | 
 }
 
 /** `seen` is the last look, which would have found a chick that was there before. */
-function eggMouth(egg: Egg, seen: Day | null, sources: FeedSources): Mouth | null {
+function eggMouth(time: EggTime, seen: Day | null, sources: FeedSources): Mouth {
   const { room, facts, chance } = sources;
-  const clock = eggClock(egg, room.day);
-  if (clock === null) return null;
+  const { egg } = time;
+  const { start } = startSeen(time);
   const duration = durationOf(egg, sources);
-  const { first, probabilities } = forecastDay(duration, clock.start);
+  const { first, probabilities } = forecastDay(duration, start);
   // One that has pipped is out in a day or two, however early.
-  const reached = Math.min(quantileDay(duration, clock.start, EARLIEST), egg.pipped ?? Infinity);
+  const reached = Math.min(quantileDay(duration, start, EARLIEST), egg.pipped ?? Infinity);
   const earliest = Math.max(seen ?? reached, reached);
-  const latest = Math.max(room.day, earliest, quantileDay(duration, clock.start, LATEST));
+  const latest = Math.max(room.day, earliest, quantileDay(duration, start, LATEST));
   // The youngest may hatch only today, however unlikely: pieces of live food are to be small enough for it, too.
   const hatches = new Map<Day, number>([[latest, 0]]);
   probabilities.forEach((probability, index) => {

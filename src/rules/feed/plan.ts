@@ -5,6 +5,7 @@ import { isFedByHand } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { foodOffered } from '../agenda/conditions.ts';
+import { isStillFed } from '../stock/life.ts';
 import { type Amount, sum } from './amount.ts';
 import { type Batch, batchesFor, leadDays } from './batches.ts';
 import { byHousing, type Family, type FeedSources, nestFamilies } from './families.ts';
@@ -95,7 +96,7 @@ export function feedPlan(sources: FeedSources, days: number): FeedPlan {
       .filter((family) => !rears(family, planned) && together(family.pair))
       .filter(({ pair }) => foodOffered(pair, room)?.live === true)
       .map(({ pair }) => pair.id),
-    byHand: room.birds.filter((bird) => isFedByHand(bird) && sources.stock.of(bird)?.status === 'here'),
+    byHand: room.birds.filter((bird) => isHandFed(bird, sources)),
     assumed: assumptions(housings, sources),
     measured,
     findings: room.findings,
@@ -121,7 +122,7 @@ interface Place {
 }
 
 /** Everyone who is here by where they eat; places where nobody does are left out. */
-function housingsOf(families: readonly Family[], { stock }: FeedSources): Place[] {
+function housingsOf(families: readonly Family[], sources: FeedSources): Place[] {
   const places = new Map<string | null, Place>();
   const placeOf = (housing: string | null) => {
     const place = places.get(housing) ?? { housing, adults: [], families: [] };
@@ -129,8 +130,9 @@ function housingsOf(families: readonly Family[], { stock }: FeedSources): Place[
     return place;
   };
   const young = new Set(families.flatMap((family) => family.young));
-  for (const { bird, status, housing } of stock.birds) {
-    if (status === 'here' && !young.has(bird) && !isFedByHand(bird)) placeOf(housing).adults.push(bird);
+  for (const { bird, status, housing } of sources.stock.birds) {
+    if (status === 'here' && !young.has(bird) && !isHandFed(bird, sources))
+      placeOf(housing).adults.push(bird);
   }
   for (const family of families) {
     if (family.mouths.length + family.unnamed > 0) placeOf(family.housing).families.push(family);
@@ -138,8 +140,12 @@ function housingsOf(families: readonly Family[], { stock }: FeedSources): Place[
   return [...places.values()].sort((a, b) => naturallyNamed(a.housing, b.housing));
 }
 
-const rears = ({ mouths }: Family, span: readonly Day[]) =>
-  span.some((day) => rearingOf(mouths, day).part > 0);
+function isHandFed(bird: Bird, { room, stock }: FeedSources): boolean {
+  return isFedByHand(bird) && isStillFed(bird, room.day, stock.of(bird)?.profile ?? null);
+}
+
+const rears = ({ young, mouths }: Family, span: readonly Day[]) =>
+  young.length > 0 || span.some((day) => rearingOf(mouths, day).part > 0);
 
 function planFor(
   { housing, adults, families }: Place,

@@ -38,6 +38,16 @@ function isLost(bird: Bird, day: Day, profile: Profile | null): boolean {
   return day > until + PATIENCE && lastSign(bird) <= until;
 }
 
+/** Whether it is still fed: not seen to feed itself, and not past the longest age at which its species is. */
+export function isStillFed(bird: Bird, day: Day, profile: Profile | null): boolean {
+  return isDependent(bird) && bird.hatched !== null && day < fedUntil(bird.hatched.to, profile);
+}
+
+/** From when a bird that hatched on that day feeds itself by its age, where nobody wrote that it does. */
+export function fedUntil(hatched: Day, profile: Profile | null): Day {
+  return hatched + Math.floor(independence(profile).high) + 1;
+}
+
 /** The last day on which something was written of it. */
 export function lastSign(bird: Bird): Day {
   const days = [
@@ -62,9 +72,8 @@ export function lastSign(bird: Bird): Day {
 export function ageClassOf(bird: Bird, day: Day, profile: Profile | null): AgeClass {
   const { hatched } = bird;
   if (hatched === null) return 'adult';
-  const age = day - hatched.to;
-  if (isDependent(bird) && age <= independence(profile).high) {
-    return bird.fledged !== null || age > fledging(profile).high ? 'fledgling' : 'chick';
+  if (isStillFed(bird, day, profile)) {
+    return bird.fledged !== null || day - hatched.to > fledging(profile).high ? 'fledgling' : 'chick';
   }
   // Bought with the year of its ring, it is no chick because it might be.
   if (bird.ref === null && day - hatched.from <= fledging(profile).high) return 'chick';

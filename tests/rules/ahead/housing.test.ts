@@ -74,8 +74,34 @@ describe('young that must leave', () => {
     expect(from && from > '2026-04-09' && from < '2026-04-16').toBe(true);
     expect(to && to > '2026-04-20' && to < '2026-04-28').toBe(true);
     expect(days(2)?.[1]).toBe('2026-04-19');
-    // Those that should have come to it by now and of which nobody wrote leave from today on.
-    expect(days(1, '2026-05-02')).toEqual(['2026-05-02', '2026-05-02']);
+    // On the last day of their species' age those of which nobody wrote leave from today on.
+    expect(days(1, '2026-04-26')).toEqual(['2026-04-26', '2026-04-26']);
+  });
+
+  // Of 15 March the longest age of 42 days (shipped profile) is reached on 26 April; a month later nobody knows of them.
+  it('are ready once they are older than any that is still fed, also where nobody wrote that they feed themselves', () => {
+    const fed = { A: layingPair('A', 4, REARED.slice(0, 2)) };
+    const on = (date: string) => {
+      const { leaving, occupied } = housing(fed, date);
+      return [leaving[0]?.ready, occupied.map(({ now }) => now)];
+    };
+    expect(on('2026-04-26')).toEqual([0, []]);
+    expect(on('2026-04-27')).toEqual([4, [4]]);
+    expect(on('2026-05-26')).toEqual([4, [4]]);
+    expect(on('2026-05-27')).toEqual([undefined, []]);
+  });
+
+  it('are not those that lived elsewhere since, nor those that are paired where they hatched', () => {
+    const files = {
+      A: layingPair('A', 4, [
+        ...REARED,
+        '{date: 2026-04-22, moved: {c1: young flight}}',
+        '{date: 2026-12-01, moved: {1/c1: cage A}}',
+      ]),
+      B: 'pair: B\nspecies: zebra finch\ncock: A/1/c2\nhen: H\nhousing: cage A\nlog:\n  - {date: 2026-12-02, paired}\n',
+    };
+    expect(housing(files, '2026-12-01').leaving).toMatchObject([{ clutch: 'A/1', ready: 3 }]);
+    expect(housing(files, '2026-12-02').leaving).toMatchObject([{ clutch: 'A/1', ready: 2 }]);
   });
 
   it('are nobody while none can feed itself in these weeks', () => {

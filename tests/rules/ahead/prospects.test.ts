@@ -69,11 +69,11 @@ describe('who may come', () => {
     expect(late([], '2026-01-20')).toEqual([]);
   });
 
-  it('are nobody of a chick that should long be grown and of which nobody wrote any more', () => {
+  it('are nobody who is older than any that is still fed, written of or not', () => {
     const log = ['{date: 2026-01-01, clutch: 1, laid: 4, sitting}', '{date: 2026-01-15, hatched: 4}'];
-    // Feeds itself at 42 days at the latest (shipped profile), and a month of patience: 28 March.
-    expect(of(log, '2026-03-28').prospects).toHaveLength(4);
-    expect(of(log, '2026-03-29').prospects).toEqual([]);
+    // Feeds itself at 42 days at the latest (shipped profile): 26 February.
+    expect(of(log, '2026-02-26').prospects).toHaveLength(4);
+    expect(of(log, '2026-02-27').prospects).toEqual([]);
   });
 
   it('are with the pair that sits on them or feeds them, and with its clutch', () => {
