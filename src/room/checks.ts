@@ -5,6 +5,7 @@ import { nearest } from '../findings/nearest.ts';
 import { grouped } from '../grouped.ts';
 import { mentioning } from '../journal/entries.ts';
 import type { Located } from '../journal/grammar/values.ts';
+import { parentsNamed } from '../journal/parents-named.ts';
 import { endsBy, type RoomRecord } from '../journal/record.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
@@ -20,7 +21,7 @@ import { inOrder } from './sightings.ts';
 export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day }): void {
   fold.findings.push(
     ...hensInTwoPairs([...fold.pairs.values()], record),
-    ...parentsOfWrongSex(fold, record),
+    ...parentsOfWrongSex(fold, record, day),
     ...ownAncestors(fold),
     ...nestsOverBroods(fold),
     ...(record.settings.ringing ? lateRings(fold) : []),
@@ -69,7 +70,7 @@ function lastLaying(clutch: Clutch): Day {
   return Math.max(clutch.opened, ...laid, ...sat);
 }
 
-function parentsOfWrongSex(fold: Fold, record: RoomRecord): Finding[] {
+function parentsOfWrongSex(fold: Fold, record: RoomRecord, day: Day): Finding[] {
   const wrong = (names: readonly Located[], parent: 'cock' | 'hen', role: string, of: string): Finding[] =>
     names.flatMap(({ text, at }) => {
       const bird = birdNamed(fold, text);
@@ -82,10 +83,12 @@ function parentsOfWrongSex(fold: Fold, record: RoomRecord): Finding[] {
       ...wrong(bird.sire, 'cock', 'sire', bird.id.text),
       ...wrong(bird.dam, 'hen', 'dam', bird.id.text),
     ]),
-    ...record.pairs.flatMap((journal) => [
-      ...wrong(journal.cock, 'cock', 'cock', journal.pair.text),
-      ...wrong(journal.hen, 'hen', 'hen', journal.pair.text),
-    ]),
+    ...record.pairs.flatMap((journal) =>
+      (['cock', 'hen'] as const).flatMap((parent) => {
+        const names = parentsNamed(journal, parent).filter(({ since }) => since === null || since <= day);
+        return wrong(names, parent, parent, journal.pair.text);
+      }),
+    ),
   ];
 }
 

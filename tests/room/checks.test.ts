@@ -111,6 +111,20 @@ describe('a parent', () => {
     ]);
   });
 
+  it('is of the right sex where it takes a place later, too, but not before it does', () => {
+    const files = {
+      'birds.yaml': 'birds:\n  - {id: A, sex: cock}\n  - {id: B, sex: hen}\n  - {id: C, sex: cock}\n',
+      a: waxbills(
+        'date: 2026-03-01, paired\ndate: 2026-03-08, parted\ndate: 2026-03-09, paired: {hen: C}',
+        'cock: A\nhen: B',
+      ),
+    };
+    expect(found(files, '2026-03-09')).toMatchObject([
+      { code: 'parent-sex', file: 'pairs/a.yaml', bird: 'C', parent: 'hen of LW-1', sex: 'cock' },
+    ]);
+    expect(found(files, '2026-03-08')).toEqual([]);
+  });
+
   it('named as such in the bird list or in a journal needs the clutch’s number there too', () => {
     const later = waxbills(`
       date: 2025-03-05, laid: 1

@@ -1,8 +1,8 @@
 import { type Day, formatDay } from '../../days.ts';
 import type { Finding, Place } from '../../findings/finding.ts';
-import { mentioning } from '../../journal/entries.ts';
 import type { PairJournal } from '../../journal/entry.ts';
 import type { Located } from '../../journal/grammar/values.ts';
+import { parentsNamed } from '../../journal/parents-named.ts';
 import { endsBy, type RoomRecord } from '../../journal/record.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
@@ -54,13 +54,7 @@ function parentNames(journal: PairJournal): Located[] {
 }
 
 function namesOf(journal: PairJournal, role: Role): Located[] {
-  const parent = role === 'sire' ? 'cock' : 'hen';
-  const mates = [...mentioning(journal.entries, 'paired', 'reunited')].flatMap(({ saw }) =>
-    saw.flatMap((observation) =>
-      observation.key === 'paired' || observation.key === 'reunited' ? (observation.value[parent] ?? []) : [],
-    ),
-  );
-  return [...journal[parent], ...mates];
+  return parentsNamed(journal, role === 'sire' ? 'cock' : 'hen');
 }
 
 /** Parents younger than their young, and one bird as both parents: once for all young that the same line makes so. */

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
+import type { Files } from '../../rooms.ts';
 import { HATCHED, pairRoom, place, plan } from './rooms.ts';
 
-const waxbills = (lines: readonly string[]) => pairRoom('lavender waxbill', lines);
+const waxbills = (lines: readonly string[], more: Files = {}) => pairRoom('lavender waxbill', lines, more);
 
 // A cock takes the last young with him into another cage while the hen sits again (common practice).
 it('young that were taken out with the cock eat where they live, and so does he', () => {
@@ -23,4 +24,35 @@ it('young that were taken out with the cock eat where they live, and so does he'
   const dry = (planned: typeof apart) => planned.daily[0]?.foods.dry.likely ?? 0;
   expect(dry(apart)).toBeGreaterThan(0);
   expect(dry(apart)).toBeLessThanOrEqual(dry(together) * 1.2);
+});
+
+// Lavender waxbills of 15 March are 40 days old on 24 April, the longest that they are fed (shipped profile).
+it('young of whom nobody wrote that they feed themselves eat as such from the day on which they must', () => {
+  const files = waxbills([...HATCHED, 'date: 2026-04-03, fledged: all']);
+  const eats = (on: string) => {
+    const { adults, families } = place(plan(files, on), 'flight 2');
+    return [adults.map(({ number }) => number), families.map(({ young }) => young.length)];
+  };
+  expect(eats('2026-04-24')).toEqual([[2], [4]]);
+  expect(eats('2026-04-25')).toEqual([[6], []]);
+  // A month later nobody knows whether they are there.
+  expect(eats('2026-05-25')).toEqual([[2], []]);
+});
+
+it('a bird bred here that was never written to feed itself eats where it lives', () => {
+  const files = waxbills([...HATCHED, 'date: 2026-04-03, fledged: all'], {
+    'birds.yaml': 'birds:\n  - {id: KEPT, is: LW-1/1/c1, log: [{date: 2026-04-20, moved: young flight}]}\n',
+  });
+  expect(place(plan(files, '2027-03-01'), 'young flight').adults).toEqual([
+    { species: 'lavender waxbill', number: 1 },
+  ]);
+});
+
+it('young that were fed by hand and are long grown eat as any other bird', () => {
+  const files = waxbills([...HATCHED, 'date: 2026-03-16, fostered: {hand: c1}'], {
+    'birds.yaml': 'birds:\n  - {id: TAME, is: LW-1/1/c1, log: [{date: 2026-05-20, moved: cage 3}]}\n',
+  });
+  const grown = plan(files, '2027-03-01');
+  expect(grown.byHand).toEqual([]);
+  expect(place(grown, 'cage 3').adults).toEqual([{ species: 'lavender waxbill', number: 1 }]);
 });

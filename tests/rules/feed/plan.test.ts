@@ -128,28 +128,6 @@ describe('who eats where', () => {
     expect(place(planned, 'flight 2').days[0]?.young).toEqual({ expected: 4, most: 4 });
   });
 
-  // Lavender waxbills of 15 March are 40 days old on 24 April, the longest that they are fed (shipped profile).
-  it('young of whom nobody wrote that they feed themselves eat as such from the day on which they must', () => {
-    const files = waxbills([...HATCHED, 'date: 2026-04-03, fledged: all']);
-    const eats = (on: string) => {
-      const { adults, families } = place(plan(files, on), 'flight 2');
-      return [adults.map(({ number }) => number), families.map(({ young }) => young.length)];
-    };
-    expect(eats('2026-04-24')).toEqual([[2], [4]]);
-    expect(eats('2026-04-25')).toEqual([[6], []]);
-    // A month later nobody knows whether they are there.
-    expect(eats('2026-05-25')).toEqual([[2], []]);
-  });
-
-  it('a bird bred here that was never written to feed itself eats where it lives', () => {
-    const files = waxbills([...HATCHED, 'date: 2026-04-03, fledged: all'], {
-      'birds.yaml': 'birds:\n  - {id: KEPT, is: LW-1/1/c1, log: [{date: 2026-04-20, moved: young flight}]}\n',
-    });
-    expect(place(plan(files, '2027-03-01'), 'young flight').adults).toEqual([
-      { species: 'lavender waxbill', number: 1 },
-    ]);
-  });
-
   it('one cock of two nests eats once', () => {
     const nest = (id: string, hen: string) =>
       `pair: ${id}\nspecies: lavender waxbill\ncock: A\nhen: ${hen}\nhousing: flight 2\nlog:\n  - {date: 2026-03-01, clutch: 1, laid: 1}\n`;
@@ -299,15 +277,6 @@ describe('who eats where', () => {
     expect(planned.byHand.map(({ id }) => id)).toEqual(['LW-1/1/c1']);
     expect(place(planned, 'flight 2').days[0]?.young.most).toBe(3);
     expect(planned.housings.map(({ housing }) => housing)).toEqual(['flight 2']);
-  });
-
-  it('young that were fed by hand and are long grown eat as any other bird', () => {
-    const files = waxbills([...HATCHED, 'date: 2026-03-16, fostered: {hand: c1}'], {
-      'birds.yaml': 'birds:\n  - {id: TAME, is: LW-1/1/c1, log: [{date: 2026-05-20, moved: cage 3}]}\n',
-    });
-    const grown = plan(files, '2027-03-01');
-    expect(grown.byHand).toEqual([]);
-    expect(place(grown, 'cage 3').adults).toEqual([{ species: 'lavender waxbill', number: 1 }]);
   });
 
   it('pairs that are offered live food without anybody to rear are named', () => {
