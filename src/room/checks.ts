@@ -5,7 +5,6 @@ import { nearest } from '../findings/nearest.ts';
 import { grouped } from '../grouped.ts';
 import { mentioning } from '../journal/entries.ts';
 import type { Located } from '../journal/grammar/values.ts';
-import { parentsNamed } from '../journal/parents-named.ts';
 import { endsBy, type RoomRecord } from '../journal/record.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
@@ -13,15 +12,16 @@ import { nestsOverBroods } from './nests-down.ts';
 import { lateRings } from './rings-late.ts';
 import type { Fold } from './scene.ts';
 import { inOrder } from './sightings.ts';
+import { unfitParents } from './unfit-parents.ts';
 
 /**
- * What only shows once all journals are read together: hens in two nests, parents of the wrong sex, pedigrees that
+ * What only shows once all journals are read together: hens in two nests, parents of the wrong sex or of another species, pedigrees that
  * bite their tail, names that nobody bears.
  */
 export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day }): void {
   fold.findings.push(
     ...hensInTwoPairs([...fold.pairs.values()], record),
-    ...parentsOfWrongSex(fold, record, day),
+    ...unfitParents(fold, record, day),
     ...ownAncestors(fold),
     ...nestsOverBroods(fold),
     ...(record.settings.ringing ? lateRings(fold) : []),
@@ -68,28 +68,6 @@ function lastLaying(clutch: Clutch): Day {
   const laid = clutch.eggs.map((egg) => egg.laid.to);
   const sat = clutch.sittings.flatMap(({ day, by }) => (by === 'hen' || by === 'both' ? [day] : []));
   return Math.max(clutch.opened, ...laid, ...sat);
-}
-
-function parentsOfWrongSex(fold: Fold, record: RoomRecord, day: Day): Finding[] {
-  const wrong = (names: readonly Located[], parent: 'cock' | 'hen', role: string, of: string): Finding[] =>
-    names.flatMap(({ text, at }) => {
-      const bird = birdNamed(fold, text);
-      const sex = bird?.listed?.sex ?? bird?.sex ?? null;
-      if (bird === null || sex === null || sex === parent) return [];
-      return [{ code: 'parent-sex' as const, at, args: { bird: text, parent: `${role} of ${of}`, sex } }];
-    });
-  return [
-    ...record.birds.flatMap((bird) => [
-      ...wrong(bird.sire, 'cock', 'sire', bird.id.text),
-      ...wrong(bird.dam, 'hen', 'dam', bird.id.text),
-    ]),
-    ...record.pairs.flatMap((journal) =>
-      (['cock', 'hen'] as const).flatMap((parent) => {
-        const names = parentsNamed(journal, parent).filter(({ since }) => since === null || since <= day);
-        return wrong(names, parent, parent, journal.pair.text);
-      }),
-    ),
-  ];
 }
 
 /** Each loop of parents once, at the bird of it that the list names first. */

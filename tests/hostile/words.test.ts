@@ -4,7 +4,7 @@ import { hostileRoom, journal } from './room.ts';
 it.each(['__proto__', 'constructor', 'toString'])('%s is a name like any other', (name) => {
   const { nestlog } = hostileRoom({
     'nestlog.yaml': `room: ${name}\nroutines:\n  - {name: ${name}, every: 1, say: look}\n`,
-    'birds.yaml': `birds:\n  - {id: ${name}, species: star finch, ring: ${name}}\n`,
+    'birds.yaml': `birds:\n  - {id: ${name}, species: ${name}, ring: ${name}}\n`,
     'species/a.yaml': `species: ${name}\nincubation: 12-14\n`,
     'pairs/x.yaml': `pair: ${name}\nspecies: ${name}\ncock: ${name}\nhousing: ${name}\nlog:\n  - {date: 2026-05-02, laid: 3, sitting}\n`,
     'pairs/y.yaml': journal(

@@ -100,31 +100,6 @@ it('a cock may be in several pairs', () => {
 });
 
 describe('a parent', () => {
-  it('is of the right sex: a cock in the place of the hen is an error where he is named', () => {
-    const files = {
-      'birds.yaml': 'birds:\n  - {id: A, sex: cock}\n  - {id: B, sex: hen, dam: A}\n',
-      a: waxbills('date: 2026-03-01, paired', 'hen: A'),
-    };
-    expect(found(files)).toMatchObject([
-      { code: 'parent-sex', file: 'birds.yaml', line: 3, bird: 'A', parent: 'dam of B', sex: 'cock' },
-      { code: 'parent-sex', file: 'pairs/a.yaml', line: 3, bird: 'A', parent: 'hen of LW-1', sex: 'cock' },
-    ]);
-  });
-
-  it('is of the right sex where it takes a place later, too, but not before it does', () => {
-    const files = {
-      'birds.yaml': 'birds:\n  - {id: A, sex: cock}\n  - {id: B, sex: hen}\n  - {id: C, sex: cock}\n',
-      a: waxbills(
-        'date: 2026-03-01, paired\ndate: 2026-03-08, parted\ndate: 2026-03-09, paired: {hen: C}',
-        'cock: A\nhen: B',
-      ),
-    };
-    expect(found(files, '2026-03-09')).toMatchObject([
-      { code: 'parent-sex', file: 'pairs/a.yaml', bird: 'C', parent: 'hen of LW-1', sex: 'cock' },
-    ]);
-    expect(found(files, '2026-03-08')).toEqual([]);
-  });
-
   it('named as such in the bird list or in a journal needs the clutch’s number there too', () => {
     const later = waxbills(`
       date: 2025-03-05, laid: 1
@@ -142,26 +117,6 @@ describe('a parent', () => {
     expect(named('{id: A}', 'cock: LW-1/2/c1')).toEqual(['unpinned-parent pairs/b.yaml:3']);
     expect(named('{id: A}', 'hen: LW-1/2/c1')).toEqual(['unpinned-parent pairs/b.yaml:3']);
     expect(named('{id: A, sire: B, is: LW-1/1/c1}')).toEqual(['no-such-chick-named birds.yaml:2']);
-  });
-
-  it('has the sex of the bird list; what its log says of it later accuses no pedigree', () => {
-    const birds = (sex: string) =>
-      `birds:\n  - {id: A, ${sex}log: [{date: 2026-03-01, sexed: hen}]}\n  - {id: B, sire: A}\n`;
-    expect(found({ 'birds.yaml': birds('sex: cock, ') })).toEqual([]);
-    expect(found({ 'birds.yaml': birds('') })).toMatchObject([{ code: 'parent-sex', bird: 'A', sex: 'hen' }]);
-    const pair = (head: string) => ({
-      'birds.yaml': 'birds:\n  - {id: A, sex: hen}\n  - {id: B, sex: hen, dam: A}\n',
-      a: waxbills('', head),
-    });
-    expect(found(pair('hen: A'))).toEqual([]);
-    expect(found(pair('cock: A'))).toMatchObject([
-      { code: 'parent-sex', parent: 'cock of LW-1', sex: 'hen' },
-    ]);
-    expect(found(pair('cock: nobody'))).toEqual([]);
-  });
-
-  it('of unknown sex may be either', () => {
-    expect(found({ 'birds.yaml': 'birds:\n  - {id: A}\n  - {id: B, sire: A}\n' })).toEqual([]);
   });
 
   it('named as a chick of a later clutch has that clutch’s number written down, for numbers are only counted', () => {

@@ -180,6 +180,12 @@ export const roomCodes = {
     text: ({ bird, parent, sex }) => `${bird} stands as ${parent} but is a ${sex}`,
     hint: () => 'another bird, or correct its `sex:`',
   },
+  'other-species': {
+    level: 'hint',
+    text: ({ bird, species, parent, other }) => `${bird} (${species}) stands as ${parent} (${other})`,
+    hint: () =>
+      'another bird, or correct a `species:`; a cross that is meant has a name of its own, `species: goldfinch mule`, and counts among neither',
+  },
   'own-ancestor': {
     level: 'error',
     text: ({ loop }) => `a bird among its own ancestors: ${loop}`,

@@ -82,11 +82,18 @@ export function judge(mating: Mating, stock: Stock): JudgedMating {
       ...(mating.chased === null
         ? []
         : [`there was fierce chasing between them on ${dayWithYear(mating.chased)}`]),
+      ...twoSpecies(cock, hen),
       ...[cock, hen].flatMap(doubts),
       ...unknownAge([cock, hen], stock.day),
       ...sameOrigin(cock, hen),
     ],
   };
+}
+
+/** Proposals are of one species; a pair that there is may be of two. */
+function twoSpecies({ bird: his }: StockBird, { bird: hers }: StockBird): string[] {
+  if (his.species === null || hers.species === null || his.species === hers.species) return [];
+  return [`two species, ${his.species} and ${hers.species}: mean kinship says nothing of their young`];
 }
 
 /** What is written of a bird’s parents that could not be used: it may be closer kin than is known. */

@@ -5,7 +5,7 @@ import { type Field, fieldOf } from './field.ts';
 import { type FitnessContext, whyNotFit } from './fitness.ts';
 import { type JudgedMating, judge, type Mating, matingOf } from './mating.ts';
 import { nextBest, reasonsFor, whyAlone } from './reasons.ts';
-import { matesOf, type PairWishes, spokenFor } from './staying.ts';
+import { matesOf, type PairWishes, perhapsIn, spokenFor } from './staying.ts';
 
 /** Two birds that are proposed for each other. */
 export interface Proposal extends JudgedMating {
@@ -47,7 +47,11 @@ export interface MatchWishes extends PairWishes {
 export function matchStock(room: Room, stock: Stock, wishes: MatchWishes): SpeciesMatch[] {
   const here = bySpecies(stock.birds.filter(({ status }) => status === 'here'));
   const context = { room, stock, not: wishes.not, spokenFor: spokenFor(room, stock, wishes) };
-  return Array.from(here, ([species, birds]) => matchSpecies(species, birds, context, wishes.maxInbreeding));
+  const perhaps = wishes.anew ? () => [] : perhapsIn(room, stock);
+  return Array.from(here, ([species, birds]) => {
+    const match = matchSpecies(species, birds, context, wishes.maxInbreeding);
+    return { ...match, proposals: match.proposals.map((one) => warned(one, perhaps)) };
+  });
 }
 
 function matchSpecies(
@@ -79,6 +83,17 @@ function proposal(mating: Mating, field: Field): Proposal {
     reasons: reasonsFor(mating, field),
     runnerUp: next === null ? null : { ...next, kin },
   };
+}
+
+/** Who is one of several in a pair that was not parted is free only if it is not the one. */
+function warned(proposal: Proposal, perhaps: (one: StockBird) => string[]): Proposal {
+  const mates = [proposal.cock, proposal.hen];
+  const pairs = [...new Set(mates.flatMap(perhaps))];
+  const doubts = pairs.map((pair) => {
+    const there = mates.filter((one) => perhaps(one).includes(pair)).map(({ id }) => id);
+    return `${there.join(' and ')} may be in ${pair}, which was not parted: is there anybody to rear?`;
+  });
+  return { ...proposal, cautions: [...proposal.cautions, ...doubts] };
 }
 
 /** The pairs of these birds that stay together or come together again, each once. */

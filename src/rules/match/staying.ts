@@ -1,5 +1,5 @@
 import type { Room } from '../../room/fold.ts';
-import type { Pair } from '../../room/model.ts';
+import { type Pair, together } from '../../room/model.ts';
 import { onlyOf } from '../stock/names.ts';
 import { currentMateship, type Stock, type StockBird } from '../stock/stock.ts';
 
@@ -24,6 +24,19 @@ export function spokenFor(room: Room, stock: Stock, { keep, anew }: PairWishes):
     for (const one of matesOf(pair, stock) ?? []) pairs.set(one, pair.id);
   }
   return pairs;
+}
+
+/** The pairs that were not parted in which a bird may be, as one of several that the journal names. */
+export function perhapsIn({ pairs }: Room, stock: Stock): (one: StockBird) => string[] {
+  const perhaps = new Map<StockBird, string[]>();
+  for (const { id, cock, hen } of pairs.filter(together)) {
+    for (const name of [cock, hen].flatMap((names) => (names.length > 1 ? names : []))) {
+      const bird = stock.find(name);
+      const one = bird === null ? null : stock.of(bird);
+      if (one !== null) perhaps.set(one, [...(perhaps.get(one) ?? []), id]);
+    }
+  }
+  return (one) => perhaps.get(one) ?? [];
 }
 
 /** The cock and the hen of a pair, where it is known who they are and both are here; else null. */

@@ -50,6 +50,15 @@ describe('what the numbers cannot know is said', () => {
     ]);
   });
 
+  it('two species, where a pair that there is has them', () => {
+    const birds = `
+  - {id: a, sex: cock, species: blue-faced parrotfinch, hatched: 2023-01-01}
+  - {id: b, sex: hen, species: Gouldian finch, hatched: 2023-01-01}`;
+    expect(judged(birds, 'a', 'b').cautions).toEqual([
+      'two species, blue-faced parrotfinch and Gouldian finch: mean kinship says nothing of their young',
+    ]);
+  });
+
   it('a sire who may be one of two, and an unknown age', () => {
     const birds = `
   - {id: a, sex: cock, sire: [p, q], hatched: 2023-01-01}

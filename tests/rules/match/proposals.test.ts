@@ -177,3 +177,23 @@ describe('two that chased each other fiercely', () => {
     );
   });
 });
+
+it('who may be the cock of a colony’s nest is proposed with that doubt, but not when all is thought out anew', () => {
+  const bird = (id: string, sex: string) =>
+    `  - {id: ${id}, species: lavender waxbill, sex: ${sex}, hatched: 2023-04-01}\n`;
+  const files = {
+    'birds.yaml': `birds:\n${bird('A', 'cock')}${bird('B', 'cock')}${bird('H', 'hen')}${bird('FREE', 'hen')}`,
+    'LW-1':
+      'pair: LW-1\nspecies: lavender waxbill\ncock: [A, B]\nhen: H\nlog:\n  - {date: 2026-01-01, paired}\n',
+  };
+  const doubts = (anew: boolean) =>
+    match(files, '2026-05-01', { anew }).proposals.map(({ cock, hen, cautions }) => [
+      cock.id,
+      hen.id,
+      cautions,
+    ]);
+  expect(doubts(false)).toEqual([
+    ['A', 'FREE', ['A may be in LW-1, which was not parted: is there anybody to rear?']],
+  ]);
+  expect(doubts(true).map(([, , cautions]) => cautions)).toEqual([[], []]);
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { matesOf, spokenFor } from '../../../src/rules/match/staying.ts';
+import { matesOf, perhapsIn, spokenFor } from '../../../src/rules/match/staying.ts';
 import { stockOf } from '../../../src/rules/stock/stock.ts';
 import { type Files, room } from '../../rooms.ts';
 
@@ -50,4 +50,28 @@ it('who a pair is cannot be told where one of them may be several', () => {
     '2026-05-01',
   );
   expect(matesOf(known.pairs[0] as never, stockOf(known))).toBeNull();
+});
+
+it('one of several in a pair that was not parted may be in it; who is the only one, or is parted, is not perhaps there', () => {
+  const colony = (log: string) =>
+    room(
+      { 'LW-1': `pair: LW-1\ncock: [A, B]\nhen: C\nlog:\n  - {date: 2026-01-01, paired}\n${log}` },
+      '2026-05-01',
+    );
+  const perhaps = (log: string) => {
+    const known = colony(log);
+    const stock = stockOf(known);
+    const of = perhapsIn(known, stock);
+    return stock.birds.map((one) => [one.id, of(one)]);
+  };
+  expect(perhaps('')).toEqual([
+    ['A', ['LW-1']],
+    ['B', ['LW-1']],
+    ['C', []],
+  ]);
+  expect(perhaps('  - {date: 2026-02-01, parted}')).toEqual([
+    ['A', []],
+    ['B', []],
+    ['C', []],
+  ]);
 });
