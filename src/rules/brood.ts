@@ -13,6 +13,7 @@ import type { Durations } from './durations.ts';
 import { type Duration, usualRange } from './forecast/duration.ts';
 import type { DurationKind } from './forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from './forecast/window.ts';
+import { mayHatchUntil } from './season/fates.ts';
 
 /** A forecast window and the duration that it rests on. */
 export interface Expected extends ForecastWindow {
@@ -185,11 +186,12 @@ function hatchOf(waiting: readonly EggTime[]): Expected | null {
   return fromPipped(expected(waiting.map(sat)), waiting);
 }
 
-/** The brood as if it had no other eggs than those that are reared on live food: beside them others may hatch that need none. */
+/** The brood as if it had no other eggs and young than those that are reared on live food: beside them others may hatch that need none. */
 export function onLiveFood(brood: Brood): Brood {
-  const isFed = (egg: Egg) => (profileIn(brood, egg)?.liveFood?.value ?? 'no') !== 'no';
+  const isFed = (one: Egg | Bird) => (profileIn(brood, one)?.liveFood?.value ?? 'no') !== 'no';
   const waiting = brood.waiting.filter(({ egg }) => isFed(egg));
-  return { ...brood, eggs: brood.eggs.filter(isFed), waiting, hatch: hatchOf(waiting) };
+  const [eggs, hatched] = [brood.eggs.filter(isFed), brood.hatched.filter(isFed)];
+  return { ...brood, eggs, hatched, waiting, hatch: hatchOf(waiting) };
 }
 
 /** A chick that has cracked its shell is out within a day or two, whatever its kind usually takes. */
@@ -228,14 +230,17 @@ export function isNeverSeen({ pair, where, hatched }: Brood): boolean {
 }
 
 /**
- * The last day of the hatch window; where nobody ever looks in, that by which chicks that nobody saw would have left the nest,
- * unless somebody did look since. Null where no egg may hatch.
+ * The last day of the hatch window; where nobody looked in since, that up to which there may be chicks that nobody saw, and
+ * where nobody ever does, that by which they would have left the nest. Null where no egg may hatch.
  */
 export function mayHoldChicksUntil(brood: Brood): Day | null {
-  const { pair, clutch, hatch, profile, room } = brood;
-  if (hatch === null || !isNeverSeen(brood)) return hatch?.to ?? null;
+  const { pair, clutch, hatch, profile, room, where, hatched, waiting } = brood;
+  if (hatch === null || where !== 'nest' || hatched.length > 0) return hatch?.to ?? null;
   const looked = lastLook(pair, clutch?.site ?? null, room.day + 1);
-  return looked !== null && looked > hatch.to ? hatch.to : hatch.to + fledging(profile).high;
+  if (looked !== null && looked > hatch.to) return hatch.to;
+  if (isNeverSeen(brood)) return hatch.to + fledging(profile).high;
+  // What is asked until then is asked for the last time on the day after it.
+  return Math.max(hatch.to, ...waiting.map(({ egg }) => mayHatchUntil(egg, room.day) - 1));
 }
 
 /** Where those are whom something is about, where they all live in one place; else, and of the whole brood, where that is. */

@@ -186,7 +186,7 @@ export const milestones = [
     task: 'live-food',
     when: 'hatch window − the profile’s lead … the window’s first day',
     doneBy: '`food` that names live food',
-    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past, under `never` once unseen chicks would have left the nest; where it only helps, after its first day',
+    over: 'the species needs none, the eggs lie in an incubator, no egg may hatch, or the hatch window is past and somebody looked in since; without a look a fortnight past the longest sitting, under `never` once unseen chicks would have left the nest; where it only helps, after its first day',
     say: 'put live food out',
     explain:
       'Chicks of species that rear on live food need it in the first hours. It is on offer before the earliest day on which one can hatch, so that the parents know where it is. Done when the latest `food` names it.',
@@ -234,7 +234,8 @@ export const milestones = [
     window: forecast('hatch'),
     done: is.noneMayHatch,
     moot: is.noEggHere,
-    lapses: (_anchor, { to }) => (to === null ? null : to + 1),
+    // Eggs that the lamp ruled out are left with the others: what became of all of them is asked at once.
+    lapses: (_anchor, { to }, { term }) => (to === null ? null : Math.max(to, term?.to ?? to) + 1),
   },
   firstFeed,
   {

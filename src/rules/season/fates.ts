@@ -24,10 +24,14 @@ const NO_LONGER = 14;
 
 /** Whether a chick may yet come of the egg, even if nobody believes in it: eggs without an end hold back what follows. */
 export function mayStillHatch(egg: Egg, day: Day): boolean {
-  if (egg.fate !== null) return false;
+  return egg.fate === null && day <= mayHatchUntil(egg, day);
+}
+
+/** The last day on which a chick may come of it, or may have come unseen, as known on a day. */
+export function mayHatchUntil(egg: Egg, day: Day): Day {
   const from = egg.places.at(-1)?.from ?? egg.laid.to;
   const start = Math.max(eggClock(egg, day)?.start.to ?? from, from);
-  return day <= start + Math.ceil(incubation(egg.clutch.pair.profile).high) + NO_LONGER;
+  return start + Math.ceil(incubation(egg.clutch.pair.profile).high) + NO_LONGER;
 }
 
 /**
