@@ -102,17 +102,23 @@ function soonerThan(lead: number, { pairs }: Room): Rings['sooner'] {
   return least !== undefined && least.days < lead ? least : null;
 }
 
-/** Courses by the size that their species gets: one in hand that its profile allows, else one that others get, else its middle. */
+/**
+ * Courses by the size that their species gets: one in hand that its profile allows, else one that the keeper has of other
+ * days and of which none are left, else one that others get, else its middle.
+ */
 function bySize(courses: readonly Course[], inHand: Map<number, number>): [number | null, Course[]][] {
   const profiles = new Set(courses.map(({ prospect }) => prospect.profile));
   const ranges = new Map([...profiles].map((profile) => [profile, profile?.ringSize?.value ?? null]));
   const chosen = new Map<Prospect['profile'], number | null>();
-  const have = [...inHand].flatMap(([mm, rings]) => (rings > 0 ? [mm] : []));
+  const used = [...inHand.keys()];
+  const have = used.filter((mm) => inHand.get(mm) !== 0);
   const wanted: number[] = [];
   // Narrow ranges choose first: they have the fewest sizes to choose from.
   for (const [profile, range] of [...ranges].sort(([, a], [, b]) => width(a) - width(b))) {
     const size =
-      range === null ? null : (nearestIn(range, have) ?? nearestIn(range, wanted) ?? middleSize(range));
+      range === null
+        ? null
+        : (nearestIn(range, have) ?? nearestIn(range, used) ?? nearestIn(range, wanted) ?? middleSize(range));
     if (size !== null && !wanted.includes(size)) wanted.push(size);
     chosen.set(profile, size);
   }

@@ -247,9 +247,14 @@ describe('the size', () => {
       [2.5, 0, 'yellow-winged pytilia'],
     ]);
     expect(unused).toEqual([]);
-    // A drawer that is empty decides nothing.
-    const none = rings(both, '2026-03-15', 'rings: [{mm: 2.3, in-hand: 0}]\nring-lead: 2\n');
-    expect(none.sizes.map(({ mm }) => mm)).toEqual([2.5]);
+  });
+
+  it('stays what it was when the last one is used: ordered is the size that the keeper has, not the middle', () => {
+    const sizeOf = (drawer: string) => only(rings(four, '2026-03-15', `rings: [${drawer}]\n`)).mm;
+    expect(sizeOf('{mm: 2.5, in-hand: 1}')).toBe(2.5);
+    expect(sizeOf('{mm: 2.5, in-hand: 0}')).toBe(2.5);
+    // What lies in the drawer goes first.
+    expect(sizeOf('{mm: 2.6, in-hand: 0}, {mm: 2.8, in-hand: 1}')).toBe(2.8);
   });
 
   it('is not known of a species without a profile', () => {
