@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { kindOf } from '../../../src/findings/codes.ts';
 import { readFile } from '../../../src/journal/record.ts';
+import { mendedLine } from '../../../src/journal/text/mended.ts';
 
 const JOURNAL = 'pair: LW-1\nlog:\n  - {date: 2026-03-01, paired}\n';
 
@@ -81,4 +82,39 @@ it('a bird on one line without braces is answered with the bird that was meant, 
   expect(fix).toBe('write:\n- {id: LW-20-13, sex: hen}');
   const { fix: text } = read('birds.yaml', 'birds:\n  - id: LW-20-13\n    origin: swapped: two for one\n');
   expect(text).toContain('origin: "swapped: two for one"');
+});
+
+describe('of a line by itself', () => {
+  it.each([
+    [
+      'a remark behind it is no part of it',
+      '- {date: 2026-03-02, laid: 1 # at dusk',
+      '- {date: 2026-03-02, laid: 1}',
+    ],
+    ['nor one behind a tab', '{date: 2026-03-02, laid: 1\t#dusk', '- {date: 2026-03-02, laid: 1}'],
+    ['a sign in a word begins none', '{date: 2026-03-02, food: mix#4', '- {date: 2026-03-02, food: "mix#4"}'],
+    [
+      'nor one in quotes',
+      '- {date: 2026-03-02, laid: 1, note: "mix #4"',
+      '- {date: 2026-03-02, laid: 1, note: "mix #4"}',
+    ],
+    ['a routine has its braces', '- name: water, every: 2', '- {name: water, every: 2}'],
+    ['whatever blanks there are', '-  id : A-1, sex: hen', '- {id: A-1, sex: hen}'],
+    ['a key that only ends as an id does begins no bird', 'ring-id: 4, sex: hen', 'ring-id: "4, sex: hen"'],
+    ['a text with a colon has its quotes', 'origin: swapped: two for one', 'origin: "swapped: two for one"'],
+  ])('%s', (_, line, meant) => {
+    expect(mendedLine(line)).toBe(meant);
+  });
+
+  it.each([
+    ['several lines', '- {date: 2026-03-02, laid: 1\n  note: "x"'],
+    ['a story', `- {date: 2026-03-02, laid: 1, note: "${'so '.repeat(140)}`],
+    ['what is no list', 'some words'],
+    ['a key with its text', 'origin: a friend'],
+    ['an id alone', 'id: A-1'],
+    ['a brace in the wrong place', '- {date: 2026-03-02, }laid: 1, checked'],
+    ['what journals do not use', '- {date: 2026-03-02, laid: &first 1'],
+  ])('nothing is made of %s', (_, line) => {
+    expect(mendedLine(line)).toBe('');
+  });
 });
