@@ -50,6 +50,16 @@ describe('chicks are found at the first look into a nest', () => {
     expect(days(birdIn(room(two, '2026-05-15'), 'LW-1/1/c2').hatched as never)).toBe('05-13');
   });
 
+  it('where a hen lays every other day, they may be as much further apart', () => {
+    // Diamond doves: two eggs, two days apart (common practice).
+    const doves = waxbills('date: 2026-05-14, checked: {chicks: 2}\ndate: 2026-05-15, aged: {6: c1}').replace(
+      'lavender waxbill',
+      'diamond dove',
+    );
+    const known = room({ a: doves }, '2026-05-15');
+    expect(days(birdIn(known, 'LW-1/1/c2').hatched as never)).toBe('05-07…05-11');
+  });
+
   it('with their age told, the egg beside them hatches soon or not at all: none was laid a fortnight after theirs', () => {
     const last = (aged: string) => {
       const known = room({ a: `${files.a}\n  - {date: 2026-05-14, aged: ${aged}}` }, '2026-05-14');
