@@ -97,7 +97,7 @@ export function* understanding(
     saidOnce: new Set(),
     guessed: new Set(),
     notMeant: new Set(notMeant),
-    today: { day: Number.NEGATIVE_INFINITY, events: new Map() },
+    today: { day: Number.NEGATIVE_INFINITY, events: new Map(), timed: new Set() },
   };
   listBirds(fold, record.birds, clock.day);
   const { kept: journals, findings } = onePerPair(record.pairs);
@@ -161,6 +161,8 @@ function addPair(fold: Fold, journal: PairJournal): void {
 function applyPairObservation(fold: Fold, sighting: Extract<Sighting, { of: 'pair' }>): Told {
   const { journal, entry, observation } = sighting;
   const pair = fold.pairs.get(journal.pair.text) as Pair;
+  if (fold.today.day !== entry.date) fold.today = { day: entry.date, events: new Map(), timed: new Set() };
+  if (entry.time !== null) fold.today.timed.add(pair);
   const number = entry.clutch?.number ?? null;
   const pinnedBefore = clutchNumbered(pair, number);
   const scene: Scene = {
@@ -201,9 +203,8 @@ function clutchNumbered({ clutches }: Pair, number: number | null): Clutch | nul
 
 /** Most events say no more than a key and a day: those of one day are one object for all pairs. */
 function eventOf(fold: Fold, event: Event): Event {
-  const { day, key, site, clutch } = event;
+  const { key, site, clutch } = event;
   if (site !== null || clutch !== null) return event;
-  if (fold.today.day !== day) fold.today = { day, events: new Map() };
   const same = fold.today.events.get(key) ?? event;
   fold.today.events.set(key, same);
   return same;

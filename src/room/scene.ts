@@ -34,8 +34,11 @@ export interface Fold {
   guessed: Set<string>;
   /** Ends that no count can have meant: whoever it was, a later line names it. */
   notMeant: Set<string>;
-  /** The day that the fold has come to, and what was observed on it without a word of a clutch or a nest. */
-  today: { day: Day; events: Map<string, Event> };
+  /**
+   * The day that the fold has come to, what was observed on it without a word of a clutch or a nest, and the pairs of which
+   * something was told with its time.
+   */
+  today: { day: Day; events: Map<string, Event>; timed: Set<Pair> };
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */

@@ -245,6 +245,30 @@ describe('a count without a time, on a day on which something else of its pair h
     expect(clutchIn(room(files, '2026-03-20'), 'BF-1/1').eggs).toHaveLength(4);
   });
 
+  it('is of before what has its time, or of after it: an egg laid or broken, a chick hatched, dead or out of the nest', () => {
+    const whole = `${four}\ndate: 2026-03-17, hatched: 3\ndate: 2026-03-18, checked`;
+    const days: [log: string, timed: string, before: string, after: string][] = [
+      [four, 'laid: 1', 'eggs: 4', 'eggs: 5'],
+      [four, 'lost: {broken: 1}', 'eggs: 4', 'eggs: 3'],
+      [`${four}\ndate: 2026-03-05, checked`, 'hatched: 1', 'eggs: 4, chicks: 0', 'eggs: 3, chicks: 1'],
+      [whole, 'died: 1', 'chicks: 3', 'chicks: 2'],
+      [whole, 'fledged: 2', 'chicks: 3', 'chicks: 1'],
+    ];
+    for (const [log, timed, before, after] of days) {
+      const on = log === four ? '2026-03-06' : timed === 'hatched: 1' ? '2026-03-17' : '2026-04-04';
+      const known = (count: string) => {
+        const told = `${log}\ndate: ${on}, time: 18:00, ${timed}`;
+        const all = room(
+          { P: waxbills(count === '' ? told : `${told}\ndate: ${on}, checked: {${count}}`) },
+          on,
+        );
+        const { eggs, chicks } = clutchIn(all, 'LW-1/1');
+        return [eggs.length, chicks.length, ...codes(all)];
+      };
+      for (const count of [before, after]) expect(known(count), `${timed}, ${count}`).toEqual(known(''));
+    }
+  });
+
   it('is told before the age of the chicks that it counted', () => {
     const log = `date: 2026-03-24, checked: {chicks: 3}, aged: {6: all}\ndate: 2026-03-24, time: 07:00, lost: {broken: 1}`;
     const { chicks } = clutchIn(room({ P: waxbills(log) }, '2026-03-24'), 'LW-1/1');

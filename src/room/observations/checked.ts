@@ -1,10 +1,11 @@
 import type { Day } from '../../days.ts';
 import type { Count } from '../../journal/grammar/who.ts';
 import { hostClutch } from '../choose.ts';
+import { everReared } from '../family.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { joined } from '../lists.ts';
 import { canHatchBy, hasClutchInCourse, hatch, longPast, openClutch } from '../lives.ts';
-import { type Bird, type Clutch, type Egg, type EggPlace, type Pair, refIn } from '../model.ts';
+import { type Bird, type Clutch, type Egg, refIn } from '../model.ts';
 import { clutchesThere, isInNest, report, type Scene, youngestMeant } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -22,9 +23,10 @@ function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
 }
 
 function reconcileEggs(scene: Scene, seen: Count): void {
-  const known = inNest(scene, scene.pair.here.eggs).length;
+  const eggs = inNest(scene, scene.pair.here.eggs);
+  const known = eggs.length;
   const more = seen.count - known;
-  if (more === 0 || (more > 0 && more === takenToday(scene))) return;
+  if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
   const last = youngestMeant(scene);
   const clutch =
     more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
@@ -38,16 +40,43 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   }
 }
 
-/** How many of its own eggs were taken elsewhere on this day: a count without a time may be of the hour before that. */
-function takenToday({ pair, day, entry }: Scene): number {
-  if (entry.time !== null) return 0;
-  const isTaken = ({ fate, places }: Egg) =>
-    fate === null && places.length > 1 && places.at(-1)?.from === day && hasLain(places.at(-2)?.place, pair);
-  return pair.clutches.flatMap(({ eggs }) => eggs.filter(isTaken)).length;
+/**
+ * Whether a count is of as many as were there when the day began. Without a time it may be of that hour, where the rest of the
+ * day's is told with its time, or where some were taken elsewhere since.
+ */
+function isOfMorning<T extends Egg | Bird>(
+  { fold, pair, entry }: Scene,
+  seen: Count,
+  began: T[],
+  now: T[],
+): boolean {
+  if (entry.time !== null || seen.count !== began.length) return false;
+  return fold.today.timed.has(pair) || began.some((one) => one.fate === null && !now.includes(one));
 }
 
-function hasLain(place: EggPlace | undefined, pair: Pair): boolean {
-  return place?.kind === 'nest' && place.pair === pair;
+/** Whether nobody had told the end of it before that day. */
+function wasOpen({ day }: Scene, one: { fate: { day: Day } | null }): boolean {
+  return one.fate === null || one.fate.day >= day;
+}
+
+/** The pair's eggs, and guests that are here still, that lay in the nest when the day began. */
+function eggsOfMorning(scene: Scene): Egg[] {
+  const { pair, day } = scene;
+  const all = new Set([...pair.clutches.flatMap(({ eggs }) => eggs), ...pair.here.eggs]);
+  const open = [...all].filter((egg) => wasOpen(scene, egg));
+  return inNest(scene, open).filter((egg) => {
+    const place = egg.places.findLast(({ from }) => from < day)?.place;
+    return place?.kind === 'nest' && place.pair === pair;
+  });
+}
+
+/** The young that were in the nest when the day began. */
+function nestlingsOfMorning(scene: Scene): Bird[] {
+  const { pair, day } = scene;
+  const open = everReared(pair).filter(
+    (bird) => wasOpen(scene, bird) && (bird.fledged === null || bird.fledged.day >= day),
+  );
+  return inNest(scene, open).filter((bird) => bird.stays.findLast(({ from }) => from < day)?.nest === pair);
 }
 
 /** Eggs in a nest whose last clutch, if there was any, is long past: nobody wrote that they were laid. */
@@ -60,6 +89,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   for (const one of young) one.placeholder = false;
   const known = young.filter(({ fledged }) => fledged === null).length;
   const more = seen.count - known;
+  if (more === 0 || isOfMorning(scene, seen, nestlingsOfMorning(scene), young)) return;
   const clutch =
     scene.pinned ??
     (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
@@ -87,7 +117,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
       report(scene, seen.at, 'counted-as-hatched', { who, count: counted.length });
     }
     if (nest !== null) noteGrown(scene, seen.at, nest, told);
-  } else if (more < 0 && !tolerates(seen, more)) {
+  } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
   }
 }
