@@ -132,8 +132,11 @@ function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { 
 function choose<T extends Egg | Bird>(scene: Scene, who: Who, wanted: Wanted<T>, kind: Kind<T>): T[] {
   if (who.kind === 'refs') {
     const named: T[] = [];
-    for (const ref of who.refs) {
-      for (const one of kind.resolve(ref)) {
+    for (const [i, ref] of who.refs.entries()) {
+      // Mostly another one was meant, and would be lost without a word.
+      const again = who.refs.findIndex(({ text }) => text === ref.text) < i;
+      if (again) report(scene, ref.at, 'duplicate-key', { key: ref.text, listed: 'yes' });
+      for (const one of again ? [] : kind.resolve(ref)) {
         const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
         if (why !== null) {
           noteNotMeant(scene, one, wanted.did);

@@ -169,15 +169,22 @@ describe('what was told once is not told again', () => {
     ]);
   });
 
+  it('who is named twice in one list counts once, and it is asked whether another was meant', () => {
+    for (const entry of ['hatched: [e1, e1]', 'lost: {clear: [e1, e2, e1]}'])
+      expect(told(eggs, `2026-03-17, ${entry}`), entry).toEqual([
+        '`e1` stands here twice; only the first one counts',
+      ]);
+    expect(told(eggs, '2026-03-12, lost: {clear: [e1, e2]}, weighed: {e1: 1.2}')).toEqual([]);
+    expect(told(eggs, '2026-03-12, food: [egg food, egg food], photo: [a.jpg, a.jpg]')).toEqual([]);
+  });
+
   it('an egg is laid once, and its numbers are given in turn', () => {
     expect(told(eggs, '2026-03-06, laid: e4')).toEqual(['e4 of clutch 1 is laid already']);
     expect(told(eggs, '2026-03-06, laid: e7')).toEqual([
       'the next egg of this clutch is e5, not e7; it is counted as e5',
     ]);
     expect(told(eggs, '2026-03-06, laid: [e5, e6]')).toEqual([]);
-    expect(told(eggs, '2026-03-06, laid: [e5, e5]')).toEqual([
-      '`e5` stands here twice; only the first one counts',
-    ]);
+    expect(told(eggs, '2026-03-06, laid: [e5, e5]')).toEqual(['e5 of clutch 1 is laid already']);
   });
 });
 

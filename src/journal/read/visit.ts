@@ -203,27 +203,6 @@ function readAnswer(definition: ObservationDefinition, key: Text, node: Node, fi
   return nothing.data;
 }
 
-/** A value without what is named twice in one list, `[e1, e1]`: mostly another was meant, and would be lost without a word. */
-function namedOnce(node: Node, findings: Finding[]): Node {
-  if (node instanceof Fields && node.pairs.some(([, under]) => under instanceof List)) {
-    const pairs = node.pairs.map(([key, under]) => [key, namedOnce(under, findings)] as const);
-    return pairs.some(([, under], index) => under !== node.pairs[index]?.[1])
-      ? new Fields(pairs, node.at, node.style)
-      : node;
-  }
-  if (!(node instanceof List)) return node;
-  const seen = new Set<string>();
-  const items = node.items.filter((item) => {
-    if (!(item instanceof Text)) return true;
-    const isNew = !seen.has(item.text);
-    if (!isNew)
-      findings.push({ code: 'duplicate-key', at: item.at, args: { key: item.text, listed: 'yes' } });
-    seen.add(item.text);
-    return isNew;
-  });
-  return items.length < node.items.length ? new List(items, node.at) : node;
-}
-
 function readObservation(
   visit: Visit<unknown>,
   key: Text,
@@ -234,7 +213,7 @@ function readObservation(
   const { observations, elsewhere } = grammar;
   const definition = Object.hasOwn(observations, key.text) ? observations[key.text] : undefined;
   if (definition !== undefined) {
-    const value = readAnswer(definition, key, namedOnce(node, findings), findings);
+    const value = readAnswer(definition, key, node, findings);
     if (value === undefined) return;
     visit.saw.push({ key: key.text, at: key.at, value });
     // Of a sick bird what can be read counts, beside the error.

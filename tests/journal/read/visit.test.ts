@@ -111,22 +111,6 @@ describe('an entry', () => {
   });
 });
 
-describe('an egg that is named twice in one list', () => {
-  it.each([
-    ['hatched: [e1, e1]', '3:38'],
-    ['lost: {clear: [e1, e2, e1]}', '3:47'],
-  ])('counts once, and the other that was meant is asked about: %s', (said, place) => {
-    const { entries, found, fixes } = readLog(`- {date: 2026-03-02, ${said}}`);
-    expect(found).toEqual([`${place} duplicate-key`]);
-    expect(fixes).toEqual(['was another one meant? Each stands in a list once']);
-    expect(entries[0]?.saw).toHaveLength(1);
-  });
-
-  it('is no matter of two lists', () => {
-    expect(readLog('- {date: 2026-03-02, lost: {clear: [e1, e2]}, weighed: {e1: 1.2}}').found).toEqual([]);
-  });
-});
-
 describe('a box that was ticked', () => {
   it.each(['paired', 'sitting', 'heard', 'checked', 'courting', 'parted', 'reunited', 'chasing'])(
     'with yes says no more than `%s`',
