@@ -43,6 +43,8 @@ export function noCommand([said = '', ...behind]: readonly string[], names: read
   const what = `there is no command \`${said}\``;
   const near = meant(said, names, '');
   if (near !== '') return `${what}; ${near}`;
+  if (said.includes('='))
+    return `${what}; what was seen is recorded of a pair: \`nestlog record LW-1 ${said}\``;
   const seen = behind.findIndex((one) => one.includes('='));
   const whose = shellWord([said, ...behind][seen] ?? said);
   if (seen >= 0) return `${what}; did you mean \`nestlog record ${whose} …\`?`;

@@ -2,6 +2,7 @@ import { type Day, formatDay } from '../days.ts';
 import { countIn } from '../findings/as-written.ts';
 import { nearest } from '../findings/nearest.ts';
 import { dateMeant } from '../journal/grammar/date-text.ts';
+import { parseTime } from '../journal/grammar/time-text.ts';
 import { calledSo } from '../journal/grammar/vocabulary.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
 import { keyMeant } from './key-meant.ts';
@@ -30,6 +31,7 @@ export function strayWord(index: number, said: Said): string | null {
   const word = words[index] as string;
   const wrong =
     isDate(said, word) ??
+    isTime(word) ??
     asInJournal(said, word) ??
     severalInOne(word, grammar) ??
     countBehind(words[index - 1] ?? '', word, grammar);
@@ -46,6 +48,10 @@ function isDate({ day }: Said, word: string): string | null {
   const date = A_DAY.test(said) ? dateMeant(said, day) : '';
   if (dated === undefined && date === '') return null;
   return `the day is given by --date${date === '' ? '' : ` ${date}`}`;
+}
+
+function isTime(word: string): string | null {
+  return parseTime(word) === null ? null : `the time of day is given by time=${word}`;
 }
 
 /** A line of a journal that was pasted, whole or parted by the shell; `laid: 1`; or a value in braces. */

@@ -31,6 +31,7 @@ describe('a command that there is not', () => {
     ['LW-1 laid=1', '`LW-1`; did you mean `nestlog record LW-1 …`?'],
     ['add LW-1 laid=1', '`add`; did you mean `nestlog record LW-1 …`?'],
     ['LW-1', '`LW-1`; of a pair tells `nestlog pair LW-1`, of a bird `nestlog bird LW-1`'],
+    ['laid=1', '`laid=1`; what was seen is recorded of a pair: `nestlog record LW-1 laid=1`'],
     ['budgerigars', '`budgerigars`'],
   ])('nestlog %s', async (line, answer) => {
     const said = await typed(line.split(' '));

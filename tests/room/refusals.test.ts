@@ -174,7 +174,7 @@ describe('what was told once is not told again', () => {
       expect(told(eggs, `2026-03-17, ${entry}`), entry).toEqual([
         '`e1` stands here twice; only the first one counts',
       ]);
-    expect(told(eggs, '2026-03-12, lost: {clear: [e1, e2]}, weighed: {e1: 1.2}')).toEqual([]);
+    expect(told(eggs, '2026-03-12, candled: {fertile: [e1, e2]}, weighed: {e1: 1.2}')).toEqual([]);
     expect(told(eggs, '2026-03-12, food: [egg food, egg food], photo: [a.jpg, a.jpg]')).toEqual([]);
   });
 

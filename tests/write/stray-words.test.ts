@@ -46,6 +46,7 @@ describe('words that were parted or put together wrongly', () => {
     [['checked.eggs=4,chicks=0'], 'a word of its own: `checked.eggs=4 checked.chicks=0`'],
     [['laid', 'one', 'egg'], 'are one word: `laid=1`'],
     [['laid=1', 'yesterday'], 'the day is given by --date 2026-05-31'],
+    [['laid=1', '07:30'], 'the time of day is given by time=07:30'],
     [['lost.clear e2'], '`lost.clear=e2`'],
     [['note=“two', 'at', 'noon”'], 'a value with blanks stands in quotes: "note=two at noon"'],
     [['note=two', 'at', 'noon', 'laid=1'], '"note=two at noon"'],
