@@ -30,7 +30,7 @@ interface Chasing extends Found {
   feeding: string | null;
   /** The parent that may be taken away, and whether the other was seen feeding all of them lately. */
   aggressor: Parent;
-  /** It was put to its mate after these young had hatched. */
+  /** It was put to its mate after these young had hatched, and was not seen feeding them. */
   isNew: boolean;
   otherFeeds: boolean;
 }
@@ -131,13 +131,18 @@ function levelOf(level: Pair['chasing'][number]['level'], young: number): Warnin
   return level === 'fierce' || (level === 'hard' && young > 0) ? 'act' : 'watch';
 }
 
-/** Whether all these young had hatched before it was put to the mate that reared them. */
+/** Whether all these young had hatched before it was put to the mate that reared them, and it was not seen feeding them since. */
 function isNew({ partings, first, ...pair }: Pair, parent: Parent, young: readonly Bird[]): boolean {
   const now = pair[parent].join(' ');
   const before = partings.findLastIndex((one) => one[parent].join(' ') !== now);
   const came = partings[before + 1];
   if (came === undefined || (before < 0 && first[parent].join(' ') === now)) return false;
-  return young.every(({ firstSeen }) => firstSeen !== null && firstSeen < came.day);
+  return young.every(
+    ({ firstSeen, fedBy }) =>
+      firstSeen !== null &&
+      firstSeen < came.day &&
+      !fedBy.some(({ day, by }) => by === parent && day >= came.day),
+  );
 }
 
 /** The one that chased is there no more, or the mate that it chased is not; which of them went, nobody need have written. */

@@ -38,7 +38,11 @@ describe('hard chasing', () => {
         'chasing',
         '2026-04-10',
       ).text;
-    const anew = young('date: 2026-04-06, parted: {hen: cage 5}\n date: 2026-04-08, paired: {hen: LW-21-02}');
+    const mate = 'date: 2026-04-06, parted: {hen: cage 5}\n date: 2026-04-08, paired: {hen: LW-21-02}';
+    const anew = young(mate);
+    const foster = young(`${mate}\n date: 2026-04-09, feeding: {hen: all}`);
+    expect(foster).toContain('the hen fed');
+    expect(foster).toContain('do not take the hen before you saw who feeds.');
     expect(anew).toContain('The hen came after they had hatched and need not be one that feeds them.');
     expect(anew).not.toContain('do not take');
     expect(young('date: 2026-04-06, parted: {hen: cage 5}\n date: 2026-04-08, reunited')).toContain(
