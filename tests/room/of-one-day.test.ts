@@ -269,6 +269,19 @@ describe('a count without a time, on a day on which something else of its pair h
     }
   });
 
+  it('is of before guests hatched, too', () => {
+    for (const count of ['eggs: 7, chicks: 0', 'eggs: 5, chicks: 2'])
+      expect(
+        mismatched({
+          P: waxbills(`${four}\ndate: 2026-03-06, fostered: {BF-1: all}`),
+          Q: finches(
+            `${own}\ndate: 2026-03-17, time: 14:00, hatched: [LW-1/1/e1, LW-1/1/e2]\ndate: 2026-03-17, checked: {${count}}`,
+          ),
+        }),
+        count,
+      ).toEqual([]);
+  });
+
   it('is told before the age of the chicks that it counted', () => {
     const log = `date: 2026-03-24, checked: {chicks: 3}, aged: {6: all}\ndate: 2026-03-24, time: 07:00, lost: {broken: 1}`;
     const { chicks } = clutchIn(room({ P: waxbills(log) }, '2026-03-24'), 'LW-1/1');

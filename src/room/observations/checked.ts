@@ -59,10 +59,11 @@ function wasOpen({ day }: Scene, one: { fate: { day: Day } | null }): boolean {
   return one.fate === null || one.fate.day >= day;
 }
 
-/** The pair's eggs, and guests that are here still, that lay in the nest when the day began. */
+/** The eggs that lay in the nest when the day began, but for guests that ended on it without a chick. */
 function eggsOfMorning(scene: Scene): Egg[] {
   const { pair, day } = scene;
-  const all = new Set([...pair.clutches.flatMap(({ eggs }) => eggs), ...pair.here.eggs]);
+  const hatched = [...pair.guests].flatMap(({ egg }) => egg ?? []);
+  const all = new Set([...pair.clutches.flatMap(({ eggs }) => eggs), ...pair.here.eggs, ...hatched]);
   const open = [...all].filter((egg) => wasOpen(scene, egg));
   return inNest(scene, open).filter((egg) => {
     const place = egg.places.findLast(({ from }) => from < day)?.place;
