@@ -64,6 +64,8 @@ export function readDate(written: string, near: number | null = null): DateReadi
 export function dateMeant(written: string, on: Day): string {
   const named = { yesterday: on - 1, today: on, tomorrow: on + 1 }[written.trim().toLowerCase()];
   if (named !== undefined) return formatDay(named);
+  const [, days] = /^(\d{1,2}) days? ago$/i.exec(written.trim()) ?? [];
+  if (days !== undefined) return formatDay(on - Number(days));
   const read = readDate(written, civilDate(on).year);
   return 'day' in read ? formatDay(read.day) : String(read.args.suggestion ?? '');
 }
@@ -162,10 +164,14 @@ function inWords(text: string, near: number | null): string | null {
   return valid(year === undefined ? (near as number) : Number(year), month, Number(date));
 }
 
-/** The month (1–12) that one of the words names, in full or by its first letters, three at least; 0 where none does. */
+/**
+ * The month (1–12) that one of the words names, in full or by its first letters, three at least; 0 where none does. In another
+ * language it is the only word: `ago` and `set` are short for months as well.
+ */
 function monthIn(text: string): number {
   const words = plainLetters(text).match(/[a-z]{3,}/g) ?? [];
-  return words.map(monthNamed).find((month) => month > 0) ?? 0;
+  const [only = ''] = words;
+  return words.length === 1 ? monthNamed(only) : (words.map(inEnglish).find((month) => month > 0) ?? 0);
 }
 
 /**
@@ -175,12 +181,16 @@ function monthIn(text: string): number {
 export function monthNamed(word: string): number {
   const plain = plainLetters(word);
   if (plain.length < 3) return 0;
-  const english = MONTHS.findIndex((name) => name.toLowerCase().startsWith(plain)) + 1;
+  const english = inEnglish(plain);
   if (english > 0) return english;
   const found = ELSEWHERE.flatMap((names, index) =>
     names.some((name) => name.startsWith(plain)) ? [index + 1] : [],
   );
   return found.length === 1 ? (found[0] as number) : 0;
+}
+
+function inEnglish(plain: string): number {
+  return MONTHS.findIndex((name) => name.toLowerCase().startsWith(plain)) + 1;
 }
 
 /** Small letters without accents. */

@@ -180,3 +180,14 @@ it('the day meant is the right form of what was written, or empty', () => {
     ),
   ).toEqual(['2026-05-01', '2026-05-01', '2026-05-01', '2026-05-01', '2026-05-06 or 2026-06-05', '']);
 });
+
+it('a word that is short for a month in another language is one where it stands with figures alone', () => {
+  const meant = (text: string) => dateMeant(text, parseDay('2026-05-02') as number);
+  expect(['12 set 2025', '3. ago', '2 set in the incubator', '2 weeks ago'].map(meant)).toEqual([
+    '2025-09-12',
+    '2026-08-03',
+    '',
+    '',
+  ]);
+  expect(['3 days ago', '1 day ago'].map(meant)).toEqual(['2026-04-29', '2026-05-01']);
+});
