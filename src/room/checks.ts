@@ -6,6 +6,7 @@ import { grouped } from '../grouped.ts';
 import { mentioning } from '../journal/entries.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { endsBy, type RoomRecord } from '../journal/record.ts';
+import { append } from '../journal/text/append.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
 import { nestsOverBroods } from './nests-down.ts';
@@ -19,16 +20,17 @@ import { unfitParents } from './unfit-parents.ts';
  * bite their tail, names that nobody bears.
  */
 export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day }): void {
-  fold.findings.push(
-    ...hensInTwoPairs([...fold.pairs.values()], record),
-    ...unfitParents(fold, record, day),
-    ...ownAncestors(fold),
-    ...nestsOverBroods(fold),
-    ...(record.settings.ringing ? lateRings(fold) : []),
-    ...unknownRoutines(fold, record),
-    ...unpinnedParents(fold, record),
-    ...(endsBy(record, day) ? missingChicks(fold, record) : []),
-  );
+  for (const found of [
+    hensInTwoPairs([...fold.pairs.values()], record),
+    unfitParents(fold, record, day),
+    ownAncestors(fold),
+    nestsOverBroods(fold),
+    record.settings.ringing ? lateRings(fold) : [],
+    unknownRoutines(fold, record),
+    unpinnedParents(fold, record),
+    endsBy(record, day) ? missingChicks(fold, record) : [],
+  ])
+    append(fold.findings, found);
 }
 
 /** One hen's clutches in two pairs, one begun while another was being laid or sat on; each with every pair in course. */

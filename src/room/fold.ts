@@ -7,6 +7,7 @@ import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
 import type { RoomRecord } from '../journal/record.ts';
 import type { RoomSettings } from '../journal/settings.ts';
+import { append } from '../journal/text/append.ts';
 import { findSpecies, suggestSpecies } from '../species/find.ts';
 import type { Profile } from '../species/profile.ts';
 import { inWholeDays } from '../species/whole-days.ts';
@@ -101,7 +102,7 @@ export function* understanding(
   };
   listBirds(fold, record.birds, clock.day);
   const { kept: journals, findings } = onePerPair(record.pairs);
-  fold.findings.push(...findings);
+  append(fold.findings, findings);
   for (const journal of journals) addPair(fold, journal);
   for (const sighting of inOrder(journals, record.birds, clock.day)) {
     if (sighting.of === 'pair') yield applyPairObservation(fold, sighting);
