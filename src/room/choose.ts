@@ -131,20 +131,24 @@ function noted<T extends Egg | Bird>({ about }: Scene, { at }: Who, who: T[], { 
 
 function choose<T extends Egg | Bird>(scene: Scene, who: Who, wanted: Wanted<T>, kind: Kind<T>): T[] {
   if (who.kind === 'refs') {
-    const named: T[] = [];
-    for (const [i, ref] of who.refs.entries()) {
-      // Mostly another one was meant, and would be lost without a word.
-      const again = who.refs.findIndex(({ text }) => text === ref.text) < i;
-      if (again) report(scene, ref.at, 'duplicate-key', { key: ref.text, listed: 'yes' });
-      for (const one of again ? [] : kind.resolve(ref)) {
+    const named = new Set<T>();
+    const said = new Set<string>();
+    for (const ref of who.refs) {
+      if (said.has(ref.text)) {
+        // Mostly another one was meant, and would be lost without a word.
+        report(scene, ref.at, 'duplicate-key', { key: ref.text, listed: 'yes' });
+        continue;
+      }
+      said.add(ref.text);
+      for (const one of kind.resolve(ref)) {
         const why = wanted.impossible(one) ?? (wanted.told?.has(one) ? TOLD : null);
         if (why !== null) {
           noteNotMeant(scene, one, wanted.did);
           refuse(scene, ref.at, why, { who: ref.text, did: wanted.did, others: sisters(scene, one, wanted) });
-        } else if (!named.includes(one)) named.push(one);
+        } else named.add(one);
       }
     }
-    return named;
+    return [...named];
   }
   // That there is no such clutch is said once an entry.
   if (meansNone(scene)) return [];
@@ -190,17 +194,12 @@ function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<T>): T[
         rank(a) - rank(b) ||
         likely(a) - likely(b) ||
         Number(a.clutch?.pair !== scene.pair) - Number(b.clutch?.pair !== scene.pair) ||
-        compare(a, b),
+        naturally(fullRef(a), fullRef(b)),
     );
 }
 
 function isPast<T extends Egg | Bird>(scene: Scene, { past }: Wanted<T>, one: T): boolean {
   return past?.(one) ?? ('laid' in one ? longPast(one, scene.day) : isFedByHand(one));
-}
-
-function compare(a: Egg | Bird, b: Egg | Bird): number {
-  const [first, second] = [fullRef(a), fullRef(b)];
-  return naturally(first, second);
 }
 
 function byCount<T extends Egg | Bird>(
