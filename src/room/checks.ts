@@ -7,6 +7,7 @@ import { mentioning } from '../journal/entries.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { endsBy, type RoomRecord } from '../journal/record.ts';
 import { append } from '../journal/text/append.ts';
+import { beforeHatching } from './before-hatching.ts';
 import type { Bird, Clutch, Pair } from './model.ts';
 import { birdNamed } from './names.ts';
 import { nestsOverBroods } from './nests-down.ts';
@@ -16,13 +17,14 @@ import { inOrder } from './sightings.ts';
 import { unfitParents } from './unfit-parents.ts';
 
 /**
- * What only shows once all journals are read together: hens in two nests, parents of the wrong sex or of another species, pedigrees that
- * bite their tail, names that nobody bears.
+ * What only shows once all journals are read together: hens in two nests, parents of the wrong sex or of another species,
+ * logs that begin before the bird hatched, pedigrees that bite their tail, names that nobody bears.
  */
 export function checkRoom(fold: Fold, record: RoomRecord, { day }: { day: Day }): void {
   for (const found of [
     hensInTwoPairs([...fold.pairs.values()], record),
     unfitParents(fold, record, day),
+    beforeHatching(fold, record, day),
     ownAncestors(fold),
     nestsOverBroods(fold),
     record.settings.ringing ? lateRings(fold) : [],

@@ -197,7 +197,8 @@ export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
   fold.byRef.set(full, bird);
   clutch.chicks = joined(clutch.chicks, bird);
   endEgg(egg, { kind: 'hatched', span, day, bird });
-  nest?.here.young.add(bird);
+  // By its own log it may be dead or gone already: then the log is wrong, and it is in no nest.
+  if (isDependent(bird)) nest?.here.young.add(bird);
   if (nest !== null && nest !== clutch.pair) nest.guests.add(bird);
   return bird;
 }

@@ -14,6 +14,12 @@ export const stockCodes = {
       `${parent} stands as ${role} of ${bird}, which hatched on ${born}, but hatched itself on ${day}; it is left out`,
     hint: () => 'another bird, or a slip in one of the dates',
   },
+  'before-hatching': {
+    level: 'error',
+    text: ({ bird, day, hatched }) =>
+      `${bird} had not hatched on ${day}: that was on ${hatched} at the earliest`,
+    hint: () => 'correct one of the dates, or put the line into the log of another bird',
+  },
   'one-parent-twice': {
     level: 'error',
     text: ({ parent, bird }) => `${parent} stands as sire and as dam of ${bird}; both are taken as unknown`,
