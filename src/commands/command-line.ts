@@ -22,12 +22,10 @@ export class CommandLine extends Command {
     const begun = flags.filter((one) => /^-\w$/.test(flag) && one.startsWith(`-${flag}`));
     const fits = near === null ? begun : [near];
     const seen = this.registeredArguments.some((one) => one.name().startsWith('key='));
+    const words = `${said.replace(/^-+/, '')}${said.includes('=') ? '' : '=…'}`;
+    const unfit = seen ? `; what was seen is written without hyphens: \`${words}\`` : '';
     const more =
-      fits.length === 0 && seen
-        ? `; what was seen is written without hyphens: \`${said.replace(/^-+/, '')}${said.includes('=') ? '' : '=…'}\``
-        : fits.length === 0
-          ? ''
-          : `; did you mean ${fits.map((one) => `\`${one}\``).join(' or ')}?`;
+      fits.length === 0 ? unfit : `; did you mean ${fits.map((one) => `\`${one}\``).join(' or ')}?`;
     this.error(`error: there is no option \`${flag}\`${more}`, { code: 'commander.unknownOption' });
   }
 

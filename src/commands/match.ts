@@ -1,3 +1,4 @@
+import { shareMeant } from '../findings/figures-meant.ts';
 import { parseShare } from '../journal/grammar/amounts.ts';
 import { judgedPairJson, matchJson } from '../report/json/match.ts';
 import { judgedPairText, matchText } from '../report/terminal/match.ts';
@@ -100,9 +101,8 @@ function more(text: string, before: string[] = []): string[] {
 function coefficient(text: string): number {
   const value = parseShare(text);
   if (value !== null) return value;
-  const [, whole, part = ''] = /^(\d{1,2})(?:[.,](\d+))?\s*%?$/.exec(text.trim()) ?? [];
-  const meant = Number(whole) > 0 ? `${whole}${part === '' ? '' : `.${part}`}%` : `0.${part}`;
-  const more = whole === undefined ? '' : `; did you mean ${meant}?`;
+  const meant = shareMeant(text);
+  const more = meant === '' ? '' : `; did you mean ${meant}?`;
   throw new UsageError(
     `--max-inbreeding takes a number from 0 to 1 or a percentage, such as 0.125 or 12.5%, not \`${text}\`${more}`,
   );

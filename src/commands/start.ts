@@ -133,11 +133,8 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
     housing: options.housing ?? (await ask('Where do they live? (empty: not said)')),
   };
   const file = pairFile(asked, day, options.into);
-  const existing = loadRoom(folder);
-  if (existing.some(({ path }) => path === file.path)) {
-    stderr.write(`nestlog: nothing was written: ${file.path}: a file of this name is there by now\n`);
-    return 1;
-  }
+  // Where its own file is there, writing it says so.
+  const existing = loadRoom(folder).filter(({ path }) => path !== file.path);
   const record = readRoom([...existing, file], { day, today });
   // The new one would count instead of it, being named after the pair.
   const there = record.pairs.find((one) => one.pair.text === pair && one.file !== file.path);

@@ -29,12 +29,12 @@ export function numbersIn(name: string): string {
 }
 
 /** Its words and numbers, in small letters: what stands between them makes no other name. */
-function partsOf(name: string): string[] {
+export function partsOf(name: string): string[] {
   return (
     name
       .normalize('NFC')
       .toLowerCase()
-      .match(/\p{L}+|\d+/gu) ?? []
+      .match(/\p{L}+|\p{N}+/gu) ?? []
   );
 }
 

@@ -9,6 +9,13 @@ const COUNTED: Readonly<Record<string, readonly [RegExp, number]>> = {
 };
 const SPAN = /\b(?:day|week|month|year)/gi;
 
+/** The share that was probably meant, `12.5%` by `12,5` and `0.125` by `0,125`; empty where the text tells of none. */
+export function shareMeant(text: string): string {
+  const [, whole, part = ''] = /^(\d{1,2})(?:[.,](\d+))?\s*%?$/.exec(text.trim()) ?? [];
+  if (whole === undefined) return '';
+  return Number(whole) > 0 ? `${whole}${part === '' ? '' : `.${part}`}%` : `0.${part}`;
+}
+
 /**
  * The number, or the range, that a text means which only says more than its figures, or says them otherwise; empty where
  * it may be another.

@@ -1,5 +1,6 @@
 import type { Day } from '../days.ts';
 import { nameOfFile } from '../file-names.ts';
+import { partsOf } from '../findings/alike.ts';
 import type { Finding } from '../findings/finding.ts';
 import { isPlace } from '../findings/finding.ts';
 import { dayAt, entryAt } from '../journal/entries.ts';
@@ -34,16 +35,7 @@ function isBefore(one: PairJournal, other: PairJournal): boolean {
 }
 
 function isNamedAfterPair({ file, pair }: PairJournal): boolean {
-  return inLetters(nameOfFile(file)) === inLetters(pair.text);
-}
-
-function inLetters(name: string): string {
-  return (
-    name
-      .normalize('NFC')
-      .toLowerCase()
-      .match(/[\p{L}\p{N}]+/gu) ?? []
-  ).join(' ');
+  return partsOf(nameOfFile(file)).join(' ') === partsOf(pair.text).join(' ');
 }
 
 function lastDay({ entries }: PairJournal): Day {

@@ -1,4 +1,5 @@
 import { isYaml, nameOfFile } from '../file-names.ts';
+
 /** A journal's file name, without its ending, for an id: letters and figures of any script, and what is harmless everywhere. */
 export function fileName(pair: string): string {
   return pair.replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^\.+/, '-');

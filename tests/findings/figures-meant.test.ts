@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { figuresMeant, hoursMeant } from '../../src/findings/figures-meant.ts';
+import { figuresMeant, hoursMeant, shareMeant } from '../../src/findings/figures-meant.ts';
 
 it.each([
   ['30 days', 'days', '30'],
@@ -32,4 +32,15 @@ it.each([
   ['often', ''],
 ])('%s is %s', (text, meant) => {
   expect(hoursMeant(text)).toBe(meant);
+});
+
+it.each([
+  ['12,5%', '12.5%'],
+  ['12,5 %', '12.5%'],
+  ['25', '25%'],
+  ['0,125', '0.125'],
+  ['a fifth', ''],
+  ['125', ''],
+])('the share meant by `%s` is `%s`', (text, share) => {
+  expect(shareMeant(text)).toBe(share);
 });

@@ -28,7 +28,7 @@ describe('of two journals of one pair', () => {
     ]);
   });
 
-  it.each(['z LW-1', 'LW-11', 'LW', '1', 'l w 1', 'lw1'])(
+  it.each(['z LW-1', 'LW-11', 'LW', '1', 'l w 1'])(
     'the one named after it counts, though the one in %s.yaml goes on longer',
     (copy) => {
       const { eggs, said } = told({
@@ -39,7 +39,7 @@ describe('of two journals of one pair', () => {
     },
   );
 
-  it.each(['lw-1', 'Lw 1', 'lw_1', 'LW–1'])(
+  it.each(['lw-1', 'Lw 1', 'lw_1', 'LW–1', 'lw1'])(
     'one in %s.yaml is named after it too: then the longer one counts',
     (name) => {
       const { eggs } = told({

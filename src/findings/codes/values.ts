@@ -1,5 +1,5 @@
 import type { FindingKind } from '../codes.ts';
-import { figuresMeant, hoursMeant } from '../figures-meant.ts';
+import { figuresMeant, hoursMeant, shareMeant } from '../figures-meant.ts';
 import type { FindingArgs } from '../finding.ts';
 
 const meant = ({ suggestion }: FindingArgs) => (suggestion ? `did you mean ${suggestion}?` : null);
@@ -128,7 +128,10 @@ export const valueCodes = {
   'not-a-share': {
     level: 'error',
     text: ({ text }) => `\`${text}\` is no number from 0 to 1`,
-    hint: () => 'a coefficient of inbreeding, such as 0.125 or 12.5 %',
+    hint: ({ text }) => {
+      const share = shareMeant(String(text));
+      return share ? `write ${share}` : 'a coefficient of inbreeding, such as 0.125 or 12.5 %';
+    },
   },
   'not-minutes': {
     level: 'error',

@@ -1,5 +1,6 @@
 import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs, owner } from '../choose.ts';
+import { everReared } from '../family.ts';
 import { comeBack, housingOf, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import type { Fold, Refusal } from '../scene.ts';
@@ -26,8 +27,7 @@ export const back: Apply<'back'> = (scene, who) => {
 
 /** The young, guests included, that were fed from this nest last. */
 function ofThisNest(pair: Pair): Bird[] {
-  const all = [...pair.clutches.flatMap(({ chicks }) => chicks), ...pair.guests];
-  return all.filter((bird) => lastNest(bird)?.nest === pair);
+  return everReared(pair).filter((bird) => lastNest(bird)?.nest === pair);
 }
 
 function lastNest({ stays }: Bird): Bird['stays'][number] | undefined {
