@@ -20,8 +20,8 @@ import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
 import { onePerPair } from './pair-twice.ts';
-import { type Fold, reportedDays, reportOnce, type Scene, siteOf } from './scene.ts';
-import { inOrder, type Sighting } from './sightings.ts';
+import { beginDay, type Fold, reportedDays, reportOnce, type Scene, siteOf } from './scene.ts';
+import { dayByDay, type Sighting } from './sightings.ts';
 
 /** The room as known on one day. */
 export interface Room {
@@ -98,17 +98,20 @@ export function* understanding(
     saidOnce: new Set(),
     guessed: new Set(),
     notMeant: new Set(notMeant),
-    today: { day: Number.NEGATIVE_INFINITY, events: new Map(), timed: new Set() },
+    today: beginDay([]),
   };
   listBirds(fold, record.birds, clock.day);
   const { kept: journals, findings } = onePerPair(record.pairs);
   append(fold.findings, findings);
   for (const journal of journals) addPair(fold, journal);
-  for (const sighting of inOrder(journals, record.birds, clock.day)) {
-    if (sighting.of === 'pair') yield applyPairObservation(fold, sighting);
-    else {
-      applyBirdObservation(fold, sighting);
-      yield { sighting, pair: null, clutch: null, about: [] };
+  for (const seen of dayByDay(journals, record.birds, clock.day)) {
+    fold.today = beginDay(seen);
+    for (const sighting of seen) {
+      if (sighting.of === 'pair') yield applyPairObservation(fold, sighting);
+      else {
+        applyBirdObservation(fold, sighting);
+        yield { sighting, pair: null, clutch: null, about: [] };
+      }
     }
   }
   checkRoom(fold, record, clock);
@@ -162,7 +165,6 @@ function addPair(fold: Fold, journal: PairJournal): void {
 function applyPairObservation(fold: Fold, sighting: Extract<Sighting, { of: 'pair' }>): Told {
   const { journal, entry, observation } = sighting;
   const pair = fold.pairs.get(journal.pair.text) as Pair;
-  if (fold.today.day !== entry.date) fold.today = { day: entry.date, events: new Map(), timed: new Set() };
   if (entry.time !== null) fold.today.timed.add(pair);
   const number = entry.clutch?.number ?? null;
   const pinnedBefore = clutchNumbered(pair, number);

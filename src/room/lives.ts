@@ -116,6 +116,13 @@ function shortRef(letter: 'e' | 'c', number: number): string {
   return refs[letter][number];
 }
 
+/** The clutch of the nest that it lives with: its own, or the one it was given to. */
+export function hostClutch(one: Egg | Bird): Clutch | null {
+  if (!('laid' in one)) return one.stays.at(-1)?.clutch ?? null;
+  const place = one.places.at(-1)?.place;
+  return place?.kind === 'nest' ? place.clutch : one.clutch;
+}
+
 /** The pair whose nest an egg is in now, or null. */
 export function nestOf(egg: Egg): Pair | null {
   const place = egg.places.at(-1)?.place;

@@ -1,7 +1,6 @@
 import type { Day } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
-import { hostClutch } from './choose.ts';
-import { incubation } from './lives.ts';
+import { hostClutch, incubation } from './lives.ts';
 import { type Bird, type Egg, type Pair, sameSite } from './model.ts';
 import type { Fold } from './scene.ts';
 

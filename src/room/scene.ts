@@ -8,6 +8,7 @@ import type { Housings } from './housings.ts';
 import { type About, type Bird, type Clutch, type Event, type Pair, sameSite } from './model.ts';
 import type { NestDown } from './nests-down.ts';
 import type { RingLate } from './rings-late.ts';
+import type { Sighting } from './sightings.ts';
 
 /** All that the fold builds up while it walks through the record. */
 export interface Fold {
@@ -34,11 +35,23 @@ export interface Fold {
   guessed: Set<string>;
   /** Ends that no count can have meant: whoever it was, a later line names it. */
   notMeant: Set<string>;
-  /**
-   * The day that the fold has come to, what was observed on it without a word of a clutch or a nest, and the pairs of which
-   * something was told with its time.
-   */
-  today: { day: Day; events: Map<string, Event>; timed: Set<Pair> };
+  today: Today;
+}
+
+/** The day that the fold has come to. */
+export interface Today {
+  /** All that is told of it, in order. */
+  seen: readonly Sighting[];
+  /** What was observed on it without a word of a clutch or a nest. */
+  events: Map<string, Event>;
+  /** The pairs of which something was told with its time. */
+  timed: Set<Pair>;
+  /** The pairs whose looks were taken before their turn. */
+  looked: Set<Pair>;
+}
+
+export function beginDay(seen: readonly Sighting[]): Today {
+  return { seen, events: new Map(), timed: new Set(), looked: new Set() };
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */

@@ -12,22 +12,31 @@ export type Sighting =
   | { of: 'bird'; record: BirdRecord; entry: BirdEntry; observation: BirdObservation };
 
 /**
- * Everything seen up to a day, in the order in which it happened: by date, then time, then the order of the trade
+ * Everything seen up to a day, day by day and in the order in which it happened: by date, then time, then the order of the trade
  * within a day. Lines may stand in any order in their files; what is left open is settled by what they say. The entries
  * of a day are made when its turn comes, and can be forgotten behind it: a room may have millions.
  */
-export function* inOrder(
+export function* dayByDay(
   pairs: readonly PairJournal[],
   birds: readonly BirdRecord[],
   until: Day,
-): Generator<Sighting> {
+): Generator<readonly Sighting[]> {
   const logs = ranked([...pairs.map(ofPair), ...birds.map(ofBird)]);
   for (const visits of byDay(logs, until)) {
     const seen: Standing[] = [];
     for (const [{ rank, at }, index] of visits)
       for (const sighting of at(index)) seen.push({ rank, sighting });
-    for (const { sighting } of ofOneDay(seen)) yield sighting;
+    yield ofOneDay(seen).map(({ sighting }) => sighting);
   }
+}
+
+/** The same, one after the other. */
+export function* inOrder(
+  pairs: readonly PairJournal[],
+  birds: readonly BirdRecord[],
+  until: Day,
+): Generator<Sighting> {
+  for (const seen of dayByDay(pairs, birds, until)) yield* seen;
 }
 
 /** The log of a pair or a bird. */

@@ -1,7 +1,6 @@
 import type { Span } from '../days.ts';
 import type { Located } from '../journal/grammar/values.ts';
-import { hostClutch } from './choose.ts';
-import { feederOf, isDependent, nestOf, takesEggs } from './lives.ts';
+import { feederOf, hostClutch, isDependent, nestOf, takesEggs } from './lives.ts';
 import type { Bird, Clutch, Egg, EggPlace, Pair } from './model.ts';
 import { lastLook, reportNoPair, type Scene } from './scene.ts';
 

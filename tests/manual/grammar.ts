@@ -74,7 +74,8 @@ The order within a day is that of the table's last column: of two observations o
 happened first. Where eggs or young came from another pair's nest that day, whatever is written of that nest without a time
 comes after it: foster parents seen sitting sit on what they were given. Whoever was brought to a nest is not meant by a
 number or \`all\` that is taken out of it by hand on that day, while others are there (\`lost: {removed: all}\`, an exchange). A
-*look* means that whoever wrote it saw into the nest.
+*look* means that whoever wrote it saw into the nest; whom it counted can be named in all that is told of that day
+(\`checked: {chicks: 2}, ringed: {c1: LW 26 014, c2: LW 26 015}\`), unless eggs or young came or went on it.
 
 ${table(observations)}
 

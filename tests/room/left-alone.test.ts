@@ -1,17 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
+import { clutchIn, codes, fates, journal, pairIn, waxbills } from './facts.ts';
+import { at, clutches, hatched, laid } from './waxbill-log.ts';
 
 // A nest that was left alone once its first eggs were told: what hatched and flew there came of more than anybody saw.
-
-const at = (log: string, on = '2026-07-01', head = '') => room({ P: waxbills(log, head) }, on);
-const clutches = (log: string, on?: string, head = '') =>
-  pairIn(at(log, on, head), 'LW-1').clutches.map(
-    ({ number, eggs, chicks, counted, chicksCounted }) =>
-      `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
-  );
-const hatched = (log: string, name = 'LW-1/1/c1') => days(birdIn(at(log), name).hatched as never);
-const laid = (log: string, name = 'LW-1/1/e1') => days(eggIn(at(log), name).laid as never);
 
 describe('a hen of the shy kinds that was left alone while she laid', () => {
   // Lavender waxbills lay four or five, one a day, and are looked at sparingly (species profile).

@@ -1,11 +1,12 @@
 import { type Day, formatDay } from '../../days.ts';
-import { chooseBirds, chooseEggs, hostClutch, namedFirst } from '../choose.ts';
+import { chooseBirds, chooseEggs, namedFirst } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import {
   begun,
   canHatchBy,
   eggsInReach,
   fledging,
+  hostClutch,
   incubation,
   layingInterval,
   usualClutch,

@@ -1,9 +1,10 @@
 import { type Day, formatDay } from '../../days.ts';
-import { chooseBirds, chooseEggs, owner } from '../choose.ts';
+import { chooseBirds, chooseEggs } from '../choose.ts';
 import { everReared } from '../family.ts';
 import { comeBack, housingOf, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import type { Fold, Refusal } from '../scene.ts';
+import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 /** Whoever was lost, missing, out of the nest or away is here again. */

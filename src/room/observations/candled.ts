@@ -1,7 +1,8 @@
-import { chooseEggs, namedFirst, owner } from '../choose.ts';
+import { chooseEggs, namedFirst } from '../choose.ts';
 import { tellAll } from '../lists.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Egg } from '../model.ts';
+import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 export const candled: Apply<'candled'> = (scene, value) => {

@@ -1,7 +1,8 @@
-import { chooseBirds, namedFirst, notFledged } from '../choose.ts';
+import { chooseBirds, namedFirst } from '../choose.ts';
 import { tellAll } from '../lists.ts';
 import { whyNotAlive, youngInReach } from '../lives.ts';
 import type { Bird } from '../model.ts';
+import { notFledged } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 export const crops: Apply<'crops'> = (scene, value) => {

@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { chooseBirds, namedFirst, notFledged, whoeverRears } from '../choose.ts';
+import { chooseBirds, namedFirst } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import {
   addEgg,
@@ -14,6 +14,7 @@ import {
 } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import type { Fold } from '../scene.ts';
+import { notFledged, whoeverRears } from '../wanted.ts';
 import { reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 

@@ -1,5 +1,5 @@
 import type { Day, Span } from '../../days.ts';
-import { chooseBirds, hostClutch, isUncounted, owner } from '../choose.ts';
+import { chooseBirds, isUncounted } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
@@ -7,6 +7,7 @@ import {
   eggsInReach,
   fledging,
   hatch,
+  hostClutch,
   longPast,
   openClutch,
   rearedElsewhere,
@@ -16,6 +17,7 @@ import {
 import type { Bird, Clutch, Egg, Seen } from '../model.ts';
 import { clutchesThere, isInNest, lastLook, means, meansNone, type Scene, siteOf } from '../scene.ts';
 import { type UnseenEggs, unseenEggs } from '../unseen.ts';
+import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 /** Brood mates that left the nest together. */

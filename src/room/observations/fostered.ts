@@ -1,13 +1,5 @@
 import type { Who } from '../../journal/grammar/who.ts';
-import {
-  chooseBirds,
-  chooseEggs,
-  namedFirst,
-  notFledged,
-  owner,
-  type Wanted,
-  whoeverRears,
-} from '../choose.ts';
+import { chooseBirds, chooseEggs, namedFirst } from '../choose.ts';
 import {
   eggsInReach,
   feederOf,
@@ -24,6 +16,8 @@ import {
 } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
+import type { Wanted } from '../wanted.ts';
+import { notFledged, owner, whoeverRears } from '../wanted.ts';
 import { broughtOn, notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 

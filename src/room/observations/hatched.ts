@@ -1,7 +1,7 @@
 import { formatDay, type Span } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
-import { chooseEggs, hostClutch, isUncounted, owner } from '../choose.ts';
+import { chooseEggs, isUncounted } from '../choose.ts';
 import { daysToHatch, hatchRank, lampSays } from '../fertility.ts';
 import { likeLast } from '../lists.ts';
 import {
@@ -10,6 +10,7 @@ import {
   eggsInReach,
   hasClutchInCourse,
   hatch,
+  hostClutch,
   longPast,
   nestOf,
   openClutch,
@@ -18,6 +19,7 @@ import {
 import type { Egg } from '../model.ts';
 import { clutchesThere, means, type Refusal, report, type Scene } from '../scene.ts';
 import { unseenEggs } from '../unseen.ts';
+import { owner } from '../wanted.ts';
 import { reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 

@@ -1,7 +1,15 @@
 import type { Day } from '../../days.ts';
-import { hostClutch } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import { begun, canHatchBy, hasClutchInCourse, hatch, incubation, longPast, openClutch } from '../lives.ts';
+import {
+  begun,
+  canHatchBy,
+  hasClutchInCourse,
+  hatch,
+  hostClutch,
+  incubation,
+  longPast,
+  openClutch,
+} from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound } from '../unseen.ts';

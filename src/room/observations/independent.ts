@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { chooseBirds, whoeverRears } from '../choose.ts';
+import { chooseBirds } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
 import {
   becomeIndependent,
@@ -11,6 +11,7 @@ import {
   youngInReach,
 } from '../lives.ts';
 import type { Bird, Seen } from '../model.ts';
+import { whoeverRears } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 export const independent: Apply<'independent'> = (scene, who) => {

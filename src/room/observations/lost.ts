@@ -1,13 +1,14 @@
 import { probablyMeant } from '../../journal/grammar/vocabulary.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
-import { chooseEggs, namedFirst, owner } from '../choose.ts';
+import { chooseEggs, namedFirst } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
 import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
 import { uncountedEgg } from '../unseen.ts';
+import { owner } from '../wanted.ts';
 import { notBroughtToday, reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 

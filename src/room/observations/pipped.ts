@@ -1,6 +1,7 @@
-import { chooseEggs, owner } from '../choose.ts';
+import { chooseEggs } from '../choose.ts';
 import { daysToHatch, hatchRank } from '../fertility.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
+import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 export const pipped: Apply<'pipped'> = (scene, who) => {

@@ -1,5 +1,6 @@
-import { chooseEggs, owner } from '../choose.ts';
+import { chooseEggs } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
+import { owner } from '../wanted.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 

@@ -1,7 +1,8 @@
-import { chooseEggs, namedFirst, owner } from '../choose.ts';
+import { chooseEggs, namedFirst } from '../choose.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, EggPlace, Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
+import { owner } from '../wanted.ts';
 import { notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 

@@ -1,7 +1,6 @@
-import { hostClutch } from '../choose.ts';
 import { livingParents } from '../family.ts';
 import { joined } from '../lists.ts';
-import { openClutch } from '../lives.ts';
+import { hostClutch, openClutch } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { isInNest, type Scene } from '../scene.ts';
 import { addUnseenEgg } from '../unseen.ts';

@@ -1,9 +1,8 @@
 import type { Day } from '../../days.ts';
 import type { ObservationKey } from '../../journal/observations/index.ts';
-import { hostClutch } from '../../room/choose.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import { layingEndsAfter, livesAway } from '../../room/lives.ts';
+import { hostClutch, layingEndsAfter, livesAway } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
 import { isDown } from '../../room/nests-down.ts';

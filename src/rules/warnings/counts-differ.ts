@@ -1,5 +1,5 @@
 import { shortDay } from '../../days.ts';
-import { hostClutch } from '../../room/choose.ts';
+import { hostClutch } from '../../room/lives.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import type { Found, View, Warning } from './warning.ts';
 

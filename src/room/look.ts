@@ -1,0 +1,195 @@
+import type { Day } from '../days.ts';
+import type { Count } from '../journal/grammar/who.ts';
+import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
+import { everReared } from './family.ts';
+import { likeliestToHatch } from './fertility.ts';
+import { addLaid, growsBy } from './laying.ts';
+import { joined } from './lists.ts';
+import { canHatchBy, hasClutchInCourse, hatch, hostClutch, longPast, openClutch } from './lives.ts';
+import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
+import {
+  clutchesThere,
+  isInNest,
+  meansNone,
+  report,
+  reportedDays,
+  type Scene,
+  siteOf,
+  youngestMeant,
+} from './scene.ts';
+import { addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from './unseen.ts';
+
+/** What a look into a nest counted. */
+type Counted = ObservationValue<'checked'>;
+
+/** A look into the nest: what it counted is compared with what the journal knows. */
+export function takeLook(scene: Scene, { chicks, eggs }: Counted): void {
+  if (chicks !== null) reconcileChicks(scene, chicks);
+  if (eggs !== null) reconcileEggs(scene, eggs);
+}
+
+/**
+ * Takes the count of a look of this day before its turn, so that what else is told of that day can name whom the look
+ * found: `checked: {chicks: 2}, ringed: {c1: …}`. Not where eggs or young come or go on that day, as the look counted
+ * what it ended with. Whether there was such a look, and it was not taken before.
+ */
+export function takeLookFirst(scene: Scene): boolean {
+  const { fold, pair, pinned } = scene;
+  const { seen, looked } = fold.today;
+  if (looked.has(pair) || meansNone(scene)) return false;
+  const told = seen.flatMap((one) => (one.of === 'pair' && one.journal.pair.text === pair.id ? one : []));
+  if (told.some(({ observation }) => COMES_OR_GOES.has(observation.key))) return false;
+  for (const { entry, observation } of told) {
+    if (observation.key !== 'checked' || entry.clutch?.number !== scene.entry.clutch?.number) continue;
+    looked.add(pair);
+    const since = reportedDays(pair, entry, siteOf({ entry, pinned }));
+    takeLook({ ...scene, entry, since }, observation.value as Counted);
+  }
+  return looked.has(pair);
+}
+
+/** What changes how many eggs and young lie in the nest. */
+const COMES_OR_GOES: ReadonlySet<ObservationKey> = new Set([
+  'laid',
+  'pulled',
+  'set',
+  'hatched',
+  'fostered',
+  'lost',
+  'fledged',
+  'died',
+  'moved',
+  'gone',
+  'back',
+]);
+
+/** Those of the pair's nest, or of the one of its two that the look was into. */
+function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
+  return [...all].filter((one) => isInNest(scene, hostClutch(one)));
+}
+
+function reconcileEggs(scene: Scene, seen: Count): void {
+  const eggs = inNest(scene, scene.pair.here.eggs);
+  const known = eggs.length;
+  const more = seen.count - known;
+  if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
+  const last = youngestMeant(scene);
+  const clutch =
+    more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
+  if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
+    addLaid(scene, clutch, more, true);
+    report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
+  } else if (more > 0 && clutch !== null && !clutch.counted) {
+    for (let i = 0; i < more; i++) addUnseenEgg(clutch, scene.day);
+  } else if (!tolerates(seen, more)) {
+    mismatch(scene, clutch, 'eggs', known, seen);
+  }
+}
+
+/**
+ * Whether a count is of as many as were there when the day began. Without a time it may be of that hour, where the rest of the
+ * day's is told with its time, or where some were taken elsewhere since.
+ */
+function isOfMorning<T extends Egg | Bird>(
+  { fold, pair, entry }: Scene,
+  seen: Count,
+  began: T[],
+  now: T[],
+): boolean {
+  if (entry.time !== null || seen.count !== began.length) return false;
+  return fold.today.timed.has(pair) || began.some((one) => one.fate === null && !now.includes(one));
+}
+
+/** Whether nobody had told the end of it before that day. */
+function wasOpen({ day }: Scene, one: { fate: { day: Day } | null }): boolean {
+  return one.fate === null || one.fate.day >= day;
+}
+
+/** The eggs that lay in the nest when the day began, but for guests that ended on it without a chick. */
+function eggsOfMorning(scene: Scene): Egg[] {
+  const { pair, day } = scene;
+  const hatched = [...pair.guests].flatMap(({ egg }) => egg ?? []);
+  const all = new Set([...pair.clutches.flatMap(({ eggs }) => eggs), ...pair.here.eggs, ...hatched]);
+  const open = [...all].filter((egg) => wasOpen(scene, egg));
+  return inNest(scene, open).filter((egg) => {
+    const place = egg.places.findLast(({ from }) => from < day)?.place;
+    return place?.kind === 'nest' && place.pair === pair;
+  });
+}
+
+/** The young that were in the nest when the day began. */
+function nestlingsOfMorning(scene: Scene): Bird[] {
+  const { pair, day } = scene;
+  const open = everReared(pair).filter(
+    (bird) => wasOpen(scene, bird) && (bird.fledged === null || bird.fledged.day >= day),
+  );
+  return inNest(scene, open).filter((bird) => bird.stays.findLast(({ from }) => from < day)?.nest === pair);
+}
+
+/** Eggs in a nest whose last clutch, if there was any, is long past: nobody wrote that they were laid. */
+function isUnwritten(last: Clutch | null, day: Day): boolean {
+  return last === null || (last.eggs.length > 0 && last.eggs.every((egg) => longPast(egg, day)));
+}
+
+function reconcileChicks(scene: Scene, seen: Count): void {
+  const young = inNest(scene, scene.pair.here.young);
+  for (const one of young) one.placeholder = false;
+  const known = young.filter(({ fledged }) => fledged === null).length;
+  const more = seen.count - known;
+  if (more === 0 || isOfMorning(scene, seen, nestlingsOfMorning(scene), young)) return;
+  const clutch =
+    scene.pinned ??
+    (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
+    youngestMeant(scene, ({ chicks }) => chicks.length > 0);
+  if (more > 0) {
+    const eggs = inNest(scene, scene.pair.here.eggs)
+      .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
+      .sort(likeliestToHatch(scene.since));
+    const age = ageWhenFound(scene);
+    const unseen = unseenEggs(scene, scene.day, age);
+    const nest = clutch ?? youngestMeant(scene, unseen.grows);
+    const told = nest?.eggs.length ?? 0;
+    const counted: Egg[] = [];
+    for (let i = 0; i < more; i++) {
+      const egg = eggs[i] ?? (nest && unseen.another(nest));
+      if (egg === null) {
+        mismatch(scene, clutch, 'chicks', known, seen);
+        break;
+      }
+      hatch(scene.fold, egg, { from: Math.max(scene.day - age, egg.laid.from), to: scene.day }, scene.day);
+      if (i < eggs.length && hostClutch(egg)?.counted) counted.push(egg);
+    }
+    if (counted.length > 0) {
+      const who = counted.map((egg) => refIn(scene, egg)).join(', ');
+      report(scene, seen.at, 'counted-as-hatched', { who, count: counted.length });
+    }
+    if (nest !== null) noteGrown(scene, seen.at, nest, told);
+  } else if (!tolerates(seen, more)) {
+    mismatch(scene, clutch, 'chicks', known, seen);
+  }
+}
+
+/** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */
+function isUnknownBrood(scene: Scene): boolean {
+  const { eggs, young } = scene.pair.here;
+  const known = inNest<Egg | Bird>(scene, [...eggs, ...young]);
+  return known.length === 0 && !hasClutchInCourse(clutchesThere(scene), scene.day);
+}
+
+/** `3+` allows more than are known, `~3` one either way. */
+function tolerates(seen: Count, more: number): boolean {
+  if (seen.exact === 'about') return Math.abs(more) <= 1;
+  return seen.exact === 'at least' && more < 0;
+}
+
+function mismatch(
+  scene: Scene,
+  clutch: Clutch | null,
+  what: 'eggs' | 'chicks',
+  known: number,
+  seen: Count,
+): void {
+  report(scene, seen.at, 'counts-differ', { what, known, seen: seen.count, pair: scene.pair.id });
+  if (clutch !== null)
+    clutch.mismatches = joined(clutch.mismatches, { day: scene.day, what, known, seen: seen.count });
+}

@@ -1,0 +1,109 @@
+import type { Ref } from '../journal/grammar/who.ts';
+import { isDependent } from './lives.ts';
+import { takeLookFirst } from './look.ts';
+import { type Bird, type Clutch, clutchId, type Egg, refIn } from './model.ts';
+import { birdNamed, parentsOf } from './names.ts';
+import { isInNest, report, reportNoPair, type Scene } from './scene.ts';
+import { candidatesOf, type Wanted } from './wanted.ts';
+
+/** A ref of somebody by the number that it has in its clutch. */
+type ClutchRef = Extract<Ref, { form: 'egg' | 'chick' }>;
+
+/** The clutches of the pair that a ref without a pair can mean, youngest first. */
+function clutchesFor(scene: Scene, ref: ClutchRef): Clutch[] | null {
+  const pair = ref.pair === null ? scene.pair : scene.fold.pairs.get(ref.pair);
+  if (pair === undefined) {
+    reportNoPair(scene, ref.at, ref.pair ?? '');
+    return null;
+  }
+  if (ref.clutch !== null) return pair.clutches.filter((clutch) => clutch.number === ref.clutch);
+  if (pair === scene.pair && scene.entry.clutch !== null) return scene.pinned === null ? [] : [scene.pinned];
+  const all = [...pair.clutches].reverse();
+  const there = all.filter((clutch) => pair === scene.pair && isInNest(scene, clutch));
+  return there.length === 0 ? all : there;
+}
+
+/** Of several with one number, the one for which it is possible; of several possible, the one in the nest, else the youngest. */
+function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: Wanted<T>): T[] {
+  const all = found.filter((one) => wanted.impossible(one) === null);
+  const inCourse = all.filter((one) => ('laid' in one ? one.fate === null : isDependent(one)));
+  const possible = inCourse.length === 1 ? inCourse : all;
+  if (possible.length > 1) {
+    const [taken, other] = [possible[0] as T, possible[1] as T];
+    report(scene, ref.at, 'which-clutch', {
+      did: wanted.did,
+      taken: clutchId(taken.clutch as Clutch),
+      others: clutchId(other.clutch as Clutch),
+      number: taken.clutch?.number ?? 1,
+    });
+  }
+  const one = possible[0] ?? found[0];
+  return one === undefined ? [] : [one];
+}
+
+/** How to write a cause that stands where somebody is to be named, of one that can be meant; nothing without such a one. */
+function instead<T extends Egg | Bird>(scene: Scene, { text }: Ref, wanted: Wanted<T>): string {
+  const cause = wanted.cause?.(text) ?? null;
+  const one = cause === null ? undefined : candidatesOf(scene, wanted)[0];
+  return one === undefined ? '' : `${wanted.did}: {${cause}: ${refIn(scene, one)}}`;
+}
+
+/** The egg that a ref names, and which of several it most likely means. */
+export function eggsCalled(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
+  if (ref.form !== 'egg') {
+    report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: instead(scene, ref, wanted) });
+    return [];
+  }
+  const found = find(scene, ref, ({ eggs }) => eggs[ref.number - 1]);
+  if (found === null) return [];
+  if (found.all.length === 0) report(scene, ref.at, 'no-such-egg', known(scene, ref, found.clutches, 'eggs'));
+  return pick(scene, ref, found.all, wanted);
+}
+
+/** The chick or bird that a ref names, and which of several it most likely means; `cock` or `hen` may be several. */
+export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[] {
+  if (ref.form === 'parent') {
+    const parents = parentsOf(scene, ref.parent);
+    if (parents.length === 0)
+      report(scene, ref.at, 'parent-unknown', { parent: ref.parent, pair: scene.pair.id });
+    return parents;
+  }
+  if (ref.form === 'ring' || ref.form === 'name') {
+    const bird = birdNamed(scene.fold, ref.form === 'ring' ? ref.ring : ref.name, ref.form === 'ring');
+    if (bird === null) {
+      const args = { who: ref.text, did: wanted.did, instead: instead(scene, ref, wanted) };
+      report(scene, ref.at, 'no-such-bird', args);
+    }
+    return bird === null ? [] : [bird];
+  }
+  const found = find(scene, ref, ({ chicks }) =>
+    ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number),
+  );
+  if (found === null) return [];
+  if (found.all.length === 0) {
+    const code = ref.form === 'chick' ? 'no-such-chick' : 'egg-not-hatched';
+    report(scene, ref.at, code, { ...known(scene, ref, found.clutches, 'chicks'), did: wanted.did });
+  }
+  return pick(scene, ref, found.all, wanted);
+}
+
+/** Those of that number in the clutches that a ref can mean; null where it names a pair that there is not. */
+function find<T>(
+  scene: Scene,
+  ref: ClutchRef,
+  numbered: (clutch: Clutch) => T | undefined,
+): { clutches: Clutch[]; all: T[] } | null {
+  const clutches = clutchesFor(scene, ref);
+  if (clutches === null) return null;
+  const all = clutches.flatMap((clutch) => numbered(clutch) ?? []);
+  const isOfNest = ref.pair === null && ref.clutch === null;
+  if (all.length === 0 && isOfNest && takeLookFirst(scene)) return find(scene, ref, numbered);
+  return { clutches, all };
+}
+
+function known(scene: Scene, ref: Ref, clutches: Clutch[], what: 'eggs' | 'chicks') {
+  const clutch = clutches[0];
+  const have = clutch === undefined ? [] : clutch[what].map((one) => one.ref);
+  const where = clutch === undefined ? `${scene.pair.id} has no such clutch` : `clutch ${clutch.number}`;
+  return { who: ref.text, where, have: have.join(', ') };
+}

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { clutchIn, days, waxbills } from './facts.ts';
+
+const at = (log: string) => room({ P: waxbills(log) }, '2026-07-01');
+describe('the days on which an egg can have been laid', () => {
+  const spans = (log: string) => clutchIn(at(log), 'LW-1/1').eggs.map((egg) => days(egg.laid));
+
+  it('are one a day, counted back from the look that found them', () => {
+    expect(spans('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting')).toEqual([
+      '03-01',
+      '03-02',
+      '03-03',
+      '03-04',
+      '03-05',
+    ]);
+  });
+
+  it('are wider where there were more days than eggs', () => {
+    // Looked at on the 1st and the 5th, two new eggs: 2–4 March and 3–5 March.
+    expect(spans('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2')).toEqual([
+      '03-01',
+      '03-02…03-04',
+      '03-03…03-05',
+    ]);
+  });
+
+  it('are unknown at a first look that finds several: as old as the longest sitting, but no older than the pairing', () => {
+    // Three eggs on the 20th: the last laid by the 20th and up to 13 d before, the first two days earlier.
+    expect(spans('date: 2026-03-20, laid: 3')).toEqual(['03-05…03-18', '03-06…03-19', '03-07…03-20']);
+    expect(spans('date: 2026-03-12, paired\ndate: 2026-03-20, laid: 3')).toEqual([
+      '03-12…03-18',
+      '03-13…03-19',
+      '03-14…03-20',
+    ]);
+  });
+
+  it('of a hen that lays on are no more than her eggs took her, and three days that she left out', () => {
+    // Two more on the 22nd, of the 21st and 22nd: e1 three eggs and three days before.
+    expect(spans('date: 2026-03-20, laid: 3\ndate: 2026-03-22, laid: 2')).toEqual([
+      '03-15…03-18',
+      '03-16…03-19',
+      '03-17…03-20',
+      '03-21',
+      '03-22',
+    ]);
+    // After a week without one, the next may be of anybody: nothing is known of the first.
+    const paused = spans(
+      'date: 2026-03-20, laid: 3\ndate: 2026-03-24, checked: {eggs: 3}\ndate: 2026-03-25, laid: 1',
+    );
+    expect(paused.slice(0, 1)).toEqual(['03-05…03-18']);
+    // Nobody counted: an egg more may be an older one.
+    expect(spans('date: 2026-03-20, laid: 3+\ndate: 2026-03-22, laid: 2').slice(0, 1)).toEqual([
+      '03-05…03-18',
+    ]);
+  });
+
+  it('of a hen that lays on say nothing of eggs out of which young came by then', () => {
+    const found = 'date: 2026-03-20, clutch: 1, site: basket, checked: {eggs: 3}';
+    const left = 'date: 2026-03-28, clutch: 1, site: gorse, fledged: 1';
+    const more = 'date: 2026-03-28, time: 07:30, clutch: 1, laid: [e1]';
+    expect(spans(`${found}\n${left}\n${more}`).slice(0, 2)).toEqual(['03-05…03-18', '03-16…03-19']);
+  });
+
+  it('of one egg at a first look are that day', () => {
+    expect(spans('date: 2026-03-20, laid: 1')).toEqual(['03-20']);
+  });
+
+  it('of a nest seen empty lately are after that look', () => {
+    expect(spans('date: 2026-03-17, checked: {eggs: 0}\ndate: 2026-03-20, laid: 2')).toEqual([
+      '03-18…03-19',
+      '03-19…03-20',
+    ]);
+  });
+
+  it('of fewer than the species lays are fresh: a hen leaves out three days at the most; of a full clutch nothing is known', () => {
+    // Looked at on the 10th; lavender waxbills lay four or five (species profile).
+    const found = (count: number) => spans(`date: 2026-03-10, checked\ndate: 2026-03-20, laid: ${count}`)[0];
+    // Three on the 20th: the first by the 18th, and no more than three days earlier.
+    expect(found(3)).toBe('03-15…03-18');
+    expect(found(4)).toBe('03-11…03-17');
+    // The nest was seen empty on the 17th.
+    expect(spans('date: 2026-03-17, checked: {eggs: 0}\ndate: 2026-03-20, laid: 3')).toEqual([
+      '03-18',
+      '03-19',
+      '03-20',
+    ]);
+  });
+
+  it('are not bounded by a look so long ago that every one of them can have come after it', () => {
+    // 13 d before the 20th is the 7th: a look of that day bounds, one of the day before does not.
+    expect(spans('date: 2026-03-07, checked\ndate: 2026-03-20, laid: 1')).toEqual(['03-17…03-20']);
+    expect(spans('date: 2026-03-06, checked\ndate: 2026-03-20, laid: 1')).toEqual(['03-20']);
+  });
+
+  it('are since the keeper says, and never later than their own day', () => {
+    expect(spans('date: 2026-03-20, after: 2026-03-16, laid: 2')).toEqual(['03-17…03-19', '03-18…03-20']);
+    expect(spans('date: 2026-03-20, after: 2026-03-18, laid: 3')).toEqual(['03-18', '03-19', '03-20']);
+  });
+
+  it('of one nest know nothing of a look into the other', () => {
+    const both = 'date: 2026-03-01, site: left, laid: 1\ndate: 2026-03-03, site: right, checked';
+    expect(spans(`${both}\ndate: 2026-03-05, site: left, laid: 1`)).toEqual(['03-01', '03-02…03-05']);
+    // Without a word of where it is the nest of its clutch.
+    expect(spans(`${both}\ndate: 2026-03-05, laid: 1`)).toEqual(['03-01', '03-02…03-05']);
+  });
+
+  it('are every other day for a bird that lays so, however the eggs were found', () => {
+    const text = waxbills('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2').replace(
+      'lavender waxbill',
+      'budgerigar',
+    );
+    const { eggs } = clutchIn(room({ P: text }, '2026-03-05'), 'LW-1/1');
+    expect(eggs.map((egg) => days(egg.laid))).toEqual(['03-01', '03-03', '03-05']);
+  });
+});

@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest';
+import { birdIn, clutchIn, codes, days, eggIn, fates, pairIn } from './facts.ts';
+import { at, clutches, hatched, laid } from './waxbill-log.ts';
+
+describe('whom a look finds', () => {
+  const eggs = 'date: 2026-03-05, laid: 5, sitting: hen';
+  const looks = ['checked: {eggs: 3, chicks: 2}', 'checked: {chicks: 2+}'];
+
+  it('can be named in whatever else is told of that day', () => {
+    for (const look of looks) {
+      const named = at(
+        `${eggs}\ndate: 2026-03-24, ${look}, ringed: {c1: "014", c2: "015"}, weighed: {c2: 4.1}`,
+      );
+      expect(clutchIn(named, 'LW-1/1').chicks.map(({ ring }) => ring)).toEqual(['014', '015']);
+      expect(birdIn(named, 'LW-1/1/c2').weights).toMatchObject([{ grams: 4.1 }]);
+      expect(codes(named)).toEqual(['counted-as-hatched']);
+    }
+  });
+
+  it('can be named in another entry of that day', () => {
+    const named = `${eggs}\ndate: 2026-03-24, aged: {6: [c1, c2]}\ndate: 2026-03-24, time: 07:30, checked: {chicks: 2}`;
+    expect([hatched(named), hatched(named, 'LW-1/1/c2')]).toEqual(['03-18', '03-18']);
+    expect(codes(at(named))).toEqual(['counted-as-hatched']);
+  });
+
+  it('are eggs, too: a nest that was found is told of in one line', () => {
+    const found = 'date: 2026-03-12, checked: {eggs: 3}, candled: {fertile: [e1, e2], clear: e3}';
+    expect(clutchIn(at(found), 'LW-1/1').eggs.map(({ lamp }) => lamp[0]?.saw)).toEqual([
+      'fertile',
+      'fertile',
+      'clear',
+    ]);
+    expect(codes(at(found))).toEqual(['counted-as-laid']);
+    const grown = 'date: 2026-03-05, laid: 2\ndate: 2026-03-06, checked: {eggs: 3}, weighed: {e3: 1.1}';
+    expect(eggIn(at(grown), 'LW-1/1/e3').weights).toMatchObject([{ grams: 1.1 }]);
+  });
+
+  it('is nobody more than it counted', () => {
+    const third = at(`${eggs}\ndate: 2026-03-24, checked: {chicks: 2}, weighed: {c3: 4.1}`);
+    expect(clutchIn(third, 'LW-1/1').chicks).toHaveLength(2);
+    expect(codes(third)).toEqual(['counted-as-hatched', 'no-such-chick']);
+  });
+
+  it('is not known before its turn where one came or went that day: it counted what was left', () => {
+    const lost = at(`${eggs}\ndate: 2026-03-24, checked: {chicks: 2}, weighed: {c1: 4.1}, died: {thrown: 1}`);
+    expect(codes(lost)).toContain('no-such-chick');
+  });
+
+  it('is in the nest of which the look tells', () => {
+    const two = 'date: 2026-03-01, site: left, laid: 4\ndate: 2026-03-02, site: right, laid: 4';
+    const named = at(`${two}\ndate: 2026-03-18, site: right, checked: {chicks: 1}, weighed: {c1: 2.1}`);
+    expect(birdIn(named, 'LW-1/2/c1').weights).toMatchObject([{ grams: 2.1 }]);
+    expect(codes(named)).toEqual(['counted-as-hatched']);
+    const pinned = at(`${two}\ndate: 2026-03-18, clutch: 2, checked: {chicks: 1}, weighed: {c1: 2.1}`);
+    expect(codes(pinned)).toEqual(['counted-as-hatched']);
+  });
+});
+
+describe('a look that counts', () => {
+  const five = 'date: 2026-03-05, laid: 5, sitting';
+  const brood = `${five}\ndate: 2026-03-18, hatched: [e1, e2, e3]`;
+  const differs = (log: string) =>
+    pairIn(at(log), 'LW-1').clutches.flatMap(({ mismatches }) =>
+      mismatches.map(({ what, known, seen }) => `${what}: ${known} known, ${seen} seen`),
+    );
+
+  it('and finds more eggs while the hen lays: they are laid', () => {
+    const log = 'date: 2026-03-05, laid: 2\ndate: 2026-03-07, checked: {eggs: 4}';
+    expect(clutches(log)).toEqual(['1: 4 eggs, 0 chicks']);
+    expect(at(log).findings).toMatchObject([{ code: 'counted-as-laid', args: { count: 2, clutch: 1 } }]);
+    expect(clutchIn(at(log), 'LW-1/1').eggs.map(({ assumed }) => assumed)).toEqual([
+      false,
+      false,
+      true,
+      true,
+    ]);
+  });
+
+  it('and finds more eggs when she lays no more: it does not agree, unless the eggs were never counted', () => {
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 6}`)).toEqual(['eggs: 5 known, 6 seen']);
+    expect(clutches('date: 2026-03-05, laid: 3+\ndate: 2026-03-14, checked: {eggs: 5}')).toEqual([
+      '1: 5+ eggs, 0 chicks',
+    ]);
+  });
+
+  it('and finds eggs where none were known: they are a clutch, unless they may be lost ones of the last', () => {
+    const seen = (on: string) => `date: ${on}, checked: {eggs: 4}`;
+    expect(clutches(seen('2026-03-14'))).toEqual(['1: 4 eggs, 0 chicks']);
+    expect(codes(at(seen('2026-03-14')))).toEqual(['counted-as-laid']);
+    // As with any eggs of a first look, nobody knows how old they are.
+    expect(laid(seen('2026-03-14'))).toBe(laid('date: 2026-03-14, laid: 4'));
+    // Twice the longest sitting of 13 d, and a fortnight: 40 days.
+    const lost = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, lost: {missing: e1}';
+    expect(codes(at(`${lost}\n${seen('2026-04-14')}`))).toEqual(['counts-differ']);
+    expect(codes(at(`${lost}\n${seen('2026-04-15')}`))).toEqual(['counted-as-laid']);
+    expect(clutches(`${lost}\n${seen('2026-04-15')}`)).toHaveLength(2);
+  });
+
+  it('once finds some that nobody counted: they may be as old as any clutch that is found', () => {
+    expect(laid('date: 2026-03-14, laid: some')).toBe('03-01…03-14');
+    expect(laid('date: 2026-03-14, laid: 1')).toBe('03-14');
+  });
+
+  it('and finds fewer: it does not agree; at least so many, or about, may', () => {
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 4}`)).toEqual(['eggs: 5 known, 4 seen']);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 4+}`)).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: 6+}`)).toEqual(['eggs: 5 known, 6 seen']);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: ~4}`)).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: ~6}`)).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-14, checked: {eggs: ~3}`)).toEqual(['eggs: 5 known, 3 seen']);
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 2}`)).toEqual(['chicks: 3 known, 2 seen']);
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 2+}`)).toEqual([]);
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: ~1}`)).toEqual(['chicks: 3 known, 1 seen']);
+  });
+
+  it('and finds chicks of which nobody wrote: they are a brood, unless the last one may still be there', () => {
+    const seen = (on: string) => `date: ${on}, checked: {chicks: 3}`;
+    expect(clutches(seen('2026-03-20'))).toEqual(['1: 3+ eggs, 3+ chicks']);
+    expect(codes(at(seen('2026-03-20')))).toEqual([]);
+    // 13 d at the longest (species profile) and a fortnight: 27 days.
+    const lost = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, lost: {broken: e1}';
+    expect(codes(at(`${lost}\n${seen('2026-04-01')}`))).toEqual(['counts-differ']);
+    expect(clutches(`${lost}\n${seen('2026-04-02')}`)).toHaveLength(2);
+    // Fledglings that come back to sleep are counted too.
+    expect(clutches(`${brood}\ndate: 2026-04-06, fledged: all\n${seen('2026-04-08')}`)).toHaveLength(1);
+  });
+
+  it('and agrees: nothing is said', () => {
+    expect(codes(at(`${five}\ndate: 2026-03-14, checked: {eggs: 5}`))).toEqual([]);
+    expect(codes(at(`${brood}\ndate: 2026-03-22, checked: {eggs: 2, chicks: 3}`))).toEqual([]);
+    expect(codes(at(`${five}\ndate: 2026-03-14, checked`))).toEqual([]);
+  });
+
+  it('and finds more chicks: they hatched since the last look, the fertile eggs first', () => {
+    const log = `${five}\ndate: 2026-03-12, candled: {clear: e1, fertile: [e3, e4]}\ndate: 2026-03-18, checked: {chicks: 3}`;
+    expect(fates(clutchIn(at(log), 'LW-1/1'))).toEqual([
+      'e1 open',
+      'e2 hatched',
+      'e3 hatched',
+      'e4 hatched',
+      'e5 open',
+    ]);
+    expect(hatched(log)).toBe('03-13…03-18');
+    expect(at(log).findings.map(({ code, args }) => `${code} ${args.who}`)).toEqual([
+      'counted-as-hatched e3, e4, e2',
+    ]);
+  });
+
+  it('and finds more chicks than eggs that can have hatched: it does not agree', () => {
+    expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 6}`)).toEqual(['chicks: 3 known, 6 seen']);
+    expect(clutches(`${brood}\ndate: 2026-03-22, checked: {chicks: 6}`)).toEqual(['1: 5 eggs, 5 chicks']);
+    expect(differs('date: 2026-03-05, laid: 1\ndate: 2026-03-08, checked: {chicks: 1}')).toEqual([]);
+    expect(codes(at('date: 2026-03-05, laid: 1\ndate: 2026-03-08, checked: {chicks: 1}'))).toEqual([
+      'counts-differ',
+    ]);
+  });
+
+  it('counts those in the nest: who has left it is none of them', () => {
+    const out = `${brood}\ndate: 2026-04-06, fledged: c1`;
+    expect(codes(at(`${out}\ndate: 2026-04-07, checked: {chicks: 2}`))).toEqual([]);
+    expect(differs(`${out}\ndate: 2026-04-07, checked: {chicks: 1}`)).toEqual(['chicks: 2 known, 1 seen']);
+  });
+
+  it('of a clutch never counted finds as many chicks as it finds', () => {
+    const log = 'date: 2026-04-01, heard\ndate: 2026-04-04, checked: {chicks: 3}';
+    expect(clutches(log)).toEqual(['1: 3+ eggs, 3+ chicks']);
+    expect(codes(at(log))).toEqual([]);
+  });
+
+  it('is kept with its day in the clutch that it was about', () => {
+    const log = `${five}\ndate: 2026-03-14, clutch: 1, checked: {eggs: 4}`;
+    expect(clutchIn(at(log), 'LW-1/1').mismatches.map(({ day }) => days({ from: day, to: day }))).toEqual([
+      '03-14',
+    ]);
+    expect(at(log).findings[0]?.args).toEqual({ what: 'eggs', known: 5, seen: 4, pair: 'LW-1' });
+  });
+});
