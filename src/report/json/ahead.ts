@@ -22,6 +22,7 @@ export function aheadJson(page: AheadPage): string {
     chicks,
     clutches,
     weeks: page.weeks.map(weekData),
+    before: youngData(page.before),
     total: youngData(page.total),
     species: page.species.map(speciesData),
     pastTheirTime: page.pastTheirTime,

@@ -43,6 +43,8 @@ export interface Ahead {
   chicks: number;
   clutches: number;
   weeks: Week[];
+  /** What should have come before the day, and nobody wrote that it did: it stands in the first week. */
+  before: Young;
   total: Young;
   species: SpeciesYoung[];
   pastTheirTime: Expected['pastTheirTime'];
@@ -87,6 +89,7 @@ export function aheadOf(
     chicks: sum('chicks'),
     clutches: sum('clutches'),
     weeks,
+    before: youngIn(courses, { from: Number.NEGATIVE_INFINITY, to: day - 1 }, draws),
     total: youngIn(courses, { from: Number.NEGATIVE_INFINITY, to: until }, draws),
     species,
     pastTheirTime,

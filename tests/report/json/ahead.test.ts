@@ -17,6 +17,7 @@ const KEYS = [
   'chicks',
   'clutches',
   'weeks',
+  'before',
   'total',
   'species',
   'pastTheirTime',

@@ -47,6 +47,13 @@ describe('the page of the weeks ahead', () => {
     );
   });
 
+  it('begins the first week with no day where something should have come before it', () => {
+    const pair = (log: string) => ({ A: layingPair('A', 4, [log]) });
+    // Laid from the 1st on: they hatch before April, and whatever did nobody wrote.
+    expect(text(pair('{date: 2026-03-04, sitting}'), '2026-03-26')).toContain('  13    to 29 Mar ');
+    expect(text(nestlings, '2026-03-16')).toContain('  12    16–22 Mar ');
+  });
+
   it('names what is in no figure, and what was only guessed', () => {
     const old = 'pair: B\nspecies: zebra finch\nlog:\n  - {date: 2026-01-01, clutch: 1, laid: 3, sitting}\n';
     const unseen = 'pair: C\nspecies: zebra finch\nlog:\n  - {date: 2026-03-10, sitting}\n';

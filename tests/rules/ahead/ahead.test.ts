@@ -52,6 +52,19 @@ describe('the weeks ahead', () => {
     });
   });
 
+  it('tell how much should have come before the day: nobody looked, or nobody wrote', () => {
+    const late = (log: string[], on: string) =>
+      aheadOf(room({ A: layingPair('A', 4, log) }, on), { weeks: 8, draws: 500 }).before;
+    const none = { mean: 0, low: 0, high: 0 };
+    // Sat on from the 4th, they hatch about the 17th and leave the nest in April.
+    expect(late([], '2026-03-10')).toEqual({ hatching: none, fledging: none, independent: none });
+    const unseen = late([], '2026-03-26');
+    expect(unseen.hatching.mean).toBeGreaterThan(1);
+    expect(unseen.fledging).toEqual(none);
+    // Whoever hatched by a look is no egg any more.
+    expect(late(['{date: 2026-03-18, hatched: 4}'], '2026-03-26').hatching).toEqual(none);
+  });
+
   it('have the birds that come of age and the quarantines that end in them, and no other work', () => {
     const files = {
       'nestlog.yaml': 'quarantine: 30\n',

@@ -13,9 +13,12 @@ export function item(text: string, page: Page, indent = 2): string[] {
   return indented(text, page, { indent, hanging: 2 });
 }
 
+/** Nobody, as near as matters. */
+export const NOBODY = '–';
+
 /** `6.4 (4–9)`, `12 (9–15)`, `2` where that is all but sure; `–` for nobody. */
 export function estimateText({ mean, low, high }: Estimate): string {
-  if (high === 0) return mean < 0.05 ? '–' : number(mean);
+  if (high === 0) return mean < 0.05 ? NOBODY : number(mean);
   if (low === high && number(mean) === String(low)) return String(low);
   return `${number(mean)} (${fromTo(low, high)})`;
 }

@@ -2,19 +2,24 @@ import type { Ahead } from '../../../rules/ahead/ahead.ts';
 import type { Young } from '../../../rules/ahead/weeks.ts';
 import { columns } from '../columns.ts';
 import { dateSpan } from '../dates.ts';
-import { type DatedPage, estimateText } from './page.ts';
+import { type DatedPage, estimateText, NOBODY } from './page.ts';
 
 const HEADS = ['hatch', 'leave the nest', 'feed themselves'];
 
 const figures = ({ hatching, fledging, independent }: Young) =>
   [hatching, fledging, independent].map(estimateText);
 
-/** Week by week, and all weeks together. */
+/** Week by week, and all weeks together; the first has no beginning where something should have come before it. */
 export function weekLines(
-  { weeks, total, day }: Pick<Ahead, 'weeks' | 'total' | 'day'>,
+  { weeks, before, total, day }: Pick<Ahead, 'weeks' | 'before' | 'total' | 'day'>,
   page: DatedPage,
 ): string[] {
-  const rows = weeks.map((week) => [`${week.week}`, dateSpan(week.from, week.to, day), ...figures(week)]);
+  const isLate = figures(before).some((figure) => figure !== NOBODY);
+  const rows = weeks.map((week, i) => [
+    `${week.week}`,
+    isLate && i === 0 ? `to ${dateSpan(week.to, week.to, day)}` : dateSpan(week.from, week.to, day),
+    ...figures(week),
+  ]);
   return table(
     'Young expected',
     [['week', '', ...HEADS], ...rows, ['', 'together', ...figures(total)]],
