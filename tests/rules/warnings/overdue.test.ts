@@ -30,7 +30,8 @@ describe('overdue eggs', () => {
         'date: 2026-03-01, laid: 1\n date: 2026-03-04, sitting: hen\n date: 2026-03-05, lost: {broken: e1}',
       ),
     };
-    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-24 … 03-31 watch']);
+    // Nobody looked: until a fortnight past the longest sitting.
+    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-24 … 04-03 watch']);
     expect(line(files, 'overdue', '2026-03-24').text).toMatch(/of sitting \(13–16 d, book\),/);
   });
 
@@ -39,7 +40,7 @@ describe('overdue eggs', () => {
       'BF-1': pair('BF-1', 'Bengalese finch', `${sat}\n date: 2026-03-05, fostered: {LW-1: all}`),
       'LW-1': waxbills(sat),
     };
-    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 03-31 watch']);
+    expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 04-03 watch']);
     expect(line(files, 'overdue', '2026-03-21').text).toMatch(/past: e1, e2, e3 and e4, day/);
     expect(line(files, 'overdue', '2026-03-24').text).toMatch(/past: e1, e2, e3, e4, BF-1\/1\/e1, /);
   });
@@ -99,7 +100,11 @@ describe('a nest into which nobody has looked since its eggs could hatch', () =>
     expect(check).toMatch(
       /^listen for begging, and see whether food is carried in .*, before anybody looks in;/,
     );
-    expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
+    // As long as live food is asked for: a fortnight past the longest sitting, 13 d (species profile).
+    expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-30 watch']);
+    // A look that found them eggs: a week, as of any.
+    const looked = { 'LW-1': waxbills(`${sat}\n date: 2026-03-21, checked: {eggs: 4}`) };
+    expect(spell(looked, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
   });
 
   it('is not asked about where chicks were heard or seen, though one of them died', () => {
