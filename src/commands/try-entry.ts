@@ -23,6 +23,7 @@ import { warningsOf } from '../rules/warnings/index.ts';
 import { type Changes, changesOf, type MorningLines } from '../write/changes.ts';
 import { judge, type Verdict } from '../write/judge.ts';
 import { idOfFile, shellWord } from '../write/names.ts';
+import { terminalWords } from '../write/pasted.ts';
 import { clutchBegun, pinned } from '../write/pin.ts';
 import { type EntryPlan, planEntry, type Target } from '../write/plan.ts';
 import { entryOfWords } from '../write/words.ts';
@@ -47,6 +48,8 @@ export interface Trial {
   changes: Changes;
   /** Text of each file as it would be. */
   sources: Pick<ReadonlyMap<string, string>, 'get'>;
+  /** How to type what stands in such a journal, or null where a text is none of it. */
+  typed: (text: string) => string | null;
 }
 
 /** Days ahead in which tasks are compared: beyond any that is foreseen. */
@@ -116,7 +119,8 @@ export function tryEntry(files: readonly SourceFile[], request: Request): Trial 
   const { plan, after, verdict } =
     second.verdict.errors.length > first.verdict.errors.length ? first : second;
   const changes = changesOf(morningOf(before.standing), morningOf(after.standing));
-  return { plan, verdict, changes, sources: after.record.sources };
+  const typed = (text: string) => terminalWords(text, place.grammar);
+  return { plan, verdict, changes, sources: after.record.sources, typed };
 }
 
 function morningOf(room: Room): MorningLines {

@@ -4,6 +4,7 @@ import { nearest } from '../findings/nearest.ts';
 import { dateMeant } from '../journal/grammar/date-text.ts';
 import { parseTime } from '../journal/grammar/time-text.ts';
 import { calledSo } from '../journal/grammar/vocabulary.ts';
+import { Fields, NOWHERE, Text } from '../journal/nodes.ts';
 import type { VisitGrammar } from '../journal/read/visit.ts';
 import { keyMeant } from './key-meant.ts';
 import { terminalWords } from './pasted.ts';
@@ -34,7 +35,8 @@ export function strayWord(index: number, said: Said): string | null {
     isTime(word) ??
     asInJournal(said, word) ??
     severalInOne(word, grammar) ??
-    countBehind(words[index - 1] ?? '', word, grammar);
+    countBehind(words[index - 1] ?? '', word, grammar) ??
+    partBehind(words[index - 1] ?? '', word, grammar);
   if (wrong !== null) return wrong;
   if (/^=/.test(word) && index > 0) return noBlanks(words[index - 1] ?? '', word, words[index + 1]);
   if (word.includes('=') || isKey(word, grammar)) return null;
@@ -86,6 +88,19 @@ function countBehind(before: string, word: string, grammar: VisitGrammar): strin
   const count = keyMeant(before, grammar) === null ? null : countIn(word);
   if (count === null) return null;
   return `\`${word}\` stands alone; what was seen and how much of it are one word: \`${before}=${count}\``;
+}
+
+/** `lost broken`: what of it was seen stands behind its key with a point between, and then how many, or which. */
+function partBehind(before: string, word: string, { observations }: VisitGrammar): string | null {
+  const definition = Object.hasOwn(observations, before) ? observations[before] : undefined;
+  if (definition === undefined || Object.hasOwn(observations, word)) return null;
+  const takes = ['all', '1'].some((value) => {
+    const part = new Fields([[new Text(word, NOWHERE), new Text(value, NOWHERE)]], NOWHERE);
+    return definition.value.safeParse(part).success;
+  });
+  return takes
+    ? `\`${word}\` stands alone; it is one word with its key and what is said of it: \`${before}.${word}=…\``
+    : null;
 }
 
 /** The first word: mostly one of the note, of which the shell took only one. */

@@ -62,6 +62,19 @@ test('a first egg is pinned to its clutch, a note comes last', async () => {
   expect(read(PATH)).toMatch(/ {2}- \{date: 2026-06-01, clutch: 2, laid: 1, note: "a new start"\}\n$/);
 });
 
+test('what is refused is mended as it was typed, what is written as it stands in the journal', async () => {
+  const { type } = room();
+  const fix = async (...words: string[]) =>
+    /fix: .*/.exec((await type(record, { words: ['LW-1', ...words] })).err)?.[0];
+  expect(await fix('candled=fertile')).toBe('fix: such as `candled.fertile=e1,e3 candled.clear=e2`');
+  expect(await fix('lost=infertile')).toBe(
+    'fix: eggs are e1, e2 … in laying order; a cause stands before them:',
+  );
+  expect(await fix('hatchd=2')).toBe('fix: did you mean `hatched`?');
+  const counted = await type(record, { words: ['LW-1', 'checked.eggs=5'] });
+  expect(counted.out).toContain('fix: was a line left out? `laid: 1`');
+});
+
 test('a note alone is an entry', async () => {
   const { type, read } = room();
   await type(record, { words: ['LW-1'], options: { note: 'a hawk on the roof' } });

@@ -15,6 +15,8 @@ interface Layout {
   styles: Styles;
   /** How many findings of one file are shown, errors before hints. */
   perFile: number;
+  /** How to type what a fix writes as in a journal, where that was typed; null where it is not text of a journal. */
+  typed?: (text: string) => string | null;
 }
 
 const INDENT = '  ';
@@ -107,9 +109,10 @@ function what({ code, args }: Finding): string {
 function block(
   finding: Finding,
   source: string | undefined,
-  { width, styles }: Layout,
+  layout: Layout,
   above: Finding | undefined,
 ): string {
+  const { width, styles } = layout;
   const { level } = kindOf(finding);
   const head = `${placeOf(finding)} ${level}: `;
   const [first, ...rest] = wrap(what(finding), width, { hanging: INDENT.length, taken: widthOf(head) });
@@ -117,7 +120,7 @@ function block(
     `${styles.place(placeOf(finding))} ${styles[level](`${level}:`)} ${first}`,
     ...rest,
     ...(source === undefined ? [] : marked(finding, source, width, styles)),
-    ...fix(finding, width, above),
+    ...fix(finding, layout, above),
   ].join('\n');
 }
 
@@ -132,14 +135,15 @@ function marked({ at }: Finding, source: string, width: number, styles: Styles):
  * What was probably meant. Lines after a hint's first, and a hint that is an entry, are there to be pasted: where that is
  * what stands above already, mended in all, once.
  */
-function fix(finding: Finding, width: number, above: Finding | undefined): string[] {
-  const hint = hintOf(finding);
+function fix(finding: Finding, layout: Layout, above: Finding | undefined): string[] {
+  const { width } = layout;
+  const hint = hintOf(finding, layout);
   if (hint === null) return [];
   if (
     above !== undefined &&
     hint.includes('\n') &&
     above.at.line === finding.at.line &&
-    hintOf(above) === hint
+    hintOf(above, layout) === hint
   )
     return [`${INDENT}fix: the line above mends this too`];
   const [words = '', ...lines] = /^ *- /.test(hint) ? ['', ...hint.split('\n')] : hint.split('\n');
@@ -150,8 +154,17 @@ function fix(finding: Finding, width: number, above: Finding | undefined): strin
   ];
 }
 
-function hintOf({ code, args }: Finding): string | null {
-  return kindOf({ code }).hint(shortened(args, 1000));
+function hintOf({ code, args }: Finding, { typed }: Layout): string | null {
+  const hint = kindOf({ code }).hint(shortened(args, 1000));
+  if (hint === null || typed === undefined) return hint;
+  const lines = hint.split('\n').map((line) => {
+    if (/^ *- /.test(line)) return typed(line) ?? line;
+    return line.replace(/`([^`]+: [^`]+)`/g, (quoted, text) => {
+      const said = typed(text);
+      return said === null ? quoted : `\`${said}\``;
+    });
+  });
+  return lines.join('\n');
 }
 
 function shortened(args: FindingArgs, most: number): FindingArgs {

@@ -25,6 +25,8 @@ export interface Recorded {
   verdict: { unreadable: readonly Finding[]; errors: readonly Finding[]; hints: readonly Finding[] };
   /** The text of each file with the entry, by the name that findings use. */
   sources: Pick<ReadonlyMap<string, string>, 'get'>;
+  /** How to type what stands in a journal, or null where a text is none of it. */
+  typed: (text: string) => string | null;
 }
 
 interface Layout {
@@ -41,7 +43,9 @@ export function recordText(recorded: Recorded, { width, color }: Layout): string
   const { what, verdict } = recorded;
   const look = styles(color);
   const findings = [...verdict.unreadable, ...verdict.errors, ...verdict.hints];
-  const told = findingsText(findings, { sources: recorded.sources, width, styles: look, perFile: 10 });
+  const layout = { sources: recorded.sources, width, styles: look, perFile: 10 };
+  // What stands in the journal is mended there, what does not is typed anew.
+  const told = findingsText(findings, what === 'written' ? layout : { ...layout, typed: recorded.typed });
   const blocks =
     what === 'refused'
       ? [refusal(recorded, width), told, wayOut(recorded, width)]

@@ -11,6 +11,7 @@ test('an entry as data has the same keys, whatever became of it', () => {
     plan,
     changes: { warnings: [], gone: [], begun: [], moved: [] },
     sources: new Map(),
+    typed: () => null,
   };
   const keys = (what: 'written' | 'refused') =>
     JSON.parse(recordJson({ ...rest, what, verdict: { unreadable: [], errors: [error], hints: [] } }));

@@ -19,6 +19,7 @@ function told(before: string, after: string, on: string, more: Partial<Recorded>
     changes: changesOf(morning(before), morning(after)),
     verdict: { unreadable: [], errors: [], hints: [] },
     sources: new Map(),
+    typed: () => null,
     ...more,
   };
 }
