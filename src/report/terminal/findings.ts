@@ -159,8 +159,8 @@ function hintOf({ code, args }: Finding, { typed }: Layout): string | null {
   if (hint === null || typed === undefined) return hint;
   const lines = hint.split('\n').map((line) => {
     if (/^ *- /.test(line)) return typed(line) ?? line;
-    return line.replace(/`([^`]+: [^`]+)`/g, (quoted, text) => {
-      const said = typed(text);
+    return line.replace(/`([^`]+)`/g, (quoted, text) => {
+      const said = /: ./.test(text) ? typed(text) : null;
       return said === null ? quoted : `\`${said}\``;
     });
   });
