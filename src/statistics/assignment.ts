@@ -5,6 +5,5 @@ import { munkres } from 'munkres';
  * the least (Kuhn 1955, Nav. Res. Log. Q. 2:83). Of several such assignments it gives one.
  */
 export function cheapestAssignment(costs: readonly (readonly number[])[]): [row: number, column: number][] {
-  if (costs.length === 0 || costs[0]?.length === 0) return [];
   return munkres(costs).map(([row, column]): [number, number] => [row, column]);
 }
