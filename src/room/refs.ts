@@ -3,7 +3,7 @@ import { isDependent } from './lives.ts';
 import { takeLookFirst } from './look.ts';
 import { type Bird, type Clutch, clutchId, type Egg, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
-import { isInNest, report, reportNoPair, type Scene } from './scene.ts';
+import { isInNest, report, reportNoPair, type Scene, siteOf } from './scene.ts';
 import { candidatesOf, type Wanted } from './wanted.ts';
 
 /** A ref of somebody by the number that it has in its clutch. */
@@ -18,8 +18,9 @@ function clutchesFor(scene: Scene, ref: ClutchRef): Clutch[] | null {
   }
   if (ref.clutch !== null) return pair.clutches.filter((clutch) => clutch.number === ref.clutch);
   if (pair === scene.pair && scene.entry.clutch !== null) return scene.pinned === null ? [] : [scene.pinned];
-  const all = [...pair.clutches].reverse();
-  const there = all.filter((clutch) => pair === scene.pair && isInNest(scene, clutch));
+  const all = pair.clutches.toReversed();
+  if (pair !== scene.pair || siteOf(scene) === null) return all;
+  const there = all.filter((clutch) => isInNest(scene, clutch));
   return there.length === 0 ? all : there;
 }
 
@@ -95,7 +96,11 @@ function find<T>(
 ): { clutches: Clutch[]; all: T[] } | null {
   const clutches = clutchesFor(scene, ref);
   if (clutches === null) return null;
-  const all = clutches.flatMap((clutch) => numbered(clutch) ?? []);
+  const all: T[] = [];
+  for (const clutch of clutches) {
+    const one = numbered(clutch);
+    if (one !== undefined) all.push(one);
+  }
   const isOfNest = ref.pair === null && ref.clutch === null;
   if (all.length === 0 && isOfNest && takeLookFirst(scene)) return find(scene, ref, numbered);
   return { clutches, all };
