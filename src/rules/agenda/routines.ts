@@ -168,8 +168,7 @@ function happened(brood: Brood, what: AnchorName): { day: Day; says: string } | 
     case 'parted':
       return last?.what === 'parted' ? { day: last.day, says: `parted ${shortDay(last.day)}` } : null;
     case 'laid': {
-      const egg =
-        brood.clutch?.eggs[0] ?? pair.clutches.findLast(({ opened }) => opened >= (last?.day ?? 0))?.eggs[0];
+      const egg = brood.clutch?.eggs[0];
       return egg === undefined ? null : { day: egg.laid.to, says: `first egg ${foundWords(egg.laid)}` };
     }
     case 'sitting':

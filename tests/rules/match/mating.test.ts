@@ -69,6 +69,18 @@ describe('what the numbers cannot know is said', () => {
     ]);
   });
 
+  it('a dam who may be one of two, and once where both parents are unsure for one reason', () => {
+    const hen = (parents: string) => `
+  - {id: a, sex: cock, hatched: 2023-01-01}
+  - {id: b, sex: hen, ${parents}, hatched: 2023-01-01}`;
+    expect(judged(hen('sire: p, dam: [q, r]'), 'a', 'b').cautions).toEqual([
+      'the dam of b is not certain: one of q, r',
+    ]);
+    expect(judged(hen('sire: [p, q], dam: [p, q]'), 'a', 'b').cautions).toEqual([
+      'the sire of b is not certain: one of p, q',
+    ]);
+  });
+
   it('a pedigree that runs in a circle', () => {
     const birds = `
   - {id: a, sex: cock, sire: c}

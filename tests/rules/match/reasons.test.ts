@@ -57,4 +57,22 @@ describe('why one is left over', () => {
     expect(why('UNCLE', 0.1)).toBe('every hen that is no closer kin than 0.1 goes to another: STRANGER');
     expect(why('OTHER', null)).toBe('no hen left; the other cocks make the better pairs');
   });
+
+  it('a crowd, of which only those with the fewest relatives are weighed', () => {
+    const hens = Array.from({ length: 250 }, (_, i) => `  - {id: hen-${i}, sex: hen, species: zebra finch}`);
+    // The 251st has brothers and sisters here.
+    const kin = ['one', 'two'].map(
+      (id) => `  - {id: ${id}, sex: hen, species: zebra finch, sire: S, dam: D}`,
+    );
+    const crowd = stock({ 'birds.yaml': `birds:\n${[...hens, ...kin].join('\n')}\n` }, '2026-05-17');
+    const left = fieldOf(
+      crowd.birds.filter(({ bird }) => bird.sex === 'hen'),
+      crowd,
+      null,
+    );
+    expect(whyAlone(birdIn(crowd, 'two'), left)).toBe(
+      'so many hens are free that only those with the fewest relatives were weighed',
+    );
+    expect(whyAlone(birdIn(crowd, 'hen-7'), left)).toBe('no cock of the species is free and fit');
+  });
 });
