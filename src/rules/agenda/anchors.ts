@@ -289,14 +289,9 @@ function lastNightIn({ hatched }: Brood): Day {
 /** The third of three nights in a row in which every roosting look found the young out, or null. */
 function nightsOut(brood: Brood): Day | null {
   const { hatched } = brood;
-  const nights = new Map<Day, boolean>();
-  for (const bird of hatched) {
-    for (const { night, where } of bird.roosting)
-      nights.set(night, (nights.get(night) ?? true) && where === 'out');
-  }
-  const out = [...nights].filter(([, all]) => all).map(([night]) => night);
   const inNest = lastNightIn(brood);
-  const since = out.filter((night) => night > inNest).sort((a, b) => a - b);
+  const looked = new Set(hatched.flatMap(({ roosting }) => roosting.map(({ night }) => night)));
+  const since = [...looked].filter((night) => night > inNest).sort((a, b) => a - b);
   for (let i = NIGHTS_OUT - 1; i < since.length; i++) {
     const [first, third] = [since[i - NIGHTS_OUT + 1] as Day, since[i] as Day];
     if (third - first === NIGHTS_OUT - 1) return third;
