@@ -57,6 +57,39 @@ describe('a chick that died in an earlier brood', () => {
   });
 });
 
+describe('a chick that was missing', () => {
+  const first = 'date: 2026-04-06, fledged: [c1, c2]\ndate: 2026-04-25, independent: [c1, c2]';
+  const missing = `${first}\ndate: 2026-04-07, died: {missing: c3}`;
+  const second = `
+    date: 2026-05-10, laid: 3, sitting
+    date: 2026-05-22, hatched: 3
+    date: 2026-06-01, died: {missing: c1}`;
+
+  it('by count is the one that is still fed, and not one that would feed itself by now', () => {
+    const known = room(files(`${missing}\n${second}\ndate: 2026-06-02, back: 1`), '2026-06-02');
+    expect(birdIn(known, 'LW-1/2/c1').fate).toBeNull();
+    expect(birdIn(known, 'LW-1/1/c3').fate?.kind).toBe('died');
+    expect(codes(known)).toEqual([]);
+  });
+
+  it('is the one that would feed itself by now where nobody else is missing', () => {
+    // Lavender waxbills feed themselves at 42 days at the latest (species profile).
+    const known = room(files(`${missing}\ndate: 2026-06-02, back: 1`), '2026-06-02');
+    expect(birdIn(known, 'LW-1/1/c3').fate).toBeNull();
+  });
+
+  it('lives in its cage and is fed by nobody where it fed itself before', () => {
+    const log = `${first}\ndate: 2026-05-01, died: {missing: c1}\ndate: 2026-05-03, back: c1`;
+    const known = room(files(log), '2026-05-03');
+    expect(birdIn(known, 'LW-1/1/c1').stays.at(-1)).toMatchObject({
+      housing: 'cage 3',
+      nest: null,
+      clutch: null,
+    });
+    expect([...pairIn(known, 'LW-1').here.young].map(({ ref }) => ref)).toEqual(['c3']);
+  });
+});
+
 describe('a chick that another pair rears', () => {
   const foster = waxbills(
     'date: 2026-03-02, laid: 3, sitting\ndate: 2026-03-16, hatched: 1',
@@ -80,6 +113,14 @@ describe('a chick that another pair rears', () => {
 
   it('and that was missing is found there', () => {
     expect(nestOf('date: 2026-03-20, died: {missing: c1}\ndate: 2026-03-21, back: c1')).toEqual(home);
+  });
+
+  it('or one of that pair’s own, by count, is another rate: a hint asks which', () => {
+    const known = nestOf(
+      '',
+      '  - {date: 2026-04-01, fledged: [c1, LW-1/1/c1]}\n  - {date: 2026-04-01, time: 19:00, back: 1}',
+    );
+    expect(known.at(-1)).toEqual(['guessed']);
   });
 
   it('is none of those that come back by count into the nest they left', () => {
