@@ -69,9 +69,10 @@ function isOver({ clutch, laid }: Egg, day: Day): boolean {
   return day - laid.to > incubation(clutch.pair.profile).high + WAITED;
 }
 
-/** An egg found gone later may have been gone by then. */
+/** An egg found gone later may have been gone by then; out of one that hatched on that day a chick lay there. */
 function isEggLeft({ fate, places }: Egg, pair: Pair, day: Day): boolean {
-  if (fate !== null && (fate.kind === 'hatched' ? fate.day : fate.span.from) <= day) return false;
+  if (fate !== null && (fate.kind === 'hatched' ? fate.day : fate.span.from) <= day)
+    return fate.kind === 'hatched' && isNestling(fate.bird, pair, day);
   const place = places.findLast(({ from }) => from <= day)?.place;
   return place?.kind === 'nest' && place.pair === pair;
 }

@@ -27,6 +27,7 @@ describe('a nest that comes down', () => {
 
   it('with an end for every egg on the same day is in order, wherever that stands', () => {
     expect(doubts(eggs, 'date: 2026-03-10, nest: removed, lost: {deserted: all}')).toEqual([]);
+    expect(doubts(eggs, removed, 'date: 2026-03-10, lost: {removed: all}')).toEqual([]);
     expect(doubts(eggs, removed, 'date: 2026-03-10, pulled: all')).toEqual([]);
     expect(doubts(eggs, removed, 'date: 2026-03-10, fostered: {BF-1: all}')).toEqual([]);
     expect(doubts(eggs, removed, 'date: 2026-03-10, lost: {broken: [e1, e2, e3]}')).toEqual([over('1 egg')]);
@@ -37,6 +38,35 @@ describe('a nest that comes down', () => {
     expect(doubts(eggs, 'date: 2026-03-10, checked, nest: removed', 'date: 2026-03-11, lost: all')).toEqual([
       over('4 eggs'),
     ]);
+  });
+
+  it('whose chicks are found dead at the next look, or had flown by then, may have been empty', () => {
+    const down = 'date: 2026-03-24, nest: removed';
+    expect(doubts(chicks, down, 'date: 2026-03-25, died: all, lost: {clear: all}')).toEqual([]);
+    expect(doubts(chicks, down, 'date: 2026-03-24, died: {chilled: all}, lost: {clear: all}')).toEqual([]);
+    expect(doubts(chicks, down, 'date: 2026-03-24, checked', 'date: 2026-03-26, died: all')).toEqual([
+      over('1 egg and 3 chicks'),
+    ]);
+    const late = 'date: 2026-04-06, nest: removed';
+    expect(doubts(chicks, late, 'date: 2026-04-08, after: 2026-04-04, fledged: all')).toEqual([]);
+    expect(doubts(chicks, late, 'date: 2026-04-08, after: 2026-04-06, fledged: all')).toEqual([
+      over('3 chicks'),
+    ]);
+  });
+
+  it('over chicks that another pair has by then is in order, over those that came back is not', () => {
+    const given = 'date: 2026-03-20, fostered: {BF-1: [c1, c2, c3]}, lost: {clear: all}';
+    expect(doubts(chicks, given, 'date: 2026-03-22, nest: removed')).toEqual([]);
+    expect(doubts(chicks, 'date: 2026-03-22, nest: removed', given.replace('03-20', '03-22'))).toEqual([]);
+    const sold = 'date: 2026-03-22, gone: {given: [c1, c2, c3]}, lost: {clear: all}';
+    expect(doubts(chicks, 'date: 2026-03-22, nest: removed', sold)).toEqual([]);
+  });
+
+  it('over eggs out of which chicks came on that day is asked about, unless these went elsewhere', () => {
+    const hatched = 'date: 2026-03-18, hatched: 4, nest: removed';
+    expect(doubts(eggs, hatched)).toEqual([over('4 eggs')]);
+    expect(doubts(eggs, `${hatched}, fostered: {BF-1: all}`)).toEqual([]);
+    expect(doubts(eggs, hatched, 'date: 2026-03-18, died: all')).toEqual([]);
   });
 
   it('behind the young that left it is in order, with the eggs that they left over', () => {

@@ -48,6 +48,18 @@ describe('what an entry reports happened', () => {
     expect(died('c2: 4.1')).toBe('03-23…03-24');
     expect(died('hen: 8.6')).toBe('03-19…03-24');
   });
+
+  it.each([
+    ['unwell: {c1: fluffed}', '03-22…03-24'],
+    ['treated: {c1: kept warm}', '03-22…03-24'],
+    ['feeding: {cock: c1}', '03-22…03-24'],
+    ['unwell: {c2: fluffed}', '03-19…03-24'],
+    ['unwell: {c1: fluffed}\ndate: 2026-03-23, unwell: {c1: lies on its side}', '03-23…03-24'],
+  ])('not before it was last seen alive by itself, though nobody looked into the nest: %s', (seen, span) => {
+    const log = `${laid}\ndate: 2026-03-18, hatched: 2\ndate: 2026-03-22, ${seen}\ndate: 2026-03-24, died: c1`;
+    const known = room({ P: waxbills(log, 'cock: LW-19-04') }, '2026-03-24');
+    expect(days((birdIn(known, 'LW-1/1/c1').fate as { span: Span }).span)).toBe(span);
+  });
 });
 
 describe('two nests of one pair', () => {
