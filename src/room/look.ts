@@ -31,21 +31,25 @@ export function takeLook(scene: Scene, { chicks, eggs }: Counted): void {
 /**
  * Takes the count of a look of this day before its turn, so that what else is told of that day can name whom the look
  * found: `checked: {chicks: 2}, ringed: {c1: …}`. Not where eggs or young come or go on that day, as the look counted
- * what it ended with. Whether there was such a look, and it was not taken before.
+ * what it ended with. Whether there was such a look, and it was not asked for before.
  */
 export function takeLookFirst(scene: Scene): boolean {
   const { fold, pair, pinned } = scene;
-  const { seen, looked } = fold.today;
-  if (looked.has(pair) || meansNone(scene)) return false;
+  const { seen, asked } = fold.today;
+  const name = `${pair.id} ${pinned?.number ?? ''}`;
+  if (asked.has(name) || meansNone(scene)) return false;
+  asked.add(name);
   const told = seen.flatMap((one) => (one.of === 'pair' && one.journal.pair.text === pair.id ? one : []));
   if (told.some(({ observation }) => COMES_OR_GOES.has(observation.key))) return false;
-  for (const { entry, observation } of told) {
-    if (observation.key !== 'checked' || entry.clutch?.number !== scene.entry.clutch?.number) continue;
-    looked.add(pair);
+  const looks = told.filter(
+    ({ entry, observation }) =>
+      observation.key === 'checked' && entry.clutch?.number === scene.entry.clutch?.number,
+  );
+  for (const { entry, observation } of looks) {
     const since = reportedDays(pair, entry, siteOf({ entry, pinned }));
     takeLook({ ...scene, entry, since }, observation.value as Counted);
   }
-  return looked.has(pair);
+  return looks.length > 0;
 }
 
 /** What changes how many eggs and young lie in the nest. */

@@ -46,12 +46,12 @@ export interface Today {
   events: Map<string, Event>;
   /** The pairs of which something was told with its time. */
   timed: Set<Pair>;
-  /** The pairs whose looks were taken before their turn. */
-  looked: Set<Pair>;
+  /** The pairs, and their clutches, whose looks of the day were to be taken before their turn. */
+  asked: Set<string>;
 }
 
 export function beginDay(seen: readonly Sighting[]): Today {
-  return { seen, events: new Map(), timed: new Set(), looked: new Set() };
+  return { seen, events: new Map(), timed: new Set(), asked: new Set() };
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */
