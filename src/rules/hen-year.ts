@@ -45,8 +45,8 @@ export function freeAgain(clutches: readonly Clutch[], limit: number): Day | nul
   return counted === undefined ? null : firstEgg(counted) + YEAR;
 }
 
-/** A hen that has had, or will with her clutch of today have had, as many clutches as a year allows her. */
-export interface Rest {
+/** The rest of a hen that has had, or will with her clutch of today have had, as many clutches as a year allows her. */
+export interface NeededRest {
   hen: Bird;
   /** How many she laid in the year, and the last of them: with its young she is done. */
   clutches: number;
@@ -62,7 +62,7 @@ export interface Rest {
  * The rest that the hen of a pair needs, or null: she is not known, is parted and rests already, may be asked for more,
  * the keeper let it pass or took the nest, or of her last clutch nobody can leave the nest any more.
  */
-export function restOf(room: Room, pair: Pair, find: FindBird): Rest | null {
+export function restOf(room: Room, pair: Pair, find: FindBird): NeededRest | null {
   const hen = onlyOf(pair.hen, find);
   const limit = clutchLimit(room, pair.profile);
   if (!hen || hen.fate !== null || limit === null || !together(pair)) return null;

@@ -1,7 +1,7 @@
 import { formatDay, type Span } from '../../days.ts';
 import type { Basis, StepShare } from '../../rules/ahead/ahead.ts';
 import type { Leaving, WeanedPlace } from '../../rules/ahead/housing.ts';
-import type { Rest } from '../../rules/ahead/rest.ts';
+import type { ComingRest } from '../../rules/ahead/rest.ts';
 import type { RingSize, Rings } from '../../rules/ahead/rings.ts';
 import type { SpeciesYoung, Week, Young } from '../../rules/ahead/weeks.ts';
 import type { AheadPage } from '../ahead.ts';
@@ -102,7 +102,7 @@ function leavingData({ days, nextHatch, ...leaving }: Leaving) {
   return { ...leaving, days: spanData(days), nextHatch: spanData(nextHatch) };
 }
 
-function restData({ from, free, ...rest }: Rest) {
+function restData({ from, free, ...rest }: ComingRest) {
   return { ...rest, from: dayData(from), free: formatDay(free) };
 }
 

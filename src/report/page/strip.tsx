@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import { percent } from './timeline/months.tsx';
+import { ofWidth } from './timeline/months.tsx';
 
 /**
  * Small drawings for the cells of a table that says the same in figures, so that they need no words of their own. They
@@ -23,7 +23,7 @@ export function Bar({ share, step }: BarParts) {
     <svg class="strip" aria-hidden="true">
       <line class="rule" x1="0" x2="0" y1="0" y2="100%" />
       {width === 0 ? null : (
-        <rect class={`fill step-${step}`} x="0" y="8%" height="84%" width={percent(width)} />
+        <rect class={`fill step-${step}`} x="0" y="8%" height="84%" width={ofWidth(width)} />
       )}
     </svg>
   );
@@ -99,7 +99,7 @@ export function ScaleHead({ scale = SHARES }: { scale?: Scale }) {
 /** A twentieth is left at both sides, so that a dot at the end is whole. */
 function placeOn({ from, to }: Scale): (value: number) => string {
   const place = scaleLinear([from, to], [3, 97]).clamp(true);
-  return (value) => percent(place(value));
+  return (value) => ofWidth(place(value));
 }
 
 /** The head of a column of bars: read out, not shown. */

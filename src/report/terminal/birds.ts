@@ -13,7 +13,7 @@ export function coefficient(value: number | null): string {
 }
 
 /** `12 %`, with a figure behind the point below ten: `6.3 %`. */
-export function percent(share: number): string {
+export function percentInTwoFigures(share: number): string {
   const hundred = share * 100;
   return `${hundred < 10 && hundred > 0 ? Number(hundred.toFixed(1)) : Math.round(hundred)} %`;
 }

@@ -5,7 +5,7 @@ import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/matc
 import { isCloser } from '../../statistics/pedigree/relationship.ts';
 import { count } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
-import { ancestorsText, coefficient, percent } from './birds.ts';
+import { ancestorsText, coefficient } from './birds.ts';
 import { longDate } from './dates.ts';
 import { type Screen, textOf } from './page.ts';
 import { type Styles, styles } from './style.ts';
@@ -112,13 +112,12 @@ function judgement(mating: JudgedMating, layout: Layout): string[] {
   ];
 }
 
-/** `Of their young's gene pairs 12.5 % are expected to be twice one ancestor's gene.` */
+/** `Of the young’s gene pairs 12.5 % are expected to be one ancestor’s gene twice.` */
 function meaning(inbreeding: number): string {
-  return `Of the young’s gene pairs ${percentOf(inbreeding)} are expected to be one ancestor’s gene twice.`;
+  return `Of the young’s gene pairs ${percentToTenth(inbreeding)} are expected to be one ancestor’s gene twice.`;
 }
 
-const percentOf = (share: number) =>
-  share >= 0.1 ? `${Number((share * 100).toFixed(1))} %` : percent(share);
+const percentToTenth = (share: number) => `${Number((share * 100).toFixed(1))} %`;
 
 const short = ({
   inbreeding,

@@ -5,7 +5,7 @@ import type { StockBird } from '../../rules/stock/stock.ts';
 import { sumBy } from '../../statistics/sums.ts';
 import { count, few } from '../../words.ts';
 import type { StockGroup, StockPage } from '../stock.ts';
-import { ageText, coefficient, percent } from './birds.ts';
+import { ageText, coefficient, percentInTwoFigures } from './birds.ts';
 import { columns } from './columns.ts';
 import { longDate, shortDate } from './dates.ts';
 import { type Screen, textOf } from './page.ts';
@@ -101,9 +101,9 @@ function countsOf(birds: readonly StockBird[]): string {
 function diversityLines(group: GroupDiversity, who: string, width: number, look: Styles): string[] {
   const { birds, meanKinship, geneDiversity, founderGenomes, founderEquivalents, founders } = group;
   const figures =
-    `${who} (${birds}): mean kinship ${coefficient(meanKinship)}, gene diversity ${percent(geneDiversity)}, ` +
+    `${who} (${birds}): mean kinship ${coefficient(meanKinship)}, gene diversity ${percentInTwoFigures(geneDiversity)}, ` +
     `founder genomes ${founderGenomes.toFixed(1)}`;
-  const shares = founders.map(({ founder, share }) => `${visible(founder)} ${percent(share)}`);
+  const shares = founders.map(({ founder, share }) => `${visible(founder)} ${percentInTwoFigures(share)}`);
   const from = `founders: ${few(shares, FOUNDERS).join(', ')}; as even as ${founderEquivalents.toFixed(1)}`;
   return [figures, from].flatMap((text) =>
     wrap(text, width - INDENT, { hanging: 2 }).map((line) => look.muted(indented(line))),

@@ -13,7 +13,7 @@ import { beliefsOf, GUESS_WEIGHT, type Step, steps } from './beliefs.ts';
 import { coursesOf } from './courses.ts';
 import { type Housing, housingAhead } from './housing.ts';
 import { type Expected, prospectsOf } from './prospects.ts';
-import { type Rest, restAhead } from './rest.ts';
+import { type ComingRest, restAhead } from './rest.ts';
 import { type Rings, ringsAhead } from './rings.ts';
 import {
   type SpeciesYoung,
@@ -51,7 +51,7 @@ export interface Ahead {
   uncounted: string[];
   rings: Rings;
   housing: Housing;
-  rest: Rest[];
+  rest: ComingRest[];
   /** Birds that come of age, and quarantines that end. */
   events: AgendaItem[];
   basis: Basis[];

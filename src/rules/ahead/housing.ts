@@ -170,7 +170,7 @@ function mostOf(changes: ReadonlyMap<Day, number>, day: Day): Omit<Occupancy, 'h
 }
 
 /** Young of one clutch in the care of one pair, their own or another. */
-interface Family {
+interface YoungInCare {
   carer: Pair;
   clutch: Clutch;
   /** The clutch of the carer with which they live; null for guests of a pair without one. */
@@ -181,13 +181,13 @@ interface Family {
   coming: Int32Array[];
 }
 
-function familiesOf(room: Room, courses: readonly Course[]): Family[] {
-  const families = new Map<string, Family>();
-  const of = (carer: Pair, clutch: Clutch, home: Clutch | null, housing = carer.housing): Family => {
+function youngInCare(room: Room, courses: readonly Course[]): YoungInCare[] {
+  const inCare = new Map<string, YoungInCare>();
+  const of = (carer: Pair, clutch: Clutch, home: Clutch | null, housing = carer.housing): YoungInCare => {
     const key = `${carer.id} ${clutchId(clutch)} ${housing}`;
-    const family = families.get(key) ?? { carer, clutch, home, housing, ready: 0, coming: [] };
-    families.set(key, family);
-    return family;
+    const young = inCare.get(key) ?? { carer, clutch, home, housing, ready: 0, coming: [] };
+    inCare.set(key, young);
+    return young;
   };
   const paired = pairedBirds(room);
   for (const pair of room.pairs) {
@@ -205,7 +205,7 @@ function familiesOf(room: Room, courses: readonly Course[]): Family[] {
     const away = is.stage !== 'egg' && livesAway(is.bird);
     of(pair, clutch, home, away ? housingOf(is.bird) : pair.housing).coming.push(independent);
   }
-  return [...families.values()];
+  return [...inCare.values()];
 }
 
 function leavingPairs(
@@ -213,7 +213,7 @@ function leavingPairs(
   courses: readonly Course[],
   { broods, until, draws }: { broods: readonly Brood[]; until: Day; draws: number },
 ): Leaving[] {
-  return familiesOf(room, courses).flatMap(({ carer, clutch, home, housing, ready, coming }): Leaving[] => {
+  return youngInCare(room, courses).flatMap(({ carer, clutch, home, housing, ready, coming }): Leaving[] => {
     const young = estimateOf(countBy(coming, { from: Number.NEGATIVE_INFINITY, to: until }, draws));
     if (ready === 0 && young.high === 0) return [];
     // Who lives elsewhere is in no chick's way.

@@ -5,8 +5,8 @@ import type { Brood } from '../brood.ts';
 import { restOf } from '../hen-year.ts';
 import { birdsByName } from '../stock/names.ts';
 
-/** A hen that has had, or will with her clutch of today have had, as many clutches as a year allows her. */
-export interface Rest {
+/** A rest that is needed now or within the weeks ahead, in names. */
+export interface ComingRest {
   pair: string;
   hen: string;
   housing: string | null;
@@ -19,9 +19,9 @@ export interface Rest {
 }
 
 /** Pairs whose hen will need rest. Pairs that are parted rest already. */
-export function restAhead(room: Room, broods: readonly Brood[], until: Day): Rest[] {
+export function restAhead(room: Room, broods: readonly Brood[], until: Day): ComingRest[] {
   const find = birdsByName(room.birds);
-  return room.pairs.flatMap((pair): Rest[] => {
+  return room.pairs.flatMap((pair): ComingRest[] => {
     const needed = restOf(room, pair, find);
     if (needed === null) return [];
     const { hen, clutches, last, limit, free } = needed;

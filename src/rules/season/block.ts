@@ -5,7 +5,7 @@ import { lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
 import { youngFateOf } from './fates.ts';
 import { type Grouping, inGroupOrder } from './groupings.ts';
-import { type ChickLife, lifeOf } from './lives.ts';
+import { type ChickLife, chickLife } from './lives.ts';
 import { type Counting, emptyRates, type Rates, ratesOf } from './rates.ts';
 import { type Stage, stagesOf } from './stages.ts';
 import { type ChickSurvival, survivalOf } from './survival.ts';
@@ -46,7 +46,7 @@ export function toldOf(counting: Counting): Told {
   const { clutches, day } = counting;
   return {
     ...counting,
-    lives: clutches.flatMap(({ chicks }) => chicks.flatMap((bird) => lifeOf(bird, day) ?? [])),
+    lives: clutches.flatMap(({ chicks }) => chicks.flatMap((bird) => chickLife(bird, day) ?? [])),
   };
 }
 

@@ -15,7 +15,7 @@ export interface ChickLife extends IntervalLife {
 }
 
 /** The life of a chick of this room; null where nobody knows when it hatched, or it stands for uncounted ones. */
-export function lifeOf(bird: Bird, day: Day): ChickLife | null {
+export function chickLife(bird: Bird, day: Day): ChickLife | null {
   const { hatched, firstSeen, fate, clutch, placeholder } = bird;
   if (hatched === null || clutch === null || placeholder) return null;
   const age = (on: Day) => Math.max(0, on - hatched.to);

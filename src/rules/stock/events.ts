@@ -15,7 +15,7 @@ export interface LifeEvent {
 }
 
 /** A bird's life in order: from its hatching to what became of it. */
-export function lifeOf({ bird, mateships }: StockBird): LifeEvent[] {
+export function lifeEvents({ bird, mateships }: StockBird): LifeEvent[] {
   const events: Happening[] = [
     ...beginnings(bird),
     // Who comes home is there before anything else is told of it that day.

@@ -1,7 +1,7 @@
 import type { Bird, BirdFate } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 import { housingKind } from '../discretion/housing-kind.ts';
-import { lifeOf } from './events.ts';
+import { lifeEvents } from './events.ts';
 import type { Portrait } from './portrait.ts';
 import type { StockBird } from './stock.ts';
 
@@ -19,7 +19,7 @@ export function handedOver(portrait: Portrait, discreet: Discreet): Portrait {
     // How dear it is to the stock it leaves is that stock's own affair.
     meanKinship: null,
   };
-  return { ...portrait, one: own, life: lifeOf(own) };
+  return { ...portrait, one: own, life: lifeEvents(own) };
 }
 
 /** `a flight`, `an aviary`; null where its name does not say which kind it is. `hand` is nobody’s address. */

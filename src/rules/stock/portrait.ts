@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import { type Bird, clutchId } from '../../room/model.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { meanOf } from '../../statistics/sums.ts';
-import { type LifeEvent, lifeOf } from './events.ts';
+import { type LifeEvent, lifeEvents } from './events.ts';
 import type { Contribution } from './groups.ts';
 import { kinOf } from './kin.ts';
 import type { Ancestor } from './lineage.ts';
@@ -57,7 +57,7 @@ export function portraitOf(one: StockBird, stock: Stock): Portrait {
     known: [1, 2, 3, 4].map((generation) => knownIn(ancestor, generation)) as Portrait['known'],
     speciesMean: speciesMean(one, stock),
     mates: matesOf(one, stock),
-    life: lifeOf(one),
+    life: lifeEvents(one),
   };
 }
 

@@ -43,7 +43,7 @@ export interface Stock {
 }
 
 /** Who was with whom, who descends from whom, and how all are related: what needs no species profile. */
-export function familiesOf({ birds, pairs }: Pick<Room, 'birds' | 'pairs'>) {
+export function descentOf({ birds, pairs }: Pick<Room, 'birds' | 'pairs'>) {
   const find = birdsByName(birds);
   const mateships = mateshipsByBird(pairs, find);
   const parents = new Map(birds.map((bird) => [bird, parentsOf(bird, { find, mateships })]));
@@ -55,7 +55,7 @@ export function familiesOf({ birds, pairs }: Pick<Room, 'birds' | 'pairs'>) {
  * are nobody in particular and not among them.
  */
 export function stockOf(room: Room): Stock {
-  const { find, mateships, parents, lineage } = familiesOf(room);
+  const { find, mateships, parents, lineage } = descentOf(room);
   const birds = room.birds
     .filter(({ placeholder }) => !placeholder)
     .map((bird): StockBird => {

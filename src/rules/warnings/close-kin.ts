@@ -5,7 +5,7 @@ import { kinOf } from '../stock/kin.ts';
 import { type Mateship, mateshipsOf } from '../stock/mateships.ts';
 import type { FindBird } from '../stock/names.ts';
 import { onlyOf } from '../stock/names.ts';
-import { familiesOf } from '../stock/stock.ts';
+import { descentOf } from '../stock/stock.ts';
 import type { Found, Warning } from './warning.ts';
 
 interface CloseKin extends Found {
@@ -55,7 +55,7 @@ function freshPairs(room: Room, day: Day, find: FindBird): Mateship[] {
 }
 
 function closeKinAmong(pairs: readonly Mateship[], room: Room): CloseKin[] {
-  const { find, lineage } = familiesOf(room);
+  const { find, lineage } = descentOf(room);
   const limit = room.settings.limits.maxInbreeding;
   return pairs.flatMap(({ pair, cock, hen, from }) => {
     const [his, hers] = [cock, hen].map((names) => onlyOf(names, find));

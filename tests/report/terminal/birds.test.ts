@@ -1,5 +1,10 @@
 import { expect, it } from 'vitest';
-import { ageText, ancestorsText, coefficient, percent } from '../../../src/report/terminal/birds.ts';
+import {
+  ageText,
+  ancestorsText,
+  coefficient,
+  percentInTwoFigures,
+} from '../../../src/report/terminal/birds.ts';
 import { day } from '../../rooms.ts';
 import { birdIn, stock } from '../../rules/stock/rooms.ts';
 
@@ -21,7 +26,7 @@ it.each([
   [0.1234, '12 %'],
   [1, '100 %'],
 ])('a share of %f is written %s', (share, text) => {
-  expect(percent(share)).toBe(text);
+  expect(percentInTwoFigures(share)).toBe(text);
 });
 
 it.each([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lifeOf } from '../../../src/rules/season/lives.ts';
+import { chickLife } from '../../../src/rules/season/lives.ts';
 import { day, room } from '../../rooms.ts';
 import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 
@@ -10,7 +10,7 @@ function life(log: string, on = '2026-07-01') {
   const foster = pair('SF-1', 'star finch', 'date: 2026-02-01, paired');
   const [clutch] = clutches({ 'LW-1': waxbills(log), 'SF-1': foster }, on);
   const [chick] = clutch?.chicks ?? [];
-  const found = chick === undefined ? null : lifeOf(chick, day(on));
+  const found = chick === undefined ? null : chickLife(chick, day(on));
   return found && [found.entry, found.left, found.right];
 }
 
@@ -81,7 +81,7 @@ describe('the life of a chick by age', () => {
       },
       '2026-03-01',
     );
-    expect(bought.birds.map((bird) => lifeOf(bird, day('2026-03-01')))).toEqual([null]);
+    expect(bought.birds.map((bird) => chickLife(bird, day('2026-03-01')))).toEqual([null]);
   });
 
   it('is followed to the upper age of independence at the most', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
-import { lifeOf } from '../../../src/rules/stock/events.ts';
+import { lifeEvents } from '../../../src/rules/stock/events.ts';
 import type { Files } from '../../rooms.ts';
 import { birdIn, seldomLookedAt, stock, threeGenerations } from './rooms.ts';
 
 const life = (files: Files, name: string, on = '2026-06-01') =>
-  lifeOf(birdIn(stock(files, on), name)).map(
+  lifeEvents(birdIn(stock(files, on), name)).map(
     ({ from, day, what }) => `${from === day ? '' : `${formatDay(from)}…`}${formatDay(day)} ${what}`,
   );
 

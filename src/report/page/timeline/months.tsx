@@ -14,8 +14,8 @@ export function placeOn({ from, to }: Span, day: Day): Place {
   return { at: scaleLinear([from, to + 1], [0, 100]), day, from, to };
 }
 
-/** Of the drawing's width. */
-export const percent = (share: number) => `${share.toFixed(2)}%`;
+/** A place or a length in percent of the drawing's width. */
+export const ofWidth = (percent: number) => `${percent.toFixed(2)}%`;
 
 /** Names of the months, and the lines that every lane draws again. */
 export function Months({ at, from, to, day, id }: Place & { id: string }) {
@@ -30,11 +30,11 @@ export function Months({ at, from, to, day, id }: Place & { id: string }) {
       {starts.map(({ day: start, name, year }, i) => (
         <>
           {year === null ? null : (
-            <text class="month" x={percent(at(start))} dx="2" y="10">
+            <text class="month" x={ofWidth(at(start))} dx="2" y="10">
               {year}
             </text>
           )}
-          <text class={i % 2 === 1 ? 'month odd' : 'month'} x={percent(at(start))} dx="2" y="23">
+          <text class={i % 2 === 1 ? 'month odd' : 'month'} x={ofWidth(at(start))} dx="2" y="23">
             {name}
           </text>
         </>
@@ -52,10 +52,10 @@ export function MonthLines({ at, from, to, day }: Place) {
   return (
     <>
       {monthStarts({ from, to }).map(({ day: start }) => (
-        <line class="month-line" x1={percent(at(start))} x2={percent(at(start))} y1="0" y2="100%" />
+        <line class="month-line" x1={ofWidth(at(start))} x2={ofWidth(at(start))} y1="0" y2="100%" />
       ))}
       {day < from || day > to ? null : (
-        <line class="today" x1={percent(at(day))} x2={percent(at(day))} y1="0" y2="100%" />
+        <line class="today" x1={ofWidth(at(day))} x2={ofWidth(at(day))} y1="0" y2="100%" />
       )}
     </>
   );

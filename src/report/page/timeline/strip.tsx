@@ -1,6 +1,6 @@
 import type { Day } from '../../../days.ts';
 import { type Course, lastOf, stretchesOf, windowsOf } from './course.ts';
-import { type Place, percent } from './months.tsx';
+import { ofWidth, type Place } from './months.tsx';
 
 /** Days below which a letter would not fit on its stage. */
 const LETTER = 7;
@@ -24,13 +24,13 @@ export function Strip({ course, place, compact = false }: StripParts) {
         <>
           <rect
             class={`fill ${step}`}
-            x={percent(at(clip(start)))}
-            width={percent(at(clip(end)) - at(clip(start)))}
+            x={ofWidth(at(clip(start)))}
+            width={ofWidth(at(clip(end)) - at(clip(start)))}
             y="2"
             height="12"
           />
           {compact || letter === '' || end - start < LETTER ? null : (
-            <text class={`on letter ${step}`} x={percent(at((start + end) / 2))} y="11.5">
+            <text class={`on letter ${step}`} x={ofWidth(at((start + end) / 2))} y="11.5">
               {letter}
             </text>
           )}
@@ -40,18 +40,18 @@ export function Strip({ course, place, compact = false }: StripParts) {
         <>
           <line
             class="foreseen"
-            x1={percent(at(clip(window.from)))}
-            x2={percent(at(clip(window.to + 1)))}
+            x1={ofWidth(at(clip(window.from)))}
+            x2={ofWidth(at(clip(window.to + 1)))}
             y1="18"
             y2="18"
           />
           {window.likely === null ? null : (
-            <circle class="likely" cx={percent(at(clip(window.likely + 0.5)))} cy="18" r="2" />
+            <circle class="likely" cx={ofWidth(at(clip(window.likely + 0.5)))} cy="18" r="2" />
           )}
         </>
       ))}
       {ended ? (
-        <End x={percent(at(clip(last + 1)))} good={course.independent !== null} compact={compact} />
+        <End x={ofWidth(at(clip(last + 1)))} good={course.independent !== null} compact={compact} />
       ) : null}
     </>
   );

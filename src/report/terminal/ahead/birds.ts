@@ -1,11 +1,11 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
-import type { Rest } from '../../../rules/ahead/rest.ts';
+import type { ComingRest } from '../../../rules/ahead/rest.ts';
 import { count } from '../../../words.ts';
 import { shortDate, weekdayDate } from '../dates.ts';
 import { type DatedPage, item } from './page.ts';
 
 /** Hens that will have had their clutches for a year. */
-export function restLines(rest: readonly Rest[], page: DatedPage): string[] {
+export function restLines(rest: readonly ComingRest[], page: DatedPage): string[] {
   if (rest.length === 0) return [];
   const lines = rest.flatMap(({ pair, hen, housing, clutches, limit, from, free }) => {
     const since =

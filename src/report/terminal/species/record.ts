@@ -17,8 +17,8 @@ const NONE = '  no clutch of known length yet';
 const HOW =
   'Each clutch is forecast anew from all other clutches of its species in this room; its own outcome never teaches its own forecast. CRPS is the distance of the whole forecast from what happened, in days: less is better.';
 
-/** All but certain is not certain. */
-const percent = (share: number) => `${share < 1 ? Math.min(99, Math.round(share * 100)) : 100} %`;
+/** What a window holds or claims: all but certain is not certain. */
+const windowPercent = (share: number) => `${share < 1 ? Math.min(99, Math.round(share * 100)) : 100} %`;
 
 /** Every past forecast of a species beside what happened. */
 export function recordText({ profile, own }: SpeciesView, day: Day, { width, color }: Screen): string {
@@ -81,8 +81,8 @@ function scoreRow(name: string, { n, medianError, inside, claimed, crps, book }:
     name,
     `${n}`,
     `${medianError} d`,
-    percent(inside),
-    percent(claimed),
+    windowPercent(inside),
+    windowPercent(claimed),
     crps.toFixed(2),
     book.crps.toFixed(2),
   ];
@@ -93,7 +93,7 @@ export function recordSentence(record: TrackRecord): string {
   const { n, medianError, inside, claimed } = record;
   const near = medianError === 0 ? 'on the likely day' : `within ${medianError} d of the likely day`;
   const share = `${Math.round(inside * n)} of ${count(n, 'clutch', 'clutches')}`;
-  return `half came ${near}; ${share} inside a window that claims ${percent(claimed)}; ${comparison(record)}`;
+  return `half came ${near}; ${share} inside a window that claims ${windowPercent(claimed)}; ${comparison(record)}`;
 }
 
 /** The whole forecast against the book alone, said only as finely as it is printed. */
