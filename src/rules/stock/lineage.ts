@@ -26,6 +26,43 @@ export interface Lineage {
 
 /** Puts everyone and everyone's parents into one pedigree. Parents that are only named join it as founders. */
 export function lineageOf(birds: readonly Bird[], parents: ReadonlyMap<Bird, Parents>): Lineage {
+  const { ancestors, byBird, isHen } = familyTree(birds, parents);
+  const numberOf = (one: Ancestor | null) => one?.number ?? UNKNOWN;
+  const pedigree = pedigreeOf(
+    ancestors.map(({ sire }) => numberOf(sire)),
+    ancestors.map(({ dam }) => numberOf(dam)),
+  );
+  // A loop was cut where it would have made the mathematics wrong; the tree must not run in circles either.
+  for (const one of ancestors) {
+    if (pedigree.sires[one.number] === UNKNOWN) one.sire = null;
+    if (pedigree.dams[one.number] === UNKNOWN) one.dam = null;
+  }
+  const autosomes = relate(pedigree);
+  let onZ: Relationship | null = null;
+  return {
+    ancestors,
+    of: (bird) => byBird.get(bird) as Ancestor,
+    autosomes,
+    z() {
+      onZ ??= relate(
+        pedigree,
+        Uint8Array.from(ancestors, (one) => Number(isHen(one))),
+      );
+      return onZ;
+    },
+    inbreeding: ({ number }) => (pedigree.unsound[number] === 1 ? null : inbreeding(autosomes, number)),
+  };
+}
+
+interface FamilyTree {
+  ancestors: Ancestor[];
+  byBird: ReadonlyMap<Bird, Ancestor>;
+  /** By its sex where that is known, else by having been a dam and never a sire. */
+  isHen(one: Ancestor): boolean;
+}
+
+/** Everyone with their parents as they are written, also where that runs in circles. */
+function familyTree(birds: readonly Bird[], parents: ReadonlyMap<Bird, Parents>): FamilyTree {
   const ancestors: Ancestor[] = [];
   const byName = new Map<string, Ancestor>();
   const byBird = new Map<Bird, Ancestor>();
@@ -50,30 +87,6 @@ export function lineageOf(birds: readonly Bird[], parents: ReadonlyMap<Bird, Par
     if (one.sire !== null) cocks.add(one.sire);
     if (one.dam !== null) hens.add(one.dam);
   }
-  const numberOf = (one: Ancestor | null) => one?.number ?? UNKNOWN;
-  const pedigree = pedigreeOf(
-    ancestors.map(({ sire }) => numberOf(sire)),
-    ancestors.map(({ dam }) => numberOf(dam)),
-  );
-  // A loop was cut where it would have made the mathematics wrong; the tree must not run in circles either.
-  for (const one of ancestors) {
-    if (pedigree.sires[one.number] === UNKNOWN) one.sire = null;
-    if (pedigree.dams[one.number] === UNKNOWN) one.dam = null;
-  }
-  const autosomes = relate(pedigree);
   const isHen = (one: Ancestor) => (hens.has(one) && !cocks.has(one)) || one.bird?.sex === 'hen';
-  let onZ: Relationship | null = null;
-  return {
-    ancestors,
-    of: (bird) => byBird.get(bird) as Ancestor,
-    autosomes,
-    z() {
-      onZ ??= relate(
-        pedigree,
-        Uint8Array.from(ancestors, (one) => Number(isHen(one))),
-      );
-      return onZ;
-    },
-    inbreeding: ({ number }) => (pedigree.unsound[number] === 1 ? null : inbreeding(autosomes, number)),
-  };
+  return { ancestors, byBird, isHen };
 }

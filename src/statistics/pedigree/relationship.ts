@@ -36,42 +36,10 @@ export interface Relationship {
  */
 export function relate(pedigree: Pedigree, single: Single = null): Relationship {
   const { sires, dams } = pedigree;
-  const walk = walkOf(pedigree, single);
   const self = new Float64Array(sires.length);
-  /** What sampling at its own birth adds: the diagonal of D. */
-  const own = new Float64Array(sires.length);
-  /** Kinships with the groups of a walk, as `given` has them; behind the last one the unknown parent's: none. */
-  const met = new Float64Array((sires.length + 1) * LANES);
+  const sampling = new Float64Array(sires.length);
+  const kinshipTable = kinshipTableOf(pedigree, sampling, single);
   const isSingle = (one: number) => single !== null && single[one] === 1;
-  const lanesOf = (one: number) => (one === UNKNOWN ? sires.length : one) * LANES;
-
-  function meet(wanted: ArrayLike<number>): void {
-    for (const one of walk.ancestors(wanted)) {
-      const at = lanesOf(one);
-      const sire = lanesOf(sires[one] as number);
-      const dam = lanesOf(dams[one] as number);
-      const sampling = own[one] as number;
-      const fromSire = isSingle(one) ? 1 : 1 / 2;
-      const fromDam = 1 - fromSire;
-      for (let lane = 0; lane < LANES; lane++) {
-        const handedDown = fromSire * (met[sire + lane] as number) + fromDam * (met[dam + lane] as number);
-        met[at + lane] = sampling * (walk.given[at + lane] as number) + handedDown;
-      }
-    }
-  }
-
-  function kinshipTable(groups: readonly ArrayLike<number>[], wanted: ArrayLike<number>): Float64Array[] {
-    const rows: Float64Array[] = [];
-    for (let first = 0; first < groups.length; first += LANES) {
-      const some = groups.slice(first, first + LANES);
-      walk.up(some);
-      meet(wanted);
-      some.forEach((_, lane) => {
-        rows.push(Float64Array.from(wanted, (one) => met[lanesOf(one) + lane] as number));
-      });
-    }
-    return rows;
-  }
 
   /** Everyone's F, for the young of some sires or dams: the F of a brood is the kinship of its parents. */
   function fillSelf(matings: readonly Matings[]): void {
@@ -94,7 +62,7 @@ export function relate(pedigree: Pedigree, single: Single = null): Relationship 
     for (const one of births) {
       const sire = selfOf(sires[one] as number);
       const dam = selfOf(dams[one] as number);
-      own[one] = isSingle(one) ? 1 - sire : 1 / 2 - sire / 4 - dam / 4;
+      sampling[one] = isSingle(one) ? 1 - sire : 1 / 2 - sire / 4 - dam / 4;
       self[one] = isSingle(one) ? 1 : 1 / 2;
     }
     const bred = births.filter((one) => !isSingle(one) && sires[one] !== UNKNOWN && dams[one] !== UNKNOWN);
@@ -102,6 +70,52 @@ export function relate(pedigree: Pedigree, single: Single = null): Relationship 
     for (let first = 0; first < matings.length; first += LANES) fillSelf(matings.slice(first, first + LANES));
   }
   return { pedigree, self, kinshipTable };
+}
+
+/**
+ * The product T D Tʹ, for those of whom it is asked.
+ *
+ * @param sampling what the drawing at its own birth adds to each: the diagonal of D. A table needs those of whom it is
+ * asked and their ancestors; the rest may still be filled in
+ */
+function kinshipTableOf(
+  pedigree: Pedigree,
+  sampling: Float64Array,
+  single: Single,
+): Relationship['kinshipTable'] {
+  const { sires, dams } = pedigree;
+  const walk = walkOf(pedigree, single);
+  /** Kinships with the groups of a walk, as `given` has them; behind the last one the unknown parent's: none. */
+  const met = new Float64Array((sires.length + 1) * LANES);
+  const lanesOf = (one: number) => (one === UNKNOWN ? sires.length : one) * LANES;
+
+  function meet(wanted: ArrayLike<number>): void {
+    for (const one of walk.ancestors(wanted)) {
+      const at = lanesOf(one);
+      const sire = lanesOf(sires[one] as number);
+      const dam = lanesOf(dams[one] as number);
+      const drawn = sampling[one] as number;
+      const fromSire = single !== null && single[one] === 1 ? 1 : 1 / 2;
+      const fromDam = 1 - fromSire;
+      for (let lane = 0; lane < LANES; lane++) {
+        const handedDown = fromSire * (met[sire + lane] as number) + fromDam * (met[dam + lane] as number);
+        met[at + lane] = drawn * (walk.given[at + lane] as number) + handedDown;
+      }
+    }
+  }
+
+  return (groups, wanted) => {
+    const rows: Float64Array[] = [];
+    for (let first = 0; first < groups.length; first += LANES) {
+      const some = groups.slice(first, first + LANES);
+      walk.up(some);
+      meet(wanted);
+      some.forEach((_, lane) => {
+        rows.push(Float64Array.from(wanted, (one) => met[lanesOf(one) + lane] as number));
+      });
+    }
+    return rows;
+  };
 }
 
 /** Inbreeding coefficient F of one: 2 θ(with itself) − 1. */

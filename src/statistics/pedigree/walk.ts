@@ -24,37 +24,11 @@ export interface Walk {
 }
 
 /** A walk keeps its own working memory, however often it is used. */
-export function walkOf({ sires, dams, generations }: Pedigree, single: Single = null): Walk {
+export function walkOf(pedigree: Pedigree, single: Single = null): Walk {
+  const { sires, dams } = pedigree;
+  const { enter, gather } = gatheringOf(pedigree);
   const given = new Float64Array(sires.length * LANES);
-  const seen = new Uint8Array(sires.length);
-  const levels: number[][] = [];
   let reached: readonly number[] = [];
-
-  function enter(one: number): void {
-    if (seen[one] === 1) return;
-    seen[one] = 1;
-    const generation = generations[one] as number;
-    while (levels.length <= generation) levels.push([]);
-    (levels[generation] as number[]).push(one);
-  }
-
-  /** Everyone entered and their ancestors, the latest generation first: parents are always in an earlier one. */
-  function gather(): number[] {
-    const all: number[] = [];
-    for (let generation = levels.length - 1; generation >= 0; generation--) {
-      const level = levels[generation] as number[];
-      for (const one of level) {
-        const sire = sires[one] as number;
-        const dam = dams[one] as number;
-        if (sire !== UNKNOWN) enter(sire);
-        if (dam !== UNKNOWN) enter(dam);
-        all.push(one);
-      }
-      level.length = 0;
-    }
-    for (const one of all) seen[one] = 0;
-    return all;
-  }
 
   function handUp(one: number, parent: number, part: number): void {
     if (parent === UNKNOWN || part === 0) return;
@@ -89,4 +63,43 @@ export function walkOf({ sires, dams, generations }: Pedigree, single: Single = 
       return gather().reverse();
     },
   };
+}
+
+/** Everyone who was entered since the last gathering, and their ancestors, each once. */
+interface Gathering {
+  enter(one: number): void;
+  /** The latest generation first: parents are always in an earlier one. */
+  gather(): number[];
+}
+
+function gatheringOf({ sires, dams, generations }: Pedigree): Gathering {
+  const seen = new Uint8Array(sires.length);
+  const levels: number[][] = [];
+
+  function enter(one: number): void {
+    if (seen[one] === 1) return;
+    seen[one] = 1;
+    const generation = generations[one] as number;
+    while (levels.length <= generation) levels.push([]);
+    (levels[generation] as number[]).push(one);
+  }
+
+  function gather(): number[] {
+    const all: number[] = [];
+    for (let generation = levels.length - 1; generation >= 0; generation--) {
+      const level = levels[generation] as number[];
+      for (const one of level) {
+        const sire = sires[one] as number;
+        const dam = dams[one] as number;
+        if (sire !== UNKNOWN) enter(sire);
+        if (dam !== UNKNOWN) enter(dam);
+        all.push(one);
+      }
+      level.length = 0;
+    }
+    for (const one of all) seen[one] = 0;
+    return all;
+  }
+
+  return { enter, gather };
 }
