@@ -1,6 +1,5 @@
 import { existsSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
-import type { Finding } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
 import { isFolder, makeFolders } from '../journal/folders.ts';
 import { loadRoom } from '../journal/load.ts';
@@ -117,21 +116,8 @@ async function startRoom(context: Context<StartOptions>, ask: Ask): Promise<Exit
 async function startPair(context: Context<StartOptions>, ask: Ask): Promise<ExitCode> {
   const { options, journals: folder, day, today, stderr } = context;
   if (!isRoom(folder)) throw new UsageError('No room here; `nestlog start room` begins one.');
-  const said = context.arguments[1] ?? (await ask('Which id is the pair to have, such as LW-4?'));
-  const pair = said?.trim() ?? '';
-  if (pair === '')
-    throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
-  const id = idOfFile(pair);
-  if (id !== null) throw new UsageError(`a pair is begun by its id, not by a file: did you mean \`${id}\`?`);
-  const species = options.species ?? (await ask('Which species?'));
-  if (species === null) throw new UsageError('which species? Such as --species "lavender waxbill"');
-  const asked: NewPair = {
-    pair,
-    species,
-    cock: several(options.cock ?? (await ask('Which bird is the cock? (empty: unknown)'))),
-    hen: several(options.hen ?? (await ask('Which bird is the hen? (empty: unknown)'))),
-    housing: options.housing ?? (await ask('Where do they live? (empty: not said)')),
-  };
+  const asked = await askPair(context, ask);
+  const { pair } = asked;
   const file = pairFile(asked, day, options.into);
   // Where its own file is there, writing it says so.
   const existing = loadRoom(folder).filter(({ path }) => path !== file.path);
@@ -142,26 +128,40 @@ async function startPair(context: Context<StartOptions>, ask: Ask): Promise<Exit
     stderr.write(`nestlog: nothing was written: the pair \`${pair}\` already has a journal, ${there.file}\n`);
     return 1;
   }
-  const findings = judgeFile(file.path, understandAll(record, { day, today }).findings);
-  const isTwice = ({ code }: Finding) => code === 'alike-names';
-  const found = {
-    errors: [...findings.errors, ...findings.hints.filter(isTwice)],
-    hints: findings.hints.filter((hint) => !isTwice(hint)),
-  };
+  const { errors, hints } = judgeFile(file.path, understandAll(record, { day, today }).findings);
   const layout = { sources: record.sources, width: stderr.width, styles: styles(stderr.color), perFile: 10 };
-  if (found.errors.length > 0) {
+  if (errors.length > 0) {
     stderr.write(
-      `nestlog: nothing was written: the journal would not be sound.\n\n${findingsText(found.errors, layout)}`,
+      `nestlog: nothing was written: the journal would not be sound.\n\n${findingsText(errors, layout)}`,
     );
     return 1;
   }
-  if (found.hints.length > 0) stderr.write(`${findingsText(found.hints, layout)}\n`);
+  if (hints.length > 0) stderr.write(`${findingsText(hints, layout)}\n`);
   return begin(context, folder, [file], {
     what: 'pair',
     next: [`nestlog record ${shellWord(pair)} paired`, `nestlog record ${shellWord(pair)} laid=1`],
     git: null,
     folder: '',
   });
+}
+
+/** What the options say of the pair, and for the rest the keeper is asked. */
+async function askPair({ options, arguments: words }: Context<StartOptions>, ask: Ask): Promise<NewPair> {
+  const said = words[1] ?? (await ask('Which id is the pair to have, such as LW-4?'));
+  const pair = said?.trim() ?? '';
+  if (pair === '')
+    throw new UsageError('which pair? Such as `nestlog start pair LW-4 --species "lavender waxbill"`');
+  const id = idOfFile(pair);
+  if (id !== null) throw new UsageError(`a pair is begun by its id, not by a file: did you mean \`${id}\`?`);
+  const species = options.species ?? (await ask('Which species?'));
+  if (species === null) throw new UsageError('which species? Such as --species "lavender waxbill"');
+  return {
+    pair,
+    species,
+    cock: several(options.cock ?? (await ask('Which bird is the cock? (empty: unknown)'))),
+    hen: several(options.hen ?? (await ask('Which bird is the hen? (empty: unknown)'))),
+    housing: options.housing ?? (await ask('Where do they live? (empty: not said)')),
+  };
 }
 
 function begin(

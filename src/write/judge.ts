@@ -42,10 +42,11 @@ export function judge(plan: EntryPlan, before: readonly Finding[], after: readon
   };
 }
 
-/** What is wrong or doubtful in a file that is to be begun. */
+/** What is wrong or doubtful in a file that is to be begun. A name that is hardly another's is wrong there: it can still be chosen. */
 export function judgeFile(path: string, findings: readonly Finding[]): Omit<Verdict, 'unreadable'> {
   const own = findings.filter(({ at }) => at.file === path);
-  return { errors: own.filter(isError), hints: own.filter((finding) => !isError(finding)) };
+  const isWrong = (finding: Finding) => isError(finding) || finding.code === 'alike-names';
+  return { errors: own.filter(isWrong), hints: own.filter((finding) => !isWrong(finding)) };
 }
 
 function isUnreadable(finding: Finding): boolean {
