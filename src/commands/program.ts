@@ -79,9 +79,33 @@ function isCommand(asked: string | undefined, commands: CommandEntry[]): void {
   throw new UsageError(`${noCommand([asked], names)}\n${ALL_HELP}`);
 }
 
+/** All commands by their names; each is loaded, and its own words are known, only when it is called. */
 function programOf(commands: CommandEntry[], world: World, outcome: { code: ExitCode }): Command {
   const loaded = new Map<string, CommandModule>();
-  const program = new CommandLine('nestlog')
+  const program = withoutCommands(world).hook('preSubcommand', async (_, command) => {
+    const entry = commands.find(({ name }) => name === command.name());
+    if (entry === undefined) return;
+    const module = await entry.load();
+    loaded.set(entry.name, module);
+    describe(command, entry, module.definition, world.stdout(undefined).width);
+  });
+  for (const { name, summary } of commands) {
+    program
+      .command(name)
+      .summary(summary)
+      .allowExcessArguments()
+      .showHelpAfterError(`Run \`nestlog help ${name}\` to see what it takes.`)
+      .action(async (...passed: unknown[]) => {
+        const module = loaded.get(name);
+        if (module !== undefined) outcome.code = await run(module, passed.at(-1) as Command, world);
+      });
+  }
+  return program;
+}
+
+/** What holds whatever the command: common options, help, where words go, and that nothing exits by itself. */
+function withoutCommands(world: World): Command {
+  return new CommandLine('nestlog')
     .description('The morning agenda and the season’s book for people who breed cage and aviary birds.')
     .option(
       '--journals <folder>',
@@ -110,27 +134,7 @@ function programOf(commands: CommandEntry[], world: World, outcome: { code: Exit
       getOutHelpWidth: () => world.stdout(undefined).width,
       getErrHelpWidth: () => world.stderr(undefined).width,
       outputError: (text, write) => write(text.replace(/^error: /, 'nestlog: ')),
-    })
-    // Only the command that is called is loaded, and only then are its options known.
-    .hook('preSubcommand', async (_, command) => {
-      const entry = commands.find(({ name }) => name === command.name());
-      if (entry === undefined) return;
-      const module = await entry.load();
-      loaded.set(entry.name, module);
-      describe(command, entry, module.definition, world.stdout(undefined).width);
     });
-  for (const { name, summary } of commands) {
-    program
-      .command(name)
-      .summary(summary)
-      .allowExcessArguments()
-      .showHelpAfterError(`Run \`nestlog help ${name}\` to see what it takes.`)
-      .action(async (...passed: unknown[]) => {
-        const module = loaded.get(name);
-        if (module !== undefined) outcome.code = await run(module, passed.at(-1) as Command, world);
-      });
-  }
-  return program;
 }
 
 /** Adds a loaded command's own arguments, options and help. */

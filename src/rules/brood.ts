@@ -99,13 +99,8 @@ function makeBrood(
   const young = youngAt(pair, clutch, where);
   const first = eggs[0]?.clutch ?? young[0]?.clutch ?? clutch;
   const profile = first?.pair.profile ?? pair.profile;
-  const durationOf = (kind: DurationKind, one: Egg | Bird): Duration | null => {
-    const own = profileIn({ profile }, one);
-    const range = own?.[kind]?.value;
-    if (own === null || range === undefined) return null;
-    // Young that walk off as they hatch have no day of leaving the nest to wait for.
-    return kind === 'fledging' && walksOff(own) ? null : durations(kind, own.species, range);
-  };
+  const durationOf = (kind: DurationKind, one: Egg | Bird) =>
+    durationFor(kind, profileIn({ profile }, one), durations);
   const clocks = eggs.flatMap((egg): EggTime[] => {
     const clock = eggClock(egg, room.day);
     return clock === null ? [] : [{ egg, clock, duration: durationOf('incubation', egg) }];
@@ -136,6 +131,14 @@ function makeBrood(
       }),
     ),
   };
+}
+
+/** How long a species takes, as this room knows it; null where nobody knows, and where there is nothing to wait for. */
+function durationFor(kind: DurationKind, profile: Profile | null, durations: Durations): Duration | null {
+  const range = profile?.[kind]?.value;
+  if (profile === null || range === undefined) return null;
+  // Young that walk off as they hatch have no day of leaving the nest.
+  return kind === 'fledging' && walksOff(profile) ? null : durations(kind, profile.species, range);
 }
 
 /**

@@ -80,35 +80,42 @@ export function readEntry(
   const said = dateOf(fields, 'date', cell, dates, problems);
   if (said === 'wrong') return nothing;
   if (said === null) {
-    const told = [
-      ...seen.filter(([, node]) => !(node instanceof Empty)).map(([key]) => key.text),
-      note ?? [],
-    ].flat();
-    if (told.length > 0) {
-      const text = `no date for ${told.map((one) => `\`${one}\``).join(', ')}`;
-      problems.add(headingOf(fields), text, 'fill in the date, or empty the cells that need it');
-    }
+    const told = seen.filter(([, node]) => !(node instanceof Empty)).map(([key]) => key.text);
+    missDate(fields, note === null ? told : [...told, note], problems);
     return nothing;
   }
   const after = dateOf(fields, 'after', cell, dates, problems);
   if (after === 'wrong') return nothing;
-  const assumptions = [
+  return { entry: draft(said, after, [...about, ...seen], note), zeros: filler.zeros };
+}
+
+/** Says that there is no date for what was seen; where nothing was, none is missed. */
+function missDate(fields: Fields, told: readonly string[], problems: RowProblems): void {
+  if (told.length === 0) return;
+  const text = `no date for ${told.map((one) => `\`${one}\``).join(', ')}`;
+  problems.add(headingOf(fields), text, 'fill in the date, or empty the cells that need it');
+}
+
+/** The entry in the order in which entries are written; what was counted instead of read is added to its note. */
+function draft(
+  said: ReadDate,
+  after: ReadDate | null,
+  told: readonly [Text, Node][],
+  note: string | null,
+): DraftEntry {
+  const words = [
+    note ?? [],
     said.assumed === null ? [] : `date assumed: ${said.assumed}`,
     after === null || after.assumed === null ? [] : `last look assumed: ${after.assumed}`,
-  ].flat();
-  const words = [note ?? [], assumptions].flat().join('; ');
-  const pairs: [Text, Node][] = [
-    [textNode('date'), textNode(formatDay(said.day))],
-    ...(said.time === null ? [] : [[textNode('time'), textNode(formatTime(said.time))] as [Text, Node]]),
-    ...(after === null ? [] : [[textNode('after'), textNode(formatDay(after.day))] as [Text, Node]]),
-    ...about,
-    ...seen,
-    ...(words === '' ? [] : [[textNode('note'), textNode(words)] as [Text, Node]]),
-  ];
-  return {
-    entry: { date: said.day, fields: new Fields(pairs, NOWHERE), assumed: said.assumed !== null },
-    zeros: filler.zeros,
-  };
+  ]
+    .flat()
+    .join('; ');
+  const pairs: [Text, Node][] = [[textNode('date'), textNode(formatDay(said.day))]];
+  if (said.time !== null) pairs.push([textNode('time'), textNode(formatTime(said.time))]);
+  if (after !== null) pairs.push([textNode('after'), textNode(formatDay(after.day))]);
+  pairs.push(...told);
+  if (words !== '') pairs.push([textNode('note'), textNode(words)]);
+  return { date: said.day, fields: new Fields(pairs, NOWHERE), assumed: said.assumed !== null };
 }
 
 interface ReadDate {
