@@ -26,7 +26,7 @@ export function daysInMonth(year: number, month: number): number {
 }
 
 /**
- * The day of a civil date.
+ * The day of a civil date that the calendar has; where it may have none, see {@link calendarDay}.
  *
  * Source of the arithmetic: era-based day counting over 400-year cycles of 146,097 days (the cycle's length
  * follows from the Gregorian leap rule); years start in March so that the leap day comes last.
@@ -56,15 +56,16 @@ export function civilDate(day: Day): { year: number; month: number; date: number
   return { year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, date };
 }
 
+/** The day of a civil date, or null where the calendar has no such day. */
+export function calendarDay(year: number, month: number, date: number): Day | null {
+  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
+  return dayOf(year, month, date);
+}
+
 /** The day that `YYYY-MM-DD` names, or null when the text is not such a date or the calendar has no such day. */
 export function parseDay(text: string): Day | null {
   const match = DAY_TEXT.exec(text);
-  if (match === null) return null;
-  const year = Number(match[1]);
-  const month = Number(match[2]);
-  const date = Number(match[3]);
-  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
-  return dayOf(year, month, date);
+  return match === null ? null : calendarDay(Number(match[1]), Number(match[2]), Number(match[3]));
 }
 
 /** `YYYY-MM-DD` of a day. */

@@ -1,4 +1,4 @@
-import { civilDate, type Day, dayOf, daysInMonth, formatDay } from '../days.ts';
+import { calendarDay, civilDate, type Day, formatDay } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 
 /** The day stood on, and the one on the keeper's wall. */
@@ -54,8 +54,7 @@ function clockBehind([first, ...future]: readonly Dated[], of: number, today: Da
 function lastSuchDay(date: Day, latest: Day): string {
   const { month, date: dayOfMonth } = civilDate(date);
   for (let { year } = civilDate(latest); ; year--) {
-    if (dayOfMonth > daysInMonth(year, month)) continue;
-    const found = dayOf(year, month, dayOfMonth);
-    if (found <= latest) return formatDay(found);
+    const found = calendarDay(year, month, dayOfMonth);
+    if (found !== null && found <= latest) return formatDay(found);
   }
 }

@@ -1,4 +1,13 @@
-import { civilDate, type Day, dayOf, daysInMonth, formatDay, parseDay, type Span } from '../../days.ts';
+import {
+  calendarDay,
+  civilDate,
+  type Day,
+  dayOf,
+  daysInMonth,
+  formatDay,
+  parseDay,
+  type Span,
+} from '../../days.ts';
 import type { FindingCode } from '../../findings/codes.ts';
 import type { FindingArgs } from '../../findings/finding.ts';
 
@@ -51,9 +60,8 @@ export function readDate(written: string, near: number | null = null): DateReadi
     return impossible(text) ?? { code: 'date-shape', args: { text, suggestion: suggestions(text, near) } };
   const { year, month, date } = civilDate(day);
   if (year >= EARLIEST_YEAR) return { day };
-  const sameDay =
-    near !== null && date <= daysInMonth(near, month) ? formatDay(dayOf(near, month, date)) : '';
-  return { code: 'early-date', args: { text, suggestion: sameDay } };
+  const suggestion = near === null ? null : valid(near, month, date);
+  return { code: 'early-date', args: { text, suggestion: suggestion ?? '' } };
 }
 
 /**
@@ -206,6 +214,6 @@ export function wholeYear(digits: string): number {
 }
 
 function valid(year: number, month: number, date: number): string | null {
-  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
-  return formatDay(dayOf(year, month, date));
+  const day = calendarDay(year, month, date);
+  return day === null ? null : formatDay(day);
 }

@@ -1,4 +1,4 @@
-import { civilDate, type Day, dayOf, daysInMonth, formatDay } from '../../days.ts';
+import { calendarDay, civilDate, type Day, formatDay } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { Dated } from '../future.ts';
 
@@ -41,8 +41,6 @@ export function otherYears(entries: Iterable<Dated>, latest: Day): Finding[] {
 function inYearsAfter(date: Day, above: Day): Day | null {
   const { month, date: dayOfMonth } = civilDate(date);
   const { year } = civilDate(above);
-  const days = [year, year + 1]
-    .filter((one) => dayOfMonth <= daysInMonth(one, month))
-    .map((one) => dayOf(one, month, dayOfMonth));
+  const days = [year, year + 1].flatMap((one) => calendarDay(one, month, dayOfMonth) ?? []);
   return days.find((day) => day >= above - BEFORE && day <= above + AFTER) ?? null;
 }

@@ -1,4 +1,4 @@
-import { type Day, dayOf, daysInMonth, parseDay } from '../../days.ts';
+import { calendarDay, type Day, dayOf, parseDay } from '../../days.ts';
 import { monthNamed, plainLetters, wholeYear } from '../../journal/grammar/date-text.ts';
 import { parseTime, suggestTime } from '../../journal/grammar/time-text.ts';
 
@@ -94,9 +94,9 @@ function figures(text: string): DateForm | null {
   const year = wholeYear(match[4] as string);
   const dotted = match[2]?.startsWith('.') ?? false;
   const days = {
-    'day-first': dayIn(year, two, one),
-    'month-first': dotted ? null : dayIn(year, one, two),
-    'year-first': shortYear && !dotted ? dayIn(wholeYear(match[1] as string), two, three) : null,
+    'day-first': calendarDay(year, two, one),
+    'month-first': dotted ? null : calendarDay(year, one, two),
+    'year-first': shortYear && !dotted ? calendarDay(wholeYear(match[1] as string), two, three) : null,
   };
   if (Object.values(days).every((day) => day === null)) return { kind: 'impossible' };
   return dotted
@@ -116,11 +116,6 @@ function named(text: string): DateForm | null {
 }
 
 function dayForm(year: number, month: number, date: number): DateForm {
-  const day = dayIn(year, month, date);
+  const day = calendarDay(year, month, date);
   return day === null ? { kind: 'impossible' } : { kind: 'day', day, time: null };
-}
-
-function dayIn(year: number, month: number, date: number): Day | null {
-  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
-  return dayOf(year, month, date);
 }
