@@ -1,3 +1,4 @@
+import { entriesOf } from '../journal/entry.ts';
 import { photosOf } from '../journal/photos.ts';
 import type { Picture } from '../report/pictures/picture.ts';
 import { type Account, accountOf } from '../rules/account/account.ts';
@@ -16,13 +17,9 @@ export function openAccount(
 ): { account: Account; pictures: Picture[] } {
   const told = new Set(asked);
   const discreet = discretionOf(record, room, told);
-  const own = record.pairs.filter(({ pair }) => pair.text === story.pair.id);
-  const photos = photosOf(
-    own.flatMap(({ entries }) => [...entries]),
-    story.day,
-  );
+  const photos = photosOf(entriesOf(record.pairs, story.pair.id), story.day);
   return {
-    account: accountOf(room, own, story, { discreet, told }),
+    account: accountOf(room, record.pairs, story, { discreet, told }),
     // The path of a picture is a text of the keeper's too, and its name often the pair's.
     pictures: readPictures(journals, photos).map((picture) => ({
       ...picture,

@@ -1,3 +1,4 @@
+import { entriesOf } from '../journal/entry.ts';
 import { notesOf } from '../journal/notes.ts';
 import { photosOf } from '../journal/photos.ts';
 import { pairJson } from '../report/json/pair.ts';
@@ -86,9 +87,7 @@ async function writePairPage(
   const { pair, day } = story;
   const { readPictures } = await import('./pictures.ts');
   const { pairPage } = await import('../report/page/pair.tsx');
-  const entries = record.pairs
-    .filter((journal) => journal.pair.text === pair.id)
-    .flatMap((journal) => [...journal.entries]);
+  const entries = entriesOf(record.pairs, pair.id);
   const pictures = readPictures(context.journals, photosOf(entries, day));
   return writePage(context, name, pairPage(story, { notes: notesOf(entries, day), pictures }));
 }

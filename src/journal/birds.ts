@@ -1,6 +1,7 @@
 import type { Span } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { type BirdObservation, birdObservations } from './bird-observations/index.ts';
+import type { Visit } from './entry.ts';
 import { readDate } from './grammar/date-text.ts';
 import type { KeyTable } from './grammar/key.ts';
 import { period } from './grammar/moment.ts';
@@ -15,7 +16,7 @@ import { readKeys, unknownKey } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
 import { asOurs } from './read/spelling.ts';
 import { isItsValue } from './read/value.ts';
-import type { Visit, VisitGrammar } from './read/visit.ts';
+import type { VisitGrammar } from './read/visit.ts';
 import type { Shape } from './text/recover.ts';
 
 export type { BirdObservation };

@@ -4,8 +4,8 @@ import type { Located } from './grammar/values.ts';
 import type { Observation } from './observations/index.ts';
 import type { PackedEntries } from './packed.ts';
 
-/** One visit: what one line of a journal's log says. */
-export interface Entry {
+/** One visit: what one entry of a log says. What that kind of log does not allow is null. */
+export interface Visit<O> {
   /** The whole entry. */
   at: Place;
   date: Day;
@@ -19,8 +19,11 @@ export interface Entry {
   /** Which nest, where a pair has two. */
   site: Located | null;
   note: Located | null;
-  saw: Observation[];
+  saw: O[];
 }
+
+/** What one line of a journal's log says. */
+export type Entry = Visit<Observation>;
 
 /** What a pair's journal says of the pair itself. */
 export interface PairJournal {
@@ -33,6 +36,11 @@ export interface PairJournal {
   housing: Located | null;
   nestLooks: 'freely' | 'sparingly' | 'never' | null;
   entries: Entries;
+}
+
+/** All that the journals of one pair say, the pair being named as they name it. */
+export function entriesOf(journals: readonly PairJournal[], pair: string): Entry[] {
+  return journals.filter((journal) => journal.pair.text === pair).flatMap(({ entries }) => [...entries]);
 }
 
 /** The entries of a journal, in the order of its file: as a list, or packed. */

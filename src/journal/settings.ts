@@ -1,5 +1,6 @@
 import type { Day } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
+import type { Visit } from './entry.ts';
 import { type FeedingSettings, feeding, sensibleFeeding } from './feeding.ts';
 import { monthAndDate, share } from './grammar/amounts.ts';
 import type { KeyTable } from './grammar/key.ts';
@@ -10,7 +11,7 @@ import { lineOf } from './print.ts';
 import { readKeys } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
 import { asOurs } from './read/spelling.ts';
-import type { Visit, VisitGrammar } from './read/visit.ts';
+import type { VisitGrammar } from './read/visit.ts';
 import { type Routine, readRoutine, routineKeys } from './routines.ts';
 import type { Shape } from './text/recover.ts';
 

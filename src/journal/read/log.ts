@@ -1,5 +1,6 @@
 import { civilDate } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
+import type { Visit } from '../entry.ts';
 import { readDate } from '../grammar/date-text.ts';
 import type { Vocabulary } from '../grammar/vocabulary.ts';
 import { Empty, Fields, List, type Node, Refused, Text } from '../nodes.ts';
@@ -7,7 +8,7 @@ import { lineOf, sameText } from '../print.ts';
 import { append } from '../text/append.ts';
 import { dateAsKey } from './date-as-key.ts';
 import { asOurs, isPlainlyWritten } from './spelling.ts';
-import { readVisit, type Visit, type VisitGrammar } from './visit.ts';
+import { readVisit, type VisitGrammar } from './visit.ts';
 
 /** Years that one keeper writes journals for. */
 const LIFETIME = 80;

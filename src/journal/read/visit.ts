@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { Finding, Place } from '../../findings/finding.ts';
+import type { Visit } from '../entry.ts';
 import { readDate } from '../grammar/date-text.ts';
 import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
@@ -32,19 +33,6 @@ export const circumstances = {
 } as const satisfies KeyTable;
 
 type Circumstance = keyof typeof circumstances;
-
-/** One entry of any log. What its log does not allow is null. */
-export interface Visit<O> {
-  at: Place;
-  date: Day;
-  dateAt: Place;
-  time: number | null;
-  after: { day: Day; time: number | null } | null;
-  clutch: { number: number; at: Place } | null;
-  site: Located | null;
-  note: Located | null;
-  saw: O[];
-}
 
 /** What entries of one kind of log may say. */
 export interface VisitGrammar {

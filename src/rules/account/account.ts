@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import type { PairJournal } from '../../journal/entry.ts';
+import { entriesOf, type PairJournal } from '../../journal/entry.ts';
 import type { Room } from '../../room/fold.ts';
 import type { Pair } from '../../room/model.ts';
 import type { Discreet } from '../discretion/discretion.ts';
@@ -52,9 +52,7 @@ export function accountOf(
   { discreet, told }: Asked,
 ): Account {
   const { pair, day, own, reared, measures } = story;
-  const entries = journals
-    .filter((journal) => journal.pair.text === pair.id)
-    .flatMap((journal) => [...journal.entries])
+  const entries = entriesOf(journals, pair.id)
     .filter(({ date }) => date <= day)
     .sort((a, b) => a.date - b.date);
   const say = (texts: readonly string[]) => texts.flatMap((text) => discreet(text) ?? []);

@@ -3,6 +3,7 @@ import type { Entry } from '../../journal/entry.ts';
 import type { Located } from '../../journal/grammar/values.ts';
 import type { Observation } from '../../journal/observations/index.ts';
 import type { RoomEntry } from '../../journal/settings.ts';
+import { stated } from '../../words.ts';
 import type { Discreet } from '../discretion/discretion.ts';
 
 /** Something of one day, in words. */
@@ -96,7 +97,7 @@ function nestText(
     tall === null ? null : `height ${tall}`,
     stuff === null ? null : `of ${stuff}`,
   ];
-  return parts.filter((part) => part !== null).join(', ');
+  return stated(parts, ', ');
 }
 
 type FoodValue = readonly { kind: Located; grams: number | null }[];
