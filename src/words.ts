@@ -31,6 +31,11 @@ export function daysRange({ low, high }: { low: number; high: number }): string 
   return `${fromTo(low, high)} d`;
 }
 
+/** Those of some parts that there are: `4 Mar 2026 · the long shed`. */
+export function stated(parts: readonly (string | null)[], between = ' · '): string {
+  return parts.filter((part) => part !== null).join(between);
+}
+
 /** `LW-19-04`, or `LW-19-04 or LW-19-05` of a bird that is one of these; null where nobody is named. */
 export function either(names: readonly string[]): string | null {
   return names.length === 0 ? null : names.join(' or ');

@@ -1,5 +1,16 @@
 import { expect, test } from 'vitest';
-import { capital, count, daysRange, either, few, fromTo, listed, offsetAfter, them } from '../src/words.ts';
+import {
+  capital,
+  count,
+  daysRange,
+  either,
+  few,
+  fromTo,
+  listed,
+  offsetAfter,
+  stated,
+  them,
+} from '../src/words.ts';
 
 test('one is singular, none and many are plural', () => {
   expect([0, 1, 2].map((number) => count(number, 'pair'))).toEqual(['0 pairs', '1 pair', '2 pairs']);
@@ -36,4 +47,10 @@ test('one is it, several are them', () => {
 
 test('a code point is one, however many units it takes; a text that is shorter ends', () => {
   expect([offsetAfter('a🐣b', 2), offsetAfter('a🐣b', 1, 3), offsetAfter('a', 5)]).toEqual([3, 4, 1]);
+});
+
+test('of what nobody wrote nothing is said, not even its dot', () => {
+  expect(stated(['LW-1', null, 'cage 3'])).toBe('LW-1 · cage 3');
+  expect(stated(['c1', null, 'c2'], ', ')).toBe('c1, c2');
+  expect(stated([null])).toBe('');
 });

@@ -1,4 +1,5 @@
 import type { AgendaItem } from '../../rules/agenda/item.ts';
+import { stated } from '../../words.ts';
 import { visible } from '../terminal/visible.ts';
 
 /** RFC 5545, 3.8.4.7: programs have to take identifiers of up to 255 octets; longer ones they may refuse. */
@@ -18,8 +19,8 @@ export function uidOf({ task, pair, bird, clutch, apart }: Named, room: string |
     ...whose,
     clutch === null ? null : `clutch=${clutch}`,
     apart === null ? null : part(apart),
-  ].filter((one) => one !== null);
-  const uid = `${parts.join('/')}@${part(room ?? 'room')}.nestlog`;
+  ];
+  const uid = `${stated(parts, '/')}@${part(room ?? 'room')}.nestlog`;
   return uid.length <= LONGEST ? uid : `${uid.slice(0, LONGEST - 17)}~${fingerprint(uid)}`;
 }
 

@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import type { AgendaItem } from '../../rules/agenda/item.ts';
+import { stated } from '../../words.ts';
 import { dateSpan, lateness, longDate, weekdayDate } from '../terminal/dates.ts';
 import { subject } from '../terminal/due/where.ts';
 
@@ -22,7 +23,7 @@ export function descriptionOf(item: AgendaItem, doneBy: string | null, standing:
   const { species, clutch, housing, why, basis } = item;
   const whose = [species, clutch === null ? null : `clutch ${clutch}`, housing];
   const lines = [
-    whose.filter((part) => part !== null).join(', '),
+    stated(whose, ', '),
     windowWords(item, standing),
     `Why: ${why}`,
     basis === null ? '' : `Rests on: ${basis}`,

@@ -1,4 +1,4 @@
-import { count } from '../../words.ts';
+import { count, stated } from '../../words.ts';
 import type { AheadPage } from '../ahead.ts';
 import { basisLines } from './ahead/basis.ts';
 import { eventLines, restLines } from './ahead/birds.ts';
@@ -43,7 +43,7 @@ function opening(
   page: DatedPage,
 ): string[] {
   const { width, look } = page;
-  const title = [longDate(day), room].filter((part) => part !== null).join(' · ');
+  const title = stated([longDate(day), room]);
   const here = [...(eggs > 0 ? [count(eggs, 'egg')] : []), ...(chicks > 0 ? [`${chicks} young`] : [])];
   const from =
     here.length === 0

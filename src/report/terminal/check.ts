@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings/finding.ts';
-import { count } from '../../words.ts';
+import { count, stated } from '../../words.ts';
 import { countLevel, findingsText } from './findings.ts';
 import { styles } from './style.ts';
 import { visible } from './visible.ts';
@@ -36,7 +36,7 @@ export function checkText(checked: Checked, { width, color, perFile }: CheckOpti
   const hints = findings.length - errors;
   const counted = [errors > 0 ? count(errors, 'error') : null, hints > 0 ? count(hints, 'hint') : null];
   const files = count(new Set(findings.map(({ at }) => at.file)).size, 'file');
-  const summary = `${counted.filter((part) => part !== null).join(' and ')} in ${files}. All else counts: ${read} were read.`;
+  const summary = `${stated(counted, ' and ')} in ${files}. All else counts: ${read} were read.`;
   const last = wrap(summary, width).map(look.heading).join('\n');
   return `${findingsText(findings, { sources, width, styles: look, perFile })}\n${last}\n`;
 }

@@ -1,7 +1,7 @@
 import { formatTime } from '../../journal/grammar/time-text.ts';
 import type { FeedPlan } from '../../rules/feed/plan.ts';
 import { sumBy } from '../../statistics/sums.ts';
-import { count } from '../../words.ts';
+import { count, stated } from '../../words.ts';
 import { longDate } from './dates.ts';
 import { basisLines } from './feed/basis.ts';
 import { batchLines } from './feed/batches.ts';
@@ -35,7 +35,7 @@ export function feedText(plan: FeedPlan, options: Screen): string {
 }
 
 function heading({ day, days, room, housings }: FeedPlan, { width, look }: Page): string[] {
-  const title = ['Feeding plan', room].filter((part) => part !== null).join(' · ');
+  const title = stated(['Feeding plan', room]);
   const end = day + days - 1;
   const when = days === 1 ? longDate(day) : `${longDate(day)} to ${longDate(end)}`;
   const nobody = housings.length === 0 ? ['Nobody is here to feed.'] : [];

@@ -3,7 +3,7 @@ import { grouped } from '../../grouped.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
 import { isCloser } from '../../statistics/pedigree/relationship.ts';
-import { count } from '../../words.ts';
+import { count, stated } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { ancestorsText, coefficient } from './birds.ts';
 import { longDate } from './dates.ts';
@@ -25,7 +25,7 @@ interface Layout {
 export function matchText({ day, room, limit, anew, species }: MatchPage, { width, color }: Screen): string {
   const look = styles(color);
   const layout = { width, look, limit };
-  const title = ['For the next season', longDate(day), room].filter((part) => part !== null).join(' · ');
+  const title = stated(['For the next season', longDate(day), room]);
   const [fruitful, barren] = [true, false].map((some) =>
     species.filter(({ proposals }) => proposals.length > 0 === some),
   );

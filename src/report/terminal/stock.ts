@@ -3,7 +3,7 @@ import type { GroupDiversity } from '../../rules/stock/groups.ts';
 import type { AgeClass } from '../../rules/stock/life.ts';
 import type { StockBird } from '../../rules/stock/stock.ts';
 import { sumBy } from '../../statistics/sums.ts';
-import { count, few } from '../../words.ts';
+import { count, few, stated } from '../../words.ts';
 import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percentInTwoFigures } from './birds.ts';
 import { columns } from './columns.ts';
@@ -21,7 +21,7 @@ const INDENT = 2;
 export function stockText(page: StockPage, { width, color }: Screen): string {
   const look = styles(color);
   const { day, room, groups, gone, unaccounted } = page;
-  const title = [longDate(day), room].filter((part) => part !== null).join(' · ');
+  const title = stated([longDate(day), room]);
   const blocks = [
     [...wrap(visible(title), width).map(look.heading), ...wrap(summary(page), width)],
     ...groups.map((group) =>
@@ -122,7 +122,7 @@ function goneLines(group: StockGroup, day: Day, width: number, look: Styles): st
         one.bird.ring ?? '',
         one.bird.sex ?? '?',
         fate === null ? '' : ageText(one, fate.day),
-        how.filter((part) => part !== null).join(': '),
+        stated(how, ': '),
       ];
     });
   const [first = '', ...others] = table(

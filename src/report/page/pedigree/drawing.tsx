@@ -1,5 +1,6 @@
 import { formatDay } from '../../../days.ts';
 import type { Ancestor } from '../../../rules/stock/lineage.ts';
+import { stated } from '../../../words.ts';
 import { periodText } from '../../terminal/dates.ts';
 import { visible } from '../../terminal/visible.ts';
 import { Figure } from '../figure.tsx';
@@ -73,7 +74,7 @@ function Box({ place }: { place: Place }) {
   const count = times > 1 ? ` ×${times}` : '';
   const more = unknown ? doubt : (ringOf(ancestor) ?? hatchedOf(ancestor));
   const second = [founder && place.generation > 0 ? 'founder' : null, more === null ? null : visible(more)];
-  const below = second.filter((part) => part !== null).join(' · ');
+  const below = stated(second);
   return (
     <g class={unknown ? 'unknown' : times > 1 ? 'again' : 'known'}>
       <rect x={x} y={y} width={BOX.width} height={BOX.height} rx={hen ? BOX.height / 2 : 2} />

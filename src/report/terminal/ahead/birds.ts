@@ -1,6 +1,6 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import type { ComingRest } from '../../../rules/ahead/rest.ts';
-import { count } from '../../../words.ts';
+import { count, stated } from '../../../words.ts';
 import { shortDate, weekdayDate } from '../dates.ts';
 import { type DatedPage, item } from './page.ts';
 
@@ -29,7 +29,7 @@ export function eventLines(events: readonly AgendaItem[], page: DatedPage): stri
   const lines = [...events]
     .sort((a, b) => a.from - b.from)
     .flatMap(({ bird, say, from, species, housing }) => {
-      const what = [bird, species, housing].filter((part) => part !== null).join(' · ');
+      const what = stated([bird, species, housing]);
       return item(`${weekdayDate(from, page.day)}: ${what}: ${say}`, page);
     });
   return [page.look.heading('Birds'), ...lines];

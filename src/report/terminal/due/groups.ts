@@ -1,6 +1,7 @@
 import { naturallyNamed } from '../../../findings/naturally.ts';
 import { grouped } from '../../../grouped.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
+import { stated } from '../../../words.ts';
 import { type Said, unsaid } from './where.ts';
 
 /** The ways in which a morning can be read. */
@@ -35,7 +36,7 @@ function ofPair(id: string | null, items: AgendaItem[]): Group {
   const species = agreed(items.map((item) => item.species));
   const housing = agreed(items.map((item) => item.housing));
   return {
-    title: [id ?? 'the room', species, housing].filter((part) => part !== null).join(' · '),
+    title: stated([id ?? 'the room', species, housing]),
     said: { whose: true, species: species !== null, housing: housing !== null },
     items,
   };

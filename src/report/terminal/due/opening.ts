@@ -1,5 +1,5 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
-import { count } from '../../../words.ts';
+import { count, stated } from '../../../words.ts';
 import type { Morning } from '../../morning.ts';
 import { longDate, relativeDay, weekdayDate } from '../dates.ts';
 import { subject } from './where.ts';
@@ -12,7 +12,6 @@ export function openingOf({ day, today, room, days, items }: Morning) {
     number('now') > 0 ? `${number('now')} for today` : null,
     number('coming') > 0 ? `${number('coming')} to come in the next ${count(days, 'day')}` : null,
   ];
-  const stated = (parts: (string | null)[]) => parts.filter((part) => part !== null).join(' · ');
   return {
     title: stated([longDate(day), room]),
     standing: day === today ? null : `as it stands on that day; today is ${weekdayDate(today, day)}`,

@@ -1,5 +1,6 @@
 import type { Day } from '../../../days.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
+import { stated } from '../../../words.ts';
 import { dateSpan, relativeDay, weekdayDate } from '../dates.ts';
 import type { Row } from './fold.ts';
 import { ownerIn, type Said } from './where.ts';
@@ -13,7 +14,7 @@ export function reasons(row: Row, standing: Day, said: Said): string[][] {
   const window = windowOf(item, standing);
   const species = said.species || row.some((each) => each.species !== item.species) ? null : item.species;
   const clutch = row.length > 1 || item.clutch === null ? null : `clutch ${item.clutch}`;
-  const nest = [species, clutch].filter((part) => part !== null).join(', ');
+  const nest = stated([species, clutch], ', ');
   const phrases = nest === '' ? [] : [nest];
   const told = new Map<string, string[]>();
   for (const each of row) told.set(restsOn(each), [...(told.get(restsOn(each)) ?? []), ownerIn(row, each)]);

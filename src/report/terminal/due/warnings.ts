@@ -1,6 +1,7 @@
 import type { Day } from '../../../days.ts';
 import { naturally } from '../../../findings/naturally.ts';
 import type { WarningLevel, WarningLine } from '../../../rules/agenda/item.ts';
+import { stated } from '../../../words.ts';
 import { relativeDay, shortDate } from '../dates.ts';
 import { wrap } from '../width.ts';
 import { besideGutter, bodyWidth, type DuePage } from './lines.ts';
@@ -32,9 +33,9 @@ export function pressingFirst(warnings: readonly WarningLine[]): WarningLine[] {
 
 /** Whom a warning is about, and of which day it is. */
 export function warningHead({ pair, bird, clutch, date }: WarningLine, day: Day): string {
-  const whom = [pair, clutch === null ? null : `clutch ${clutch}`, bird].filter((part) => part !== null);
+  const whom = stated([pair, clutch === null ? null : `clutch ${clutch}`, bird], ', ');
   const when = date === day ? relativeDay(date, day) : shortDate(date, day);
-  return `${whom.length === 0 ? 'the room' : whom.join(', ')} · ${when}`;
+  return `${whom === '' ? 'the room' : whom} · ${when}`;
 }
 
 function oneWarning(warning: WarningLine, page: DuePage): string[] {

@@ -1,4 +1,5 @@
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
+import { stated } from '../../../words.ts';
 import type { Row } from './fold.ts';
 
 /** What a heading has said already and a line under it leaves out; `whose` is the pair, the bird or the room. */
@@ -32,9 +33,7 @@ function follows(before: string, ref: string): boolean {
 
 /** Whose an item of a row is: `LW-1`, a bird's id, or the room; `LW-1 clutch 2` where the row has two of the pair's. */
 export function ownerIn(row: readonly AgendaItem[], item: AgendaItem): string {
-  return [item.pair ?? item.bird ?? 'the room', clutchIn(row, item)]
-    .filter((part) => part !== null)
-    .join(' ');
+  return stated([item.pair ?? item.bird ?? 'the room', clutchIn(row, item)], ' ');
 }
 
 function clutchIn(row: readonly AgendaItem[], { pair, clutch }: AgendaItem): string | null {

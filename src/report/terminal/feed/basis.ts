@@ -1,7 +1,7 @@
 import { grouped } from '../../../grouped.ts';
 import { formatTime } from '../../../journal/grammar/time-text.ts';
 import type { FeedPlan } from '../../../rules/feed/plan.ts';
-import { count } from '../../../words.ts';
+import { count, stated } from '../../../words.ts';
 import { shortDate } from '../dates.ts';
 import type { Styles } from '../style.ts';
 import { visible } from '../visible.ts';
@@ -49,9 +49,9 @@ function hoursWords({ hours, totals }: FeedPlan): string[] {
       : null,
     assumed.includes('soak') ? `${soak / 60} h to soak` : null,
     assumed.includes('sprout') ? `${sprout / 60} h to sprout` : null,
-  ].filter((part) => part !== null);
+  ];
   return [
-    `Not in nestlog.yaml, so taken as usual: ${taken.join(', ')}. To set them: \`feeding: {from: 07:00, to: 19:00, every: 2 h, soak: 12 h, sprout: 24 h}\`.`,
+    `Not in nestlog.yaml, so taken as usual: ${stated(taken, ', ')}. To set them: \`feeding: {from: 07:00, to: 19:00, every: 2 h, soak: 12 h, sprout: 24 h}\`.`,
   ];
 }
 

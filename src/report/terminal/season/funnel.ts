@@ -1,5 +1,5 @@
 import type { Block } from '../../../rules/season/block.ts';
-import { count } from '../../../words.ts';
+import { count, stated } from '../../../words.ts';
 import { aside, type Page } from '../page.ts';
 import { pad } from '../width.ts';
 import { bar } from './plots.ts';
@@ -27,12 +27,13 @@ export function funnelLines({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>, pa
 
 /** Those that are in no bar. */
 export function besideWords({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>): string | null {
-  const beside = [
+  const parts = [
     eggs.open > 0 ? `${count(eggs.open, 'egg')} without an end yet` : null,
     eggs.unknown > 0 ? `${count(eggs.unknown, 'egg')} of unknown fertility` : null,
     eggs.taken > 0 ? `${count(eggs.taken, 'egg')} taken by our hand` : null,
     chicks.open > 0 ? `${count(chicks.open, 'young bird')} not independent yet` : null,
     chicks.gone > 0 ? `${count(chicks.gone, 'young bird')} gone before that` : null,
-  ].filter((part) => part !== null);
-  return beside.length === 0 ? null : `Beside these: ${beside.join(', ')}.`;
+  ];
+  const beside = stated(parts, ', ');
+  return beside === '' ? null : `Beside these: ${beside}.`;
 }

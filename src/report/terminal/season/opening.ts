@@ -1,7 +1,7 @@
 import type { SeasonBook } from '../../../rules/season/season.ts';
 import type { Danger } from '../../../rules/season/survival.ts';
 import { sumOf } from '../../../statistics/sums.ts';
-import { count } from '../../../words.ts';
+import { count, stated } from '../../../words.ts';
 import { days } from '../figures.ts';
 import { visible } from '../visible.ts';
 import { wrap } from '../width.ts';
@@ -21,7 +21,7 @@ export function storyOf({ totals, ranking }: Pick<SeasonBook, 'totals' | 'rankin
     survival.danger === null ? null : dangerSentence(survival.danger),
     bestSentence(ranking),
   ];
-  return sentences.filter((text) => text !== null).join(' ');
+  return stated(sentences, ' ');
 }
 
 function eggSentence({ laid }: { laid: number }, { hatched }: { hatched: number }): string {

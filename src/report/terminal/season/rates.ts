@@ -1,6 +1,7 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { MeasureWords } from '../../../rules/season/measures/index.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
+import { stated } from '../../../words.ts';
 import { percent, percentRange } from '../figures.ts';
 import type { Page } from '../page.ts';
 import { pad, wrap } from '../width.ts';
@@ -57,10 +58,9 @@ function figuresLine({ title }: MeasureWords, one: Rate, { counts, picture }: Wi
 
 /** What stands beside the rate: whose time is not over, and who cannot be judged. */
 function besideLines({ open, outside }: Rate, { width, look }: Page): string[] {
-  const parts = [
-    open > 0 ? `${open} still open` : null,
-    outside > 0 ? `${outside} not to be judged` : null,
-  ].filter((part) => part !== null);
-  if (parts.length === 0) return [];
-  return wrap(parts.join(', '), width - 4).map((line) => look.muted(`    ${line}`));
+  const beside = stated(
+    [open > 0 ? `${open} still open` : null, outside > 0 ? `${outside} not to be judged` : null],
+    ', ',
+  );
+  return beside === '' ? [] : wrap(beside, width - 4).map((line) => look.muted(`    ${line}`));
 }
