@@ -12,7 +12,7 @@ import { walksOff } from '../species/walks-off.ts';
 import type { Durations } from './durations.ts';
 import { type Duration, usualRange } from './forecast/duration.ts';
 import type { DurationKind } from './forecast/own-durations.ts';
-import { type ForecastWindow, windowOf } from './forecast/window.ts';
+import { type ForecastWindow, firstWindow, windowOf } from './forecast/window.ts';
 import { mayHatchUntil } from './season/fates.ts';
 
 /** A forecast window and the duration that it rests on. */
@@ -179,7 +179,7 @@ function expected(
     const likely = Math.max(from, window.likely);
     return [{ from, likely, to: Math.max(likely, window.to), duration, whole, pipped: null }];
   });
-  const first = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
+  const first = firstWindow(windows);
   return first === undefined ? null : { ...first, to: Math.max(...windows.map(({ to }) => to)) };
 }
 

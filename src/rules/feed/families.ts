@@ -12,7 +12,7 @@ import { sumBy } from '../../statistics/sums.ts';
 import { type Brood, type EggTime, startSeen } from '../brood.ts';
 import type { Durations } from '../durations.ts';
 import type { Duration } from '../forecast/duration.ts';
-import { forecastDay, windowOf } from '../forecast/window.ts';
+import { firstWindow, forecastDay, windowOf } from '../forecast/window.ts';
 import { mayStillHatch } from '../season/fates.ts';
 import { fedUntil } from '../stock/life.ts';
 import type { Stock } from '../stock/stock.ts';
@@ -164,7 +164,7 @@ function expectedOf(brood: Brood, sources: FeedSources): { hatching: Hatching | 
   const windows = brood.waiting.flatMap(
     (time) => windowOf(durationOf(time.egg, sources), [startSeen(time).start]) ?? [],
   );
-  const hatch = windows.sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
+  const hatch = firstWindow(windows);
   if (hatch === undefined) return { hatching: null, mouths: [] };
   const last = Math.max(...windows.map(({ to }) => to));
   const seen = lastLook(brood.pair, brood.clutch?.site ?? null, day + 1);

@@ -12,6 +12,11 @@ export interface ForecastWindow {
   to: Day;
 }
 
+/** Of some windows the one that begins first, which says when to look; undefined of none. */
+export function firstWindow<W extends ForecastWindow>(windows: readonly W[]): W | undefined {
+  return [...windows].sort((a, b) => a.from - b.from || a.likely - b.likely)[0];
+}
+
 /**
  * Probability of each day for one egg (or chick), from its own clock.
  *
