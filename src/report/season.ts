@@ -47,7 +47,7 @@ export function inCareWords(pair: Pair): string {
 export const HOW =
   'A clutch enters a rate once all of it is past that stage; the rest stands beside it as open. The 95 % are where the rate would lie 19 times in 20, allowing for eggs of one clutch sharing their fate.';
 
-/** What the short heads of a table of groups stand for. */
+/** The short heads of a table of groups, in order. */
 export const GROUP_HEADS = {
   fertility: 'fertile',
   hatchOfFertile: 'hatched',
@@ -55,6 +55,22 @@ export const GROUP_HEADS = {
   overall: 'of laid',
 } as const;
 
+export type GroupMeasure = keyof typeof GROUP_HEADS;
+
+/** The rates that fit beside each other on a page of 80 columns. */
+export const GROUP_MEASURES = Object.keys(GROUP_HEADS) as GroupMeasure[];
+
+/** Whether there is anything to count of a group in one of them. */
+export function hasGroupRate(rates: Record<GroupMeasure, { n: number }>): boolean {
+  return GROUP_MEASURES.some((measure) => rates[measure].n > 0);
+}
+
+/** Whether clutches were followed through a stage. */
+export function wasWatched({ exposure, losses }: { exposure: number; losses: number }): boolean {
+  return exposure > 0 || losses > 0;
+}
+
+/** What the short heads stand for. */
 export const GROUP_NOTE =
   'fertile: of eggs judged; hatched: of fertile eggs; fledged: of chicks hatched; of laid: independent of eggs laid.';
 

@@ -1,5 +1,5 @@
 import type { BlockData } from '../../json/season.ts';
-import { GROUP_HEADS, GROUP_NOTE } from '../../season.ts';
+import { GROUP_HEADS, GROUP_MEASURES, GROUP_NOTE, hasGroupRate } from '../../season.ts';
 import { percent } from '../../terminal/figures.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
 import { Table } from '../table.tsx';
@@ -14,13 +14,9 @@ interface GroupsParts {
   sentences?: readonly string[];
 }
 
-const SHOWN = ['fertility', 'hatchOfFertile', 'fledge', 'overall'] as const;
-
 /** Groups beside each other: how many, each rate as its counts and its share, and the last one with its interval. */
 export function Groups({ title, what, nameless = 'not written down', groups, sentences = [] }: GroupsParts) {
-  const filled = groups.filter(
-    ({ clutches, rates }) => clutches > 0 || SHOWN.some((measure) => rates[measure].n > 0),
-  );
+  const filled = groups.filter(({ clutches, rates }) => clutches > 0 || hasGroupRate(rates));
   if (filled.length === 0) return null;
   return (
     <section class="groups">
@@ -29,14 +25,14 @@ export function Groups({ title, what, nameless = 'not written down', groups, sen
         caption={null}
         wide
         moved={title}
-        head={[what, 'clutches', 'eggs', ...SHOWN.map((measure) => GROUP_HEADS[measure]), <ScaleHead />]}
+        head={[what, 'clutches', 'eggs', ...Object.values(GROUP_HEADS), <ScaleHead />]}
         right={[1, 2, 3, 4, 5, 6]}
         drawing={7}
         rows={filled.map(({ name, clutches, eggs, rates }) => [
           name ?? nameless,
           clutches,
           eggs.laid,
-          ...SHOWN.map((measure) => <Share {...rates[measure]} />),
+          ...GROUP_MEASURES.map((measure) => <Share {...rates[measure]} />),
           <Whisker low={rates.overall.low} at={rates.overall.rate} high={rates.overall.high} />,
         ])}
       />

@@ -1,5 +1,5 @@
 import type { SeasonData } from '../../json/season.ts';
-import { STAGE_NOTE } from '../../season.ts';
+import { STAGE_NOTE, wasWatched } from '../../season.ts';
 import { number, percent, percentRange } from '../../terminal/figures.ts';
 import { STAGE_WORDS } from '../../terminal/season/stages.ts';
 import { ScaleHead, Whisker } from '../strip.tsx';
@@ -7,7 +7,7 @@ import { Table } from '../table.tsx';
 
 /** How whole clutches came through each stage; nothing where none was watched. */
 export function Stages({ totals, stageDays }: Pick<SeasonData, 'totals' | 'stageDays'>) {
-  const watched = totals.stages.filter(({ exposure, losses }) => exposure > 0 || losses > 0);
+  const watched = totals.stages.filter(wasWatched);
   if (watched.length === 0) return null;
   return (
     <section>

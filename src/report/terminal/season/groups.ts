@@ -2,7 +2,7 @@ import { max } from 'd3-array';
 import type { Block } from '../../../rules/season/block.ts';
 import type { Ranking } from '../../../rules/season/ranking.ts';
 import type { Rate } from '../../../rules/season/rates.ts';
-import { GROUP_HEADS, GROUP_NOTE } from '../../season.ts';
+import { GROUP_HEADS, GROUP_MEASURES, GROUP_NOTE, type GroupMeasure, hasGroupRate } from '../../season.ts';
 import { percent, percentRange } from '../figures.ts';
 import { aside, indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
@@ -10,26 +10,23 @@ import { pad, truncate, widthOf } from '../width.ts';
 import { fitted } from './page.ts';
 import { intervalBar } from './plots.ts';
 
-/** The rates that fit beside each other on a page of 80 columns. */
-const SHOWN = ['fertility', 'hatchOfFertile', 'fledge', 'overall'] as const;
 /** A longer name than this is cut on a page of 80 columns. */
 const LONG = 24;
 
 /** As many as fit, the last ones on a narrow page. */
-const CHOICES: readonly (readonly (typeof SHOWN)[number][])[] = [
-  SHOWN,
+const CHOICES: readonly (readonly GroupMeasure[])[] = [
+  GROUP_MEASURES,
   ['fertility', 'fledge', 'overall'],
   ['overall'],
 ];
+
 /** Groups beside each other: each rate as its counts and its share. */
 export function groupTable(
   { title, nameless = 'not written down' }: { title: string; nameless?: string },
   blocks: readonly Block[],
   page: Page,
 ): string[] {
-  const filled = blocks.filter(
-    ({ clutches, rates }) => clutches.length > 0 || SHOWN.some((measure) => rates[measure].n > 0),
-  );
+  const filled = blocks.filter(({ clutches, rates }) => clutches.length > 0 || hasGroupRate(rates));
   if (filled.length === 0) return [];
   const names = filled.map(({ name }) => (name === null ? nameless : visible(name)));
   // Names that would be cut stand on lines of their own.

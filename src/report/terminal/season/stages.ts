@@ -1,6 +1,6 @@
 import type { Block } from '../../../rules/season/block.ts';
 import type { Stage } from '../../../rules/season/stages.ts';
-import { STAGE_NOTE } from '../../season.ts';
+import { STAGE_NOTE, wasWatched } from '../../season.ts';
 import { number, percentRange } from '../figures.ts';
 import { aside, type Page } from '../page.ts';
 import { fitted, without } from './page.ts';
@@ -14,7 +14,7 @@ export const STAGE_WORDS: Record<Stage['stage'], string> = {
 
 /** How whole clutches came through each stage. */
 export function stageLines({ stages }: Pick<Block, 'stages'>, page: Page): string[] {
-  const watched = stages.filter(({ exposure, losses }) => exposure > 0 || losses > 0);
+  const watched = stages.filter(wasWatched);
   if (watched.length === 0) return [];
   const rows = watched.map(({ stage, exposure, losses, daily, period, low, high, days }) => [
     STAGE_WORDS[stage],
