@@ -86,13 +86,9 @@ function unseenIn({ pair, clutch, hatch, hatched, where }: Brood): Overdue['unse
   return { since: pair.looks.at(-1)?.day ?? null, never: pair.nestLooks === 'never' };
 }
 
-function overdueIn(brood: Brood, day: Day): Overdue | null {
-  const { clocks, young } = brood;
-  if (young.length > 0) return null;
-  const unseen = unseenIn(brood);
-  // Whoever hatched may have brothers in there that nobody has seen.
-  if (unseen !== null && brood.hatched.length > 0) return null;
-  const late = brood.waiting
+/** The eggs that are waited for longer than such eggs take, those that may best hatch yet first. */
+function lateEggs({ waiting, clocks }: Brood, day: Day) {
+  return waiting
     .filter(({ egg }) => egg.pipped === null)
     .flatMap(({ egg, clock: { start }, duration }) => {
       if (duration === null) return [];
@@ -106,6 +102,14 @@ function overdueIn(brood: Brood, day: Day): Overdue | null {
       return { ...one, share: shareHatchingAfter(one.duration, latest, day) };
     })
     .sort((a, b) => b.share - a.share);
+}
+
+function overdueIn(brood: Brood, day: Day): Overdue | null {
+  if (brood.young.length > 0) return null;
+  const unseen = unseenIn(brood);
+  // Whoever hatched may have brothers in there that nobody has seen.
+  if (unseen !== null && brood.hatched.length > 0) return null;
+  const late = lateEggs(brood, day);
   const [likeliest] = late;
   if (likeliest === undefined) return null;
   const date = Math.min(...late.map(({ from }) => from));
