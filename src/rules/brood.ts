@@ -7,6 +7,7 @@ import type { Room } from '../room/fold.ts';
 import { fledging, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
+import { takesLiveFood } from '../species/live-food.ts';
 import type { Profile } from '../species/profile.ts';
 import { walksOff } from '../species/walks-off.ts';
 import type { Durations } from './durations.ts';
@@ -191,7 +192,7 @@ function hatchOf(waiting: readonly EggTime[]): Expected | null {
 
 /** The brood as if it had no other eggs and young than those that are reared on live food: beside them others may hatch that need none. */
 export function onLiveFood(brood: Brood): Brood {
-  const isFed = (one: Egg | Bird) => (profileIn(brood, one)?.liveFood?.value ?? 'no') !== 'no';
+  const isFed = (one: Egg | Bird) => takesLiveFood(profileIn(brood, one));
   const waiting = brood.waiting.filter(({ egg }) => isFed(egg));
   const [eggs, hatched] = [brood.eggs.filter(isFed), brood.hatched.filter(isFed)];
   return { ...brood, eggs, hatched, waiting, hatch: hatchOf(waiting) };

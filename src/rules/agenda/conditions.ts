@@ -6,6 +6,7 @@ import { hostClutch, layingEndsAfter, livesAway } from '../../room/lives.ts';
 import type { Clutch, Event, Pair } from '../../room/model.ts';
 import { sameSite, together } from '../../room/model.ts';
 import { isDown } from '../../room/nests-down.ts';
+import { takesLiveFood } from '../../species/live-food.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { isAlone, isHenAway } from '../absences.ts';
 import { type Brood, livesOrMayHatch, mayHatch, profilesToHatch } from '../brood.ts';
@@ -57,7 +58,7 @@ export const sittingSeen: Condition = ({ clutch }) =>
   clutch?.sittings.some(({ by }) => by !== 'off') ?? false;
 
 /** The chicks of this species walk off as they hatch and feed themselves. */
-export const onFoot: Condition = ({ profile }) => profile !== null && walksOff(profile);
+export const onFoot: Condition = ({ profile }) => walksOff(profile);
 
 export const not =
   (condition: Condition): Condition =>
@@ -107,8 +108,7 @@ const LIVE_FOOD =
   /(?<!\bno )\b(live|worms?|mealworms?|crickets?|fl(?:y|ies)|larvae?|aphids?|pupae|termites?|maggots?|insects?|ants?)\b/i;
 
 /** The species is reared without live food, or nobody knows that it needs any. */
-export const needsNoLiveFood: Condition = (brood) =>
-  profilesToHatch(brood).every(({ liveFood }) => (liveFood?.value ?? 'no') === 'no');
+export const needsNoLiveFood: Condition = (brood) => !profilesToHatch(brood).some(takesLiveFood);
 
 export const noRinging: Condition = ({ room }) => !room.settings.ringing;
 

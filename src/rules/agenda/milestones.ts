@@ -1,4 +1,5 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
+import { needsLiveFood } from '../../species/live-food.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, type Expected, mayHoldChicksUntil, onLiveFood, profilesToHatch } from '../brood.ts';
@@ -213,12 +214,7 @@ export const milestones = [
     // Where it only helps, nobody is told that it is late; past the window what is left is another question.
     lapses: (_anchor, { to }, brood) => {
       const until = mayHoldChicksUntil(onLiveFood(brood));
-      return until !== null &&
-        profilesToHatch(brood).some(({ liveFood }) =>
-          ['required', 'advised'].includes(liveFood?.value ?? 'no'),
-        )
-        ? until + 1
-        : to;
+      return until !== null && profilesToHatch(brood).some(needsLiveFood) ? until + 1 : to;
     },
   },
   {
@@ -347,9 +343,7 @@ export const milestones = [
     needsLook: false,
     anchors: (brood) => {
       // Who walks off at once leaves no nest: the days count from the hatching.
-      const first = (
-        brood.profile !== null && walksOff(brood.profile) ? anchors.firstHatching : anchors.firstFledging
-      )(brood);
+      const first = (walksOff(brood.profile) ? anchors.firstHatching : anchors.firstFledging)(brood);
       const early = (rangeOf(brood.pair.profile, 'restart')?.low ?? 0) < 0;
       return first.length > 0 || !early ? first : anchors.fledgeWindow(brood);
     },

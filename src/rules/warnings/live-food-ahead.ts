@@ -1,5 +1,6 @@
 import { shortDay } from '../../days.ts';
 import { type Pair, pairedSince } from '../../room/model.ts';
+import { needsLiveFood } from '../../species/live-food.ts';
 import { foodOffered } from '../agenda/conditions.ts';
 import type { Found, View, Warning } from './warning.ts';
 
@@ -28,13 +29,13 @@ export const liveFoodAhead: Warning<LiveFoodAhead> = {
 };
 
 function ahead({ room, day }: View, pair: Pair): LiveFoodAhead | null {
-  const need = pair.profile?.liveFood?.value;
   const since = pairedSince(pair);
   if (since === null || day - since > SHOWN) return null;
-  if (need !== 'required' && need !== 'advised') return null;
+  if (!needsLiveFood(pair.profile)) return null;
   if (pair.here.eggs.size + pair.here.young.size > 0) return null;
   if (pair.clutches.some(({ opened }) => opened >= since)) return null;
   if (foodOffered(pair, room)?.live === true) return null;
+  const required = pair.profile?.liveFood?.value === 'required';
   const id = { pair: pair.id, bird: null, clutch: null };
-  return { ...id, level: 'note', date: since, species: pair.species ?? '', required: need === 'required' };
+  return { ...id, level: 'note', date: since, species: pair.species ?? '', required };
 }

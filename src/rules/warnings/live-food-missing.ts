@@ -1,6 +1,7 @@
 import { shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import type { Bird } from '../../room/model.ts';
+import { needsLiveFood } from '../../species/live-food.ts';
 import { foodOffered } from '../agenda/conditions.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
@@ -39,10 +40,10 @@ export const liveFoodMissing: Warning<LiveFoodMissing> = {
 };
 
 function missingFor({ room, day }: View, brood: Brood): LiveFoodMissing | null {
-  const needOf = (bird: Bird) => profileIn(brood, bird)?.liveFood?.value;
-  const inNeed = (bird: Bird) => needOf(bird) === 'required' || needOf(bird) === 'advised';
+  const inNeed = (bird: Bird) => needsLiveFood(profileIn(brood, bird));
+  const isRequired = (bird: Bird) => profileIn(brood, bird)?.liveFood?.value === 'required';
   const nestlings = brood.young.filter((bird) => bird.fledged === null && inNeed(bird));
-  const first = nestlings.find((bird) => needOf(bird) === 'required') ?? nestlings[0];
+  const first = nestlings.find(isRequired) ?? nestlings[0];
   if (brood.where !== 'nest' || first === undefined) return null;
   const food = foodOffered(brood.pair, room);
   if (food?.live === true) return null;
@@ -54,7 +55,7 @@ function missingFor({ room, day }: View, brood: Brood): LiveFoodMissing | null {
     return last !== undefined && last.day > date && last.crop === 'full';
   });
   if (thrive) return null;
-  const required = needOf(first) === 'required';
+  const required = isRequired(first);
   return {
     ...about(brood),
     level: required && day - date <= ACT ? 'act' : 'watch',

@@ -1,0 +1,13 @@
+import type { LiveFood, Profile } from './profile.ts';
+
+const NEEDED: readonly (LiveFood | undefined)[] = ['required', 'advised'];
+
+/** Whether its young must or should be reared on live food; not where nobody knows. */
+export function needsLiveFood(profile: Pick<Profile, 'liveFood'> | null): boolean {
+  return NEEDED.includes(profile?.liveFood?.value);
+}
+
+/** Whether its young are reared on live food at all, be it only as a help; not where nobody knows. */
+export function takesLiveFood(profile: Pick<Profile, 'liveFood'> | null): boolean {
+  return needsLiveFood(profile) || profile?.liveFood?.value === 'helpful';
+}
