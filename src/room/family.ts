@@ -47,7 +47,7 @@ export function stillAtHome(pair: Pair): Bird[] {
 /** It was seen to leave the nest, or its kind is in none. */
 function isOut({ fledged, clutch }: Bird): boolean {
   const profile = clutch?.pair.profile ?? null;
-  return fledged !== null || (profile !== null && walksOff(profile));
+  return fledged !== null || walksOff(profile);
 }
 
 /** Fed here, or weaned and never moved since, with the pair or where it was reared by hand. */

@@ -40,7 +40,7 @@ export const independent: Apply<'independent'> = (scene, who) => {
 function hasNoNest(bird: Bird, day: Day): boolean {
   const hatched = hatchedOn(bird);
   const profile = bird.clutch?.pair.profile ?? null;
-  if (hatched === null || !(isFedByHand(bird) || (profile !== null && walksOff(profile)))) return false;
+  if (hatched === null || !(isFedByHand(bird) || walksOff(profile))) return false;
   return day - hatched.to >= Math.max(fledging(profile).low, independence(profile).low / 2);
 }
 
@@ -49,6 +49,6 @@ function outOn(bird: Bird, day: Day): Seen {
   const profile = bird.clutch?.pair.profile ?? null;
   const { low, high } = fledging(profile);
   const hatched = hatchedOn(bird) ?? { from: day, to: day };
-  const to = profile !== null && walksOff(profile) ? Math.min(hatched.to + high, day) : day;
+  const to = walksOff(profile) ? Math.min(hatched.to + high, day) : day;
   return { span: { from: Math.min(hatched.from + low, to), to }, day: to };
 }

@@ -307,7 +307,7 @@ export const leftOver: FindAnchors = (brood) => {
   const { eggs, young, term, room, profile } = brood;
   if (eggs.length === 0) return [];
   // The hen walks off with her chicks: nobody is disturbed at the eggs that she leaves.
-  const left = profile !== null && walksOff(profile);
+  const left = walksOff(profile);
   const empty = left ? undefined : nestEmpty(brood)[0];
   if (empty !== undefined) return [{ ...empty, who: eggs }];
   if (term === null || room.day <= term.to || (young.length > 0 && !left)) return [];

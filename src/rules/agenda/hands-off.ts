@@ -24,7 +24,7 @@ export function inHandsOffDays(brood: Brood, day: Day): boolean {
     const fledging = profile?.fledging?.value;
     if (bird.fledged !== null || bird.hatched === null || fledging === undefined) return false;
     // No nest holds them.
-    if (profile !== null && walksOff(profile)) return false;
+    if (walksOff(profile)) return false;
     const { from, to } = hatchedOn(bird) ?? { from: day, to: day };
     // Where young leave early, or can have hatched days before they were found, rings still go on first.
     const ringed = to + (profile?.ringAge?.value.high ?? 0);

@@ -61,7 +61,7 @@ function reckon(profile: Profile | null): FeedFacts {
     `independence ${daysRange(UNKNOWN.independence)}`,
   );
   // The formulas are for nestlings; chicks that walk off at once grow until they are independent.
-  const early = profile !== null && walksOff(profile);
+  const early = walksOff(profile);
   const days = early ? independence.low : Math.round(middle(fledging));
   const massAt = massCurve(profile, mass, days);
   return {

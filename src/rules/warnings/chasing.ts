@@ -115,7 +115,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     days: days.filter(({ day }) => last.day - day < STORY).length,
     young: young.length,
     uncounted: young.some(({ placeholder }) => placeholder),
-    onFoot: pair.profile !== null && walksOff(pair.profile),
+    onFoot: walksOff(pair.profile),
     eggs,
     aggressor,
     isNew: isNew(pair, aggressor, young),

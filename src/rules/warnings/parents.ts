@@ -23,8 +23,7 @@ export function parentsLeft(away: readonly ParentAway[]): string | null {
 
 /** Whether its kind walks off as it hatches: then it feeds itself, and needs nothing of a parent but warmth. */
 export function onFoot(brood: Brood, bird: Bird): boolean {
-  const profile = profileIn(brood, bird);
-  return profile !== null && walksOff(profile);
+  return walksOff(profileIn(brood, bird));
 }
 
 /** Nestlings, and chicks on foot, that still need a parent on them by night. */
