@@ -8,6 +8,7 @@ import { guessMapping } from '../write/import/guess.ts';
 import { emptyPlan, planImport } from '../write/import/plan.ts';
 import { readTable } from '../write/import/table.ts';
 import { createFiles } from '../write/new-files.ts';
+import { reasonOf } from '../write/reason.ts';
 import type { CommandDefinition, Context, ExitCode } from './context.ts';
 import { intoOption } from './into.ts';
 import { understandAll } from './room.ts';
@@ -94,15 +95,9 @@ function textOf(file: string): string {
   try {
     bytes = readFileSync(file);
   } catch (error) {
-    const why = codeOf(error) || 'unknown';
-    throw new UsageError(`${file} cannot be read: ${reasons[why] ?? why}`);
+    const why = codeOf(error) === 'ENOENT' ? 'there is no such file' : reasonOf(error);
+    throw new UsageError(`${file} cannot be read: ${why}`);
   }
   if (bytes.includes(0)) throw new UsageError(`${file} is no CSV: save the table as "CSV, UTF-8"`);
   return bytes.toString('utf8');
 }
-
-const reasons: Record<string, string> = {
-  ENOENT: 'there is no such file',
-  EACCES: 'permission denied',
-  EISDIR: 'it is a folder',
-};

@@ -133,6 +133,12 @@ describe('wrong usage', () => {
     expect(() => call({ map })).toThrow(/is no CSV: save the table as "CSV, UTF-8"/);
   });
 
+  test('a table that cannot be reached says why in words, not by the code of the system', () => {
+    expect(() => call({ map }, { file: join(csv, 'of-it.csv') })).toThrow(
+      /of-it\.csv cannot be read: something on the way to it is no folder/,
+    );
+  });
+
   test('--into stays below pairs/', () => {
     const into = definition.options?.find(({ flags }) => flags.startsWith('--into'))?.parse;
     expect(into?.('old/2024/')).toBe('old/2024');
