@@ -29,3 +29,16 @@ export function grouped<T, K>(all: Iterable<T>, keyOf: (one: T) => K): Map<K, [T
   }
   return groups;
 }
+
+/** What is kept by a key; where nothing is yet, it is made, and kept from then on. */
+export function keptIn<K, V extends {}>(
+  all: { get(key: K): V | undefined; set(key: K, value: V): unknown },
+  key: K,
+  make: () => V,
+): V {
+  const known = all.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  all.set(key, made);
+  return made;
+}

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { byName, grouped, inTurn } from '../src/grouped.ts';
+import { byName, grouped, inTurn, keptIn } from '../src/grouped.ts';
 
 it('of each name there is something under that name, in their order', () => {
   const eggs = byName(['laid', 'hatched'], (name) => name.length);
@@ -39,4 +39,18 @@ describe('things some at a time', () => {
       expect(parts.every((part) => part.length > 0 && part.length <= 1000)).toBe(true);
     }
   });
+});
+
+it('what is kept by a name is made once, and of each name by itself', () => {
+  const clutches = new Map<string, string[]>();
+  for (const [pair, clutch] of [
+    ['LW-1', '1'],
+    ['LW-2', '1'],
+    ['LW-1', '2'],
+  ] as const)
+    keptIn(clutches, pair, () => []).push(clutch);
+  expect([...clutches]).toEqual([
+    ['LW-1', ['1', '2']],
+    ['LW-2', ['1']],
+  ]);
 });

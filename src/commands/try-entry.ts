@@ -1,5 +1,6 @@
 import type { Day } from '../days.ts';
 import { nearest } from '../findings/nearest.ts';
+import { keptIn } from '../grouped.ts';
 import { birdLog } from '../journal/birds.ts';
 import type { Fields } from '../journal/nodes.ts';
 import { pairLog } from '../journal/pair-journal.ts';
@@ -138,12 +139,7 @@ function viewOf(files: readonly SourceFile[], { day, today }: Request, read: Rea
 /** Of several rooms that differ in one file, all others are read once. */
 function readOnce(): ReadOne {
   const known = new Map<string, FileReading>();
-  return ({ path, text }) => {
-    const name = JSON.stringify([path, text]);
-    const reading = known.get(name) ?? readFile(path, text);
-    known.set(name, reading);
-    return reading;
-  };
+  return ({ path, text }) => keptIn(known, JSON.stringify([path, text]), () => readFile(path, text));
 }
 
 /** A pair's or a listed bird's id, also where the bird's ring was said; what neither has is left as it was said. */

@@ -1,3 +1,4 @@
+import { keptIn } from '../grouped.ts';
 import type { Room } from '../room/fold.ts';
 import type { Clutch } from '../room/model.ts';
 import type { Range } from '../species/profile.ts';
@@ -35,9 +36,7 @@ export function durationsOfOthers(own: Iterable<OwnDuration>): (clutch: Clutch) 
     if (mine === null || mine.species !== species) return all(kind, species, range);
     const wanted = kindAndSpecies(mine);
     const key = `${wanted} ${range.low} ${range.high} ${lengthKey(mine)}`;
-    const found = known.get(key) ?? learnedDuration(range, without(mine, counted.get(wanted)));
-    known.set(key, found);
-    return found;
+    return keptIn(known, key, () => learnedDuration(range, without(mine, counted.get(wanted))));
   };
 }
 
@@ -47,8 +46,7 @@ type Counted = ReadonlyMap<string, ReadonlyMap<string, ObservedDuration>>;
 function countedOf(own: Iterable<OwnDuration>): Counted {
   const all = new Map<string, Map<string, ObservedDuration>>();
   for (const one of own) {
-    const lengths = all.get(kindAndSpecies(one)) ?? new Map<string, ObservedDuration>();
-    all.set(kindAndSpecies(one), lengths);
+    const lengths = keptIn(all, kindAndSpecies(one), () => new Map<string, ObservedDuration>());
     const alike = lengths.get(lengthKey(one));
     const { days, width, sure } = one;
     if (alike === undefined) lengths.set(lengthKey(one), { days, width, sure, clutches: 1 });
@@ -62,9 +60,7 @@ function durationsIn(counted: Counted): Durations {
   return (kind, species, range) => {
     const wanted = kindAndSpecies({ kind, species });
     const key = `${wanted} ${range.low} ${range.high}`;
-    const found = known.get(key) ?? learnedDuration(range, [...(counted.get(wanted)?.values() ?? [])]);
-    known.set(key, found);
-    return found;
+    return keptIn(known, key, () => learnedDuration(range, [...(counted.get(wanted)?.values() ?? [])]));
   };
 }
 

@@ -1,5 +1,6 @@
 import { bisector } from 'd3-array';
 import type { Day } from '../days.ts';
+import { keptIn } from '../grouped.ts';
 import type { RoomSettings } from '../journal/settings.ts';
 import type { Pair } from '../room/model.ts';
 
@@ -42,7 +43,7 @@ function lastOf(all: readonly Food[], day: Day): Food[] {
 const known = new WeakMap<RoomSettings['log'], Food[]>();
 
 function roomFood({ log }: RoomLog): Food[] {
-  const found = known.get(log) ?? foodInRoom({ log }, Number.POSITIVE_INFINITY).sort((a, b) => a.day - b.day);
-  known.set(log, found);
-  return found;
+  return keptIn(known, log, () =>
+    foodInRoom({ log }, Number.POSITIVE_INFINITY).sort((a, b) => a.day - b.day),
+  );
 }

@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import { grouped } from '../grouped.ts';
+import { grouped, keptIn } from '../grouped.ts';
 import type { Room } from '../room/fold.ts';
 import { type Bird, type Clutch, type Pair, together } from '../room/model.ts';
 import type { Profile } from '../species/profile.ts';
@@ -19,9 +19,7 @@ export function firstEgg({ eggs, opened }: Clutch): Day {
 
 /** Every clutch with eggs that is known to be this hen's, whatever pair she laid it in, the oldest first. */
 export function clutchesOfHen(room: Room, hen: Bird, find: FindBird): readonly Clutch[] {
-  const known = byHen.get(find) ?? hensOf(room, find);
-  byHen.set(find, known);
-  return known.get(hen) ?? [];
+  return keptIn(byHen, find, () => hensOf(room, find)).get(hen) ?? [];
 }
 
 /** By the look-up of a room's names, which is made anew with every room: each room is gone through once. */

@@ -1,4 +1,5 @@
 import { type Day, without } from '../days.ts';
+import { keptIn } from '../grouped.ts';
 import type { Room } from '../room/fold.ts';
 import { enteredOn } from '../room/lives.ts';
 import type { Bird } from '../room/model.ts';
@@ -62,8 +63,7 @@ const STILL = Number.POSITIVE_INFINITY;
  */
 export function quarantineOf(room: Room, bird: Bird): Quarantine | null {
   if (!isApart(bird)) return null;
-  const find = known.get(room.birds) ?? companyIn(room);
-  known.set(room.birds, find);
+  const find = keptIn(known, room.birds, () => companyIn(room));
   let { until } = bird.quarantine;
   // Days begun anew may see others join.
   while (true) {

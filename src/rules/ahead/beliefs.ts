@@ -1,4 +1,4 @@
-import { byName } from '../../grouped.ts';
+import { byName, keptIn } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Beta, betaUpdate } from '../../statistics/beta.ts';
 import { commonDesignEffect } from '../../statistics/design-effect.ts';
@@ -56,11 +56,7 @@ export function beliefsOf(room: Room): (species: string | null) => Beliefs {
   const rates = ratesOf({ clutches, day: room.day, settings: room.settings }, groupings.species);
   const likeness = byName(steps, (step) => likenessOf([...rates.values()], step));
   const known = new Map<string | null, Beliefs>();
-  return (species) => {
-    const found = known.get(species) ?? believed(species, rates, likeness);
-    known.set(species, found);
-    return found;
-  };
+  return (species) => keptIn(known, species, () => believed(species, rates, likeness));
 }
 
 function believed(

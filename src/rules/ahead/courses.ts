@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { grouped } from '../../grouped.ts';
+import { grouped, keptIn } from '../../grouped.ts';
 import { type Clutch, clutchId } from '../../room/model.ts';
 import { type Random, randomOf } from '../../statistics/random.ts';
 import { type Step, steps } from './beliefs.ts';
@@ -39,8 +39,7 @@ export function coursesOf(prospects: readonly Prospect[], chances: Today): Cours
   const species = new Map<string | null, SpeciesDraws>();
   return Array.from(clutches, ([clutch, members]) => {
     const name = clutch.pair.species;
-    const shared = species.get(name) ?? speciesDraws(name, clutch.pair.profile, chances);
-    species.set(name, shared);
+    const shared = keptIn(species, name, () => speciesDraws(name, clutch.pair.profile, chances));
     return clutchCourses(clutch, members, shared, chances);
   }).flat();
 }

@@ -1,5 +1,6 @@
 import type { Day, Span } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
+import { keptIn } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Clutch, clutchId, type Pair, together } from '../../room/model.ts';
@@ -143,8 +144,7 @@ function occupancies({ birds, day }: Room): Occupancy[] {
   // In each housing, by how many each day changes the number of birds.
   const changes = new Map<string, Map<Day, number>>();
   for (const { housing, from, to } of birds.flatMap((bird) => ownStays(bird, day))) {
-    const days = changes.get(housing) ?? new Map<Day, number>();
-    changes.set(housing, days);
+    const days = keptIn(changes, housing, () => new Map<Day, number>());
     days.set(from, (days.get(from) ?? 0) + 1);
     days.set(to, (days.get(to) ?? 0) - 1);
   }
@@ -185,9 +185,7 @@ function youngInCare(room: Room, courses: readonly Course[]): YoungInCare[] {
   const inCare = new Map<string, YoungInCare>();
   const of = (carer: Pair, clutch: Clutch, home: Clutch | null, housing = carer.housing): YoungInCare => {
     const key = `${carer.id} ${clutchId(clutch)} ${housing}`;
-    const young = inCare.get(key) ?? { carer, clutch, home, housing, ready: 0, coming: [] };
-    inCare.set(key, young);
-    return young;
+    return keptIn(inCare, key, () => ({ carer, clutch, home, housing, ready: 0, coming: [] }));
   };
   const paired = pairedBirds(room);
   for (const pair of room.pairs) {

@@ -1,3 +1,4 @@
+import { keptIn } from '../../grouped.ts';
 import { incubation, independence as usualIndependence } from '../../room/lives.ts';
 import { type LiveFood, middle, type Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
@@ -37,11 +38,7 @@ export interface FeedFacts {
 /** The facts of each species, worked out once. */
 export function factsOf(): (profile: Profile | null) => FeedFacts {
   const known = new Map<Profile | null, FeedFacts>();
-  return (profile) => {
-    const facts = known.get(profile) ?? reckon(profile);
-    known.set(profile, facts);
-    return facts;
-  };
+  return (profile) => keptIn(known, profile, () => reckon(profile));
 }
 
 function reckon(profile: Profile | null): FeedFacts {

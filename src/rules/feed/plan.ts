@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { naturallyNamed } from '../../findings/naturally.ts';
+import { keptIn } from '../../grouped.ts';
 import { isFedByHand } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
@@ -124,11 +125,8 @@ interface Place {
 /** Everyone who is here by where they eat; places where nobody does are left out. */
 function housingsOf(families: readonly Family[], sources: FeedSources): Place[] {
   const places = new Map<string | null, Place>();
-  const placeOf = (housing: string | null) => {
-    const place = places.get(housing) ?? { housing, adults: [], families: [] };
-    places.set(housing, place);
-    return place;
-  };
+  const placeOf = (housing: string | null) =>
+    keptIn(places, housing, () => ({ housing, adults: [], families: [] }));
   const young = new Set(families.flatMap((family) => family.young));
   for (const { bird, status, housing } of sources.stock.birds) {
     if (status === 'here' && !young.has(bird) && !isHandFed(bird, sources))

@@ -1,3 +1,4 @@
+import { keptIn } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Pair, together } from '../../room/model.ts';
 import { onlyOf } from '../stock/names.ts';
@@ -33,7 +34,7 @@ export function perhapsIn({ pairs }: Room, stock: Stock): (one: StockBird) => st
     for (const name of [cock, hen].flatMap((names) => (names.length > 1 ? names : []))) {
       const bird = stock.find(name);
       const one = bird === null ? null : stock.of(bird);
-      if (one !== null) perhaps.set(one, [...(perhaps.get(one) ?? []), id]);
+      if (one !== null) keptIn(perhaps, one, () => []).push(id);
     }
   }
   return (one) => perhaps.get(one) ?? [];

@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { byName } from '../../grouped.ts';
+import { byName, keptIn } from '../../grouped.ts';
 import type { Bird, Clutch, Egg } from '../../room/model.ts';
 import { type ClusteredProportion, clusteredProportion } from '../../statistics/design-effect.ts';
 import type { Proportion } from '../../statistics/proportions.ts';
@@ -34,8 +34,7 @@ export function ratesOf(counting: Counting, grouping: Grouping): Map<string | nu
   const alike = new Alike();
   for (const [credit, names] of byCredit) {
     for (const [group, cohort] of cohortsOf(counting, grouping, credit)) {
-      const tallies = groups.get(group) ?? noTallies();
-      groups.set(group, tallies);
+      const tallies = keptIn(groups, group, noTallies);
       for (const name of names) count(tallies[name], measures[name].judge(cohort), alike);
     }
   }
@@ -77,11 +76,8 @@ class Alike {
   readonly #known = new Map<number, Map<number, Proportion>>();
 
   of({ k, n }: Proportion): Proportion {
-    const ofN = this.#known.get(n) ?? new Map<number, Proportion>();
-    this.#known.set(n, ofN);
-    const known = ofN.get(k) ?? { k, n };
-    ofN.set(k, known);
-    return known;
+    const ofN = keptIn(this.#known, n, () => new Map<number, Proportion>());
+    return keptIn(ofN, k, () => ({ k, n }));
   }
 }
 
@@ -108,8 +104,7 @@ function* cohortsOf(
   const groups = new Map<string | null, Map<unknown, Cohort>>();
   for (const clutch of clutches) {
     for (const { group, nest, eggs, chicks } of dividedByCare(clutch, { day, settings, grouping, credit })) {
-      const nests = groups.get(group) ?? new Map<unknown, Cohort>();
-      groups.set(group, nests);
+      const nests = keptIn(groups, group, () => new Map<unknown, Cohort>());
       const known = nests.get(nest) ?? { counted: true, chicksCounted: true, eggs: [], chicks: [] };
       nests.set(nest, {
         day,

@@ -1,3 +1,4 @@
+import { keptIn } from '../../grouped.ts';
 import { type Bird, fullRef } from '../../room/model.ts';
 import { ringIn } from '../../room/names.ts';
 
@@ -9,9 +10,7 @@ export type FindBird = (name: string) => Bird | null;
  * without `ring:` before it. An id goes before a ring of the same letters; a ring that is on two birds names the first.
  */
 export function birdsByName(birds: readonly Bird[]): FindBird {
-  const find = known.get(birds) ?? named(birds);
-  known.set(birds, find);
-  return find;
+  return keptIn(known, birds, () => named(birds));
 }
 
 /** The only bird that the names mean; null where there are several, or none: one of several is nobody in particular. */

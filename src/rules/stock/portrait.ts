@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { keptIn } from '../../grouped.ts';
 import { type Bird, clutchId } from '../../room/model.ts';
 import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { meanOf } from '../../statistics/sums.ts';
@@ -86,11 +87,7 @@ function speciesMean({ status, bird }: StockBird, { birds }: Stock): number | nu
 /** By mate, in the order in which they came together; young with a mate nobody knows come last. */
 function matesOf(one: StockBird, stock: Stock): Mate[] {
   const mates = new Map<string | null, Mate>();
-  const mate = (id: string | null): Mate => {
-    const known = mates.get(id) ?? { id, times: [], young: [] };
-    mates.set(id, known);
-    return known;
-  };
+  const mate = (id: string | null): Mate => keptIn(mates, id, () => ({ id, times: [], young: [] }));
   for (const { pair, cock, hen, from, to } of one.mateships) {
     const names = cock.some((name) => stock.find(name) === one.bird) ? hen : cock;
     const [name, ...others] = names.map((each) => stock.find(each)?.id ?? each);

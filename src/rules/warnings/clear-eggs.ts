@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { keptIn } from '../../grouped.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Clutch, Pair } from '../../room/model.ts';
 import { atLeast, type Beta, betaMean, betaUpdate, betaWithMoments } from '../../statistics/beta.ts';
@@ -121,11 +122,7 @@ type JudgedOf = (pair: Pair) => readonly Judged[];
 /** Each pair's clutches are judged once, however many pairs are held against them. */
 function judgedOnce(): JudgedOf {
   const known = new Map<Pair, Judged[]>();
-  return (pair) => {
-    const judged = known.get(pair) ?? pair.clutches.flatMap((clutch) => judgedIn(clutch) ?? []);
-    known.set(pair, judged);
-    return judged;
-  };
+  return (pair) => keptIn(known, pair, () => pair.clutches.flatMap((clutch) => judgedIn(clutch) ?? []));
 }
 
 function judgedIn(clutch: Clutch): Judged | null {

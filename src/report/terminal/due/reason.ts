@@ -1,4 +1,5 @@
 import type { Day } from '../../../days.ts';
+import { grouped } from '../../../grouped.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import { stated } from '../../../words.ts';
 import { dateSpan, relativeDay, weekdayDate } from '../dates.ts';
@@ -16,11 +17,12 @@ export function reasons(row: Row, standing: Day, said: Said): string[][] {
   const clutch = row.length > 1 || item.clutch === null ? null : `clutch ${item.clutch}`;
   const nest = stated([species, clutch], ', ');
   const phrases = nest === '' ? [] : [nest];
-  const told = new Map<string, string[]>();
-  for (const each of row) told.set(restsOn(each), [...(told.get(restsOn(each)) ?? []), ownerIn(row, each)]);
+  const told = grouped(row, restsOn);
   if (told.size === 1) return [[...window, ...phrases, restsOn(item)]];
-  const each = [...told].map(([why, names]) => [`${names.join(', ')}: ${why}`]);
-  return [[...window, ...phrases], ...each].filter((line) => line.length > 0);
+  const apart = [...told].map(([why, some]) => [
+    `${some.map((each) => ownerIn(row, each)).join(', ')}: ${why}`,
+  ]);
+  return [[...window, ...phrases], ...apart].filter((line) => line.length > 0);
 }
 
 const restsOn = ({ why, basis }: AgendaItem) => (basis === null ? why : `${why} (${basis})`);

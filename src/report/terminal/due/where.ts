@@ -1,3 +1,4 @@
+import { grouped } from '../../../grouped.ts';
 import type { AgendaItem } from '../../../rules/agenda/item.ts';
 import { stated } from '../../../words.ts';
 import type { Row } from './fold.ts';
@@ -52,15 +53,9 @@ export function subject(item: AgendaItem, said: Said = unsaid, row: readonly Age
 
 /** Where to go for a row, phrases for each housing: `LW-1 (e1–e4), LW-3` and `flight 2`. */
 export function where(row: Row, said: Said): string[][] {
-  const housings = new Map<string | null, string[]>();
-  for (const item of row) {
-    const housing = said.housing ? null : item.housing;
-    const subjects = housings.get(housing) ?? [];
-    const whose = subject(item, said, row);
-    if (!subjects.includes(whose)) subjects.push(whose);
-    housings.set(housing, subjects);
-  }
-  return [...housings].map(([housing, subjects]) =>
-    [subjects.join(', '), housing ?? ''].filter((phrase) => phrase !== ''),
-  );
+  const housings = grouped(row, ({ housing }) => (said.housing ? null : housing));
+  return [...housings].map(([housing, some]) => {
+    const subjects = new Set(some.map((item) => subject(item, said, row)));
+    return [[...subjects].join(', '), housing ?? ''].filter((phrase) => phrase !== '');
+  });
 }
