@@ -2,7 +2,7 @@ import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile, Range } from '../species/profile.ts';
 import { joined, likeLast, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
-import { fullRef } from './model.ts';
+import { fullRef, howEnded } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
 import type { Fold, Refusal, Scene, Why } from './scene.ts';
 
@@ -286,7 +286,7 @@ export function endLife(bird: Bird, fate: BirdFate): void {
 export function endKnown(bird: Bird, kind: BirdFate['kind'], day: Day, why: string | null): boolean {
   const { fate } = bird;
   if (fate === null || fate.kind !== kind || fate.day !== day) return false;
-  const known = fate.kind === 'died' ? fate.cause : fate.how;
+  const known = howEnded(fate);
   return known === null || why === null || known === why;
 }
 

@@ -205,6 +205,12 @@ export function together(pair: Pair): boolean {
   return pairedSince(pair) !== null;
 }
 
+/** What a bird died of, or how it left, in the keeper's words; null where nobody wrote it, and of one that is here. */
+export function howEnded(fate: BirdFate | null): string | null {
+  if (fate === null) return null;
+  return fate.kind === 'died' ? fate.cause : fate.how;
+}
+
 /** `LW-1/2`: a clutch by its pair and number. */
 export function clutchId(clutch: Clutch): string {
   return `${clutch.pair.id}/${clutch.number}`;

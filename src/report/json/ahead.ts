@@ -1,11 +1,11 @@
-import { formatDay, type Span } from '../../days.ts';
+import { formatDay } from '../../days.ts';
 import type { Basis, StepShare } from '../../rules/ahead/ahead.ts';
 import type { Leaving, WeanedPlace } from '../../rules/ahead/housing.ts';
 import type { ComingRest } from '../../rules/ahead/rest.ts';
 import type { RingSize, Rings } from '../../rules/ahead/rings.ts';
 import type { SpeciesYoung, Week, Young } from '../../rules/ahead/weeks.ts';
 import type { AheadPage } from '../ahead.ts';
-import { dayData } from './course.ts';
+import { dayData, spanData } from './course.ts';
 import { findingData } from './finding.ts';
 import { jsonText } from './text.ts';
 
@@ -47,8 +47,6 @@ export function aheadJson(page: AheadPage): string {
     findings: page.findings.map(findingData),
   });
 }
-const spanData = (span: Span | null) =>
-  span === null ? null : { from: formatDay(span.from), to: formatDay(span.to) };
 
 function youngData({ hatching, fledging, independent }: Young) {
   return { hatching, fledging, independent };

@@ -1,6 +1,6 @@
 import { formatDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
-import type { Bird, Egg } from '../../room/model.ts';
+import { type Bird, type Egg, howEnded } from '../../room/model.ts';
 import type { EggLoss } from '../../rules/incubator/loss.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
 import { courseData, dayData, spanData } from './course.ts';
@@ -73,7 +73,7 @@ function chickData(bird: Bird) {
     fledged: dayData(bird.fledged?.day ?? null),
     independent: dayData(bird.independent?.day ?? null),
     fate: fate?.kind ?? null,
-    cause: fate === null ? null : fate.kind === 'died' ? fate.cause : fate.how,
+    cause: howEnded(fate),
     day: dayData(fate?.day ?? null),
   };
 }

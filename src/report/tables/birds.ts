@@ -1,4 +1,5 @@
 import { hatchedOn } from '../../room/clock.ts';
+import { fullRef, howEnded } from '../../room/model.ts';
 import type { Stock, StockBird } from '../../rules/stock/stock.ts';
 import { type Column, dayCell, tableOf } from './column.ts';
 import type { Cell, Table } from './table.ts';
@@ -58,7 +59,7 @@ export const birdColumns: readonly Column<StockBird>[] = [
   {
     name: 'chick',
     doc: 'the chick of a journal that it was, PAIR/CLUTCH/CHICK',
-    value: ({ bird }) => (bird.clutch === null ? null : refOf(bird)),
+    value: ({ bird }) => (bird.clutch === null ? null : fullRef(bird)),
   },
   {
     name: 'left',
@@ -69,7 +70,7 @@ export const birdColumns: readonly Column<StockBird>[] = [
   {
     name: 'how',
     doc: 'cause of death, or sold, given, swapped, lent, escaped',
-    value: ({ bird }) => howOf(bird.fate),
+    value: ({ bird }) => howEnded(bird.fate),
   },
   { name: 'origin', doc: 'where it came from', value: ({ bird }) => bird.listed?.origin?.text ?? null },
   { name: 'owner', doc: 'whose it is', value: ({ bird }) => bird.listed?.owner?.text ?? null },
@@ -95,13 +96,4 @@ export function birdRow(one: StockBird): Record<string, Cell> {
 /** The stock, the gone and dead included. */
 export function birdTable({ birds }: Pick<Stock, 'birds'>): Table {
   return tableOf('birds', birdColumns, birds);
-}
-
-function howOf(fate: StockBird['bird']['fate']): string | null {
-  if (fate === null) return null;
-  return fate.kind === 'died' ? fate.cause : fate.how;
-}
-
-function refOf({ clutch, ref }: StockBird['bird']): string {
-  return `${clutch?.pair.id}/${clutch?.number}/${ref}`;
 }

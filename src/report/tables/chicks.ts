@@ -1,5 +1,5 @@
 import { hatchedOn } from '../../room/clock.ts';
-import { clutchId, fullRef } from '../../room/model.ts';
+import { clutchId, fullRef, howEnded } from '../../room/model.ts';
 import type { ChickEntry } from '../../rules/season/ledger.ts';
 import { type Column, dayCell, tableOf, YES_NO } from './column.ts';
 import type { Table } from './table.ts';
@@ -57,7 +57,7 @@ export const chickColumns: readonly Column<ChickEntry>[] = [
   {
     name: 'how',
     doc: 'cause of death, or sold, given, swapped, lent, escaped',
-    value: ({ bird: { fate } }) => (fate === null ? null : fate.kind === 'died' ? fate.cause : fate.how),
+    value: ({ bird }) => howEnded(bird.fate),
   },
   {
     name: 'counted',

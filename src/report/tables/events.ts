@@ -1,4 +1,5 @@
 import { birdObservations } from '../../journal/bird-observations/index.ts';
+import { formatTime } from '../../journal/grammar/time-text.ts';
 import type { Count, Ref } from '../../journal/grammar/who.ts';
 import { observations } from '../../journal/observations/index.ts';
 import { clutchId, fullRef } from '../../room/model.ts';
@@ -17,7 +18,12 @@ export const eventColumns: readonly Column<EventEntry>[] = [
     required: true,
     value: ({ day }) => dayCell(day),
   },
-  { name: 'time', doc: 'HH:MM', type: 'time', value: ({ time }) => timeCell(time) },
+  {
+    name: 'time',
+    doc: 'HH:MM',
+    type: 'time',
+    value: ({ time }) => (time === null ? null : formatTime(time)),
+  },
   {
     name: 'after',
     doc: 'the day after which it happened, where the entry says so',
@@ -112,12 +118,6 @@ export const eventColumns: readonly Column<EventEntry>[] = [
 /** Everything that was written down, a row for each statement. */
 export function eventTable(events: Iterable<EventEntry>): Table {
   return tableOf('events', eventColumns, events);
-}
-
-function timeCell(minutes: number | null): string | null {
-  if (minutes === null) return null;
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 }
 
 /** As the tables of eggs and birds call it. */

@@ -3,8 +3,7 @@ import type { Room } from '../../room/fold.ts';
 import { isCloser, kinship } from '../../statistics/pedigree/relationship.ts';
 import { kinOf } from '../stock/kin.ts';
 import { type Mateship, mateshipsOf } from '../stock/mateships.ts';
-import type { FindBird } from '../stock/names.ts';
-import { onlyOf } from '../stock/names.ts';
+import { type FindBird, onlyOf } from '../stock/names.ts';
 import { descentOf } from '../stock/stock.ts';
 import type { Found, Warning } from './warning.ts';
 

@@ -1,5 +1,4 @@
-import type { Day } from '../../days.ts';
-import { shortDay } from '../../days.ts';
+import { type Day, shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import type { Bird } from '../../room/model.ts';
 import type { ParentAway } from '../absences.ts';

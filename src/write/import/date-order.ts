@@ -1,6 +1,5 @@
 import { type Day, formatDay } from '../../days.ts';
-import type { DateForm, DateOrder, SerialSystem } from './date-forms.ts';
-import { serialDay } from './date-forms.ts';
+import { type DateForm, type DateOrder, type SerialSystem, serialDay } from './date-forms.ts';
 import { type ImportProblem, problemIn } from './problem.ts';
 
 /** A date of the table, as it stands there. */
