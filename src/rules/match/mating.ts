@@ -1,8 +1,7 @@
 import { type Day, dayWithYear } from '../../days.ts';
-import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { kinship } from '../../statistics/pedigree/relationship.ts';
 import type { Contribution } from '../stock/groups.ts';
-import { kinOf } from '../stock/kin.ts';
+import { ancestorsInCommon, kinOf } from '../stock/kin.ts';
 import { breedsFrom } from '../stock/life.ts';
 import type { Mateship } from '../stock/mateships.ts';
 import type { Stock, StockBird } from '../stock/stock.ts';
@@ -68,16 +67,12 @@ function isOneOf({ cock, hen }: Mateship, who: string | null): boolean {
 /** All that there is to say of two birds. */
 export function judge(mating: Mating, stock: Stock): JudgedMating {
   const { cock, hen, inbreeding } = mating;
-  const { autosomes, ancestors, z } = stock.lineage;
   const [his, hers] = [cock.ancestor, hen.ancestor];
   return {
     ...mating,
-    zInbreeding: kinship(z(), his.number, hers.number),
+    zInbreeding: kinship(stock.lineage.z(), his.number, hers.number),
     kin: kinOf(his, hers, inbreeding),
-    through: commonAncestors(autosomes, his.number, hers.number).map(({ ancestor, share }) => ({
-      founder: ancestors[ancestor]?.id as string,
-      share,
-    })),
+    through: ancestorsInCommon(stock.lineage, his, hers),
     cautions: [
       ...(mating.chased === null
         ? []

@@ -1,5 +1,7 @@
+import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { isCloser } from '../../statistics/pedigree/relationship.ts';
-import type { Ancestor } from './lineage.ts';
+import type { Contribution } from './groups.ts';
+import type { Ancestor, Lineage } from './lineage.ts';
 
 /** How close two are, with the kinship that no closer relatives of the kind fall below. */
 const closeness: [kinship: number, as: string][] = [
@@ -16,6 +18,18 @@ const closeness: [kinship: number, as: string][] = [
 export function kinOf(cock: Ancestor, hen: Ancestor, kinship: number): string | null {
   if (!isCloser(kinship, 0)) return null;
   return named(cock, hen) ?? asClose(kinship);
+}
+
+/** The ancestors that make two related, with each one’s part of the F of their young; the greatest first. */
+export function ancestorsInCommon(
+  { autosomes, ancestors }: Pick<Lineage, 'autosomes' | 'ancestors'>,
+  one: Ancestor,
+  other: Ancestor,
+): Contribution[] {
+  return commonAncestors(autosomes, one.number, other.number).map(({ ancestor, share }) => ({
+    founder: ancestors[ancestor]?.id as string,
+    share,
+  }));
 }
 
 /** `as close as first cousins`, for young that are inbred to this F; the next more distant where it lies between. */

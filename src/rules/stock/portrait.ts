@@ -1,11 +1,10 @@
 import type { Day } from '../../days.ts';
 import { keptIn } from '../../grouped.ts';
 import { type Bird, clutchId } from '../../room/model.ts';
-import { commonAncestors } from '../../statistics/pedigree/common-ancestors.ts';
 import { meanOf } from '../../statistics/sums.ts';
 import { type LifeEvent, lifeEvents } from './events.ts';
 import type { Contribution } from './groups.ts';
-import { kinOf } from './kin.ts';
+import { ancestorsInCommon, kinOf } from './kin.ts';
 import type { Ancestor } from './lineage.ts';
 import type { Stock, StockBird } from './stock.ts';
 
@@ -44,16 +43,11 @@ export interface Portrait {
 /** Gathers what is known of a bird. */
 export function portraitOf(one: StockBird, stock: Stock): Portrait {
   const { bird, ancestor, inbreeding } = one;
-  const { autosomes, ancestors } = stock.lineage;
   const { sire, dam } = ancestor;
-  const through = sire === null || dam === null ? [] : commonAncestors(autosomes, sire.number, dam.number);
   return {
     one,
     origin: originOf(bird),
-    through: through.map((common) => ({
-      founder: ancestors[common.ancestor]?.id as string,
-      share: common.share,
-    })),
+    through: sire === null || dam === null ? [] : ancestorsInCommon(stock.lineage, sire, dam),
     kin: sire === null || dam === null || inbreeding === null ? null : kinOf(sire, dam, inbreeding),
     known: [1, 2, 3, 4].map((generation) => knownIn(ancestor, generation)) as Portrait['known'],
     speciesMean: speciesMean(one, stock),
