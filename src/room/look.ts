@@ -17,13 +17,15 @@ import {
   siteOf,
   youngestMeant,
 } from './scene.ts';
-import { addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from './unseen.ts';
+import { addLaidUnseen, addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from './unseen.ts';
+import { notFledged } from './wanted.ts';
 
 /** What a look into a nest counted. */
 type Counted = ObservationValue<'checked'>;
 
 /** A look into the nest: what it counted is compared with what the journal knows. */
 export function takeLook(scene: Scene, { chicks, eggs }: Counted): void {
+  if (eggs !== null) growUnseen(scene, eggs, chicks);
   if (chicks !== null) reconcileChicks(scene, chicks);
   if (eggs !== null) reconcileEggs(scene, eggs);
 }
@@ -70,6 +72,18 @@ const COMES_OR_GOES: ReadonlySet<ObservationKey> = new Set([
 /** Those of the pair's nest, or of the one of its two that the look was into. */
 function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
   return [...all].filter((one) => isInNest(scene, hostClutch(one)));
+}
+
+/** What a look counts in all is known of the clutch before it is said which of it hatched. */
+function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): void {
+  const { here } = scene.pair;
+  const eggs = inNest(scene, here.eggs);
+  if (isOfMorning(scene, seenEggs, eggsOfMorning(scene), eggs)) return;
+  const young = seenChicks === null ? [] : inNest(scene, here.young).filter(notFledged);
+  const more = seenEggs.count + (seenChicks?.count ?? 0) - eggs.length - young.length;
+  const clutch = youngestMeant(scene);
+  if (more > 0 && clutch !== null && !growsBy(clutch, more, scene.day))
+    addLaidUnseen(scene, seenEggs.at, clutch, more);
 }
 
 function reconcileEggs(scene: Scene, seen: Count): void {

@@ -68,7 +68,8 @@ export function unseenEggs(scene: Scene, hatched: Day, age = 0): UnseenEggs {
   return {
     grows,
     another: (clutch) =>
-      uncountedEgg(clutch, hatched, age) ?? (grows(clutch) ? grownEgg(scene, clutch, hatched) : null),
+      uncountedEgg(clutch, hatched, age) ??
+      (grows(clutch) ? grownEgg(scene, clutch, latestOfHatched(clutch, hatched)) : null),
   };
 }
 
@@ -77,23 +78,50 @@ export function unseenEggs(scene: Scene, hatched: Day, age = 0): UnseenEggs {
  * lays, and nobody looked again once the next could have been there.
  */
 function mayHaveGrown(scene: Scene, clutch: Clutch): boolean {
-  const { pair, eggs, chicks, counted } = clutch;
+  const { pair, eggs, counted } = clutch;
   const last = eggs.at(-1);
   if (!counted || last === undefined || pair.nestLooks === 'freely') return false;
   if (eggs.length >= usualClutch(pair.profile).low || longPast(last, scene.day)) return false;
-  // Taken elsewhere, it was seen as a whole.
-  const isHere =
-    eggs.some((egg) => pair.here.eggs.has(egg)) || chicks.some((young) => pair.here.young.has(young));
-  return isHere && lastSeen(scene, clutch, last) - last.laid.to <= layingInterval(pair.profile);
+  return isHere(clutch) && lastSeen(scene, clutch, last) - last.laid.to <= layingInterval(pair.profile);
 }
 
-/** One more egg of a clutch that may have grown. */
-function grownEgg(scene: Scene, clutch: Clutch, hatched: Day): Egg | null {
+/** Whether any of a clutch lives in its own nest; taken elsewhere, it was seen as a whole. */
+function isHere({ pair: { here }, eggs, chicks }: Clutch): boolean {
+  return eggs.some((egg) => here.eggs.has(egg)) || chicks.some((young) => here.young.has(young));
+}
+
+/**
+ * So many more eggs of a clutch than are known, which a look counts beside those or beside the young that came of them: laid
+ * while nobody looked, however long ago that is, where the hen was still laying at the last look. Nothing where she was
+ * not, or they are more than her kind lays.
+ */
+export function addLaidUnseen(scene: Scene, at: Place, clutch: Clutch, count: number): void {
+  const { pair, eggs, chicks, counted } = clutch;
+  const { profile } = pair;
+  const last = eggs.at(-1);
+  if (!counted || last === undefined || !isHere(clutch) || longPast(last, scene.day)) return;
+  if (eggs.length + count > usualClutch(profile).high) return;
+  const found = Math.min(scene.day, ...chicks.map(({ firstSeen, hatched }) => firstSeen ?? hatched?.to ?? 0));
+  // Whoever looked again since the first chick was found would have seen them then.
+  if ((lastLook(pair, clutch.site, scene.day) ?? found) > found) return;
+  const before = { ...scene, day: found };
+  if (lastSeen(before, clutch, last) - last.laid.to > layingInterval(profile)) return;
+  const told = eggs.length;
+  for (let i = 0; i < count; i++) grownEgg(before, clutch, scene.day);
+  noteGrown(scene, at, clutch, told);
+}
+
+/** The last day on which an egg can have been laid that had hatched by a day. */
+function latestOfHatched({ pair }: Clutch, hatched: Day): Day {
+  return hatched - Math.ceil(incubation(pair.profile).low / 2);
+}
+
+/** One more egg of a clutch that may have grown, laid by a day; null where none can have been. */
+function grownEgg(scene: Scene, clutch: Clutch, latest: Day): Egg | null {
   const { profile } = clutch.pair;
   const last = clutch.eggs.at(-1);
   if (last === undefined || clutch.eggs.length >= usualClutch(profile).high) return null;
   const from = Math.max(lastSeen(scene, clutch, last) + 1, last.laid.from + layingInterval(profile));
-  const latest = hatched - Math.ceil(incubation(profile).low / 2);
   const to = Math.max(from, Math.min(latest, last.laid.from + layingEndsAfter(profile)));
   return from > latest ? null : addEgg(clutch, { from, to }, true);
 }

@@ -69,6 +69,55 @@ describe('a hen of the shy kinds that was left alone while she laid', () => {
   });
 });
 
+describe('a look that counts more than was told before somebody went away', () => {
+  // Lavender waxbills lay four or five, one a day; looked at freely they are still not looked at while nobody is there.
+  const two = 'date: 2026-03-04, laid: 1\ndate: 2026-03-05, laid: 1';
+  const told = (log: string, head = 'nest-looks: freely') => [
+    ...clutches(log, '2026-07-01', head),
+    ...at(log, '2026-07-01', head).findings.map(({ code }) => code),
+  ];
+
+  it('finds the eggs that were laid meanwhile, whether young lie beside them or not', () => {
+    expect(told(`${two}\ndate: 2026-03-15, checked: {eggs: 4}`)).toEqual([
+      '1: 4+ eggs, 0 chicks',
+      'counted-as-laid',
+    ]);
+    for (const chicks of [2, 3]) {
+      const look = `date: 2026-03-18, checked: {chicks: ${chicks}, eggs: ${5 - chicks}}`;
+      expect(told(`${two}\n${look}`)).toContain(`1: 5+ eggs, ${chicks} chicks`);
+      expect(told(`${two}\n${look}`)).not.toContain('counts-differ');
+    }
+    expect(laid(`${two}\ndate: 2026-03-18, checked: {chicks: 2, eggs: 2}`, 'LW-1/1/e3')).toBe('03-06…03-11');
+  });
+
+  it('finds them at the next look, too, where the first told only who had hatched', () => {
+    const hatched = `${two}\ndate: 2026-03-17, hatched: 1`;
+    expect(told(`${hatched}\ndate: 2026-03-19, checked: {chicks: 1, eggs: 3}`)).toEqual([
+      '1: 4+ eggs, 1 chicks',
+      'counted-as-laid',
+    ]);
+    expect(told(`date: 2026-03-05, laid: 1\ndate: 2026-03-17, hatched: 1, checked: {eggs: 2}`)).toEqual([
+      '1: 3+ eggs, 1 chicks',
+      'counted-as-laid',
+    ]);
+  });
+
+  it('finds none that her kind does not lay, nor where somebody would have seen them, nor long after', () => {
+    const differ = expect.arrayContaining(['counts-differ']);
+    expect(told(`${two}\ndate: 2026-03-15, checked: {eggs: 6}`)).toEqual(differ);
+    expect(told(`${two}\ndate: 2026-03-07, checked\ndate: 2026-03-15, checked: {eggs: 4}`)).toEqual(differ);
+    const seen = `${two}\ndate: 2026-03-17, hatched: 1\ndate: 2026-03-19, checked`;
+    expect(told(`${seen}\ndate: 2026-03-20, checked: {chicks: 1, eggs: 3}`)).toEqual(differ);
+    expect(told(`${two}\ndate: 2026-04-15, checked: {eggs: 4}`)).not.toContain('1: 4+ eggs, 0 chicks');
+  });
+
+  it('may be of the morning: who hatched later that day was one of its eggs', () => {
+    expect(
+      told(`${two}\ndate: 2026-03-17, time: "12:00", hatched: 1\ndate: 2026-03-17, checked: {eggs: 2}`),
+    ).toEqual(['1: 2 eggs, 1 chicks']);
+  });
+});
+
 describe('young that come out of a nest whose eggs were told and then left alone', () => {
   const four = 'date: 2026-03-05, laid: 4, sitting';
 
