@@ -23,8 +23,12 @@ import { notFledged } from './wanted.ts';
 /** What a look into a nest counted. */
 type Counted = ObservationValue<'checked'>;
 
-/** A look into the nest: what it counted is compared with what the journal knows. */
-export function takeLook(scene: Scene, { chicks, eggs }: Counted): void {
+/** A look into the nest: what it counted is compared with what the journal knows, once. */
+export function takeLook(scene: Scene, counted: Counted): void {
+  if (!scene.fold.today.looked.has(scene.entry)) reconcile(scene, counted);
+}
+
+function reconcile(scene: Scene, { chicks, eggs }: Counted): void {
   if (eggs !== null) growUnseen(scene, eggs, chicks);
   if (chicks !== null) reconcileChicks(scene, chicks);
   if (eggs !== null) reconcileEggs(scene, eggs);
@@ -37,7 +41,7 @@ export function takeLook(scene: Scene, { chicks, eggs }: Counted): void {
  */
 export function takeLookFirst(scene: Scene): boolean {
   const { fold, pair, pinned } = scene;
-  const { seen, asked } = fold.today;
+  const { seen, asked, looked } = fold.today;
   const name = `${pair.id} ${pinned?.number ?? ''}`;
   if (asked.has(name) || meansNone(scene)) return false;
   asked.add(name);
@@ -45,11 +49,14 @@ export function takeLookFirst(scene: Scene): boolean {
   if (told.some(({ observation }) => COMES_OR_GOES.has(observation.key))) return false;
   const looks = told.filter(
     ({ entry, observation }) =>
-      observation.key === 'checked' && entry.clutch?.number === scene.entry.clutch?.number,
+      observation.key === 'checked' &&
+      entry.clutch?.number === scene.entry.clutch?.number &&
+      !looked.has(entry),
   );
   for (const { entry, observation } of looks) {
+    looked.add(entry);
     const since = reportedDays(pair, entry, siteOf({ entry, pinned }));
-    takeLook({ ...scene, entry, since }, observation.value as Counted);
+    reconcile({ ...scene, entry, since }, observation.value as Counted);
   }
   return looks.length > 0;
 }

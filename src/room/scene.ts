@@ -48,10 +48,12 @@ export interface Today {
   timed: Set<Pair>;
   /** The pairs, and their clutches, whose looks of the day were to be taken before their turn. */
   asked: Set<string>;
+  /** The entries whose looks were taken before their turn. */
+  looked: Set<Entry>;
 }
 
 export function beginDay(seen: readonly Sighting[]): Today {
-  return { seen, events: new Map(), timed: new Set(), asked: new Set() };
+  return { seen, events: new Map(), timed: new Set(), asked: new Set(), looked: new Set() };
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */

@@ -41,6 +41,14 @@ describe('whom a look finds', () => {
     expect(codes(third)).toEqual(['counted-as-hatched', 'no-such-chick']);
   });
 
+  it('is found once: a count that does not agree is not told twice, whatever else names them', () => {
+    const six = at(
+      `${eggs}\ndate: 2026-03-24, checked: {eggs: 1, chicks: 5}, ringed: {c1: "014", c2: "015"}`,
+    );
+    expect(codes(six)).toEqual(['counts-differ', 'counted-as-hatched']);
+    expect(clutchIn(six, 'LW-1/1').mismatches).toHaveLength(1);
+  });
+
   it('is not known before its turn where one came or went that day: it counted what was left', () => {
     const lost = at(`${eggs}\ndate: 2026-03-24, checked: {chicks: 2}, weighed: {c1: 4.1}, died: {thrown: 1}`);
     expect(codes(lost)).toContain('no-such-chick');
