@@ -1,15 +1,25 @@
 import type { Day } from '../days.ts';
+import type { Place } from '../findings/finding.ts';
 import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
 import { joined } from './lists.ts';
-import { canHatchBy, hasClutchInCourse, hatch, hostClutch, longPast, openClutch } from './lives.ts';
+import {
+  canHatchBy,
+  hasClutchInCourse,
+  hatch,
+  hostClutch,
+  longPast,
+  openClutch,
+  usualClutch,
+} from './lives.ts';
 import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
 import {
   clutchesThere,
   isInNest,
+  means,
   meansNone,
   report,
   reportedDays,
@@ -167,31 +177,82 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
     youngestMeant(scene, ({ chicks }) => chicks.length > 0);
   if (more > 0) {
-    const eggs = inNest(scene, scene.pair.here.eggs)
-      .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
-      .sort(likeliestToHatch(scene.since));
-    const age = ageWhenFound(scene);
-    const unseen = unseenEggs(scene, scene.day, age);
-    const nest = clutch ?? youngestMeant(scene, unseen.grows);
-    const told = nest?.eggs.length ?? 0;
-    const counted: Egg[] = [];
-    for (let i = 0; i < more; i++) {
-      const egg = eggs[i] ?? (nest && unseen.another(nest));
-      if (egg === null) {
-        mismatch(scene, clutch, 'chicks', known, seen);
-        break;
-      }
-      hatch(scene.fold, egg, { from: Math.max(scene.day - age, egg.laid.from), to: scene.day }, scene.day);
-      if (i < eggs.length && hostClutch(egg)?.counted) counted.push(egg);
-    }
-    if (counted.length > 0) {
-      const who = counted.map((egg) => refIn(scene, egg)).join(', ');
-      report(scene, seen.at, 'counted-as-hatched', { who, count: counted.length });
-    }
-    if (nest !== null) noteGrown(scene, seen.at, nest, told);
+    if (hatchMore(scene, seen.at, clutch, more) < more) mismatch(scene, clutch, 'chicks', known, seen);
   } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
   }
+}
+
+/** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
+function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number, own = false): number {
+  const eggs = inNest(scene, scene.pair.here.eggs)
+    .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
+    .filter((egg) => !own || egg.clutch === clutch)
+    .sort(likeliestToHatch(scene.since));
+  const age = ageWhenFound(scene);
+  const unseen = unseenEggs(scene, scene.day, age);
+  const nest = clutch ?? youngestMeant(scene, unseen.grows);
+  const told = nest?.eggs.length ?? 0;
+  const counted: Egg[] = [];
+  let hatched = 0;
+  for (; hatched < more; hatched++) {
+    const egg = eggs[hatched] ?? (nest && unseen.another(nest));
+    if (egg === null) break;
+    hatch(scene.fold, egg, { from: Math.max(scene.day - age, egg.laid.from), to: scene.day }, scene.day);
+    if (hatched < eggs.length && hostClutch(egg)?.counted) counted.push(egg);
+  }
+  if (counted.length > 0) {
+    const who = counted.map((egg) => refIn(scene, egg)).join(', ');
+    report(scene, at, 'counted-as-hatched', { who, count: counted.length });
+  }
+  if (nest !== null) noteGrown(scene, at, nest, told);
+  return hatched;
+}
+
+/**
+ * An egg that is named by its number in a clutch that nobody counted is there, and so are all before it. Whether so many
+ * can be.
+ */
+export function growEggs(scene: Scene, { number }: { number: number }): boolean {
+  const clutch = youngestMeant(scene);
+  if (clutch === null || clutch.counted || number > usualClutch(scene.pair.profile).high) return false;
+  if (!clutch.eggs.some((egg) => scene.pair.here.eggs.has(egg))) return false;
+  while (clutch.eggs.length < number) addUnseenEgg(clutch, scene.day);
+  return true;
+}
+
+/**
+ * A chick that is named by its number is there, and so are all before it, where young were heard that nobody counted, or where
+ * it was in the hand and nobody wrote that its brood had hatched. Whether so many can be.
+ */
+export function growChicks(
+  scene: Scene,
+  { number, at }: { number: number; at: Place },
+  inHand: boolean,
+): boolean {
+  if (meansNone(scene) || number > usualClutch(scene.pair.profile).high) return false;
+  const heard = inNest(scene, scene.pair.here.young).find(({ placeholder }) => placeholder);
+  const clutch = heard?.clutch ?? (inHand ? unseenBrood(scene) : null);
+  if (clutch === null || clutch.pair !== scene.pair || !means(scene, clutch)) return false;
+  hatchMore(scene, at, clutch, number - clutch.chicks.length, true);
+  const [first] = clutch.chicks;
+  if (heard === undefined && first !== undefined) {
+    // Whoever is named was not counted: there may be more.
+    first.placeholder = true;
+    clutch.chicksCounted = false;
+  }
+  return clutch.chicks.length >= number;
+}
+
+/** The clutch of young of which nobody wrote before: of the eggs in the nest, if they can have hatched, else a new one. */
+function unseenBrood(scene: Scene): Clutch | null {
+  if (isUnknownBrood(scene)) return scene.pinned ?? openClutch(scene, { counted: false });
+  const clutch = youngestMeant(scene);
+  return clutch !== null &&
+    clutch.chicks.length === 0 &&
+    clutch.eggs.some((egg) => canHatchBy(egg, scene.day))
+    ? clutch
+    : null;
 }
 
 /** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */

@@ -1,6 +1,6 @@
 import type { Ref } from '../journal/grammar/who.ts';
 import { isDependent } from './lives.ts';
-import { takeLookFirst } from './look.ts';
+import { growChicks, growEggs, takeLookFirst } from './look.ts';
 import { type Bird, type Clutch, clutchId, type Egg, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isInNest, report, reportNoPair, type Scene, siteOf } from './scene.ts';
@@ -55,7 +55,12 @@ export function eggsCalled(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
     report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: instead(scene, ref, wanted) });
     return [];
   }
-  const found = find(scene, ref, ({ eggs }) => eggs[ref.number - 1]);
+  const found = find(
+    scene,
+    ref,
+    ({ eggs }) => eggs[ref.number - 1],
+    () => growEggs(scene, ref),
+  );
   if (found === null) return [];
   if (found.all.length === 0) report(scene, ref.at, 'no-such-egg', known(scene, ref, found.clutches, 'eggs'));
   return pick(scene, ref, found.all, wanted);
@@ -77,8 +82,12 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
     }
     return bird === null ? [] : [bird];
   }
-  const found = find(scene, ref, ({ chicks }) =>
-    ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number),
+  const found = find(
+    scene,
+    ref,
+    ({ chicks }) =>
+      ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number),
+    () => ref.form === 'chick' && growChicks(scene, ref, wanted.inHand === true),
   );
   if (found === null) return [];
   if (found.all.length === 0) {
@@ -88,11 +97,15 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
   return pick(scene, ref, found.all, wanted);
 }
 
-/** Those of that number in the clutches that a ref can mean; null where it names a pair that there is not. */
+/**
+ * Those of that number in the clutches that a ref can mean, once a nest that nobody counted holds as many where it can; null
+ * where it names a pair that there is not.
+ */
 function find<T>(
   scene: Scene,
   ref: ClutchRef,
   numbered: (clutch: Clutch) => T | undefined,
+  grow: () => boolean,
 ): { clutches: Clutch[]; all: T[] } | null {
   const clutches = clutchesFor(scene, ref);
   if (clutches === null) return null;
@@ -102,7 +115,8 @@ function find<T>(
     if (one !== undefined) all.push(one);
   }
   const isOfNest = ref.pair === null && ref.clutch === null;
-  if (all.length === 0 && isOfNest && takeLookFirst(scene)) return find(scene, ref, numbered);
+  if (all.length > 0 || !isOfNest) return { clutches, all };
+  if (takeLookFirst(scene) || grow()) return find(scene, ref, numbered, grow);
   return { clutches, all };
 }
 

@@ -33,6 +33,8 @@ export interface Wanted<T extends Egg | Bird> {
   kind?: (one: T) => string;
   /** The cause that was probably meant by a word which names no egg or bird; null where none can have been. */
   cause?: (said: string) => string | null;
+  /** Whoever is named was in the hand: it is there, though nobody may have written of it before. */
+  inHand?: boolean;
   /** Makes one more where the nest may hold more than is known; null where it can hold no more. */
   another?: (clutch: Clutch) => T | null;
   /** Whether a clutch may hold more than is known; where nothing is said, one that was never counted. */

@@ -51,7 +51,11 @@ describe('whom a look finds', () => {
 
   it('is not known before its turn where one came or went that day: it counted what was left', () => {
     const lost = at(`${eggs}\ndate: 2026-03-24, checked: {chicks: 2}, weighed: {c1: 4.1}, died: {thrown: 1}`);
-    expect(codes(lost)).toContain('no-such-chick');
+    expect(clutchIn(lost, 'LW-1/1').chicks.map(({ fate }) => fate?.kind ?? 'open')).toEqual([
+      'died',
+      'open',
+      'open',
+    ]);
   });
 
   it('is in the nest of which the look tells', () => {
@@ -61,6 +65,83 @@ describe('whom a look finds', () => {
     expect(codes(named)).toEqual(['counted-as-hatched']);
     const pinned = at(`${two}\ndate: 2026-03-18, clutch: 2, checked: {chicks: 1}, weighed: {c1: 2.1}`);
     expect(codes(pinned)).toEqual(['counted-as-hatched']);
+  });
+});
+
+describe('whoever is named in a nest that nobody counted', () => {
+  const rings = 'ringed: {c1: "014", c2: "015", c3: "016"}';
+  const ringsOf = (log: string) => clutchIn(at(log), 'LW-1/1').chicks.map(({ ring }) => ring);
+
+  it('is one of its eggs, and so are all before it', () => {
+    const log = 'date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {fertile: [e1, e2, e3], clear: e4}';
+    expect(clutches(log, '2026-03-07')).toEqual(['1: 4+ eggs, 0+ chicks']);
+    expect(codes(at(log))).toEqual([]);
+    // Lavender waxbills lay five at the most; of eggs that were counted there are no more.
+    expect(codes(at('date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {fertile: e6}'))).toEqual([
+      'no-such-egg',
+    ]);
+    expect(codes(at('date: 2026-03-01, laid: 3\ndate: 2026-03-06, candled: {fertile: e4}'))).toEqual([
+      'no-such-egg',
+    ]);
+  });
+
+  it('is one of the young that were heard there, whether their eggs were counted or not', () => {
+    for (const begun of ['date: 2026-03-01, sitting', 'date: 2026-03-05, laid: 5, sitting']) {
+      const log = `${begun}\ndate: 2026-03-18, heard\ndate: 2026-03-25, ${rings}`;
+      expect(ringsOf(log), begun).toEqual(['014', '015', '016']);
+      expect(
+        codes(at(log)).filter((code) => code !== 'counted-as-hatched'),
+        begun,
+      ).toEqual([]);
+    }
+  });
+
+  it('in the hand hatched there, though nobody wrote of eggs or of hatching', () => {
+    for (const begun of ['date: 2026-03-01, paired', 'date: 2026-03-05, laid: 5, sitting']) {
+      const log = `${begun}\ndate: 2026-03-25, ${rings}`;
+      expect(ringsOf(log), begun).toEqual(['014', '015', '016']);
+      // Nobody counted them: a fourth may leave the nest.
+      expect(clutches(`${log}\ndate: 2026-04-06, fledged: 4`), begun).toContainEqual(
+        expect.stringContaining('4+ chicks'),
+      );
+      expect(
+        codes(at(`${log}\ndate: 2026-04-06, fledged: all`)).filter((code) => code !== 'counted-as-hatched'),
+        begun,
+      ).toEqual([]);
+    }
+  });
+
+  it('cannot be there where chicks were counted, where no egg can have hatched, nor in no nest at all', () => {
+    const third = (log: string) => codes(at(`${log}, ringed: {c3: "016"}`));
+    expect(
+      third('date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 2\ndate: 2026-03-25'),
+    ).toEqual(['no-such-chick']);
+    expect(third('date: 2026-03-22, laid: 1\ndate: 2026-03-25')).toEqual(['no-such-chick']);
+    expect(codes(at('date: 2026-03-25, sexed: {hen: c3}'))).toEqual(['no-such-chick']);
+  });
+});
+
+describe('one found dead on the day on which others were in the hand', () => {
+  const brood = 'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 4';
+  const dead = (log: string) =>
+    clutchIn(at(`${brood}\n${log}`), 'LW-1/1').chicks.flatMap(({ ref, fate }) =>
+      fate?.kind === 'died' ? ref : [],
+    );
+
+  it('is none of those that got a ring, were weighed or showed a crop', () => {
+    expect(dead('date: 2026-03-25, ringed: {c1: "014", c2: "015", c3: "016"}, died: 1')).toEqual(['c4']);
+    expect(dead('date: 2026-03-25, weighed: {c1: 4.1, c2: 4.2}, died: {thrown-out: 1}')).toEqual(['c3']);
+    expect(dead('date: 2026-03-25, crops: {full: [c1, c2, c4]}, died: 1')).toEqual(['c3']);
+    expect(dead('date: 2026-03-24, weighed: {c1: 4.1}\ndate: 2026-03-25, died: 1')).toEqual(['c1']);
+    expect(dead('date: 2026-03-25, ringed: {c1: "014", c2: "015", c3: "016", c4: "017"}, died: 1')).toEqual([
+      'c1',
+    ]);
+  });
+
+  it('lay in the nest rather than that it flew', () => {
+    expect(
+      dead('date: 2026-04-05, fledged: [c1, c2]\ndate: 2026-04-06, weighed: {c3: 7, c4: 7}, died: 1'),
+    ).toEqual(['c3']);
   });
 });
 

@@ -36,6 +36,7 @@ export const aged: Apply<'aged'> = (scene, value) => {
       const young = chooseBirds(scene, who, {
         did: 'aged',
         among: youngInReach(pair),
+        inHand: true,
         impossible: (bird) => whyNotAlive(bird) ?? whyOlder(bird, hatched) ?? whyYounger(bird, hatched),
         told: told.young,
       });

@@ -10,6 +10,7 @@ export const crops: Apply<'crops'> = (scene, value) => {
   for (const { what, who } of namedFirst(value)) {
     const young = chooseBirds(scene, who, {
       did: `looked at (crop ${what})`,
+      inHand: true,
       among: youngInReach(scene.pair),
       impossible: (bird) => whyNotAlive(bird),
       told,

@@ -10,6 +10,7 @@ export const ringed: Apply<'ringed'> = (scene, value) => {
     const who = only(chick);
     const birds = chooseBirds(scene, who, {
       did: 'ringed',
+      inHand: true,
       among: youngInReach(scene.pair),
       impossible: (bird) =>
         whyNotAlive(bird) ?? (bird.ringed === null ? null : `it wears ${bird.ring} already`),

@@ -18,6 +18,7 @@ export const weighed: Apply<'weighed'> = (scene, value) => {
     } else {
       const birds = chooseBirds(scene, who, {
         did: 'weighed',
+        inHand: true,
         among: [],
         impossible: (bird) => whyNotAlive(bird),
       });
