@@ -110,7 +110,9 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
   const last = youngestMeant(scene);
   const clutch =
-    more > 0 && known === 0 && isUnwritten(last, scene.day) ? openClutch(scene, { counted: true }) : last;
+    more > 0 && known === 0 && (isUnwritten(last, scene.day) || isNext(scene, last, more))
+      ? openClutch(scene, { counted: true })
+      : last;
   if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
     addLaid(scene, clutch, more, true);
     report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
@@ -253,6 +255,12 @@ function unseenBrood(scene: Scene): Clutch | null {
     clutch.eggs.some((egg) => canHatchBy(egg, scene.day))
     ? clutch
     : null;
+}
+
+/** Eggs where a brood that nobody counted has left the nest, more than one clutch holds beside those it came of: the next. */
+function isNext(scene: Scene, last: Clutch | null, more: number): boolean {
+  if (last === null || last.counted || inNest(scene, scene.pair.here.young).some(notFledged)) return false;
+  return last.chicks.length > 0 && last.eggs.length + more > usualClutch(scene.pair.profile).high;
 }
 
 /** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */

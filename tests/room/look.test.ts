@@ -185,6 +185,19 @@ describe('a look that counts', () => {
     expect(clutches(`${lost}\n${seen('2026-04-15')}`)).toHaveLength(2);
   });
 
+  it('and finds a clutch where young flew that nobody counted: it is the next, unless they can be eggs left over', () => {
+    const flown = 'date: 2026-03-20, heard\ndate: 2026-04-05, fledged: 3';
+    // Lavender waxbills lay five at the most.
+    expect(clutches(`${flown}\ndate: 2026-04-14, checked: {eggs: 4}`)).toEqual([
+      '1: 3+ eggs, 3+ chicks',
+      '2: 4 eggs, 0 chicks',
+    ]);
+    expect(clutches(`${flown}\ndate: 2026-04-14, checked: {eggs: 2}`)).toEqual(['1: 5+ eggs, 3+ chicks']);
+    expect(clutches(`${flown.split('\n')[0]}\ndate: 2026-03-30, checked: {chicks: 3, eggs: 3}`)).toHaveLength(
+      1,
+    );
+  });
+
   it('once finds some that nobody counted: they may be as old as any clutch that is found', () => {
     expect(laid('date: 2026-03-14, laid: some')).toBe('03-01…03-14');
     expect(laid('date: 2026-03-14, laid: 1')).toBe('03-14');
