@@ -218,7 +218,7 @@ function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number,
 export function growEggs(scene: Scene, { number }: { number: number }): boolean {
   const clutch = youngestMeant(scene);
   if (clutch === null || clutch.counted || number > usualClutch(scene.pair.profile).high) return false;
-  if (!clutch.eggs.some((egg) => scene.pair.here.eggs.has(egg))) return false;
+  if (clutch.eggs.length >= number || !clutch.eggs.some((egg) => scene.pair.here.eggs.has(egg))) return false;
   while (clutch.eggs.length < number) addUnseenEgg(clutch, scene.day);
   return true;
 }
@@ -236,6 +236,7 @@ export function growChicks(
   const heard = inNest(scene, scene.pair.here.young).find(({ placeholder }) => placeholder);
   const clutch = heard?.clutch ?? (inHand ? unseenBrood(scene) : null);
   if (clutch === null || clutch.pair !== scene.pair || !means(scene, clutch)) return false;
+  if (clutch.chicks.length >= number) return false;
   hatchMore(scene, at, clutch, number - clutch.chicks.length, true);
   const [first] = clutch.chicks;
   if (heard === undefined && first !== undefined) {

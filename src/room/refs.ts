@@ -59,6 +59,7 @@ export function eggsCalled(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
     scene,
     ref,
     ({ eggs }) => eggs[ref.number - 1],
+    (egg) => wanted.impossible(egg) === null,
     () => growEggs(scene, ref),
   );
   if (found === null) return [];
@@ -87,6 +88,7 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
     ref,
     ({ chicks }) =>
       ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number),
+    (bird) => wanted.impossible(bird) === null,
     () => ref.form === 'chick' && growChicks(scene, ref, wanted.inHand === true),
   );
   if (found === null) return [];
@@ -105,6 +107,7 @@ function find<T>(
   scene: Scene,
   ref: ClutchRef,
   numbered: (clutch: Clutch) => T | undefined,
+  isPossible: (one: T) => boolean,
   grow: () => boolean,
 ): { clutches: Clutch[]; all: T[] } | null {
   const clutches = clutchesFor(scene, ref);
@@ -115,8 +118,8 @@ function find<T>(
     if (one !== undefined) all.push(one);
   }
   const isOfNest = ref.pair === null && ref.clutch === null;
-  if (all.length > 0 || !isOfNest) return { clutches, all };
-  if (takeLookFirst(scene) || grow()) return find(scene, ref, numbered, grow);
+  if (all.some(isPossible) || !isOfNest) return { clutches, all };
+  if (takeLookFirst(scene) || grow()) return find(scene, ref, numbered, isPossible, grow);
   return { clutches, all };
 }
 

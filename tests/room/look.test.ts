@@ -111,6 +111,18 @@ describe('whoever is named in a nest that nobody counted', () => {
     }
   });
 
+  it('is of the brood in the nest where one of that number has long flown', () => {
+    const first =
+      'date: 2026-03-20, heard\ndate: 2026-03-28, ringed: {c1: "1A", c2: "1B"}\ndate: 2026-04-05, fledged: 2';
+    const second =
+      'date: 2026-04-14, sitting\ndate: 2026-04-20, candled: {fertile: [e1, e2]}\ndate: 2026-05-02, heard';
+    const log = `${first}\n${second}\ndate: 2026-05-10, ringed: {c1: "2A", c2: "2B"}`;
+    expect(clutchIn(at(log), 'LW-1/2').chicks.map(({ ring }) => ring)).toEqual(['2A', '2B']);
+    expect(codes(at(log))).toEqual([]);
+    const counted = `${first}\ndate: 2026-04-16, laid: 4\ndate: 2026-05-10, checked: {chicks: 2}, ringed: {c1: "2A", c2: "2B"}`;
+    expect(clutchIn(at(counted), 'LW-1/2').chicks.map(({ ring }) => ring)).toEqual(['2A', '2B']);
+  });
+
   it('cannot be there where chicks were counted, where no egg can have hatched, nor in no nest at all', () => {
     const third = (log: string) => codes(at(`${log}, ringed: {c3: "016"}`));
     expect(
