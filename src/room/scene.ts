@@ -50,10 +50,19 @@ export interface Today {
   asked: Set<string>;
   /** The entries whose looks were taken before their turn. */
   looked: Set<Entry>;
+  /** The entries whose partings were. */
+  parted: Set<Entry>;
 }
 
 export function beginDay(seen: readonly Sighting[]): Today {
-  return { seen, events: new Map(), timed: new Set(), asked: new Set(), looked: new Set() };
+  return {
+    seen,
+    events: new Map(),
+    timed: new Set(),
+    asked: new Set(),
+    looked: new Set(),
+    parted: new Set(),
+  };
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */

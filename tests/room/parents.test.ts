@@ -121,6 +121,38 @@ describe('a pair', () => {
     ]);
   });
 
+  it('parted and put together on one day was parted first: with a new mate, or with the old one again', () => {
+    const told = (log: string) =>
+      pairIn(at(`date: 2026-03-01, paired\n${log}`), 'LW-1').partings.map(
+        ({ what, hen }) => `${what} ${hen}`,
+      );
+    const anew = ['paired LW-20-11', 'parted LW-20-11', 'paired LW-21-02'];
+    const parted = 'date: 2026-04-01, parted: {hen: flight 7}';
+    const paired = 'date: 2026-04-01, paired: {hen: LW-21-02}';
+    for (const log of [`${parted}\n${paired}`, `${paired}\n${parted}`, `${parted}, paired: {hen: LW-21-02}`])
+      expect(told(log), log).toEqual(anew);
+    const known = at(`date: 2026-03-01, paired\n${parted}\n${paired}`);
+    expect(codes(known)).toEqual([]);
+    expect(['LW-20-11', 'LW-21-02'].map((id) => housingOf(birdIn(known, id)))).toEqual([
+      'flight 7',
+      'cage 3',
+    ]);
+    expect(told(`${parted}, reunited`)).toEqual(['paired LW-20-11', 'parted LW-20-11', 'reunited LW-20-11']);
+  });
+
+  it('put together and parted on one day stays apart where it was apart before, or where the times say so', () => {
+    const last = (log: string) => pairIn(at(log), 'LW-1').partings.at(-1)?.what;
+    expect(last('date: 2026-03-01, paired, parted')).toBe('parted');
+    expect(
+      last('date: 2026-03-01, paired\ndate: 2026-03-20, parted\ndate: 2026-04-01, reunited, parted'),
+    ).toBe('parted');
+    expect(
+      last(
+        'date: 2026-03-01, paired\ndate: 2026-04-01, time: "08:00", paired: {hen: LW-21-02}\ndate: 2026-04-01, time: "18:00", parted',
+      ),
+    ).toBe('parted');
+  });
+
   it('moved goes with its young; who is dead, parted or was put elsewhere does not', () => {
     const moved = (entries: string) => {
       const known = at(`${brood}\n${entries}\ndate: 2026-04-08, moved: flight 5`);

@@ -133,3 +133,24 @@ describe('a hard-chasing cock', () => {
     expect(housingOf(birdIn(known, 'LW-19-04'))).toBe('flight 2');
   });
 });
+
+describe('a cock that gets another hen while the young of the first are fed', () => {
+  const brood = `
+    date: 2026-02-01, paired
+    ${sitting.trim()}
+    date: 2026-03-16, hatched: 3
+    date: 2026-04-04, fledged: 3
+  `;
+  const anew = (more: string) => ({
+    a: waxbills(`${brood}\n${more}\ndate: 2026-04-09, paired: {hen: LW-21-02}`, parents),
+  });
+
+  it('on the day on which she was taken away: it is asked who feeds them, and not after the new one', () => {
+    const files = anew('date: 2026-04-09, parted: {hen: cage 1}');
+    const [line, ...more] = warned(files, 'feeder-away', '2026-04-09');
+    expect(more).toEqual([]);
+    expect(line?.text).toContain('The hen LW-20-11 was taken away on 9 Apr');
+    expect(housingOf(birdIn(room(files, '2026-04-09'), 'LW-21-02'))).toBe('flight 2');
+    expect(due(files, '2026-04-10')).toContain('LW-1 watch-restart');
+  });
+});

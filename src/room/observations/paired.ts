@@ -8,14 +8,15 @@ import { together } from '../model.ts';
 import { parentsOf } from '../names.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
+import { takePartingFirst } from './parted.ts';
 
 /** Put together, again or for the first time; a new mate takes the old one's place from this day. */
 function join(what: 'paired' | 'reunited'): Apply<'paired'> & Apply<'reunited'> {
   return (scene, value, at) => {
     const { pair, day } = scene;
-    if (what === 'paired' && pair.partings.length > 0 && together(pair) && leavesMate(scene, value)) {
-      report(scene, at, 'paired-anew', { pair: pair.id });
-    }
+    const isAnew = what === 'paired' && pair.partings.length > 0 && leavesMate(scene, value);
+    if (together(pair) && (isAnew || what === 'reunited')) takePartingFirst(scene);
+    if (isAnew && together(pair)) report(scene, at, 'paired-anew', { pair: pair.id });
     if (value.cock !== null) pair.cock = [value.cock.text];
     if (value.hen !== null) pair.hen = [value.hen.text];
     pair.partings.push({ day, what, cock: [...pair.cock], hen: [...pair.hen] });

@@ -1,9 +1,31 @@
+import type { Place } from '../../findings/finding.ts';
+import type { ObservationValue } from '../../journal/observations/index.ts';
 import { livingParents } from '../family.ts';
 import { housingCalled } from '../housings.ts';
 import { settle } from '../lives.ts';
+import type { Scene } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const parted: Apply<'parted'> = (scene, value, at) => {
+  if (!scene.fold.today.parted.has(scene.entry)) part(scene, value, at);
+};
+
+/**
+ * Takes what parted the pair on this day before its turn: two who are together were parted before they are put together
+ * again, or one of them with a new mate. Not where the times of both are told.
+ */
+export function takePartingFirst(scene: Scene): void {
+  const { fold, pair, entry: joining } = scene;
+  for (const one of fold.today.seen) {
+    if (one.of !== 'pair' || one.journal.pair.text !== pair.id || one.observation.key !== 'parted') continue;
+    const { entry, observation } = one;
+    if (entry.time !== null && joining.time !== null) continue;
+    fold.today.parted.add(entry);
+    part({ ...scene, entry }, observation.value as ObservationValue<'parted'>, observation.at);
+  }
+}
+
+function part(scene: Scene, value: ObservationValue<'parted'>, at: Place): void {
   const { fold, pair, day } = scene;
   pair.partings.push({ day, what: 'parted', cock: [...pair.cock], hen: [...pair.hen] });
   for (const parent of ['cock', 'hen'] as const) {
@@ -13,4 +35,4 @@ export const parted: Apply<'parted'> = (scene, value, at) => {
     for (const bird of livingParents(scene, parent, { at, did: 'parted' }))
       settle(bird, day, housing, null, null);
   }
-};
+}
