@@ -5,7 +5,7 @@ import { type Bird, type Clutch, clutchId, type Egg, refIn } from './model.ts';
 import { isNotMeant, noteGuess, noteNotMeant } from './not-meant.ts';
 import { birdsCalled, eggsCalled } from './refs.ts';
 import { meansNone, refuse, report, type Scene, youngestMeant } from './scene.ts';
-import { noteGrown } from './unseen.ts';
+import { noteGrown, uncountedEgg } from './unseen.ts';
 import { candidatesOf, isPast, owner, type Wanted } from './wanted.ts';
 
 const TOLD = 'the same look already says something else of it';
@@ -20,13 +20,22 @@ export function namedFirst<P extends readonly { who: Who | null }[]>(parts: P): 
 }
 
 /** The eggs that an observation is about. */
-export function chooseEggs(scene: Scene, who: Who, wanted: Wanted<Egg>): Egg[] {
+export function chooseEggs(scene: Scene, who: Who, asked: Wanted<Egg>): Egg[] {
+  const wanted = asked.another === undefined ? { ...asked, ...uncountedThere(scene) } : asked;
   return noted(
     scene,
     who,
     choose(scene, who, wanted, { is: isEgg, resolve: (ref) => eggsCalled(scene, ref, wanted) }),
     wanted,
   );
+}
+
+/** Of eggs that are sat on and that nobody counted there are as many as somebody tells something of. */
+function uncountedThere({ pair, day }: Scene): Pick<Wanted<Egg>, 'mayHoldMore' | 'another'> {
+  return {
+    mayHoldMore: ({ counted, eggs }) => !counted && eggs.some((egg) => pair.here.eggs.has(egg)),
+    another: (clutch) => uncountedEgg(clutch, day),
+  };
 }
 
 /** The chicks, fledglings or birds that an observation is about. */

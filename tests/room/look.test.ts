@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { birdIn, clutchIn, codes, days, eggIn, fates, pairIn } from './facts.ts';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
 import { at, clutches, hatched, laid } from './waxbill-log.ts';
 
 describe('whom a look finds', () => {
@@ -85,6 +86,23 @@ describe('whoever is named in a nest that nobody counted', () => {
     ]);
   });
 
+  it.each([
+    'candled: {fertile: 3, clear: 1}',
+    'fostered: {BF-1: 4}',
+    'set: {incubator: 4}',
+    'pulled: 4',
+    'aged: {6: 4}',
+    'pipped: 4',
+  ])('is counted: eggs that were only seen to be sat on are as many as %s tells', (told) => {
+    const files = {
+      P: waxbills(`date: 2026-03-01, sitting\ndate: 2026-03-09, ${told}`),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-01, laid: 4, sitting'),
+    };
+    const known = room(files, '2026-03-09');
+    expect(codes(known)).toEqual([]);
+    expect(clutchIn(known, 'LW-1/1').eggs).toHaveLength(4);
+  });
+
   it('is one of the young that were heard there, whether their eggs were counted or not', () => {
     for (const begun of ['date: 2026-03-01, sitting', 'date: 2026-03-05, laid: 5, sitting']) {
       const log = `${begun}\ndate: 2026-03-18, heard\ndate: 2026-03-25, ${rings}`;
@@ -144,6 +162,8 @@ describe('one found dead on the day on which others were in the hand', () => {
     expect(dead('date: 2026-03-25, ringed: {c1: "014", c2: "015", c3: "016"}, died: 1')).toEqual(['c4']);
     expect(dead('date: 2026-03-25, weighed: {c1: 4.1, c2: 4.2}, died: {thrown-out: 1}')).toEqual(['c3']);
     expect(dead('date: 2026-03-25, crops: {full: [c1, c2, c4]}, died: 1')).toEqual(['c3']);
+    // Of those that nobody held that day, one with an empty crop the day before is likelier than its sisters.
+    expect(dead('date: 2026-03-24, crops: {full: c1, empty: c2}\ndate: 2026-03-25, died: 1')).toEqual(['c2']);
     expect(dead('date: 2026-03-24, weighed: {c1: 4.1}\ndate: 2026-03-25, died: 1')).toEqual(['c1']);
     expect(dead('date: 2026-03-25, ringed: {c1: "014", c2: "015", c3: "016", c4: "017"}, died: 1')).toEqual([
       'c1',

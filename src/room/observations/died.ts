@@ -35,8 +35,9 @@ export const died: Apply<'died'> = (scene, value) => {
       cause: (said) => (WORDS.test(said) ? said : null),
       // Most that die do so in the nest, and it is there that the pair's journal looks.
       ...whoeverRears,
-      // Who was ringed or weighed on that day was alive; who was found dead need not have been in the hand.
-      likely: (bird) => 2 * whoeverRears.likely(bird) + Number(wasInHand(bird, day)),
+      // Who was ringed or weighed on that day was alive; of the others one that was badly off dies sooner.
+      likely: (bird) =>
+        4 * whoeverRears.likely(bird) + 2 * Number(wasInHand(bird, day)) - Number(wasBadlyOff(bird)),
       last: (bird) => isFedByHand(bird) || livesAway(bird),
     });
     for (const bird of birds) {
@@ -57,6 +58,12 @@ export const died: Apply<'died'> = (scene, value) => {
 /** Whether it was ringed, weighed or its crop looked at on a day. */
 function wasInHand({ ringed, weights, crops }: Bird, on: Day): boolean {
   return ringed === on || weights.at(-1)?.day === on || crops.at(-1)?.day === on;
+}
+
+/** Whether its crop was found empty or thin when somebody looked last. */
+function wasBadlyOff({ crops }: Bird): boolean {
+  const last = crops.at(-1);
+  return last !== undefined && last.crop !== 'full';
 }
 
 /** The last day up to this on which it was seen or handled by itself, in whichever nest; null where it never was. */

@@ -4,7 +4,7 @@ import type { Bird } from '../../room/model.ts';
 import { absencesFrom, type ParentAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
 import { feedersOf, feedingWords, unfedSince } from './feeders.ts';
-import { absenceWords, leavesCold, needsWarmth, onFoot } from './parents.ts';
+import { absenceWords, leavesCold, onFoot, unbrooded } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
 import { opening } from './words.ts';
 
@@ -51,13 +51,12 @@ export const feederAway: Warning<FeederAway> = {
 
 function awayFrom(view: View, brood: Brood): FeederAway | null {
   if (brood.where !== 'nest' || brood.young.length === 0) return null;
-  const absence = absencesFrom(brood)
-    // Naked chicks of a dead parent are another warning's.
-    .filter((absence) => !leavesCold(absence) || !needsWarmth(brood))
-    .at(-1);
+  const absence = absencesFrom(brood).at(-1);
   if (absence === undefined || view.day - absence.day > SHOWN) return null;
+  // Naked chicks that are left cold are another warning's.
+  const cold = leavesCold(absence) ? unbrooded(brood) : [];
   const waiting = unfedSince(brood, absence).filter(
-    (bird) => !onFoot(brood, bird) && !wentAlong(bird, absence),
+    (bird) => !onFoot(brood, bird) && !wentAlong(bird, absence) && !cold.includes(bird),
   );
   if (waiting.length === 0) return null;
   const fedByOther = waiting.every((bird) => knownFeeder(bird, absence));

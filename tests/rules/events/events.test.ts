@@ -49,7 +49,7 @@ describe('counts are told with whom they turned out to mean', () => {
       'hatched LW-1/1/e1 LW-1/1/e2 @LW-1/1',
       'weighed A2',
       'weighed LW-1/1/c1 @LW-1/1',
-      'died cold LW-1/1/c1 @LW-1/1',
+      'died cold LW-1/1/c2 @LW-1/1',
     ]);
   });
 

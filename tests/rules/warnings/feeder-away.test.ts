@@ -89,6 +89,23 @@ it('naked chicks of a cock that died need warmth first, and are said there; one 
 });
 
 // A bird that hunted its mate or its young is not put back to them (common practice).
+it('feathered young beside eggs that grow cold must be fed, too: who feeds them is asked with whether anybody sits', () => {
+  // Lavender waxbills brood for seven to nine days (species profile); a foster’s own eggs lie beside the guest.
+  const room = {
+    a: waxbills(
+      'date: 2026-03-01, laid: 3, sitting\n date: 2026-03-15, hatched: 3\n date: 2026-03-26, fostered: {LW-2: c3}',
+    ),
+    b: waxbills(
+      'date: 2026-03-21, laid: 4, sitting\n date: 2026-03-27, died: hen',
+      heads.replace('20-01', '21-01').replace('20-11', '21-11'),
+    ).replace('pair: LW-1', 'pair: LW-2'),
+  };
+  expect(line(room, 'parent-lost', '2026-03-27').text).toContain('with 4 eggs in the nest');
+  const fed = line(room, 'feeder-away', '2026-03-27');
+  expect(fed.level).toBe('act');
+  expect(fed.text).toContain('nobody wrote who feeds LW-1/1/c3');
+});
+
 it('a cock that chased hard is not put back to the family that he was taken from', () => {
   const room = files(
     'date: 2026-04-07, chasing: {by: cock, at: hen, level: fierce}\n date: 2026-04-08, parted: {cock: cage 6}',
