@@ -71,8 +71,8 @@ test('what is refused is mended as it was typed, what is written as it stands in
     'fix: eggs are e1, e2 … in laying order; a cause stands before them:',
   );
   expect(await fix('hatchd=2')).toBe('fix: did you mean `hatched`?');
-  const counted = await type(record, { words: ['LW-1', 'checked.eggs=5'] });
-  expect(counted.out).toContain('fix: was a line left out? `laid: 1`');
+  const counted = await type(record, { words: ['LW-1', 'checked.eggs=9'] });
+  expect(counted.out).toContain('fix: was a line left out? `laid: 5`');
 });
 
 test('a note alone is an entry', async () => {

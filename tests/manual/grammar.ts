@@ -65,13 +65,15 @@ the note last and in double quotes, is the form that git merges best.
 | \`all\` | everyone in this nest for whom it is possible, guests included; in \`crops\`, \`died\` and \`fostered\` the nestlings, where there are any |
 
 A number takes those that agree best with what is known, then the lowest; who is named by a later line was not the one that
-died, hatched or was lost by number. Where the guess would change a rate, \`check\` asks for refs. Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
-\`candled\` and \`checked\` only. The day of hatching is day 0; so is the day full sitting began.
+died, hatched or was lost by number, and one that was ringed, weighed or had its crop looked at on that day is the last to be taken for dead. Where the guess would change a rate, \`check\` asks for refs. Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
+\`candled\` and \`checked\` only. In a nest that nobody counted, whoever is named or numbered is there, up to a usual clutch where named:
+eggs that were only seen to be sat on, young that were only heard, and young with a ring, a weight, an age or a crop of which
+nobody wrote that they hatched. The day of hatching is day 0; so is the day full sitting began.
 
 ## What can be seen or done
 
 The order within a day is that of the table's last column: of two observations of one day without a time, the lower number
-happened first. Where eggs or young came from another pair's nest that day, whatever is written of that nest without a time
+happened first. A pair that is together and is parted and put together on one day, anew or with a new mate, was parted first. Where eggs or young came from another pair's nest that day, whatever is written of that nest without a time
 comes after it: foster parents seen sitting sit on what they were given. Whoever was brought to a nest is not meant by a
 number or \`all\` that is taken out of it by hand on that day, while others are there (\`lost: {removed: all}\`, an exchange). A
 *look* means that whoever wrote it saw into the nest; whom it counted can be named in all that is told of that day
