@@ -138,6 +138,7 @@ describe('a pair', () => {
       'cage 3',
     ]);
     expect(told(`${parted}, reunited`)).toEqual(['paired LW-20-11', 'parted LW-20-11', 'reunited LW-20-11']);
+    expect(told(`${parted}\n${paired}\ndate: 2026-04-01, reunited`)).toEqual([...anew, 'reunited LW-21-02']);
   });
 
   it('put together and parted on one day stays apart where it was apart before, or where the times say so', () => {

@@ -19,14 +19,14 @@ export function takePartingFirst(scene: Scene): void {
   for (const one of fold.today.seen) {
     if (one.of !== 'pair' || one.journal.pair.text !== pair.id || one.observation.key !== 'parted') continue;
     const { entry, observation } = one;
-    if (entry.time !== null && joining.time !== null) continue;
-    fold.today.parted.add(entry);
+    if ((entry.time !== null && joining.time !== null) || fold.today.parted.has(entry)) continue;
     part({ ...scene, entry }, observation.value as ObservationValue<'parted'>, observation.at);
   }
 }
 
 function part(scene: Scene, value: ObservationValue<'parted'>, at: Place): void {
   const { fold, pair, day } = scene;
+  fold.today.parted.add(scene.entry);
   pair.partings.push({ day, what: 'parted', cock: [...pair.cock], hen: [...pair.hen] });
   for (const parent of ['cock', 'hen'] as const) {
     const said = value[parent];
