@@ -16,6 +16,7 @@ import { checkRoom } from './checks.ts';
 import { housingCalled, noHousings } from './housings.ts';
 import { joined } from './lists.ts';
 import { becomeIndependent, isDependent, settle } from './lives.ts';
+import { tellPassed } from './look.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
@@ -113,6 +114,7 @@ export function* understanding(
         yield { sighting, pair: null, clutch: null, about: [] };
       }
     }
+    tellPassed(fold.today);
   }
   checkRoom(fold, record, clock);
   const pairs = [...fold.pairs.values()].sort((a, b) => naturally(a.id, b.id));

@@ -1,5 +1,6 @@
 import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
+import { grouped } from '../grouped.ts';
 import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
 import { everReared } from './family.ts';
@@ -7,10 +8,12 @@ import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
 import { joined } from './lists.ts';
 import {
+  begun,
   canHatchBy,
   hasClutchInCourse,
   hatch,
   hostClutch,
+  incubation,
   longPast,
   openClutch,
   usualClutch,
@@ -25,6 +28,7 @@ import {
   reportedDays,
   type Scene,
   siteOf,
+  type Today,
   youngestMeant,
 } from './scene.ts';
 import { addLaidUnseen, addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from './unseen.ts';
@@ -105,6 +109,7 @@ function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): vo
 
 function reconcileEggs(scene: Scene, seen: Count): void {
   const eggs = inNest(scene, scene.pair.here.eggs);
+  for (const egg of eggs) scene.fold.today.passed.delete(egg);
   const known = eggs.length;
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
@@ -170,7 +175,10 @@ function isUnwritten(last: Clutch | null, day: Day): boolean {
 
 function reconcileChicks(scene: Scene, seen: Count): void {
   const young = inNest(scene, scene.pair.here.young);
-  for (const one of young) one.placeholder = false;
+  for (const one of young) {
+    one.placeholder = false;
+    scene.fold.today.passed.delete(one);
+  }
   const known = young.filter(({ fledged }) => fledged === null).length;
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, nestlingsOfMorning(scene), young)) return;
@@ -215,11 +223,13 @@ function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number,
  * An egg that is named by its number in a clutch that nobody counted is there, and so are all before it. Whether so many
  * can be.
  */
-export function growEggs(scene: Scene, { number }: { number: number }): boolean {
+export function growEggs(scene: Scene, { number, at }: { number: number; at: Place }): boolean {
   const clutch = youngestMeant(scene);
   if (clutch === null || clutch.counted || number > usualClutch(scene.pair.profile).high) return false;
   if (clutch.eggs.length >= number || !clutch.eggs.some((egg) => scene.pair.here.eggs.has(egg))) return false;
-  while (clutch.eggs.length < number) addUnseenEgg(clutch, scene.day);
+  const more: Egg[] = [];
+  while (clutch.eggs.length < number) more.push(addUnseenEgg(clutch, scene.day));
+  notePassed(scene, at, more);
   return true;
 }
 
@@ -236,8 +246,12 @@ export function growChicks(
   const heard = inNest(scene, scene.pair.here.young).find(({ placeholder }) => placeholder);
   const clutch = heard?.clutch ?? (inHand ? unseenBrood(scene) : null);
   if (clutch === null || clutch.pair !== scene.pair || !means(scene, clutch)) return false;
-  if (clutch.chicks.length >= number) return false;
-  hatchMore(scene, at, clutch, number - clutch.chicks.length, true);
+  const { counted, chicks } = clutch;
+  const known = chicks.length;
+  if (known >= number) return false;
+  hatchMore(scene, at, clutch, number - known, true);
+  // Of eggs that were counted it was said who hatched.
+  if (!counted) notePassed(scene, at, clutch.chicks.slice(known));
   const [first] = clutch.chicks;
   if (heard === undefined && first !== undefined) {
     // Whoever is named was not counted: there may be more.
@@ -247,15 +261,35 @@ export function growChicks(
   return clutch.chicks.length >= number;
 }
 
+/** Of whom came to a nest with the one that was named, all but that one may be a slip of its number. */
+function notePassed(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): void {
+  for (const one of come.slice(0, -1)) scene.fold.today.passed.set(one, { scene, at });
+}
+
+/** At the end of a day: whom a number that was named passed over, and nothing else that was told of the day. */
+export function tellPassed({ passed }: Today): void {
+  for (const [at, some] of grouped(passed, ([, { at }]) => at)) {
+    const [[first, { scene }]] = some;
+    const who = some.map(([one]) => ('laid' in one ? one : (one.egg as Egg))).map((egg) => refIn(scene, egg));
+    const args = { who: who.join(', '), count: some.length, clutch: first.clutch?.number ?? 1 };
+    report(scene, at, 'laid' in first ? 'counted-as-laid' : 'counted-as-hatched', args);
+  }
+}
+
 /** The clutch of young of which nobody wrote before: of the eggs in the nest, if they can have hatched, else a new one. */
 function unseenBrood(scene: Scene): Clutch | null {
   if (isUnknownBrood(scene)) return scene.pinned ?? openClutch(scene, { counted: false });
   const clutch = youngestMeant(scene);
   return clutch !== null &&
     clutch.chicks.length === 0 &&
-    clutch.eggs.some((egg) => canHatchBy(egg, scene.day))
+    clutch.eggs.some((egg) => isTimeToHatch(egg, scene.day))
     ? clutch
     : null;
+}
+
+/** Whether an egg is as old as one that usually hatches, a day less; that it hatched sooner somebody has to say. */
+function isTimeToHatch(egg: Egg, day: Day): boolean {
+  return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low - 1;
 }
 
 /** Eggs where a brood that nobody counted has left the nest, more than one clutch holds beside those it came of: the next. */

@@ -103,7 +103,7 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
  * Those of that number in the clutches that a ref can mean, once a nest that nobody counted holds as many where it can; null
  * where it names a pair that there is not.
  */
-function find<T>(
+function find<T extends Egg | Bird>(
   scene: Scene,
   ref: ClutchRef,
   numbered: (clutch: Clutch) => T | undefined,
@@ -117,6 +117,7 @@ function find<T>(
     const one = numbered(clutch);
     if (one !== undefined) all.push(one);
   }
+  for (const one of all) scene.fold.today.passed.delete(one);
   const isOfNest = ref.pair === null && ref.clutch === null;
   if (all.some(isPossible) || !isOfNest) return { clutches, all };
   if (takeLookFirst(scene) || grow()) return find(scene, ref, numbered, isPossible, grow);

@@ -5,7 +5,7 @@ import { nearest } from '../findings/nearest.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Housings } from './housings.ts';
-import { type About, type Bird, type Clutch, type Event, type Pair, sameSite } from './model.ts';
+import { type About, type Bird, type Clutch, type Egg, type Event, type Pair, sameSite } from './model.ts';
 import type { NestDown } from './nests-down.ts';
 import type { RingLate } from './rings-late.ts';
 import type { Sighting } from './sightings.ts';
@@ -50,8 +50,10 @@ export interface Today {
   asked: Set<string>;
   /** The entries whose looks were taken before their turn. */
   looked: Set<Entry>;
-  /** The entries whose partings were. */
+  /** The entries whose partings are taken in already. */
   parted: Set<Entry>;
+  /** Who is there because one of a higher number was named, and at which word; whoever is named or counted as well goes out again. */
+  passed: Map<Egg | Bird, { scene: Scene; at: Place }>;
 }
 
 export function beginDay(seen: readonly Sighting[]): Today {
@@ -62,6 +64,7 @@ export function beginDay(seen: readonly Sighting[]): Today {
     asked: new Set(),
     looked: new Set(),
     parted: new Set(),
+    passed: new Map(),
   };
 }
 

@@ -114,6 +114,32 @@ describe('whoever is named in a nest that nobody counted', () => {
     }
   });
 
+  it('is asked about where nothing that day tells of those whom its number passes over', () => {
+    const heard = 'date: 2026-03-01, sitting\ndate: 2026-03-18, heard';
+    const told = (log: string) => codes(at(`${heard}\n${log}`));
+    expect(told('date: 2026-03-25, weighed: {c1: 4.1, c2: 4.2, c5: 4.3}')).toEqual(['counted-as-hatched']);
+    expect(told('date: 2026-03-25, died: c3')).toEqual(['counted-as-hatched']);
+    expect(told('date: 2026-03-25, weighed: {c3: 4.1, c2: 4.2, c1: 4.3}')).toEqual([]);
+    expect(told('date: 2026-03-25, crops: {full: c3}\ndate: 2026-03-25, ringed: {c2: "015"}')).toEqual([]);
+    expect(told('date: 2026-03-25, died: c3, checked: {chicks: 2}')).toEqual([]);
+    const lamp = (saw: string) => codes(at(`date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {${saw}}`));
+    expect(lamp('fertile: [e1, e4]')).toEqual(['counted-as-laid']);
+    expect(lamp('fertile: [e1, e4], clear: [e2, e3]')).toEqual([]);
+  });
+
+  it('is none of eggs that are too young to have hatched as a rule: whoever saw it says so', () => {
+    const eggs = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1\ndate: 2026-03-07, laid: 1, sitting';
+    expect(codes(at(`${eggs}\ndate: 2026-03-14, weighed: {c1: 4.1}`))).toEqual(['no-such-chick']);
+    expect(codes(at(`${eggs}\ndate: 2026-03-14, hatched: 1, weighed: {c1: 0.8}`))).toEqual([]);
+  });
+
+  it('is not more by the one that is found dead: its brothers stand for those who may be there still', () => {
+    const log =
+      'date: 2026-03-18, heard\ndate: 2026-03-25, crops: {full: [c1, c2, c3, c4]}\ndate: 2026-03-26, died: 1';
+    expect(clutches(log)).toEqual(['1: 4+ eggs, 4+ chicks']);
+    expect(clutches(`${log}\ndate: 2026-04-05, fledged: 4`)).toEqual(['1: 5+ eggs, 5+ chicks']);
+  });
+
   it('in the hand hatched there, though nobody wrote of eggs or of hatching', () => {
     for (const begun of ['date: 2026-03-01, paired', 'date: 2026-03-05, laid: 5, sitting']) {
       const log = `${begun}\ndate: 2026-03-25, ${rings}`;

@@ -7,6 +7,7 @@ import {
   endLife,
   feederOf,
   hatch,
+  isDependent,
   isFedByHand,
   livesAway,
   whyNotAlive,
@@ -78,14 +79,21 @@ function seenAlive(bird: Bird, day: Day): Day | null {
 }
 
 /**
- * One of a nest that nobody ever counted was found dead: who was heard there need not have been it. Where no egg is
- * left that could stand for them, another stands for those who may be there still.
+ * One of a nest that nobody ever counted was found dead: who was heard there need not have been it. Where neither a brother
+ * of it nor an egg is left that could stand for them, another stands for those who may be there still.
  */
 function leaveOthers(fold: Fold, dead: Bird): void {
   const { clutch, egg, hatched } = dead;
   if (!dead.placeholder || clutch === null || egg === null || hatched === null) return;
   if (clutch.counted || feederOf(dead) !== clutch.pair) return;
   if (clutch.eggs.some(({ fate }) => fate === null)) return;
+  const brother = clutch.chicks.find(
+    (chick) => chick !== dead && isDependent(chick) && feederOf(chick) === clutch.pair,
+  );
+  if (brother !== undefined) {
+    brother.placeholder = true;
+    return;
+  }
   const other = hatch(fold, addEgg(clutch, egg.laid, true), hatched, dead.firstSeen ?? hatched.to);
   other.placeholder = true;
 }
