@@ -29,6 +29,7 @@ import {
   type Scene,
   siteOf,
   type Today,
+  toldToday,
   youngestMeant,
 } from './scene.ts';
 import { addLaidUnseen, addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from './unseen.ts';
@@ -55,17 +56,13 @@ function reconcile(scene: Scene, { chicks, eggs }: Counted): void {
  */
 export function takeLookFirst(scene: Scene): boolean {
   const { fold, pair, pinned } = scene;
-  const { seen, asked, looked } = fold.today;
+  const { asked, looked } = fold.today;
   const name = `${pair.id} ${pinned?.number ?? ''}`;
   if (asked.has(name) || meansNone(scene)) return false;
   asked.add(name);
-  const told = seen.flatMap((one) => (one.of === 'pair' && one.journal.pair.text === pair.id ? one : []));
-  if (told.some(({ observation }) => COMES_OR_GOES.has(observation.key))) return false;
-  const looks = told.filter(
-    ({ entry, observation }) =>
-      observation.key === 'checked' &&
-      entry.clutch?.number === scene.entry.clutch?.number &&
-      !looked.has(entry),
+  if (COMES_OR_GOES.some((key) => toldToday(fold, pair, key).length > 0)) return false;
+  const looks = toldToday(fold, pair, 'checked').filter(
+    ({ entry }) => entry.clutch?.number === scene.entry.clutch?.number && !looked.has(entry),
   );
   for (const { entry, observation } of looks) {
     looked.add(entry);
@@ -76,7 +73,7 @@ export function takeLookFirst(scene: Scene): boolean {
 }
 
 /** What changes how many eggs and young lie in the nest. */
-const COMES_OR_GOES: ReadonlySet<ObservationKey> = new Set([
+const COMES_OR_GOES: readonly ObservationKey[] = [
   'laid',
   'pulled',
   'set',
@@ -88,7 +85,7 @@ const COMES_OR_GOES: ReadonlySet<ObservationKey> = new Set([
   'moved',
   'gone',
   'back',
-]);
+];
 
 /** Those of the pair's nest, or of the one of its two that the look was into. */
 function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {

@@ -2,13 +2,15 @@ import type { Day, Span } from '../days.ts';
 import type { FindingCode } from '../findings/codes.ts';
 import type { Finding, FindingArgs, Place } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
+import { grouped } from '../grouped.ts';
 import type { Entry } from '../journal/entry.ts';
+import type { ObservationKey } from '../journal/observations/index.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Housings } from './housings.ts';
 import { type About, type Bird, type Clutch, type Egg, type Event, type Pair, sameSite } from './model.ts';
 import type { NestDown } from './nests-down.ts';
 import type { RingLate } from './rings-late.ts';
-import type { Sighting } from './sightings.ts';
+import type { PairSighting, Sighting } from './sightings.ts';
 
 /** All that the fold builds up while it walks through the record. */
 export interface Fold {
@@ -42,6 +44,8 @@ export interface Fold {
 export interface Today {
   /** All that is told of it, in order. */
   seen: readonly Sighting[];
+  /** What is told of the pairs, by pair and observation, once somebody asks for it. */
+  told: Map<string, PairSighting[]> | null;
   /** What was observed on it without a word of a clutch or a nest. */
   events: Map<string, Event>;
   /** The pairs of which something was told with its time. */
@@ -59,6 +63,7 @@ export interface Today {
 export function beginDay(seen: readonly Sighting[]): Today {
   return {
     seen,
+    told: null,
     events: new Map(),
     timed: new Set(),
     asked: new Set(),
@@ -66,6 +71,16 @@ export function beginDay(seen: readonly Sighting[]): Today {
     parted: new Set(),
     passed: new Map(),
   };
+}
+
+/** What the journal of a pair tells of this day by an observation, in order. */
+export function toldToday({ today }: Fold, pair: Pair, key: ObservationKey): readonly PairSighting[] {
+  const nameOf = (id: string, what: ObservationKey) => `${what} ${id}`;
+  today.told ??= grouped(
+    today.seen.filter((one) => one.of === 'pair'),
+    ({ journal, observation }) => nameOf(journal.pair.text, observation.key),
+  );
+  return today.told.get(nameOf(pair.id, key)) ?? [];
 }
 
 /** One observation being taken in: whose journal, which visit, which stretch of days it speaks of. */

@@ -8,8 +8,16 @@ import { ofOneDay, type Standing } from './of-one-day.ts';
 
 /** One observation of one visit, ready to be put in order with all others of the room. */
 export type Sighting =
-  | { of: 'pair'; journal: PairJournal; entry: Entry; observation: Observation }
+  | PairSighting
   | { of: 'bird'; record: BirdRecord; entry: BirdEntry; observation: BirdObservation };
+
+/** Of a pair's journal. */
+export interface PairSighting {
+  of: 'pair';
+  journal: PairJournal;
+  entry: Entry;
+  observation: Observation;
+}
 
 /**
  * Everything seen up to a day, day by day and in the order in which it happened: by date, then time, then the order of the trade

@@ -3,7 +3,7 @@ import type { ObservationValue } from '../../journal/observations/index.ts';
 import { livingParents } from '../family.ts';
 import { housingCalled } from '../housings.ts';
 import { settle } from '../lives.ts';
-import type { Scene } from '../scene.ts';
+import { type Scene, toldToday } from '../scene.ts';
 import type { Apply } from './apply.ts';
 
 export const parted: Apply<'parted'> = (scene, value, at) => {
@@ -16,9 +16,7 @@ export const parted: Apply<'parted'> = (scene, value, at) => {
  */
 export function takePartingFirst(scene: Scene): void {
   const { fold, pair, entry: joining } = scene;
-  for (const one of fold.today.seen) {
-    if (one.of !== 'pair' || one.journal.pair.text !== pair.id || one.observation.key !== 'parted') continue;
-    const { entry, observation } = one;
+  for (const { entry, observation } of toldToday(fold, pair, 'parted')) {
     if ((entry.time !== null && joining.time !== null) || fold.today.parted.has(entry)) continue;
     part({ ...scene, entry }, observation.value as ObservationValue<'parted'>, observation.at);
   }
