@@ -3,6 +3,7 @@ import type { Place } from '../findings/finding.ts';
 import { grouped } from '../grouped.ts';
 import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
+import { eggClock } from './clock.ts';
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
@@ -247,8 +248,10 @@ export function growChicks(
   const known = chicks.length;
   if (known >= number) return false;
   hatchMore(scene, at, clutch, number - known, true);
-  // Of eggs that were counted it was said who hatched.
-  if (!counted) notePassed(scene, at, clutch.chicks.slice(known));
+  const come = clutch.chicks.slice(known);
+  // Of eggs that were counted it was said who hatched. Of a brood that begins with this, it is worth a question.
+  if (!counted && heard === undefined) reportCome(scene, at, come);
+  else if (!counted) notePassed(scene, at, come);
   const [first] = clutch.chicks;
   if (heard === undefined && first !== undefined) {
     // Whoever is named was not counted: there may be more.
@@ -266,15 +269,23 @@ function notePassed(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): voi
 /** At the end of a day: whom a number that was named passed over, and nothing else that was told of the day. */
 export function tellPassed({ passed }: Today): void {
   for (const [at, some] of grouped(passed, ([, { at }]) => at)) {
-    const [[first, { scene }]] = some;
-    const who = some.map(([one]) => ('laid' in one ? one : (one.egg as Egg))).map((egg) => refIn(scene, egg));
-    const args = { who: who.join(', '), count: some.length, clutch: first.clutch?.number ?? 1 };
-    report(scene, at, 'laid' in first ? 'counted-as-laid' : 'counted-as-hatched', args);
+    const come = some.map(([one]) => one);
+    reportCome(some[0][1].scene, at, come);
   }
+}
+
+/** Says who is taken to have come to a nest, as no line tells of it. */
+function reportCome(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): void {
+  const [first] = come;
+  if (first === undefined) return;
+  const who = come.map((one) => refIn(scene, 'laid' in one ? one : (one.egg as Egg))).join(', ');
+  const args = { who, count: come.length, clutch: first.clutch?.number ?? 1 };
+  report(scene, at, 'laid' in first ? 'counted-as-laid' : 'counted-as-hatched', args);
 }
 
 /** The clutch of young of which nobody wrote before: of the eggs in the nest, if they can have hatched, else a new one. */
 function unseenBrood(scene: Scene): Clutch | null {
+  if (isSeenWhole(scene)) return null;
   if (isUnknownBrood(scene)) return scene.pinned ?? openClutch(scene, { counted: false });
   const clutch = youngestMeant(scene);
   return clutch !== null &&
@@ -284,9 +295,20 @@ function unseenBrood(scene: Scene): Clutch | null {
     : null;
 }
 
-/** Whether an egg is as old as one that usually hatches, a day less; that it hatched sooner somebody has to say. */
+/** Whether a look of this day found eggs, and tells of no chick. */
+function isSeenWhole({ fold, pair, entry }: Scene): boolean {
+  return toldToday(fold, pair, 'checked').some((look) => {
+    const { eggs, chicks } = look.observation.value as Counted;
+    return (
+      look.entry.clutch?.number === entry.clutch?.number && eggs !== null && eggs.count > 0 && !chicks?.count
+    );
+  });
+}
+
+/** Whether a chick out of it can be in the hand, if it was sat on as long as its kind is; that it hatched sooner somebody has to say. */
 function isTimeToHatch(egg: Egg, day: Day): boolean {
-  return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low - 1;
+  const since = eggClock(egg, day)?.start.from ?? begun(egg).day;
+  return day - since >= incubation(egg.clutch.pair.profile).low;
 }
 
 /** Eggs where a brood that nobody counted has left the nest, more than one clutch holds beside those it came of: the next. */

@@ -130,7 +130,18 @@ describe('whoever is named in a nest that nobody counted', () => {
   it('is none of eggs that are too young to have hatched as a rule: whoever saw it says so', () => {
     const eggs = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1\ndate: 2026-03-07, laid: 1, sitting';
     expect(codes(at(`${eggs}\ndate: 2026-03-14, weighed: {c1: 4.1}`))).toEqual(['no-such-chick']);
+    // Lavender waxbills sit from the third egg on, eleven days at the least.
+    expect(codes(at(`${eggs}\ndate: 2026-03-17, weighed: {c1: 4.1}`))).toEqual(['no-such-chick']);
+    expect(codes(at(`${eggs}\ndate: 2026-03-18, weighed: {c1: 4.1}`))).toEqual(['counted-as-hatched']);
     expect(codes(at(`${eggs}\ndate: 2026-03-14, hatched: 1, weighed: {c1: 0.8}`))).toEqual([]);
+  });
+
+  it('begins a brood that is asked about once, and none where a look of that day found eggs', () => {
+    const named = (log: string) => codes(at(`${log}\ndate: 2026-03-25, weighed: {c1: 4.1, c2: 4.2}`));
+    for (const before of ['date: 2026-03-01, paired', 'date: 2026-03-12, sitting'])
+      expect(named(before), before).toEqual(['counted-as-hatched']);
+    const eggs = 'date: 2026-03-12, sitting\ndate: 2026-03-25, checked: {eggs: 4}';
+    expect(named(eggs)).toEqual(['no-such-chick', 'no-such-chick']);
   });
 
   it('is not more by the one that is found dead: its brothers stand for those who may be there still', () => {
