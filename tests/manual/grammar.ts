@@ -68,7 +68,8 @@ A number takes those that agree best with what is known, then the lowest; who is
 died, hatched or was lost by number, and one that was ringed, weighed or had its crop looked at on that day is the last to be taken for dead. Where the guess would change a rate, \`check\` asks for refs. Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
 \`candled\` and \`checked\` only. In a nest that nobody counted, whoever is named or numbered is there, up to a usual clutch where named:
 eggs that were only seen to be sat on, young that were only heard, and young with a ring, a weight, an age or a crop of which
-nobody wrote that they hatched. The day of hatching is day 0; so is the day full sitting began.
+nobody wrote that they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else
+of that day tells of, is asked about. The day of hatching is day 0; so is the day full sitting began.
 
 ## What can be seen or done
 
