@@ -15,6 +15,7 @@ import {
   hatch,
   hostClutch,
   incubation,
+  isStillNestling,
   longPast,
   openClutch,
   usualClutch,
@@ -241,7 +242,9 @@ export function growChicks(
   inHand: boolean,
 ): boolean {
   if (meansNone(scene) || number > usualClutch(scene.pair.profile).high) return false;
-  const heard = inNest(scene, scene.pair.here.young).find(({ placeholder }) => placeholder);
+  const heard = inNest(scene, scene.pair.here.young).find(
+    (one) => one.placeholder && isStillNestling(one, scene.day),
+  );
   const clutch = heard?.clutch ?? (inHand ? unseenBrood(scene) : null);
   if (clutch === null || clutch.pair !== scene.pair || !means(scene, clutch)) return false;
   const { counted, chicks } = clutch;

@@ -8,6 +8,8 @@ import {
   fledging,
   hatch,
   hostClutch,
+  isFedByHand,
+  isStillNestling,
   longPast,
   openClutch,
   rearedElsewhere,
@@ -47,6 +49,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     among: inNest,
     impossible: (bird) =>
       whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
+    past: (bird) => isFedByHand(bird) || !isStillNestling(bird, day),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: owner,
     mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),

@@ -7,7 +7,9 @@ import {
   hatch,
   hostClutch,
   incubation,
+  isStillNestling,
   longPast,
+  mayBeg,
   openClutch,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';
@@ -22,14 +24,16 @@ import { tooSoon } from './hatched.ts';
  */
 export const heard: Apply<'heard'> = (scene, _text, at) => {
   const { pair, day, pinned } = scene;
-  const inNest = [...pair.here.young].filter((young) => isInNest(scene, hostClutch(young)));
-  if (inNest.some((young) => young.fledged === null)) return;
+  const begging = [...pair.here.young].filter(
+    (young) => isInNest(scene, hostClutch(young)) && mayBeg(young, day),
+  );
+  if (begging.some((young) => isStillNestling(young, day))) return;
   if (meansNone(scene) && hasClutchInCourse(clutchesThere(scene), day)) return;
   const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
-  const ripe = eggs.filter((egg) => (inNest.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
+  const ripe = eggs.filter((egg) => (begging.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   const age = ageWhenFound(scene);
   ripe.sort(likeliestToHatch({ from: day - age, to: day }));
-  if (ripe.length === 0 && inNest.length > 0) return;
+  if (ripe.length === 0 && begging.length > 0) return;
   const [fresh] = eggs;
   if (ripe.length === 0 && fresh !== undefined) {
     const why = tooSoon(scene, fresh);

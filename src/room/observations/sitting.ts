@@ -1,6 +1,6 @@
 import { livingParents } from '../family.ts';
 import { joined } from '../lists.ts';
-import { hostClutch, openClutch } from '../lives.ts';
+import { hostClutch, isStillNestling, openClutch } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { isInNest, type Scene } from '../scene.ts';
 import { addUnseenEgg } from '../unseen.ts';
@@ -22,7 +22,7 @@ function sittingClutch(scene: Scene, off: boolean): Clutch | null {
   );
   if (open !== undefined || scene.entry.clutch === null) {
     const inUse = [...pair.here.eggs, ...pair.here.young].some(
-      (one) => ('laid' in one || one.fledged === null) && isInNest(scene, hostClutch(one)),
+      (one) => ('laid' in one || isStillNestling(one, scene.day)) && isInNest(scene, hostClutch(one)),
     );
     if (open !== undefined || off || inUse) return open ?? null;
   }
