@@ -64,12 +64,20 @@ the note last and in double quotes, is the form that git merges best.
 | a ring, \`ring:014\` | where a code looks like a count or a ref |
 | \`all\` | everyone in this nest for whom it is possible, guests included; in \`crops\`, \`died\` and \`fostered\` the nestlings, where there are any |
 
-A number takes those that agree best with what is known, then the lowest; who is named by a later line was not the one that
-died, hatched or was lost by number, and one that was ringed, weighed or had its crop looked at on that day is the last to be taken for dead. Where the guess would change a rate, \`check\` asks for refs. Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
-\`candled\` and \`checked\` only. In a nest that nobody counted, whoever is named or numbered is there, up to a usual clutch where named:
-eggs that were only seen to be sat on, young that were only heard, and young with a ring, a weight, an age or a crop of which
-nobody wrote that they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else
-of that day tells of, is asked about. The day of hatching is day 0; so is the day full sitting began.
+A number takes those that agree best with what is known, then the lowest.
+
+- Who is named by a later line was not the one that died, hatched or was lost by number; one that was ringed, weighed or had its
+  crop looked at on that day is the last to be taken for dead. Where the guess would change a rate, \`check\` asks for refs.
+- Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
+  \`candled\` and \`checked\` only.
+- In a nest that nobody counted, whoever is named or numbered is there, up to a usual clutch where named: eggs that were only
+  seen to be sat on, young that were only heard, and young with a ring, a weight, an age or a crop of which nobody wrote that
+  they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else of that day tells of, is
+  asked about.
+- A chick of which nobody wrote that it flew or died lies in the nest for a week longer than its kind does at the most. What is
+  sat on after that, and what begs a week after it would feed itself, is of the next brood.
+
+The day of hatching is day 0; so is the day full sitting began.
 
 ## What can be seen or done
 
