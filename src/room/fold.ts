@@ -16,13 +16,13 @@ import { checkRoom } from './checks.ts';
 import { housingCalled, noHousings } from './housings.ts';
 import { joined } from './lists.ts';
 import { becomeIndependent, isDependent, settle } from './lives.ts';
-import { tellPassed } from './look.ts';
 import type { About, Bird, Clutch, Event, Pair } from './model.ts';
 import { birdOrNew } from './names.ts';
 import { applications } from './observations/index.ts';
 import { onePerPair } from './pair-twice.ts';
 import { beginDay, type Fold, reportedDays, reportOnce, type Scene, siteOf } from './scene.ts';
 import { dayByDay, type Sighting } from './sightings.ts';
+import { tellPassed } from './whoever-named.ts';
 
 /** The room as known on one day. */
 export interface Room {

@@ -1,21 +1,16 @@
 import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
-import { grouped } from '../grouped.ts';
 import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
-import { eggClock } from './clock.ts';
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
 import { joined } from './lists.ts';
 import {
-  begun,
   canHatchBy,
   hasClutchInCourse,
   hatch,
   hostClutch,
-  incubation,
-  isStillNestling,
   longPast,
   openClutch,
   usualClutch,
@@ -24,13 +19,11 @@ import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
 import {
   clutchesThere,
   isInNest,
-  means,
   meansNone,
   report,
   reportedDays,
   type Scene,
   siteOf,
-  type Today,
   toldToday,
   youngestMeant,
 } from './scene.ts';
@@ -38,7 +31,7 @@ import { addLaidUnseen, addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from
 import { notFledged } from './wanted.ts';
 
 /** What a look into a nest counted. */
-type Counted = ObservationValue<'checked'>;
+export type Counted = ObservationValue<'checked'>;
 
 /** A look into the nest: what it counted is compared with what the journal knows, once. */
 export function takeLook(scene: Scene, counted: Counted): void {
@@ -90,7 +83,7 @@ const COMES_OR_GOES: readonly ObservationKey[] = [
 ];
 
 /** Those of the pair's nest, or of the one of its two that the look was into. */
-function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
+export function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
   return [...all].filter((one) => isInNest(scene, hostClutch(one)));
 }
 
@@ -193,7 +186,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
 }
 
 /** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
-function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number, own = false): number {
+export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number, own = false): number {
   const eggs = inNest(scene, scene.pair.here.eggs)
     .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
     .filter((egg) => !own || egg.clutch === clutch)
@@ -218,102 +211,6 @@ function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number,
   return hatched;
 }
 
-/**
- * An egg that is named by its number in a clutch that nobody counted is there, and so are all before it. Whether so many
- * can be.
- */
-export function growEggs(scene: Scene, { number, at }: { number: number; at: Place }): boolean {
-  const clutch = youngestMeant(scene);
-  if (clutch === null || clutch.counted || number > usualClutch(scene.pair.profile).high) return false;
-  if (clutch.eggs.length >= number || !clutch.eggs.some((egg) => scene.pair.here.eggs.has(egg))) return false;
-  const more: Egg[] = [];
-  while (clutch.eggs.length < number) more.push(addUnseenEgg(clutch, scene.day));
-  notePassed(scene, at, more);
-  return true;
-}
-
-/**
- * A chick that is named by its number is there, and so are all before it, where young were heard that nobody counted, or where
- * it was in the hand and nobody wrote that its brood had hatched. Whether so many can be.
- */
-export function growChicks(
-  scene: Scene,
-  { number, at }: { number: number; at: Place },
-  inHand: boolean,
-): boolean {
-  if (meansNone(scene) || number > usualClutch(scene.pair.profile).high) return false;
-  const heard = inNest(scene, scene.pair.here.young).find(
-    (one) => one.placeholder && isStillNestling(one, scene.day),
-  );
-  const clutch = heard?.clutch ?? (inHand ? unseenBrood(scene) : null);
-  if (clutch === null || clutch.pair !== scene.pair || !means(scene, clutch)) return false;
-  const { counted, chicks } = clutch;
-  const known = chicks.length;
-  if (known >= number) return false;
-  hatchMore(scene, at, clutch, number - known, true);
-  const come = clutch.chicks.slice(known);
-  // Of eggs that were counted it was said who hatched. Of a brood that begins with this, it is worth a question.
-  if (!counted && heard === undefined) reportCome(scene, at, come);
-  else if (!counted) notePassed(scene, at, come);
-  const [first] = clutch.chicks;
-  if (heard === undefined && first !== undefined) {
-    // Whoever is named was not counted: there may be more.
-    first.placeholder = true;
-    clutch.chicksCounted = false;
-  }
-  return clutch.chicks.length >= number;
-}
-
-/** Of whom came to a nest with the one that was named, all but that one may be a slip of its number. */
-function notePassed(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): void {
-  for (const one of come.slice(0, -1)) scene.fold.today.passed.set(one, { scene, at });
-}
-
-/** At the end of a day: whom a number that was named passed over, and nothing else that was told of the day. */
-export function tellPassed({ passed }: Today): void {
-  for (const [at, some] of grouped(passed, ([, { at }]) => at)) {
-    const come = some.map(([one]) => one);
-    reportCome(some[0][1].scene, at, come);
-  }
-}
-
-/** Says who is taken to have come to a nest, as no line tells of it. */
-function reportCome(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): void {
-  const [first] = come;
-  if (first === undefined) return;
-  const who = come.map((one) => refIn(scene, 'laid' in one ? one : (one.egg as Egg))).join(', ');
-  const args = { who, count: come.length, clutch: first.clutch?.number ?? 1 };
-  report(scene, at, 'laid' in first ? 'counted-as-laid' : 'counted-as-hatched', args);
-}
-
-/** The clutch of young of which nobody wrote before: of the eggs in the nest, if they can have hatched, else a new one. */
-function unseenBrood(scene: Scene): Clutch | null {
-  if (isSeenWhole(scene)) return null;
-  if (isUnknownBrood(scene)) return scene.pinned ?? openClutch(scene, { counted: false });
-  const clutch = youngestMeant(scene);
-  return clutch !== null &&
-    clutch.chicks.length === 0 &&
-    clutch.eggs.some((egg) => isTimeToHatch(egg, scene.day))
-    ? clutch
-    : null;
-}
-
-/** Whether a look of this day found eggs, and tells of no chick. */
-function isSeenWhole({ fold, pair, entry }: Scene): boolean {
-  return toldToday(fold, pair, 'checked').some((look) => {
-    const { eggs, chicks } = look.observation.value as Counted;
-    return (
-      look.entry.clutch?.number === entry.clutch?.number && eggs !== null && eggs.count > 0 && !chicks?.count
-    );
-  });
-}
-
-/** Whether a chick out of it can be in the hand, if it was sat on as long as its kind is; that it hatched sooner somebody has to say. */
-function isTimeToHatch(egg: Egg, day: Day): boolean {
-  const since = eggClock(egg, day)?.start.from ?? begun(egg).day;
-  return day - since >= incubation(egg.clutch.pair.profile).low;
-}
-
 /** Eggs where a brood that nobody counted has left the nest, more than one clutch holds beside those it came of: the next. */
 function isNext(scene: Scene, last: Clutch | null, more: number): boolean {
   if (last === null || last.counted || inNest(scene, scene.pair.here.young).some(notFledged)) return false;
@@ -321,7 +218,7 @@ function isNext(scene: Scene, last: Clutch | null, more: number): boolean {
 }
 
 /** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */
-function isUnknownBrood(scene: Scene): boolean {
+export function isUnknownBrood(scene: Scene): boolean {
   const { eggs, young } = scene.pair.here;
   const known = inNest<Egg | Bird>(scene, [...eggs, ...young]);
   return known.length === 0 && !hasClutchInCourse(clutchesThere(scene), scene.day);

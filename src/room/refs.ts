@@ -1,10 +1,11 @@
 import type { Ref } from '../journal/grammar/who.ts';
 import { isDependent } from './lives.ts';
-import { growChicks, growEggs, takeLookFirst } from './look.ts';
+import { takeLookFirst } from './look.ts';
 import { type Bird, type Clutch, clutchId, type Egg, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isInNest, report, reportNoPair, type Scene, siteOf } from './scene.ts';
 import { candidatesOf, type Wanted } from './wanted.ts';
+import { growChicks, growEggs } from './whoever-named.ts';
 
 /** A ref of somebody by the number that it has in its clutch. */
 type ClutchRef = Extract<Ref, { form: 'egg' | 'chick' }>;

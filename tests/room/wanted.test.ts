@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
 import { clutchIn, days, waxbills } from './facts.ts';
 import { chicks, eggs } from './five-eggs.ts';
+import { at } from './waxbill-log.ts';
 
 describe('a count', () => {
   it('of the dead takes who is in the nest before who has left it, and nobody died before it left', () => {
@@ -46,5 +47,31 @@ describe('a count', () => {
       'e4 open',
       'e5 lost (dead-in-shell)',
     ]);
+  });
+});
+
+describe('one found dead on the day on which others were in the hand', () => {
+  const brood = 'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 4';
+  const dead = (log: string) =>
+    clutchIn(at(`${brood}\n${log}`), 'LW-1/1').chicks.flatMap(({ ref, fate }) =>
+      fate?.kind === 'died' ? ref : [],
+    );
+
+  it('is none of those that got a ring, were weighed or showed a crop', () => {
+    expect(dead('date: 2026-03-25, ringed: {c1: "014", c2: "015", c3: "016"}, died: 1')).toEqual(['c4']);
+    expect(dead('date: 2026-03-25, weighed: {c1: 4.1, c2: 4.2}, died: {thrown-out: 1}')).toEqual(['c3']);
+    expect(dead('date: 2026-03-25, crops: {full: [c1, c2, c4]}, died: 1')).toEqual(['c3']);
+    // Of those that nobody held that day, one with an empty crop the day before is likelier than its sisters.
+    expect(dead('date: 2026-03-24, crops: {full: c1, empty: c2}\ndate: 2026-03-25, died: 1')).toEqual(['c2']);
+    expect(dead('date: 2026-03-24, weighed: {c1: 4.1}\ndate: 2026-03-25, died: 1')).toEqual(['c1']);
+    expect(dead('date: 2026-03-25, ringed: {c1: "014", c2: "015", c3: "016", c4: "017"}, died: 1')).toEqual([
+      'c1',
+    ]);
+  });
+
+  it('lay in the nest rather than that it flew', () => {
+    expect(
+      dead('date: 2026-04-05, fledged: [c1, c2]\ndate: 2026-04-06, weighed: {c3: 7, c4: 7}, died: 1'),
+    ).toEqual(['c3']);
   });
 });

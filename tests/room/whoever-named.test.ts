@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { clutchIn, codes, journal, waxbills } from './facts.ts';
+import { at, clutches } from './waxbill-log.ts';
+
+describe('whoever is named in a nest that nobody counted', () => {
+  const rings = 'ringed: {c1: "014", c2: "015", c3: "016"}';
+  const ringsOf = (log: string) => clutchIn(at(log), 'LW-1/1').chicks.map(({ ring }) => ring);
+
+  it('is one of its eggs, and so are all before it', () => {
+    const log = 'date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {fertile: [e1, e2, e3], clear: e4}';
+    expect(clutches(log, '2026-03-07')).toEqual(['1: 4+ eggs, 0+ chicks']);
+    expect(codes(at(log))).toEqual([]);
+    // Lavender waxbills lay five at the most; of eggs that were counted there are no more.
+    expect(codes(at('date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {fertile: e6}'))).toEqual([
+      'no-such-egg',
+    ]);
+    expect(codes(at('date: 2026-03-01, laid: 3\ndate: 2026-03-06, candled: {fertile: e4}'))).toEqual([
+      'no-such-egg',
+    ]);
+  });
+
+  it.each([
+    'candled: {fertile: 3, clear: 1}',
+    'fostered: {BF-1: 4}',
+    'set: {incubator: 4}',
+    'pulled: 4',
+    'aged: {6: 4}',
+    'pipped: 4',
+  ])('is counted: eggs that were only seen to be sat on are as many as %s tells', (told) => {
+    const files = {
+      P: waxbills(`date: 2026-03-01, sitting\ndate: 2026-03-09, ${told}`),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-01, laid: 4, sitting'),
+    };
+    const known = room(files, '2026-03-09');
+    expect(codes(known)).toEqual([]);
+    expect(clutchIn(known, 'LW-1/1').eggs).toHaveLength(4);
+  });
+
+  it('is one of the young that were heard there, whether their eggs were counted or not', () => {
+    for (const begun of ['date: 2026-03-01, sitting', 'date: 2026-03-05, laid: 5, sitting']) {
+      const log = `${begun}\ndate: 2026-03-18, heard\ndate: 2026-03-25, ${rings}`;
+      expect(ringsOf(log), begun).toEqual(['014', '015', '016']);
+      expect(
+        codes(at(log)).filter((code) => code !== 'counted-as-hatched'),
+        begun,
+      ).toEqual([]);
+    }
+  });
+
+  it('is asked about where nothing that day tells of those whom its number passes over', () => {
+    const heard = 'date: 2026-03-01, sitting\ndate: 2026-03-18, heard';
+    const told = (log: string) => codes(at(`${heard}\n${log}`));
+    expect(told('date: 2026-03-25, weighed: {c1: 4.1, c2: 4.2, c5: 4.3}')).toEqual(['counted-as-hatched']);
+    expect(told('date: 2026-03-25, died: c3')).toEqual(['counted-as-hatched']);
+    expect(told('date: 2026-03-25, weighed: {c3: 4.1, c2: 4.2, c1: 4.3}')).toEqual([]);
+    expect(told('date: 2026-03-25, crops: {full: c3}\ndate: 2026-03-25, ringed: {c2: "015"}')).toEqual([]);
+    expect(told('date: 2026-03-25, died: c3, checked: {chicks: 2}')).toEqual([]);
+    const lamp = (saw: string) => codes(at(`date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {${saw}}`));
+    expect(lamp('fertile: [e1, e4]')).toEqual(['counted-as-laid']);
+    expect(lamp('fertile: [e1, e4], clear: [e2, e3]')).toEqual([]);
+  });
+
+  it('is none of eggs that are too young to have hatched as a rule: whoever saw it says so', () => {
+    const eggs = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1\ndate: 2026-03-07, laid: 1, sitting';
+    expect(codes(at(`${eggs}\ndate: 2026-03-14, weighed: {c1: 4.1}`))).toEqual(['no-such-chick']);
+    // Lavender waxbills sit from the third egg on, eleven days at the least.
+    expect(codes(at(`${eggs}\ndate: 2026-03-17, weighed: {c1: 4.1}`))).toEqual(['no-such-chick']);
+    expect(codes(at(`${eggs}\ndate: 2026-03-18, weighed: {c1: 4.1}`))).toEqual(['counted-as-hatched']);
+    expect(codes(at(`${eggs}\ndate: 2026-03-14, hatched: 1, weighed: {c1: 0.8}`))).toEqual([]);
+  });
+
+  it('begins a brood that is asked about once, and none where a look of that day found eggs', () => {
+    const named = (log: string) => codes(at(`${log}\ndate: 2026-03-25, weighed: {c1: 4.1, c2: 4.2}`));
+    for (const before of ['date: 2026-03-01, paired', 'date: 2026-03-12, sitting'])
+      expect(named(before), before).toEqual(['counted-as-hatched']);
+    const eggs = 'date: 2026-03-12, sitting\ndate: 2026-03-25, checked: {eggs: 4}';
+    expect(named(eggs)).toEqual(['no-such-chick', 'no-such-chick']);
+  });
+
+  it('is not more by the one that is found dead: its brothers stand for those who may be there still', () => {
+    const log =
+      'date: 2026-03-18, heard\ndate: 2026-03-25, crops: {full: [c1, c2, c3, c4]}\ndate: 2026-03-26, died: 1';
+    expect(clutches(log)).toEqual(['1: 4+ eggs, 4+ chicks']);
+    expect(clutches(`${log}\ndate: 2026-04-05, fledged: 4`)).toEqual(['1: 5+ eggs, 5+ chicks']);
+  });
+
+  it('in the hand hatched there, though nobody wrote of eggs or of hatching', () => {
+    for (const begun of ['date: 2026-03-01, paired', 'date: 2026-03-05, laid: 5, sitting']) {
+      const log = `${begun}\ndate: 2026-03-25, ${rings}`;
+      expect(ringsOf(log), begun).toEqual(['014', '015', '016']);
+      // Nobody counted them: a fourth may leave the nest.
+      expect(clutches(`${log}\ndate: 2026-04-06, fledged: 4`), begun).toContainEqual(
+        expect.stringContaining('4+ chicks'),
+      );
+      expect(
+        codes(at(`${log}\ndate: 2026-04-06, fledged: all`)).filter((code) => code !== 'counted-as-hatched'),
+        begun,
+      ).toEqual([]);
+    }
+  });
+
+  it('is of the brood in the nest where one of that number has long flown', () => {
+    const first =
+      'date: 2026-03-20, heard\ndate: 2026-03-28, ringed: {c1: "1A", c2: "1B"}\ndate: 2026-04-05, fledged: 2';
+    const second =
+      'date: 2026-04-14, sitting\ndate: 2026-04-20, candled: {fertile: [e1, e2]}\ndate: 2026-05-02, heard';
+    const log = `${first}\n${second}\ndate: 2026-05-10, ringed: {c1: "2A", c2: "2B"}`;
+    expect(clutchIn(at(log), 'LW-1/2').chicks.map(({ ring }) => ring)).toEqual(['2A', '2B']);
+    expect(codes(at(log))).toEqual([]);
+    const counted = `${first}\ndate: 2026-04-16, laid: 4\ndate: 2026-05-10, checked: {chicks: 2}, ringed: {c1: "2A", c2: "2B"}`;
+    expect(clutchIn(at(counted), 'LW-1/2').chicks.map(({ ring }) => ring)).toEqual(['2A', '2B']);
+  });
+
+  it('cannot be there where chicks were counted, where no egg can have hatched, nor in no nest at all', () => {
+    const third = (log: string) => codes(at(`${log}, ringed: {c3: "016"}`));
+    expect(
+      third('date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 2\ndate: 2026-03-25'),
+    ).toEqual(['no-such-chick']);
+    expect(third('date: 2026-03-22, laid: 1\ndate: 2026-03-25')).toEqual(['no-such-chick']);
+    expect(codes(at('date: 2026-03-25, sexed: {hen: c3}'))).toEqual(['no-such-chick']);
+  });
+});
