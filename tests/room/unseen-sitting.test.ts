@@ -2,15 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
 import { due } from '../situations/morning.ts';
 import { birdIn, days, journal, pairIn, waxbills } from './facts.ts';
+import { at, clutches } from './waxbill-log.ts';
 
 // What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
-
-const at = (log: string, on = '2026-07-01', head = '') => room({ P: waxbills(log, head) }, on);
-const clutches = (log: string, on?: string) =>
-  pairIn(at(log, on), 'LW-1').clutches.map(
-    ({ number, eggs, chicks, counted, chicksCounted }) =>
-      `${number}: ${eggs.length}${counted ? '' : '+'} eggs, ${chicks.length}${chicksCounted ? '' : '+'} chicks`,
-  );
 
 describe('a pair seen sitting', () => {
   it('sits on the youngest clutch that has an egg', () => {
