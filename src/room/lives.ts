@@ -167,20 +167,6 @@ export function longPast(egg: Egg, day: Day): boolean {
   return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
 }
 
-/** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
-const UNWRITTEN = 7;
-
-/** Whether it lies in the nest still, as far as nobody wrote otherwise. */
-export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {
-  if (fledged !== null) return false;
-  return hatched === null || day - hatched.to <= fledging(clutch?.pair.profile ?? null).high + UNWRITTEN;
-}
-
-/** Whether it may be one of those that are heard to beg: nobody begs for long after its kind feeds itself. */
-export function mayBeg({ hatched, clutch }: Bird, day: Day): boolean {
-  return hatched === null || day - hatched.to <= independence(clutch?.pair.profile ?? null).high + UNWRITTEN;
-}
-
 /** Whether the last of these clutches may still hatch more than was counted. */
 export function hasClutchInCourse(clutches: readonly Clutch[], day: Day): boolean {
   const last = clutches.at(-1);

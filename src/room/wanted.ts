@@ -1,5 +1,6 @@
 import { naturally } from '../findings/naturally.ts';
-import { hostClutch, isFedByHand, longPast } from './lives.ts';
+import { isLeftBehind } from './left-behind.ts';
+import { hostClutch, isFedByHand } from './lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef } from './model.ts';
 import { isNotMeant } from './not-meant.ts';
 import { means, type Refusal, type Scene } from './scene.ts';
@@ -86,5 +87,5 @@ export function candidatesOf<T extends Egg | Bird>(scene: Scene, wanted: Wanted<
 }
 
 export function isPast<T extends Egg | Bird>(scene: Scene, { past }: Wanted<T>, one: T): boolean {
-  return past?.(one) ?? ('laid' in one ? longPast(one, scene.day) : isFedByHand(one));
+  return past?.(one) ?? ('laid' in one ? isLeftBehind(one, scene.day) : isFedByHand(one));
 }

@@ -75,7 +75,8 @@ A number takes those that agree best with what is known, then the lowest.
   they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else of that day tells of, is
   asked about.
 - A chick of which nobody wrote that it flew or died lies in the nest for a week longer than its kind does at the most. What is
-  sat on after that, and what begs a week after it would feed itself, is of the next brood.
+  sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
+  behind what is sat on later, or meant by a number beside newer ones.
 
 The day of hatching is day 0; so is the day full sitting began.
 

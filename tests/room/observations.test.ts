@@ -85,7 +85,7 @@ const cases: Record<ObservationKey, Case> = {
     is: 'nest',
   },
   sitting: {
-    before: `${start}\ndate: 2026-03-05, laid: 4`,
+    before: `${start}\ndate: 2026-04-28, laid: 4`,
     entry: 'sitting: hen',
     fact: (known) => clutch(known).sittings.map(({ by }) => by),
     was: [],

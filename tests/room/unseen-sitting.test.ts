@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { due } from '../situations/morning.ts';
 import { birdIn, days, journal, pairIn, waxbills } from './facts.ts';
 import { at, clutches } from './waxbill-log.ts';
 
@@ -82,49 +81,5 @@ describe('a chick that died', () => {
     const log = `date: 2026-04-01, laid: 1\ndate: 2026-04-04, laid: 3, sitting\ndate: 2026-04-16, heard\ndate: 2026-04-22, died: 1`;
     const chick = birdIn(at(log), 'LW-1/1/c1');
     expect(chick.fate?.kind === 'died' && days(chick.fate.span)).toBe('04-13…04-22');
-  });
-});
-
-// Lavender waxbills leave the nest at 21 days at the latest, and feed themselves at 40 (species profile).
-describe('a chick of which nobody wrote that it left the nest or died', () => {
-  const brood =
-    'date: 2026-01-05, laid: 3, sitting\ndate: 2026-01-18, hatched: 3\ndate: 2026-02-06, fledged: [c1, c2]';
-
-  it('lies in it for a week longer than its kind does: who sits by then broods', () => {
-    // Hatched on the 18th at the latest: 21 days and a week are over on 15 February.
-    expect(clutches(`${brood}\ndate: 2026-02-15, sitting: hen`)).toHaveLength(1);
-    expect(clutches(`${brood}\ndate: 2026-02-16, sitting: hen`)).toHaveLength(2);
-  });
-
-  it('does not hide the next brood: what sits on eggs and begs is of that', () => {
-    const next = `${brood}\ndate: 2026-03-14, sitting: hen`;
-    expect(clutches(next, '2026-03-27')).toEqual(['1: 3 eggs, 3 chicks', '2: 1+ eggs, 0+ chicks']);
-    expect(due({ P: waxbills(next) }, '2026-03-26')).toEqual(
-      expect.arrayContaining(['LW-1 hatch', 'LW-1 live-food']),
-    );
-    expect(clutches(`${next}\ndate: 2026-03-27, heard`)).toEqual([
-      '1: 3 eggs, 3 chicks',
-      '2: 1+ eggs, 1+ chicks',
-    ]);
-    expect(clutches(`${brood}\ndate: 2026-03-27, heard`)).toEqual([
-      '1: 3 eggs, 3 chicks',
-      '2: 1+ eggs, 1+ chicks',
-    ]);
-  });
-
-  it('begs with those that flew until its kind feeds itself, and a week', () => {
-    // Hatched on the 18th at the latest: 40 days and a week are over on 6 March.
-    expect(clutches(`${brood}\ndate: 2026-03-06, heard`)).toHaveLength(1);
-    expect(clutches(`${brood}\ndate: 2026-03-07, heard`)).toHaveLength(2);
-  });
-
-  it('is none of those that fly by count from the next brood, but is by its name', () => {
-    const next = `${brood}\ndate: 2026-03-01, laid: 3, sitting\ndate: 2026-03-14, hatched: 3`;
-    const flown = (who: string) =>
-      pairIn(at(`${next}\ndate: 2026-04-03, fledged: ${who}`), 'LW-1').clutches.map(({ chicks }) =>
-        chicks.map(({ fledged }) => (fledged === null ? '-' : 'f')).join(''),
-      );
-    expect(flown('2')).toEqual(['ff-', 'ff-']);
-    expect(flown('1/c3')).toEqual(['fff', '---']);
   });
 });

@@ -1,6 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
+import { isStillNestling } from '../left-behind.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -9,7 +10,6 @@ import {
   hatch,
   hostClutch,
   isFedByHand,
-  isStillNestling,
   longPast,
   openClutch,
   rearedElsewhere,

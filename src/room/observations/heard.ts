@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import { likeliestToHatch } from '../fertility.ts';
+import { isStillNestling, mayBeg } from '../left-behind.ts';
 import {
   begun,
   canHatchBy,
@@ -7,9 +8,7 @@ import {
   hatch,
   hostClutch,
   incubation,
-  isStillNestling,
   longPast,
-  mayBeg,
   openClutch,
 } from '../lives.ts';
 import type { Egg } from '../model.ts';

@@ -1,7 +1,8 @@
 import { livingParents } from '../family.ts';
+import { isLeftBehind, isStillNestling } from '../left-behind.ts';
 import { joined } from '../lists.ts';
-import { hostClutch, isStillNestling, openClutch } from '../lives.ts';
-import type { Clutch } from '../model.ts';
+import { hostClutch, openClutch } from '../lives.ts';
+import type { Clutch, Egg } from '../model.ts';
 import { isInNest, type Scene } from '../scene.ts';
 import { addUnseenEgg } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -13,20 +14,22 @@ export const sitting: Apply<'sitting'> = (scene, by, at) => {
     clutch.sittings = joined(clutch.sittings, { day: scene.day, time: scene.entry.time, by });
 };
 
-/** The clutch that is sat on: pinned, the youngest with eggs in the nest it names, or one nobody saw laid. */
+/**
+ * The clutch that is sat on: pinned, the youngest with eggs in the nest it names, or one nobody saw laid. Nobody sits on eggs
+ * that a brood left behind.
+ */
 function sittingClutch(scene: Scene, off: boolean): Clutch | null {
-  const { pair } = scene;
+  const { pair, day } = scene;
   if (scene.pinned !== null) return scene.pinned;
-  const open = pair.clutches.findLast(
-    (clutch) => isInNest(scene, clutch) && clutch.eggs.some((egg) => egg.fate === null),
-  );
+  const isSatOn = (egg: Egg) => egg.fate === null && !isLeftBehind(egg, day);
+  const open = pair.clutches.findLast((clutch) => isInNest(scene, clutch) && clutch.eggs.some(isSatOn));
   if (open !== undefined || scene.entry.clutch === null) {
     const inUse = [...pair.here.eggs, ...pair.here.young].some(
-      (one) => ('laid' in one || isStillNestling(one, scene.day)) && isInNest(scene, hostClutch(one)),
+      (one) => ('laid' in one ? isSatOn(one) : isStillNestling(one, day)) && isInNest(scene, hostClutch(one)),
     );
     if (open !== undefined || off || inUse) return open ?? null;
   }
   const clutch = openClutch(scene, { counted: false });
-  addUnseenEgg(clutch, scene.day);
+  addUnseenEgg(clutch, day);
   return clutch;
 }

@@ -1,0 +1,25 @@
+import type { Day } from '../days.ts';
+import { fledging, independence, longPast } from './lives.ts';
+import type { Bird, Egg } from './model.ts';
+
+/** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
+const UNWRITTEN = 7;
+
+/** Whether it lies in the nest still, as far as nobody wrote otherwise. */
+export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {
+  if (fledged !== null) return false;
+  return hatched === null || day - hatched.to <= fledging(clutch?.pair.profile ?? null).high + UNWRITTEN;
+}
+
+/** Whether nobody waits for it any more: it has lain for months, or a brood of its clutch has left it behind. */
+export function isLeftBehind(egg: Egg, day: Day): boolean {
+  const flew = ({ fledged, hatched }: Bird) =>
+    fledged !== null ||
+    (hatched !== null && day - hatched.to > fledging(egg.clutch.pair.profile).high + UNWRITTEN);
+  return longPast(egg, day) || egg.clutch.chicks.some(flew);
+}
+
+/** Whether it may be one of those that are heard to beg: nobody begs for long after its kind feeds itself. */
+export function mayBeg({ hatched, clutch }: Bird, day: Day): boolean {
+  return hatched === null || day - hatched.to <= independence(clutch?.pair.profile ?? null).high + UNWRITTEN;
+}

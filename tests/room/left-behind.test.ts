@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { due } from '../situations/morning.ts';
+import { clutchIn, fates, pairIn, waxbills } from './facts.ts';
+import { at, clutches } from './waxbill-log.ts';
+
+// Lavender waxbills leave the nest at 21 days at the latest, and feed themselves at 40 (species profile).
+describe('a chick of which nobody wrote that it left the nest or died', () => {
+  const brood =
+    'date: 2026-01-05, laid: 3, sitting\ndate: 2026-01-18, hatched: 3\ndate: 2026-02-06, fledged: [c1, c2]';
+
+  it('lies in it for a week longer than its kind does: who sits by then broods', () => {
+    // Hatched on the 18th at the latest: 21 days and a week are over on 15 February.
+    expect(clutches(`${brood}\ndate: 2026-02-15, sitting: hen`)).toHaveLength(1);
+    expect(clutches(`${brood}\ndate: 2026-02-16, sitting: hen`)).toHaveLength(2);
+  });
+
+  it('does not hide the next brood: what sits on eggs and begs is of that', () => {
+    const next = `${brood}\ndate: 2026-03-14, sitting: hen`;
+    expect(clutches(next, '2026-03-27')).toEqual(['1: 3 eggs, 3 chicks', '2: 1+ eggs, 0+ chicks']);
+    expect(due({ P: waxbills(next) }, '2026-03-26')).toEqual(
+      expect.arrayContaining(['LW-1 hatch', 'LW-1 live-food']),
+    );
+    expect(clutches(`${next}\ndate: 2026-03-27, heard`)).toEqual([
+      '1: 3 eggs, 3 chicks',
+      '2: 1+ eggs, 1+ chicks',
+    ]);
+    expect(clutches(`${brood}\ndate: 2026-03-27, heard`)).toEqual([
+      '1: 3 eggs, 3 chicks',
+      '2: 1+ eggs, 1+ chicks',
+    ]);
+  });
+
+  it('begs with those that flew until its kind feeds itself, and a week', () => {
+    // Hatched on the 18th at the latest: 40 days and a week are over on 6 March.
+    expect(clutches(`${brood}\ndate: 2026-03-06, heard`)).toHaveLength(1);
+    expect(clutches(`${brood}\ndate: 2026-03-07, heard`)).toHaveLength(2);
+  });
+
+  it('is none of those that fly by count from the next brood, but is by its name', () => {
+    const next = `${brood}\ndate: 2026-03-01, laid: 3, sitting\ndate: 2026-03-14, hatched: 3`;
+    const flown = (who: string) =>
+      pairIn(at(`${next}\ndate: 2026-04-03, fledged: ${who}`), 'LW-1').clutches.map(({ chicks }) =>
+        chicks.map(({ fledged }) => (fledged === null ? '-' : 'f')).join(''),
+      );
+    expect(flown('2')).toEqual(['ff-', 'ff-']);
+    expect(flown('1/c3')).toEqual(['fff', '---']);
+  });
+});
+
+describe('an egg that a brood left behind', () => {
+  // Lavender waxbills sit 13 days at the longest (species profile).
+  const brood =
+    'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-18, hatched: 3\ndate: 2026-02-06, fledged: 3';
+
+  it('is not what the hen sits on later: the next brood is awaited', () => {
+    const next = `${brood}\ndate: 2026-02-20, sitting: hen`;
+    expect(clutches(next, '2026-03-03')).toEqual(['1: 4 eggs, 3 chicks', '2: 1+ eggs, 0+ chicks']);
+    expect(due({ P: waxbills(next) }, '2026-03-03')).toEqual(
+      expect.arrayContaining(['LW-1 hatch', 'LW-1 live-food']),
+    );
+  });
+
+  it('is none of those that hatch or are lost by number in the next brood, but is by its name', () => {
+    const next = `${brood}\ndate: 2026-02-14, laid: 3, sitting`;
+    const ends = (more: string) => fates(clutchIn(at(`${next}\n${more}`), 'LW-1/1')).at(-1);
+    expect(ends('date: 2026-02-27, hatched: 3')).toBe('e4 open');
+    expect(ends('date: 2026-02-20, lost: {broken: 1}')).toBe('e4 open');
+    expect(ends('date: 2026-02-20, lost: {clear: 1/e4}')).toBe('e4 lost (clear)');
+  });
+
+  it('is sat on while the chicks are in the nest, and where they died before they could fly', () => {
+    expect(clutches(`${brood.split('\ndate: 2026-02-06')[0]}\ndate: 2026-01-30, sitting: hen`)).toHaveLength(
+      1,
+    );
+    const dead =
+      'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-18, hatched: 1\ndate: 2026-01-20, died: 1';
+    expect(clutches(`${dead}\ndate: 2026-01-22, sitting: hen`)).toHaveLength(1);
+  });
+
+  it('where none hatched is sat on for a month and more: it is waited for, and may be clear', () => {
+    const laid = 'date: 2026-01-05, laid: 1\ndate: 2026-01-08, laid: 3, sitting';
+    // Twice the longest sitting and a fortnight: 40 days from the 8th.
+    expect(clutches(`${laid}\ndate: 2026-02-17, sitting: hen`)).toHaveLength(1);
+    expect(clutches(`${laid}\ndate: 2026-02-18, sitting: hen`)).toHaveLength(2);
+  });
+});
