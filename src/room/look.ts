@@ -5,6 +5,7 @@ import type { ObservationKey, ObservationValue } from '../journal/observations/i
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
+import { isLeftBehind } from './left-behind.ts';
 import { joined } from './lists.ts';
 import {
   canHatchBy,
@@ -174,10 +175,12 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   const known = young.filter(({ fledged }) => fledged === null).length;
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, nestlingsOfMorning(scene), young)) return;
+  const isRipe = (egg: Egg) =>
+    egg.fate === null && canHatchBy(egg, scene.day) && !isLeftBehind(egg, scene.day);
   const clutch =
     scene.pinned ??
     (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
-    youngestMeant(scene, ({ chicks }) => chicks.length > 0);
+    youngestMeant(scene, ({ chicks, eggs }) => chicks.length > 0 || (more > 0 && eggs.some(isRipe)));
   if (more > 0) {
     if (hatchMore(scene, seen.at, clutch, more) < more) mismatch(scene, clutch, 'chicks', known, seen);
   } else if (!tolerates(seen, more)) {

@@ -171,6 +171,17 @@ describe('a look that counts', () => {
     ]);
   });
 
+  it('and finds chicks of a second brood of which nobody saw an egg: they are all of that, and none of the first', () => {
+    const first = `${five}\ndate: 2026-03-18, hatched: 4\ndate: 2026-04-06, fledged: 4, lost: {clear: e5}`;
+    const second = `${first}\ndate: 2026-04-20, sitting: hen\ndate: 2026-05-03, checked: {chicks: 3}`;
+    expect(clutches(second)).toEqual(['1: 5 eggs, 4 chicks', '2: 3+ eggs, 3+ chicks']);
+    expect(codes(at(second))).toEqual([]);
+    // Of eggs that were counted no more can have hatched.
+    const counted = `${first}\ndate: 2026-04-20, laid: 4, sitting\ndate: 2026-05-03, checked: {chicks: 5}`;
+    expect(clutches(counted)).toEqual(['1: 5 eggs, 4 chicks', '2: 4 eggs, 4 chicks']);
+    expect(clutchIn(at(counted), 'LW-1/2').mismatches).toHaveLength(1);
+  });
+
   it('and finds more chicks than eggs that can have hatched: it does not agree', () => {
     expect(differs(`${brood}\ndate: 2026-03-22, checked: {chicks: 6}`)).toEqual(['chicks: 3 known, 6 seen']);
     expect(clutches(`${brood}\ndate: 2026-03-22, checked: {chicks: 6}`)).toEqual(['1: 5 eggs, 5 chicks']);
