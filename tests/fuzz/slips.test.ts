@@ -40,3 +40,9 @@ test('a line before the first key is not taken along by it, nor lost', () => {
     expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text }], day('2026-04-01'))).toEqual([]);
   }
 });
+
+test('a line whose quote is closed nowhere is named itself, not one below it', () => {
+  const text =
+    'pair: LW-1\nlog:\n  - {date: 2026-03-02, laid: "1}\n  -ate: 2026-03-03, laid: 1}\n1}\n  - {date: 2026-03-03, laid: 1}\n';
+  expect(brokenByReading([{ path: 'pairs/lw-1.yaml', text }], day('2026-04-01'))).toEqual([]);
+});

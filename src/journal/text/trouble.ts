@@ -64,7 +64,15 @@ export function troubleOf(error: YamlError, text: string): Trouble {
   const rule = rules.find(([code, message]) => code === error.code && message.test(error.message));
   const tab = TAB_INDENT.exec(text);
   if (tab !== null) return { why: 'tab', offset: tab.index + tab[0].length - 1 };
-  return { why: rule?.[2] ?? 'other', offset: error.pos[0] };
+  const why = rule?.[2] ?? 'other';
+  return { why, offset: why === 'quote-open' ? openedAt(error, text) : error.pos[0] };
+}
+
+/** Where a quote stands that was never closed, maybe lines before the place where its end is missed. */
+function openedAt({ message, pos }: YamlError, text: string): number {
+  const quote = message.includes('"') ? '"' : "'";
+  const opened = text.lastIndexOf(quote);
+  return opened < 0 ? pos[0] : opened;
 }
 
 /** Why a stretch that is some YAML is still no entry. */

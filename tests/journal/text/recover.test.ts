@@ -128,7 +128,7 @@ describe('a journal that is no YAML as a whole', () => {
     const { journal, found, entries } = read(
       'pair: LW-1\nspecies: "lavender\nhen: LW-2\nlog:\n  - {date: 2026-02-01, paired}\n',
     );
-    expect(found).toEqual(['2:18 unreadable-lines']);
+    expect(found).toEqual(['2:10 unreadable-lines']);
     expect(journal).toMatchObject({ pair: { text: 'LW-1' }, species: null, hen: [{ text: 'LW-2' }] });
     expect(entries).toHaveLength(1);
   });

@@ -22,3 +22,10 @@ it('blames a tab in the margin before anything else', () => {
 it('does not know everything', () => {
   expect(troubleOf(error('IMPOSSIBLE', 'This should not happen'), 'x')).toEqual({ why: 'other', offset: 4 });
 });
+
+it('shows a quote that is never closed where it was opened, not where its end is missed', () => {
+  const missing = (quote: string) => error('MISSING_CHAR', `Missing closing ${quote}quote`);
+  expect(troubleOf(missing('"'), 'laid: "1}\n1}')).toEqual({ why: 'quote-open', offset: 6 });
+  expect(troubleOf(missing("'"), "note: 'the hen}")).toEqual({ why: 'quote-open', offset: 6 });
+  expect(troubleOf(missing('"'), 'note: "done", more: "two')).toEqual({ why: 'quote-open', offset: 20 });
+});
