@@ -13,10 +13,7 @@ export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): b
 
 /** Whether nobody waits for it any more: it has lain for months, or a brood of its clutch has left it behind. */
 export function isLeftBehind(egg: Egg, day: Day): boolean {
-  const flew = ({ fledged, hatched }: Bird) =>
-    fledged !== null ||
-    (hatched !== null && day - hatched.to > fledging(egg.clutch.pair.profile).high + UNWRITTEN);
-  return longPast(egg, day) || egg.clutch.chicks.some(flew);
+  return longPast(egg, day) || egg.clutch.chicks.some((chick) => !isStillNestling(chick, day));
 }
 
 /** Whether it may be one of those that are heard to beg: nobody begs for long after its kind feeds itself. */

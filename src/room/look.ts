@@ -191,7 +191,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
 /** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
 export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number, own = false): number {
   const eggs = inNest(scene, scene.pair.here.eggs)
-    .filter((egg) => canHatchBy(egg, scene.day) && !longPast(egg, scene.day))
+    .filter((egg) => canHatchBy(egg, scene.day) && !isLeftBehind(egg, scene.day))
     .filter((egg) => !own || egg.clutch === clutch)
     .sort(likeliestToHatch(scene.since));
   const age = ageWhenFound(scene);

@@ -68,6 +68,20 @@ describe('an egg that a brood left behind', () => {
     expect(ends('date: 2026-02-20, lost: {clear: 1/e4}')).toBe('e4 lost (clear)');
   });
 
+  it('is no chick of a brood whose eggs nobody saw, however many are counted, found or heard there', () => {
+    const next = `${brood}\ndate: 2026-02-10, sitting: hen`;
+    // Laid by 5 January, it has lain for less than the 40 days after which nobody means any egg.
+    for (const found of [
+      'hatched: 3',
+      'checked: {chicks: 3}',
+      'heard\ndate: 2026-02-14, checked: {chicks: 3}',
+    ]) {
+      const log = `${next}\ndate: 2026-02-14, ${found}`;
+      expect(fates(clutchIn(at(log), 'LW-1/1')).at(-1), found).toBe('e4 open');
+      expect(clutchIn(at(log), 'LW-1/2').chicks, found).toHaveLength(3);
+    }
+  });
+
   it('is sat on while the chicks are in the nest, and where they died before they could fly', () => {
     expect(clutches(`${brood.split('\ndate: 2026-02-06')[0]}\ndate: 2026-01-30, sitting: hen`)).toHaveLength(
       1,

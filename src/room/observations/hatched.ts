@@ -3,6 +3,7 @@ import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, isUncounted } from '../choose.ts';
 import { daysToHatch, hatchRank, lampSays } from '../fertility.ts';
+import { isLeftBehind } from '../left-behind.ts';
 import { likeLast } from '../lists.ts';
 import {
   begun,
@@ -11,7 +12,6 @@ import {
   hasClutchInCourse,
   hatch,
   hostClutch,
-  longPast,
   nestOf,
   openClutch,
   whyNotOpen,
@@ -38,7 +38,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   const unseen = unseenEggs(scene, scene.day);
   const eggs = chooseEggs(scene, left, {
     did: 'hatched',
-    among: reach.filter((egg) => !longPast(egg, scene.day)),
+    among: reach.filter((egg) => !isLeftBehind(egg, scene.day)),
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: (egg) => hatchRank(egg, scene.since),
     // Whoever hatches in the nest has to be fed there, and nobody but the journal tells it.

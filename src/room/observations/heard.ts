@@ -1,16 +1,7 @@
 import type { Day } from '../../days.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import { isStillNestling, mayBeg } from '../left-behind.ts';
-import {
-  begun,
-  canHatchBy,
-  hasClutchInCourse,
-  hatch,
-  hostClutch,
-  incubation,
-  longPast,
-  openClutch,
-} from '../lives.ts';
+import { isLeftBehind, isStillNestling, mayBeg } from '../left-behind.ts';
+import { begun, canHatchBy, hasClutchInCourse, hatch, hostClutch, incubation, openClutch } from '../lives.ts';
 import type { Egg } from '../model.ts';
 import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound } from '../unseen.ts';
@@ -28,7 +19,7 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
   );
   if (begging.some((young) => isStillNestling(young, day))) return;
   if (meansNone(scene) && hasClutchInCourse(clutchesThere(scene), day)) return;
-  const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !longPast(egg, day));
+  const eggs = [...pair.here.eggs].filter((egg) => means(scene, hostClutch(egg)) && !isLeftBehind(egg, day));
   const ripe = eggs.filter((egg) => (begging.length > 0 ? isDue(egg, day) : canHatchBy(egg, day)));
   const age = ageWhenFound(scene);
   ripe.sort(likeliestToHatch({ from: day - age, to: day }));
