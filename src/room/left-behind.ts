@@ -5,6 +5,9 @@ import type { Bird, Egg } from './model.ts';
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
 const UNWRITTEN = 7;
 
+/** Days in which the eggs of a clutch hatch, and more. */
+const HATCHING = 7;
+
 /** Whether it lies in the nest still, as far as nobody wrote otherwise. */
 export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {
   if (fledged !== null) return false;
@@ -13,7 +16,10 @@ export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): b
 
 /** Whether nobody waits for it any more: it has lain for months, or a brood of its clutch has left it behind. */
 export function isLeftBehind(egg: Egg, day: Day): boolean {
-  return longPast(egg, day) || egg.clutch.chicks.some((chick) => !isStillNestling(chick, day));
+  // Whoever is out of the nest within days of hatching fell out of it or walks off, and leaves nobody behind yet.
+  const flew = (chick: Bird) =>
+    !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > HATCHING);
+  return longPast(egg, day) || egg.clutch.chicks.some(flew);
 }
 
 /** Whether it may be one of those that are heard to beg: nobody begs for long after its kind feeds itself. */

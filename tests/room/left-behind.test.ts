@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { due } from '../situations/morning.ts';
-import { clutchIn, fates, pairIn, waxbills } from './facts.ts';
+import { clutchIn, codes, fates, pairIn, waxbills } from './facts.ts';
 import { at, clutches } from './waxbill-log.ts';
 
 // Lavender waxbills leave the nest at 21 days at the latest, and feed themselves at 40 (species profile).
@@ -80,6 +80,14 @@ describe('an egg that a brood left behind', () => {
       expect(fates(clutchIn(at(log), 'LW-1/1')).at(-1), found).toBe('e4 open');
       expect(clutchIn(at(log), 'LW-1/2').chicks, found).toHaveLength(3);
     }
+  });
+
+  it('is none while the brood hatches, though the first of it is out of the nest already', () => {
+    // Quail chicks walk off as they hatch; one of a nest may fall out of it.
+    const out = 'date: 2026-01-18, hatched: 1\ndate: 2026-01-19, fledged: c1\ndate: 2026-01-20, hatched: 2';
+    const log = `date: 2026-01-05, laid: 4, sitting\n${out}`;
+    expect(clutches(log, '2026-01-20')).toEqual(['1: 4 eggs, 3 chicks']);
+    expect(codes(at(log, '2026-01-20'))).toEqual([]);
   });
 
   it('is sat on while the chicks are in the nest, and where they died before they could fly', () => {
