@@ -13,8 +13,20 @@ export function growsBy(clutch: Clutch, count: number, day: Day): boolean {
   return takesEggs(clutch, asUsual ? day - (count - 1) * layingInterval(profile) : day);
 }
 
-/** Adds the new eggs of one look, each with the days on which it can have been laid. */
+/** The egg on which a hen was seen sitting, of a clutch of which nobody has seen an egg; null where somebody has. */
+export function eggNobodySaw({ counted, eggs }: Clutch): Egg | null {
+  const [first] = eggs;
+  if (counted || first === undefined || eggs.length > 1) return null;
+  const { assumed, fate, lamp, places } = first;
+  return assumed && fate === null && lamp.length === 0 && places.length === 1 ? first : null;
+}
+
+/**
+ * Adds the new eggs of one look, each with the days on which it can have been laid. The one on which the hen was seen sitting
+ * is among those that are found first.
+ */
 export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = false): Egg[] {
+  const unseen = assumed ? null : eggNobodySaw(clutch);
   const interval = layingInterval(clutch.pair.profile);
   const bound = earliestLaying(scene, clutch, count, interval);
   const last = lastLaying(scene, clutch);
@@ -22,8 +34,16 @@ export function addLaid(scene: Scene, clutch: Clutch, count: number, assumed = f
   if (clutch.counted) noOlder(clutch.eggs, bound, interval);
   return Array.from({ length: count }, (_, i) => {
     const span: Span = { from: Math.min(bound + i * interval, latest(i)), to: latest(i) };
-    return addEgg(clutch, span, assumed);
+    return i === 0 && unseen !== null ? found(unseen, span) : addEgg(clutch, span, assumed);
   });
+}
+
+/** An egg that nobody had seen, found by a look which says when it can have been laid. */
+function found(egg: Egg, { from, to: latest }: Span): Egg {
+  const to = Math.min(egg.laid.to, latest);
+  egg.laid = { from: Math.min(Math.max(egg.laid.from, from), to), to };
+  egg.assumed = false;
+  return egg;
 }
 
 /**

@@ -30,6 +30,39 @@ describe('a pair seen sitting', () => {
     expect(clutches(`${over}\ndate: 2026-03-25, sitting: off`)).toEqual(['1: 1 eggs, 0 chicks']);
   });
 
+  it('sits on an egg that is among those found under it, and no other beside them', () => {
+    const sat = 'date: 2026-03-05, sitting';
+    const found = (log: string) => [clutches(`${sat}\n${log}`), at(`${sat}\n${log}`).findings.length];
+    expect(found('date: 2026-03-07, laid: 5')).toEqual([['1: 5 eggs, 0 chicks'], 0]);
+    expect(found('date: 2026-03-07, laid: 1')).toEqual([['1: 1 eggs, 0 chicks'], 0]);
+    expect(found('date: 2026-03-07, laid: 3+')).toEqual([['1: 3+ eggs, 0+ chicks'], 0]);
+    expect(found('date: 2026-03-07, laid: [e1, e2, e3]')).toEqual([['1: 3 eggs, 0 chicks'], 0]);
+    expect(found('date: 2026-03-07, laid: e2')).toEqual([['1: 2 eggs, 0 chicks'], 0]);
+    // Found when the first of them may be about to hatch: still those she was seen on.
+    expect(found('date: 2026-03-15, laid: 5')).toEqual([['1: 5 eggs, 0 chicks'], 0]);
+    // What comes after the first look is new.
+    expect(found('date: 2026-03-07, laid: 2\ndate: 2026-03-08, laid: 1')).toEqual([
+      ['1: 3 eggs, 0 chicks'],
+      0,
+    ]);
+    // Held to the lamp, it was seen before.
+    expect(found('date: 2026-03-08, candled: {fertile: e1}\ndate: 2026-03-09, laid: 2')).toEqual([
+      ['1: 3+ eggs, 0+ chicks'],
+      0,
+    ]);
+  });
+
+  it('laid what is found under her in the days before: she sat on the first of them', () => {
+    const { eggs } =
+      pairIn(at('date: 2026-03-05, sitting\ndate: 2026-03-07, laid: 4'), 'LW-1').clutches[0] ?? {};
+    expect(eggs?.map(({ laid }) => days(laid))).toEqual([
+      '02-20…03-04',
+      '02-20…03-05',
+      '02-21…03-06',
+      '02-22…03-07',
+    ]);
+  });
+
   it('broods while there are nestlings; when all are out it sits again', () => {
     const brood = 'date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: e1';
     expect(clutches(`${brood}\ndate: 2026-03-20, sitting`)).toEqual(['1: 1 eggs, 1 chicks']);

@@ -1,7 +1,8 @@
 import type { Day } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
+import type { Ref } from '../../journal/grammar/who.ts';
 import { livingParents } from '../family.ts';
-import { addLaid, growsBy } from '../laying.ts';
+import { addLaid, eggNobodySaw, growsBy } from '../laying.ts';
 import { incubation, openClutch } from '../lives.ts';
 import type { Clutch } from '../model.ts';
 import { clutchesThere, report, type Scene } from '../scene.ts';
@@ -11,15 +12,24 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
   livingParents(scene, 'hen', { at, did: 'laid' });
   if (who.kind === 'all') return report(scene, who.at, 'laid-all');
   const clutch = layingClutch(scene, at, who.kind === 'count' ? who.count : who.refs.length);
-  if (who.kind === 'count') {
-    if (who.exact !== 'exactly') clutch.counted = false;
-    scene.about.push({ at: who.at, who: addLaid(scene, clutch, who.count) });
-    return;
-  }
-  // Eggs by ref come in together, as those of a count do: each with its own lay date.
-  let fresh = 0;
-  for (const ref of who.refs) {
-    const next = (clutch.eggs.at(-1)?.number ?? 0) + fresh + 1;
+  const isFirstSeen = eggNobodySaw(clutch) !== null;
+  const isExact = who.kind === 'refs' || who.exact === 'exactly';
+  if (!isExact) clutch.counted = false;
+  const count = who.kind === 'count' ? who.count : namedNew(scene, clutch, who.refs);
+  scene.about.push({ at: who.at, who: addLaid(scene, clutch, count) });
+  if (isFirstSeen && isExact && count > 0) clutch.counted = clutch.chicksCounted = true;
+};
+
+/**
+ * How many eggs are new where they are named by their numbers. They come in together, as those of a count do: each with its
+ * own lay date. Whoever finds e2 under a hen that was seen sitting saw e1 as well.
+ */
+function namedNew(scene: Scene, clutch: Clutch, refs: readonly Ref[]): number {
+  const isFirstSeen = eggNobodySaw(clutch) !== null;
+  const known = isFirstSeen ? 0 : (clutch.eggs.at(-1)?.number ?? 0);
+  let fresh = isFirstSeen && refs.every((ref) => ref.form === 'egg' && ref.number > 1) ? 1 : 0;
+  for (const ref of refs) {
+    const next = known + fresh + 1;
     if (ref.form !== 'egg') {
       report(scene, ref.at, 'not-an-egg', { who: ref.text, instead: '' });
     } else if (ref.number < next) {
@@ -29,8 +39,8 @@ export const laid: Apply<'laid'> = (scene, who, at) => {
       fresh += 1;
     }
   }
-  scene.about.push({ at: who.at, who: addLaid(scene, clutch, fresh) });
-};
+  return fresh;
+}
 
 /** The clutch that new eggs belong to: the pinned one, the one still being laid, or a new one. */
 function layingClutch(scene: Scene, at: Place, count: number): Clutch {
@@ -40,6 +50,7 @@ function layingClutch(scene: Scene, at: Place, count: number): Clutch {
   const open = there.findLast((clutch) => growsBy(clutch, count, scene.day));
   if (open !== undefined) return open;
   const unhatched = there.findLast((clutch) => isWaitedFor(clutch, scene.day));
+  if (unhatched !== undefined && eggNobodySaw(unhatched) !== null) return unhatched;
   const fresh = openClutch(scene, { counted: true });
   if (unhatched !== undefined) {
     const [taken, others] = [`a new one, clutch ${fresh.number}`, `clutch ${unhatched.number}`];
