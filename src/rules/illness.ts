@@ -58,7 +58,7 @@ export interface Illness {
 }
 
 /** An unwell bird is reckoned well again when nothing was written of it for so many days. */
-const UNWELL_FOR = 14;
+export const UNWELL_FOR = 14;
 
 /**
  * Each time in which a bird was unwell, oldest first. `well again` ends one; where one look of a day says so and another

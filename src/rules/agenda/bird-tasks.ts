@@ -5,6 +5,7 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird, Pair } from '../../room/model.ts';
 import { count } from '../../words.ts';
 import { restOf } from '../hen-year.ts';
+import { UNWELL_FOR } from '../illness.ts';
 import { profileOf } from '../profile-of.ts';
 import { fewNames, type Quarantine, quarantineOf } from '../quarantine.ts';
 import { breedsFrom, statusOf } from '../stock/life.ts';
@@ -35,7 +36,7 @@ export const birdTaskWords = {
     say: 'let out of quarantine',
     when: 'arrival, return, or the day on which another bird joined or died in its housing + the days of quarantine … + 2 d',
     doneBy: '`released`',
-    over: 'the bird left; 60 d later. It waits while the bird, or one that shared its housing, is unwell, until `well again` or 14 d without a word of it, also of treatment',
+    over: `the bird left; ${GIVEN_UP} d later. It waits while the bird, or one that shared its housing, is unwell, until \`well again\` or ${UNWELL_FOR} d without a word of it, also of treatment`,
     explain:
       'New and returned birds stay apart for thirty days at least (common practice), longer when a vet says so, and the days begin anew when another bird joins them. It waits while the bird or one that shares its housing is unwell, also where the ill one was taken out since: what one has, the others may carry. When a bird dies there, or was taken out ill and dies, the days begin anew with its death for all that were with it. Ask an avian vet what it died of before anybody is let out; when the vet lets them out sooner, write `released`.',
   },
@@ -62,7 +63,7 @@ export const birdTaskWords = {
     say: 'let the hen rest: no further nest',
     when: 'the first fledging of the last clutch that a year allows her, with no end',
     doneBy: '`parted`, or `nest: removed`',
-    over: '60 d later',
+    over: `${GIVEN_UP} d later`,
     explain:
       'Every clutch costs a hen calcium and flesh. Once she has had as many in a year as the room’s limit (else the species’) allows, take the nest out when the young have left it, or part the pair.',
   },

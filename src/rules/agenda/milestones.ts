@@ -238,7 +238,7 @@ export const milestones = [
     task: 'unhatched',
     when: 'no chick: hatch window + 2 … 4 d; with chicks: when the nest comes down, or they died or went elsewhere',
     doneBy: 'every egg has a fate',
-    over: '60 d later',
+    over: `${GIVEN_UP} d later`,
     say: 'find out what became of the eggs',
     explain:
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
@@ -321,7 +321,7 @@ export const milestones = [
     task: 'nest-down',
     when: 'the morning after the third night in a row with all young out … + 3 d; without three such looks, once the nights of roosting back are over',
     doneBy: '`nest: removed` or `nest: cleaned`',
-    over: 'anything is in that nest, they build in it again, or the next clutch is laid; 60 d later',
+    over: `anything is in that nest, they build in it again, or the next clutch is laid; ${GIVEN_UP} d later`,
     say: 'take the nest out or clean it',
     explain:
       'When for three nights in a row no fledgling slept in it, the old nest can come out. Where nobody looked on three nights it is asked about once the nights are over in which young of the species come back, or three nights after the last on which one of them was seen in it. Before a second clutch, never with eggs or young in it.',
@@ -336,7 +336,7 @@ export const milestones = [
     task: 'watch-restart',
     when: 'first fledging + the profile’s restart days, with no end',
     doneBy: '`parted`, or the next clutch is laid',
-    over: 'no young depend any more, they or one of the two live elsewhere, or one is dead or gone; 60 d after the last of them must feed itself',
+    over: `no young depend any more, they or one of the two live elsewhere, or one is dead or gone; ${GIVEN_UP} d after the last of them must feed itself`,
     say: 'watch whether a parent drives',
     explain:
       'A parent that wants the next nest may drive its mate or pluck and chase the last young. Stay near from now on; part the pair only once you saw who feeds the young.',
@@ -367,7 +367,7 @@ export const milestones = [
     task: 'independent',
     when: 'the eldest + the profile’s lowest … the youngest + its highest age of independence',
     doneBy: '`independent`',
-    over: '60 d later',
+    over: `${GIVEN_UP} d later`,
     say: 'see whether the young feed themselves',
     explain:
       'Independent is a young bird that cracks seed and has not begged for a week. Counted to the last day of the profile for the youngest: do not part young from their parents before.',

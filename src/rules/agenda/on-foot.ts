@@ -9,7 +9,7 @@ const FIRST_DAYS = 3;
 export const onFootTasks = [
   {
     task: 'chicks-on-foot',
-    when: 'the day before the hatch window … 3 d after the first hatching; only for chicks that walk off at once',
+    when: `the day before the hatch window … ${FIRST_DAYS} d after the first hatching; only for chicks that walk off at once`,
     doneBy: 'nothing: it is for knowing',
     over: 'after its days',
     say: 'tiny food and shallow water on the floor',

@@ -23,8 +23,8 @@ export const boundBefore: Warning<BoundBefore> = {
   kind: 'bound-before',
   levels: ['watch'],
   health: true,
-  when: 'a hen that strained or was egg bound in the last 180 d is offered a nest or a mate, or lays again',
-  over: '14 d after the nest, the mate or the last egg',
+  when: `a hen that strained or was egg bound in the last ${SEASON} d is offered a nest or a mate, or lays again`,
+  over: `${SHOWN} d after the nest, the mate or the last egg`,
   explain:
     'A hen that could not pass an egg once is likely to fail again, and the next time she may not be found in time. Keepers let her miss the rest of the season, without a nest and often without the cock, and ask an avian vet before she lays again (common practice). Calcium, light, warmth and room to fly come before the next egg, not with it.',
   find: (view) => view.room.pairs.flatMap((pair) => again(view, pair) ?? []),

@@ -47,7 +47,7 @@ export const chasing: Warning<Chasing> = {
   levels: ['act', 'watch'],
   health: true,
   when: '`chasing` that is hard or fierce, or of no given level where there are eggs or dependent young',
-  over: 'the pair is parted, or one of them moved or dead; after a chase of the young, none of them lives with the pair any more; 3 d after the last chase. Act where it is fierce, or hard with dependent young',
+  over: `the pair is parted, or one of them moved or dead; after a chase of the young, none of them lives with the pair any more; ${SHOWN} d after the last chase. Act where it is fierce, or hard with dependent young`,
   explain:
     'A parent that wants the next nest may drive its mate until she cannot rest or feed, and pluck and chase the last young. Cover, a second feeding place and more room help at first; a bird that is hunted to the floor or bleeds is parted at once, whoever feeds, and the injury shown to an avian vet; then somebody else must feed the young within hours. While nobody is hurt and young still depend, see first who feeds them: do not take the cock before you saw who feeds.',
   find: (view) => view.room.pairs.flatMap((pair) => chasingIn(view, pair) ?? []),

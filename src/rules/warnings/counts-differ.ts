@@ -17,7 +17,7 @@ export const countsDiffer: Warning<CountsDiffer> = {
   levels: ['watch', 'note'],
   health: false,
   when: 'a look counted other eggs or chicks than the journal knows of',
-  over: 'a later look, or a line that says what became of the rest, agrees, or nobody is left to be counted; 10 d after the look. Watch where chicks are missing, or more were seen than can be',
+  over: `a later look, or a line that says what became of the rest, agrees, or nobody is left to be counted; ${SHOWN} d after the look. Watch where chicks are missing, or more were seen than can be`,
   explain:
     'Counts disagree when something happened that nobody wrote (an egg thrown out, a chick that died and was carried off), when one look missed one under the hen, or when two helpers wrote of two nests. nestlog keeps what it knew: it does not guess which egg is gone. Look on the floor below the nest for a chick, then count again, or write what became of it with `lost` or `died`.',
   find: (view) =>

@@ -28,7 +28,7 @@ export const deserted: Warning<Deserted> = {
   levels: ['watch'],
   health: true,
   when: '`sitting: off` at two looks in a row, on two days or at least two hours apart, once sitting has begun',
-  over: 'seen sitting, a chick, or no egg left that may hatch; 4 d after the last look',
+  over: `seen sitting, a chick, or no egg left that may hatch; ${SHOWN} d after the last look`,
   explain:
     'Eggs found cold once are not deserted: light sitters leave them for a day or two and sit again (lavender and orange-cheeked waxbills are known for it). So two looks some hours apart, one of them at dusk (common practice), before anybody calls it so. Cooling slows an embryo and does not at once kill it (Olson, Vleck & Vleck 2006), so even then the eggs are worth a foster pair or an incubator. A bird that leaves its eggs may be ill itself: see it on its perch, and ask an avian vet if it is not well.',
   find: (view) => view.broods.flatMap((brood) => desertedIn(view, brood) ?? []),

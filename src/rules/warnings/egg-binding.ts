@@ -24,7 +24,7 @@ export const eggBinding: Warning<Binding> = {
   levels: ['act'],
   health: true,
   when: '`unwell` says of a hen that she strains, or, about the time of laying, that she is fluffed, on the floor or cannot perch',
-  over: 'she laid, was `treated`, is `well again`, or died; after 3 d it is an unwell bird',
+  over: `she laid, was \`treated\`, is \`well again\`, or died; after ${SHOWN} d it is an unwell bird`,
   explain:
     'A hen that cannot pass her egg dies of it quickly, a small one within a day or two. First eggs, very young and old hens, many eggs, cold and little calcium go before it (veterinary and keepers’ pages). It is an emergency for an avian vet. Keep her warm and quiet on the way there; do not press, and do not break the egg. Calcium on offer all the year and a limit to the clutches of a season are what prevents it.',
   find: (view) =>

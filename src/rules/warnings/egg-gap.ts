@@ -30,7 +30,7 @@ export const eggGap: Warning<Gap> = {
   levels: ['watch', 'note'],
   health: true,
   when: 'looks on both days, the next egg did not come, the clutch is below its usual size and nobody sits; a note where the species often pauses',
-  over: 'an egg, sitting, or every egg ended; 3 d after the day on which the egg was due',
+  over: `an egg, sitting, or every egg ended; ${SHOWN} d after the day on which the egg was due`,
   explain:
     'Small perching birds lay an egg every morning, parrots and doves every other (Woodall 1975; common practice). A missed day in the middle of a clutch may be an egg that was eaten or laid elsewhere, and it may be an egg that does not come. So look at the hen: sleek, flying and eating, she is well; fluffed, straining or on the floor she is an emergency for an avian vet. Canaries pause for one to three days without any harm.',
   find: (view) => view.broods.flatMap((brood) => gapIn(brood, view) ?? []),

@@ -26,7 +26,7 @@ export const eggWeightLoss: Warning<EggWeightLoss> = {
   levels: ['watch'],
   health: true,
   when: 'eggs in an incubator were weighed, and at the rate so far will have lost more or less than 12.5–17.5 % of their fresh mass when they pip, as surely as nine in ten',
-  over: 'the next weighing; 3 d after the last; the day of pipping',
+  over: `the next weighing; ${SHOWN} d after the last; the day of pipping`,
   explain:
     'Eggs of 81 species lost 15 % of their fresh mass, with a standard deviation of 2.5 (Ar & Rahn 1980). An egg that dries too slowly leaves the chick no air to breathe before it pips; one that dries too fast, a chick stuck to its shell. Moister air slows it, drier air hastens it. The loss is carried on in a straight line from the weights, and rises a little towards the end; the range, nine in ten, tells how much the scales and the number of weights can bear out. One egg that loses far more than its fellows may be cracked. Temperature, turning, and how to change the humidity are the incubator maker’s matter, and an avian vet’s where chicks die in the shell.',
   find: ({ day, broods }) => broods.flatMap((brood) => lossesIn(brood, day)),

@@ -23,7 +23,7 @@ export const emptyCrop: Warning<EmptyCrop> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'the last crop check found the crop empty, or thin at two looks in a row',
-  over: 'a later full crop, or seen fed on a later day; 2 d after the look. Watch on the day of hatching, where one look of that day says full, and for a chick that is fed by hand',
+  over: `a later full crop, or seen fed on a later day; ${SHOWN} d after the look. Watch on the day of hatching, where one look of that day says full, and for a chick that is fed by hand`,
   explain:
     'A nestling that is fed has food in its crop from an hour after light until night. Empty by day means that it was not fed, and a small chick does not last another day on that; at first light every crop is empty. A chick just hatched lives its first day on its yolk. Look whether the parents carry food in, whether they have what they rear on, and whether it is warm: a cold chick does not beg. A crop of a chick that is fed by hand is empty when the next meal is due, and has to be once in a day (common practice). A weak one is a matter for an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => emptyIn(brood, day)),

@@ -31,7 +31,7 @@ export const feederAway: Warning<FeederAway> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'a parent was parted, died or left while young still depend on somebody: the one that fed them, or nobody wrote who did',
-  over: 'each of the young was seen fed or with a full crop on a later day, or feeds itself; the parents are together again; 5 d later',
+  over: `each of the young was seen fed or with a full crop on a later day, or feeds itself; the parents are together again; ${SHOWN} d later`,
   explain:
     'Young out of the nest are often fed by one parent only, mostly the cock, while the hen builds again. So do not take the cock before you saw who feeds. When a feeder is away, look at each chick’s crop within hours; put the family together again if the parent that was left neglects or chases some of the young, but never one back that was taken away because it chased hard (common practice). Which parent feeds whom is written with `feeding`. A weak chick is a matter for an avian vet.',
   find: (view) => view.broods.flatMap((brood) => awayFrom(view, brood) ?? []),

@@ -26,7 +26,7 @@ export const fledgedEarly: Warning<FledgedEarly> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'a chick left the nest more than a day before the youngest usual age. Not said of chicks that were heard or found in the nest where they can have been old enough',
-  over: '`back`, its usual age, or its end; 5 d after it left the nest. Act on its first two days, unless it was seen fed or can have been old enough',
+  over: `\`back\`, its usual age, or its end; ${SHOWN} d after it left the nest. Act on its first two days, unless it was seen fed or can have been old enough`,
   explain:
     'A chick that leaves too early can neither keep warm nor get off the floor, and its parents may not find it. Usually it was frightened out, by a look into the nest or a fright at night. Put back at dusk, and covered with a hand until it is quiet, it often stays (common practice). A young bird of the usual age that is chased back into the nest comes to harm: so nothing is said where nobody wrote `hatched` and the chicks can have been old enough, and where `hatched` came days after the last look, only to watch. One that is cold and limp is a matter for warmth and an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => earlyIn(brood, day) ?? []),

@@ -17,7 +17,7 @@ export const liveFoodAhead: Warning<LiveFoodAhead> = {
   levels: ['note'],
   health: false,
   when: 'a pair was just put together whose species rears on live food',
-  over: 'live food is offered, or eggs are laid; 14 d after they were put together',
+  over: `live food is offered, or eggs are laid; ${SHOWN} d after they were put together`,
   explain:
     'Some species rear on live food only, others do far better with it (the profile says which). Without a steady supply their chicks are thrown out or starve in the first days. That is too late to begin looking for a source, so it is said when the pair is put together. The task `live-food` comes later, before the hatch.',
   find: (view) => view.room.pairs.flatMap((pair) => ahead(view, pair) ?? []),

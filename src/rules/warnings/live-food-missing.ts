@@ -24,7 +24,7 @@ export const liveFoodMissing: Warning<LiveFoodMissing> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'chicks are in the nest, the species rears on live food, and the last `food` names none',
-  over: 'live food is offered, a later look finds every crop full, or no chick is in the nest; 7 d later. Act where the profile says required',
+  over: `live food is offered, a later look finds every crop full, or no chick is in the nest; ${SHOWN} d later. Act where the profile says required`,
   explain:
     'Parents that rear on live food and have none throw their chicks out or let them starve within days. `food` says what is offered from now on, in the pair’s journal or in the room’s; where it stands only in a note, nestlog cannot know it. Chicks that are seen with full crops without it are doing well enough. A weak chick is a matter for an avian vet.',
   find: (view) => view.broods.flatMap((brood) => missingFor(view, brood) ?? []),

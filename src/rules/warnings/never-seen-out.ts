@@ -24,7 +24,7 @@ export const neverSeenOut: Warning<NeverSeenOut> = {
   levels: ['watch'],
   health: true,
   when: 'some of a brood left the nest, and another was never seen out of it nor dead, three days later and past the usual age',
-  over: '`fledged`, `died`, or any line that tells of it or of a look into the nest since; 3 d later',
+  over: `\`fledged\`, \`died\`, or any line that tells of it or of a look into the nest since; ${SHOWN} d later`,
   explain:
     'The last of a brood leaves a day or two behind the others (common practice). One that does not may be weak or lame, or held by a thread round its leg, and its parents feed those that call outside. Or it left with the others and nobody wrote it, or it died and was carried off: then one line tells it, and the season counts it. A weak chick is a matter for an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => leftBehind(brood, day) ?? []),

@@ -25,7 +25,7 @@ export const noProfile: Warning<NoProfile> = {
   levels: ['watch'],
   health: false,
   when: 'eggs or nestlings are of a species for which no incubation or no fledging age is known',
-  over: 'a profile in `species/` says it; the eggs have a fate and the young are out; 7 d after the last day on which the eggs of any small cage bird would hatch, or its young leave the nest',
+  over: `a profile in \`species/\` says it; the eggs have a fate and the young are out; ${SHOWN} d after the last day on which the eggs of any small cage bird would hatch, or its young leave the nest`,
   explain: `Tasks and dates come from the species' profile. Without one no hatching is expected, and the morning looks quiet while chicks may hatch. Eggs of small cage birds hatch after ${daysRange(widest)} of sitting (common practice): the days that are given are those, and live food must be there before the first of them if the species rears on it. Three lines in a file of \`species/\` are enough to be told more closely.`,
   find: ({ day, broods }) => broods.flatMap((brood) => unknownIn(brood, day) ?? []),
   say({ species, eggs, nestlings, hatch }) {

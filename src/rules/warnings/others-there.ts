@@ -10,7 +10,7 @@ export const othersThere: Warning<Found> = {
   levels: ['watch'],
   health: false,
   when: 'a chick died in a nest where young were heard but never counted',
-  over: 'they are heard, seen or seen fed on a later day, or leave the nest; 4 d after the death',
+  over: `they are heard, seen or seen fed on a later day, or leave the nest; ${SHOWN} d after the death`,
   explain:
     'One dead chick does not empty a nest that nobody has counted: most broods are of several. Until somebody knows better they are fed and watched as before. Begging is heard best when a parent comes in; parents that still carry food in have somebody to feed. If nobody is heard and no food is carried in for a day, `died: all` on the day you are sure ends it.',
   find: ({ broods, day }: View) => broods.flatMap((brood) => othersIn(brood, day)),

@@ -22,7 +22,7 @@ export const overLimit: Warning<OverLimit> = {
   levels: ['watch'],
   health: true,
   when: 'a hen with as many clutches in 365 d as the room’s limit (else the profile’s) allows is offered another nest, or lays again',
-  over: 'the nest is removed, the pair parted, or every new egg has an end; 14 d later',
+  over: `the nest is removed, the pair parted, or every new egg has an end; ${SHOWN} d later`,
   explain:
     'Every clutch costs a hen calcium and flesh; too many eggs are among what goes before egg binding. Two or three clutches a year are what most keepers ask for (a zebra finch stud stops after two, Bird Scene 2018; three is common practice); the limit of the room goes before that of the species. Clutches are counted by the hen, whatever pair she laid them in, from their first egg. A hen that is thin or worn is a matter for an avian vet.',
   find: (view) => view.room.pairs.flatMap((pair) => overIn(view, pair) ?? []),

@@ -34,7 +34,7 @@ export const parentLost: Warning<ParentLost> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'the cock or hen died, left, or the hen was taken away, with eggs that may hatch or chicks that still need warmth by night',
-  over: 'no such egg or chick is left there; 7 d later. Watch instead of act once the other parent was seen sitting or feeding since',
+  over: `no such egg or chick is left there; ${SHOWN} d later. Watch instead of act once the other parent was seen sitting or feeding since`,
   explain:
     'Eggs and naked chicks without a parent on them last hours, not days, though cooling alone does not at once kill an egg (Olson, Vleck & Vleck 2006). In many species the one that is left goes on, above all where both sit; so look first, at dusk too. Eggs and young chicks can go to a pair whose own are within two days of them and that has room (common practice). A bird that died for no plain reason concerns the others too: ask an avian vet.',
   find: (view) => view.broods.flatMap((brood) => lostFrom(view, brood) ?? []),

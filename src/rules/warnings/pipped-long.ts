@@ -20,7 +20,7 @@ export const pippedLong: Warning<PippedLong> = {
   levels: ['watch'],
   health: true,
   when: 'an egg was pipped more than a day ago (parrots: two) and no chick came',
-  over: 'hatched, or the egg has an end; 3 d later',
+  over: `hatched, or the egg has an end; ${SHOWN} d later`,
   explain:
     'From the first crack to the chick a small bird needs about a day, a parrot up to two. The chick rests for most of that time and takes in the yolk, so help that comes too early bleeds it. It needs warmth and moist air. One that has stopped and is still alive is a matter for an avian vet or a very experienced hand.',
   find: ({ day, broods }) => broods.flatMap((brood) => pippedIn(brood, day) ?? []),

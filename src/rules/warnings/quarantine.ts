@@ -20,7 +20,7 @@ export const quarantine: Warning<Mixed> = {
   levels: ['watch'],
   health: true,
   when: 'a bird whose quarantine is not over shares its housing, or its pair, with a bird that did not come with it',
-  over: 'apart again, `released`, or the quarantine is over; 7 d later',
+  over: `apart again, \`released\`, or the quarantine is over; ${SHOWN} d later`,
   explain:
     'New and returned birds stay apart for thirty days at least (common practice), because what they carry shows late, and what the room carries may be new to them. When another bird joins, the days begin anew for all of them. An avian vet says whether the time can be shorter or must be longer. Wash hands, and see to the new birds last.',
   find: mixedIn,

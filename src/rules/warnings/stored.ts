@@ -23,10 +23,9 @@ export const stored: Warning<Stored> = {
   kind: 'stored',
   levels: ['watch', 'note'],
   health: false,
-  when: 'an egg has lain in store for 5 d; watch from 7 d',
-  over: '`set`, or the eggs have a fate; after 14 d in store',
-  explain:
-    'An egg in store loses: in poultry a fall in hatching shows after two or three days, quail eggs keep a week or longer in the cool, and no figure for a finch was ever published. So nestlog prints no chance; it says 5 and 7 days, which is common practice. Days in store are counted together when an egg was stored twice. Eggs stored long may also hatch later.',
+  when: `an egg has lain in store for ${NOTE} d; watch from ${WATCH} d`,
+  over: `\`set\`, or the eggs have a fate; after ${STORED_SHOWN} d in store`,
+  explain: `An egg in store loses: in poultry a fall in hatching shows after two or three days, quail eggs keep a week or longer in the cool, and no figure for a finch was ever published. So nestlog prints no chance; it says ${NOTE} and ${WATCH} days, which is common practice. Days in store are counted together when an egg was stored twice. Eggs stored long may also hatch later.`,
   find: ({ day, broods }) => broods.flatMap((brood) => storedIn(brood, day) ?? []),
   say: ({ eggs, one, days, pulled }) => ({
     text: `${opening(eggs)}: ${stretch(days)} in store since ${shortSpan(pulled)}. Every day costs some of ${one ? 'its' : 'their'} chance to hatch${days.high >= WATCH ? '; a week is as long as most keepers wait' : ''}.`,

@@ -22,7 +22,7 @@ export const tooYoung: Warning<TooYoung> = {
   levels: ['watch', 'note'],
   health: true,
   when: 'a bird was put to a mate, or lays, before the least breeding age of the profile',
-  over: 'it is old enough, or parted; 14 d after they were put together, and after a first egg once more. A note where only the cock is too young',
+  over: `it is old enough, or parted; ${SHOWN} d after they were put together, and after a first egg once more. A note where only the cock is too young`,
   explain:
     'Able to breed is not fit to breed: wild zebra finches breed at two months (Emu 1994), keepers wait for six to nine or more (common practice). A hen that lays before she is grown is prone to egg binding, which is an emergency for an avian vet, and young parents leave their first broods more often.',
   find: (view) => view.room.pairs.flatMap((pair) => youngIn(view, pair) ?? []),

@@ -26,8 +26,8 @@ export const twoHens: Warning<TwoHens> = {
   kind: 'two-hens',
   levels: ['watch', 'note'],
   health: false,
-  when: 'two eggs of one day, a clutch more than 2 over its usual size, or every egg clear where cock and hen look alike',
-  over: 'a fertile egg of theirs, or a new mate; 7 d after the sign. Watch where the clutch is too large or the species looks alike and two signs agree',
+  when: `two eggs of one day, a clutch more than ${MORE} over its usual size, or every egg clear where cock and hen look alike`,
+  over: `a fertile egg of theirs, or a new mate; ${SHOWN} d after the sign. Watch where the clutch is too large or the species looks alike and two signs agree`,
   explain:
     'A small bird lays one egg a day, parrots and doves one every other (Woodall 1975; common practice). Two in a day, or far more eggs than a hen lays, mean that two hens lay: two birds taken for a pair, or another hen of the flight that uses the nest. In species whose sexes look alike, a first clutch that is all clear asks the same. The plain reason comes first: an egg written down twice. A feather sent away for sexing settles it.',
   find: (view) => view.broods.flatMap((brood) => signsIn(brood, view) ?? []),

@@ -27,7 +27,7 @@ export const unaccounted: Warning<Unaccounted> = {
   levels: ['note'],
   health: false,
   when: 'eggs or young have no end in the journal though their time is over and the tasks that asked for them are given up',
-  over: 'they have an end; 30 d later, of young a year later. One line for the whole room',
+  over: `they have an end; ${SHOWN.egg} d later, of young a year later. One line for the whole room`,
   explain:
     'Every egg ends hatched, lost or taken, every chick independent, dead or gone; the rates of a season rest on it, and those without an end count as open for ever. A line a clutch is enough: `lost: {clear: all}`, `lost: {missing: 2}`, `independent: all`, pinned with `clutch: N` and dated on the day you know of. `missing` is an honest answer.',
   find: unaccountedIn,

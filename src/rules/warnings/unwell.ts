@@ -23,7 +23,7 @@ export const unwell: Warning<Unwell> = {
   levels: ['act', 'watch'],
   health: true,
   when: '`unwell`; act where the words tell of a bird on the floor, fluffed, straining, bleeding or breathing hard',
-  over: '`unwell: {BIRD: well again}`, or the bird died or left; 7 d after the last line about it',
+  over: `\`unwell: {BIRD: well again}\`, or the bird died or left; ${SHOWN} d after the last line about it`,
   explain:
     'Dates are kept here; no illness is found, and no remedy named. Birds hide illness until they cannot, so one that is fluffed by day, on the floor, straining or breathing hard needs an avian vet now. Keep it warm, quiet and apart, and write what the vet ordered with `treated`. People can catch some of it: psittacosis spreads with the dust of droppings and can cause a severe pneumonia, other illnesses through unwashed hands. Wash hands, clean damp, wear a mask for dusty work; tell a doctor about the birds when a flu-like illness follows. Write `well again` when it is over.',
   find: (view) => folded(view.room.birds.flatMap((bird) => unwellBird(view, bird) ?? [])),

@@ -39,8 +39,8 @@ export const weight: Warning<Weight> = {
   kind: 'weight',
   levels: ['act', 'watch'],
   health: true,
-  when: 'between two weighings at most 3 d apart a chick lost a tenth, or did not gain in the first half of its time in the nest; or it weighs less than two thirds of siblings of its age; or a nestling weighs less than the species’ growth curve has at its age',
-  over: 'the next weighing; 3 d after the last. Act where a nestling lost a tenth',
+  when: `between two weighings at most ${APART} d apart a chick lost a tenth, or did not gain in the first half of its time in the nest; or it weighs less than two thirds of siblings of its age; or a nestling weighs less than the species’ growth curve has at its age`,
+  over: `the next weighing; ${SHOWN} d after the last. Act where a nestling lost a tenth`,
   explain:
     'Chicks in the nest gain every day until shortly before they leave it, when many lose a little. Look at one that has not gained since the day before in the first half of its time in the nest, or that fell by about a tenth (common practice). A sibling hatched a day later is smaller without being ill, so only chicks of an age are compared, with an allowance for one day. The curve of the species is made of its mass at hatching, its adult mass and its age at fledging, with a wide band; a strain smaller than the profile’s adult mass stays below it in good health. Weigh at the same hour: a crop full of food is a tenth of a small chick. One that is weak as well is a matter for an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => weightIn(brood, day) ?? []),

@@ -27,8 +27,8 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
   kind: 'young-at-hatch',
   levels: ['watch', 'note'],
   health: false,
-  when: 'young of an earlier clutch live with the pair within 3 d of the next hatch',
-  over: 'they live elsewhere, or nobody of the new clutch lives or may hatch; 4 d after the first chick is out. A note where all of them still depend on being fed',
+  when: `young of an earlier clutch live with the pair within ${BEFORE} d of the next hatch`,
+  over: `they live elsewhere, or nobody of the new clutch lives or may hatch; ${AFTER} d after the first chick is out. A note where all of them still depend on being fed`,
   explain:
     'Young of the last brood crowd the nest, sleep in it, pull at the lining and beg the food away from chicks just hatched; in some species they are driven hard. Those that feed themselves move out before the hatch (common practice). Those that are still fed stay: do not part young from who feeds them for the sake of eggs.',
   find: (view) => {

@@ -28,7 +28,7 @@ export const youngAway: Warning<YoungAway> = {
   levels: ['act', 'watch'],
   health: true,
   when: 'young that are fed by a pair were moved where none of the two lives, younger than the species feeds itself',
-  over: 'each was seen fed or with a full crop on a later day, feeds itself, or lives with a parent again; 5 d later',
+  over: `each was seen fed or with a full crop on a later day, feeds itself, or lives with a parent again; ${SHOWN} d later`,
   explain:
     'A young bird that cracks seed still begs for days, and lives on what its parents give it; parted from them too early it sits fluffed before a full dish and starves within a day or two. Young are parted when none of them has begged for a week (common practice). Where they have to go at once, as when they are hunted, the parent that feeds them goes along, or they are fed through the bars, by another pair or by hand; `feeding` tells it. A weak one is a matter for an avian vet.',
   find: (view) => view.broods.flatMap((brood) => awayFrom(view, brood)),
