@@ -89,7 +89,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
   const broods = view.broods.filter((one) => one.pair === pair && one.where === 'nest');
   const eggs = broods.flatMap(eggsToWarm).length;
   const serious = pair.chasing.filter(
-    ({ level }) => level === 'hard' || level === 'fierce' || (level === null && young.length + eggs > 0),
+    (chase) => isHard(chase) || (chase.level === null && young.length + eggs > 0),
   );
   const days = byDay(serious);
   const last = days.at(-1);
@@ -125,6 +125,11 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
     }),
     feeding: brood === null ? null : feedingWordsOf(brood, view),
   };
+}
+
+/** Hard or fierce: more than the usual driving. */
+export function isHard({ level }: Pair['chasing'][number]): boolean {
+  return level === 'hard' || level === 'fierce';
 }
 
 function levelOf(level: Pair['chasing'][number]['level'], young: number): WarningLevel {

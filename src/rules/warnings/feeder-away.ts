@@ -3,6 +3,7 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { absencesFrom, type ParentAway } from '../absences.ts';
 import type { Brood } from '../brood.ts';
+import { isHard } from './chasing.ts';
 import { feedersOf, feedingWords, unfedSince } from './feeders.ts';
 import { absenceWords, leavesCold, onFoot, unbrooded } from './parents.ts';
 import { about, type Found, type View, type Warning } from './warning.ts';
@@ -86,11 +87,11 @@ function wentAlong(young: Bird, { bird: parent }: ParentAway): boolean {
 /** The one that is away, or nobody knows who, chased hard or fiercely in the week before. */
 function hasChased({ pair }: Brood, { day, parent }: ParentAway): boolean {
   return pair.chasing.some(
-    ({ level, by, ...seen }) =>
-      (level === 'hard' || level === 'fierce') &&
-      seen.day <= day &&
-      day - seen.day < CHASED &&
-      (by === null || parent === null || by === parent),
+    (chase) =>
+      isHard(chase) &&
+      chase.day <= day &&
+      day - chase.day < CHASED &&
+      (chase.by === null || parent === null || chase.by === parent),
   );
 }
 
