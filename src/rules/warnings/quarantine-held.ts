@@ -2,8 +2,9 @@ import { type Day, type Span, shortDay, shortSpan, spanOf } from '../../days.ts'
 import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
+import { UNWELL_FOR } from '../illness.ts';
 import { fewNames, quarantineOf } from '../quarantine.ts';
-import type { Found, View, Warning } from './warning.ts';
+import { type Found, folded, type View, type Warning } from './warning.ts';
 
 interface Held extends Found {
   birds: Bird[];
@@ -24,7 +25,7 @@ export const quarantineHeld: Warning<Held> = {
   levels: ['watch'],
   health: true,
   when: 'a bird in quarantine is not to be let out yet because another died beside it, or because its days are over and one that shared its housing is unwell',
-  over: '`released`; 7 d after the death; the ill one is `well again`, or 14 d without a word of it, also of treatment',
+  over: `\`released\`; ${SHOWN} d after the death; the ill one is \`well again\`, or ${UNWELL_FOR} d without a word of it, also of treatment`,
   explain:
     'What one bird in quarantine has, the others in its housing may carry without showing it. Nobody is let out while one of them is unwell, and a death in quarantine is looked into by an avian vet before anybody comes out (common practice): ask at once how the dead bird is to be kept and sent in, as that soon becomes impossible. The days begin anew with the death for all that were with it, unless the vet says otherwise; `released` says that they are out. A nestling lost in the nest counts only where it was written as unwell: most broods lose some to cold, hunger or the parents (common practice); a nest in which one after another dies is a matter for the vet all the same. Wash hands, and see to these birds last.',
   find: heldIn,
@@ -41,28 +42,18 @@ export const quarantineHeld: Warning<Held> = {
   },
 };
 
-/** One line for all whom the same illnesses and deaths keep in. */
+/** One line for all whom the same illnesses and deaths keep in; an ill bird that nobody else was with is a matter of its own. */
 function heldIn(view: View): Held[] {
-  const lines = new Map<string, Held>();
-  for (const bird of view.room.birds) {
-    const found = bird.placeholder ? null : heldBy(view, bird);
-    if (found === null) continue;
-    const key = JSON.stringify([
-      found.out,
-      found.housing,
-      [...found.died, ...found.ill].map(({ id }) => id).sort(),
-    ]);
-    const line = lines.get(key);
-    lines.set(key, line === undefined ? found : { ...line, bird: null, birds: [...line.birds, bird] });
-  }
-  // An ill bird that nobody else was with is a matter of its own.
-  return [...lines.values()].filter(
+  return folded(
+    view.room.birds.flatMap((bird) => heldBy(view, bird) ?? []),
+    ({ out, housing, died, ill }) => [out, housing, [...died, ...ill].map(({ id }) => id).sort()],
+  ).filter(
     ({ birds, died, ill }) => died.length > 0 || ill.some((one) => birds.some((other) => other !== one)),
   );
 }
 
 function heldBy({ room, day }: View, bird: Bird): Held | null {
-  const quarantine = quarantineOf(room, bird);
+  const quarantine = bird.placeholder ? null : quarantineOf(room, bird);
   if (quarantine === null || day >= quarantine.out) return null;
   const { from, until, out } = quarantine;
   const died = day - from <= SHOWN ? quarantine.died : [];

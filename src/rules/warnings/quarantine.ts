@@ -3,12 +3,14 @@ import { housingOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
 import { fewNames, quarantineOf } from '../quarantine.ts';
-import { type Found, pairWith, type View, type Warning } from './warning.ts';
+import { type Found, folded, pairWith, type View, type Warning } from './warning.ts';
 
 interface Mixed extends Found {
   birds: string[];
   company: Bird[];
   housing: string | null;
+  /** When its days began: those that came together are one line. */
+  came: Day | null;
   until: Day;
 }
 
@@ -23,7 +25,15 @@ export const quarantine: Warning<Mixed> = {
   over: `apart again, \`released\`, or the quarantine is over; ${SHOWN} d later`,
   explain:
     'New and returned birds stay apart for thirty days at least (common practice), because what they carry shows late, and what the room carries may be new to them. When another bird joins, the days begin anew for all of them. An avian vet says whether the time can be shorter or must be longer. Wash hands, and see to the new birds last.',
-  find: mixedIn,
+  find: (view) =>
+    folded(
+      view.room.birds.flatMap((bird) => mixed(view, bird) ?? []),
+      ({ came, until, housing, pair }) => [came, until, housing, pair],
+      (all) => ({
+        date: Math.min(...all.map(({ date }) => date)),
+        company: [...new Set(all.flatMap(({ company }) => company))],
+      }),
+    ),
   say: ({ birds, company, housing, until, date }) => ({
     text: `${listed(birds)}: in quarantine until ${shortDay(until)}, and since ${shortDay(date)} ${housing === null ? 'together' : `in ${housing}`} with ${fewNames(company)}. What a new bird carries shows late.`,
     check:
@@ -31,30 +41,22 @@ export const quarantine: Warning<Mixed> = {
   }),
 };
 
-/** One line for birds that came together and sit together. */
-function mixedIn(view: View): Mixed[] {
-  const lines = new Map<string, Mixed>();
-  for (const bird of view.room.birds) {
-    const quarantine = bird.placeholder ? null : quarantineOf(view.room, bird);
-    if (quarantine === null || view.day >= quarantine.until) continue;
-    const joined = quarantine.meetings.filter(({ since, to }) => to === null && view.day - since <= SHOWN);
-    if (joined.length === 0) continue;
-    const since = Math.min(...joined.map((meeting) => meeting.since));
-    const housing = housingOf(bird);
-    const pair = pairWith(view, bird);
-    const key = JSON.stringify([bird.quarantine?.from, quarantine.until, housing, pair?.id]);
-    const line = lines.get(key);
-    lines.set(key, {
-      level: 'watch',
-      pair: pair?.id ?? null,
-      bird: line === undefined ? bird.id : null,
-      clutch: null,
-      date: Math.min(since, line?.date ?? since),
-      birds: [...(line?.birds ?? []), bird.id],
-      company: [...new Set([...(line?.company ?? []), ...joined.map((meeting) => meeting.bird)])],
-      housing,
-      until: quarantine.until,
-    });
-  }
-  return [...lines.values()];
+/** The bird sits with one that did not come with it, and was put to it lately. */
+function mixed(view: View, bird: Bird): Mixed | null {
+  const quarantine = bird.placeholder ? null : quarantineOf(view.room, bird);
+  if (quarantine === null || view.day >= quarantine.until) return null;
+  const joined = quarantine.meetings.filter(({ since, to }) => to === null && view.day - since <= SHOWN);
+  if (joined.length === 0) return null;
+  return {
+    level: 'watch',
+    pair: pairWith(view, bird)?.id ?? null,
+    bird: bird.id,
+    clutch: null,
+    date: Math.min(...joined.map(({ since }) => since)),
+    birds: [bird.id],
+    company: joined.map((meeting) => meeting.bird),
+    housing: housingOf(bird),
+    came: bird.quarantine?.from ?? null,
+    until: quarantine.until,
+  };
 }

@@ -4,7 +4,7 @@ import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
 import { type Illness, illnessOf } from '../illness.ts';
 import { bindingOf } from './egg-binding.ts';
-import { type Found, pairWith, type View, type Warning } from './warning.ts';
+import { type Found, folded, pairWith, type View, type Warning } from './warning.ts';
 
 interface Unwell extends Found {
   birds: string[];
@@ -26,7 +26,11 @@ export const unwell: Warning<Unwell> = {
   over: `\`unwell: {BIRD: well again}\`, or the bird died or left; ${SHOWN} d after the last line about it`,
   explain:
     'Dates are kept here; no illness is found, and no remedy named. Birds hide illness until they cannot, so one that is fluffed by day, on the floor, straining or breathing hard needs an avian vet now. Keep it warm, quiet and apart, and write what the vet ordered with `treated`. People can catch some of it: psittacosis spreads with the dust of droppings and can cause a severe pneumonia, other illnesses through unwashed hands. Wash hands, clean damp, wear a mask for dusty work; tell a doctor about the birds when a flu-like illness follows. Write `well again` when it is over.',
-  find: (view) => folded(view.room.birds.flatMap((bird) => unwellBird(view, bird) ?? [])),
+  find: (view) =>
+    folded(
+      view.room.birds.flatMap((bird) => unwellBird(view, bird) ?? []),
+      ({ level, pair, date, words, treated }) => [level, pair, date, words, treated],
+    ),
   say({ birds, words, breathing, treated, date }) {
     const vet =
       treated === null ? 'An ill bird hides it as long as it can' : `In treatment since ${shortDay(treated)}`;
@@ -61,16 +65,4 @@ function isGrave({ seen, treated }: Illness, today: Day): boolean {
   return seen.some(
     ({ day, signs }) => signs.length > 0 && today - day <= GRAVE && (treated === null || treated < day),
   );
-}
-
-/** Birds of which one look said the same are one line. */
-function folded(all: Unwell[]): Unwell[] {
-  const lines = new Map<string, Unwell>();
-  for (const one of all) {
-    const key = JSON.stringify([one.level, one.pair, one.date, one.words, one.treated]);
-    const same = lines.get(key);
-    if (same === undefined) lines.set(key, one);
-    else lines.set(key, { ...same, bird: null, birds: [...same.birds, ...one.birds] });
-  }
-  return [...lines.values()];
 }

@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Bird, type Pair, together } from '../../room/model.ts';
 import type { WarningLevel } from '../agenda/item.ts';
@@ -60,6 +61,23 @@ export function about(
 ): Pick<Found, 'pair' | 'bird' | 'clutch' | 'housing'> {
   const { pair, clutch } = brood;
   return { pair: pair.id, bird: null, clutch: clutch?.number ?? null, housing: placeOf(brood, young) };
+}
+
+/**
+ * Birds of which the same is to be said are one line, in the order in which they were found: it is about no single one of
+ * them. `alike` is what they have in common; `joined` makes of several whatever is not the same of each.
+ */
+export function folded<F extends Found & { birds: readonly unknown[] }>(
+  found: readonly F[],
+  alike: (one: F) => readonly unknown[],
+  joined: (all: readonly F[]) => Partial<F> = () => ({}),
+): F[] {
+  const lines = grouped(found, (one) => JSON.stringify(alike(one)));
+  return [...lines.values()].map(([first, ...others]) => {
+    if (others.length === 0) return first;
+    const all = [first, ...others];
+    return { ...first, bird: null, birds: all.flatMap(({ birds }) => birds), ...joined(all) };
+  });
 }
 
 /** The pair that a bird is in now, or undefined. A journal whose first entry is still to come is no pair yet. */

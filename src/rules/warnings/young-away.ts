@@ -1,4 +1,4 @@
-import { type Day, shortDay } from '../../days.ts';
+import { shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { housingOf, independence } from '../../room/lives.ts';
 import { type Bird, together } from '../../room/model.ts';
@@ -7,10 +7,11 @@ import { daysRange } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { fedDays } from './feeders.ts';
 import { onFoot } from './parents.ts';
-import { about, type Found, type View, type Warning } from './warning.ts';
+import { about, type Found, folded, type View, type Warning } from './warning.ts';
 import { names, opening } from './words.ts';
 
 interface YoungAway extends Found {
+  birds: Bird[];
   who: string;
   one: boolean;
   housing: string;
@@ -41,36 +42,43 @@ export const youngAway: Warning<YoungAway> = {
 /** One line for those that were moved together. */
 function awayFrom(view: View, brood: Brood): YoungAway[] {
   if (brood.where !== 'nest') return [];
-  const moves = new Map<string, YoungAway & { birds: Bird[] }>();
-  for (const bird of brood.young) {
-    const housing = housingOf(bird);
-    const moved = bird.stays.at(-1)?.from;
-    const hatched = hatchedOn(bird);
-    if (housing === null || moved === undefined || hatched === null || view.day - moved > SHOWN) continue;
-    const least = independence(profileIn(brood, bird)).low;
-    const age = { low: moved - hatched.to, high: moved - hatched.from };
-    if (age.low >= least || onFoot(brood, bird) || isWithFeeder(view, brood, housing)) continue;
-    if (fedDays(bird, { day: moved, parent: null }).length > 0) continue;
-    const key = `${moved} ${housing} ${least}`;
-    const birds = [...(moves.get(key)?.birds ?? []), bird];
-    const before = moves.get(key)?.age ?? age;
-    moves.set(key, {
-      ...about(brood),
-      level: levelOn(view.day, moved),
-      date: moved,
-      birds,
-      who: names(brood, birds),
-      one: birds.length === 1 && !bird.placeholder,
-      housing,
-      age: { low: Math.min(before.low, age.low), high: Math.max(before.high, age.high) },
-      least,
-    });
-  }
-  return [...moves.values()].map(({ birds: _, ...found }) => found);
+  return folded(
+    brood.young.flatMap((bird) => away(view, brood, bird) ?? []),
+    ({ date, housing, least }) => [date, housing, least],
+    (all) => ({
+      who: names(
+        brood,
+        all.flatMap(({ birds }) => birds),
+      ),
+      one: false,
+      age: {
+        low: Math.min(...all.map(({ age }) => age.low)),
+        high: Math.max(...all.map(({ age }) => age.high)),
+      },
+    }),
+  );
 }
 
-function levelOn(day: Day, moved: Day): YoungAway['level'] {
-  return day - moved <= ACT ? 'act' : 'watch';
+function away(view: View, brood: Brood, bird: Bird): YoungAway | null {
+  const housing = housingOf(bird);
+  const moved = bird.stays.at(-1)?.from;
+  const hatched = hatchedOn(bird);
+  if (housing === null || moved === undefined || hatched === null || view.day - moved > SHOWN) return null;
+  const least = independence(profileIn(brood, bird)).low;
+  const age = { low: moved - hatched.to, high: moved - hatched.from };
+  if (age.low >= least || onFoot(brood, bird) || isWithFeeder(view, brood, housing)) return null;
+  if (fedDays(bird, { day: moved, parent: null }).length > 0) return null;
+  return {
+    ...about(brood),
+    level: view.day - moved <= ACT ? 'act' : 'watch',
+    date: moved,
+    birds: [bird],
+    who: names(brood, [bird]),
+    one: !bird.placeholder,
+    housing,
+    age,
+    least,
+  };
 }
 
 /** The pair, or one of the two, lives there. */
