@@ -54,7 +54,7 @@ export const birdColumns: readonly Column<StockBird>[] = [
   {
     name: 'pair',
     doc: 'the pair that it is in',
-    value: ({ mateships }) => mateships.findLast(({ to }) => to === null)?.pair.id ?? null,
+    value: ({ current }) => current?.pair.id ?? null,
   },
   {
     name: 'chick',

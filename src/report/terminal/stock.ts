@@ -54,7 +54,7 @@ function groupLines(group: StockGroup, day: Day, width: number, look: Styles): s
     one.age ?? '',
     ageText(one, day),
     one.housing ?? '?',
-    one.mateships.findLast(({ to }) => to === null)?.pair.id ?? '',
+    one.current?.pair.id ?? '',
     coefficient(one.inbreeding),
     coefficient(one.meanKinship),
   ]);

@@ -2,7 +2,7 @@ import { keptIn } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { type Pair, together } from '../../room/model.ts';
 import { onlyOf } from '../stock/names.ts';
-import { currentMateship, type Stock, type StockBird } from '../stock/stock.ts';
+import type { Stock, StockBird } from '../stock/stock.ts';
 
 /** Which pairs are to stay. */
 export interface PairWishes {
@@ -17,8 +17,7 @@ export function spokenFor(room: Room, stock: Stock, { keep, anew }: PairWishes):
   const pairs = new Map<StockBird, string>();
   if (!anew) {
     for (const one of stock.birds) {
-      const current = currentMateship(one);
-      if (current !== null) pairs.set(one, current.pair.id);
+      if (one.current !== null) pairs.set(one, one.current.pair.id);
     }
   }
   for (const pair of room.pairs.filter(({ id }) => keep.has(id))) {

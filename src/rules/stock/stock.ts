@@ -27,6 +27,8 @@ export interface StockBird {
   housing: string | null;
   /** With whom it was ever put together, in order. */
   mateships: Mateship[];
+  /** The last of them that has not ended; null for who is with nobody. */
+  current: Mateship | null;
   /** F; null where it cannot be told, because the pedigree runs in a circle. */
   inbreeding: number | null;
   /** Mean kinship with the living birds of its species, itself included; null for birds that are not here. */
@@ -74,6 +76,7 @@ export function stockOf(room: Room): Stock {
         age: here ? ageClassOf(bird, room.day, profile) : null,
         housing: here ? housingOf(bird) : null,
         mateships: his,
+        current: his.findLast(({ to }) => to === null) ?? null,
         inbreeding: lineage.inbreeding(ancestor),
         meanKinship: null,
       };
@@ -94,9 +97,4 @@ export function stockOf(room: Room): Stock {
 export function bySpecies(birds: readonly StockBird[]): Map<string | null, StockBird[]> {
   const groups = grouped(birds, ({ bird }) => bird.species);
   return new Map([...groups].sort(([a], [b]) => naturallyNamed(a, b)));
-}
-
-/** The mateship a bird is in on the day stood on, or null: the last that has not ended. */
-export function currentMateship({ mateships }: StockBird): Mateship | null {
-  return mateships.findLast(({ to }) => to === null) ?? null;
 }

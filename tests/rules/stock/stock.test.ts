@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bySpecies, currentMateship, stockOf } from '../../../src/rules/stock/stock.ts';
+import { bySpecies, stockOf } from '../../../src/rules/stock/stock.ts';
 import { room } from '../../rooms.ts';
 import { birdIn, stock, threeGenerations } from './rooms.ts';
 
@@ -23,7 +23,7 @@ describe('the stock', () => {
   });
 
   it('knows who is with whom today', () => {
-    const pairOf = (name: string) => currentMateship(birdIn(all, name))?.pair.id ?? null;
+    const pairOf = (name: string) => birdIn(all, name).current?.pair.id ?? null;
     expect(['SON', 'GIRL', 'C', 'A'].map(pairOf)).toEqual(['LW-3', 'LW-3', 'LW-2', null]);
   });
 
