@@ -3,7 +3,7 @@ import type { Mate, Portrait } from '../../rules/stock/portrait.ts';
 import type { Stock } from '../../rules/stock/stock.ts';
 import { capital, count } from '../../words.ts';
 import type { Picture } from '../pictures/picture.ts';
-import { factsOf, inbreedingOf, titleOf } from '../terminal/bird/words.ts';
+import { factsOf, inbreedingOf, leadOf, titleOf } from '../terminal/bird/words.ts';
 import { coefficient } from '../terminal/birds.ts';
 import { longDate, periodText, shortDate } from '../terminal/dates.ts';
 import { visible } from '../terminal/visible.ts';
@@ -17,15 +17,13 @@ import { Table } from './table.tsx';
 export function birdPage(portrait: Portrait, stock: Stock, pictures: readonly Picture[]): string {
   const { one, life, mates } = portrait;
   const { day, of } = stock;
-  const title = visible(titleOf(one, day));
-  const name = visible(one.id);
   return documentText({
-    title,
+    title: visible(titleOf(one, day)),
     style: FACTS_STYLE + PICTURE_STYLE + PEDIGREE_STYLE,
     children: (
       <>
-        <h1>{name}</h1>
-        <p class="lead">{title.slice(name.length + 3)}</p>
+        <h1>{visible(one.id)}</h1>
+        <p class="lead">{visible(leadOf(one, day))}</p>
         <p>{visible(factsOf(portrait, day).join(' · '))}</p>
         <section>
           <h2>Where it comes from</h2>

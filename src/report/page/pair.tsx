@@ -6,7 +6,7 @@ import type { Picture } from '../pictures/picture.ts';
 import { guestsWords, inCareWords } from '../season.ts';
 import { longDate, shortDate } from '../terminal/dates.ts';
 import { percent, percentRange } from '../terminal/figures.ts';
-import { clutchFacts, clutchHead, titleOf } from '../terminal/pair/facts.ts';
+import { clutchFacts, clutchHead, leadOf, titleOf } from '../terminal/pair/facts.ts';
 import { fatesOf } from '../terminal/pair/fates.ts';
 import { visible } from '../terminal/visible.ts';
 import { documentText } from './document.tsx';
@@ -24,14 +24,13 @@ interface Beside {
 /** A pair's years as a page: what was foreseen and what came, every fate, its rates beside the others', its photos. */
 export function pairPage(story: PairStory, { notes, pictures }: Beside): string {
   const { pair, clutches, day } = story;
-  const title = titleOf(story);
   return documentText({
-    title,
+    title: titleOf(story),
     style: TIMELINE_STYLE + FACTS_STYLE + PICTURE_STYLE + PAIR_STYLE,
     children: (
       <>
         <h1>{visible(pair.id)}</h1>
-        <p class="lead">{title.slice(visible(pair.id).length + 3)}</p>
+        <p class="lead">{leadOf(story)}</p>
         <p>{summary(story)}</p>
         <Years clutches={clutches.map(yearOf)} day={day} />
         <Notes

@@ -6,11 +6,15 @@ import { ageText, ancestorsText, coefficient } from '../birds.ts';
 import { periodText } from '../dates.ts';
 
 /** Who the bird is, and what has become of it. */
-export function titleOf({ id, bird, age, status }: StockBird, day: Day): string {
+export function titleOf(one: StockBird, day: Day): string {
+  return `${one.id} · ${leadOf(one, day)}`;
+}
+
+/** The same without its name. */
+export function leadOf({ bird, age, status }: StockBird, day: Day): string {
   const years = ageText({ bird }, bird.fate?.day ?? day);
   const how = age === null ? [] : [[age, years].filter((part) => part !== '').join(', ')];
   return [
-    id,
     bird.species ?? 'species not recorded',
     bird.sex ?? 'not sexed',
     ...how,

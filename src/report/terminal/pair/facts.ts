@@ -6,10 +6,14 @@ import { dateSpan, shortDate } from '../dates.ts';
 import { visible } from '../visible.ts';
 
 /** Who the pair is: its id, species, parents and housing. */
-export function titleOf({ pair }: PairStory): string {
+export function titleOf(story: PairStory): string {
+  return `${visible(story.pair.id)} · ${leadOf(story)}`;
+}
+
+/** The same without its id. */
+export function leadOf({ pair }: PairStory): string {
   const parents = [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : parentsOf(pair);
   const parts = [
-    pair.id,
     pair.species ?? 'species not known',
     parents,
     ...(pair.housing === null ? [] : [pair.housing]),
