@@ -11,7 +11,7 @@ import { plainHeading } from './template.ts';
  */
 export function guessMapping(table: Table): string {
   const columns = columnsOf(table);
-  const find = (role: Role) => columns.find((column) => column.role === role) ?? null;
+  const find = findIn(columns);
   const events = find('event');
   const date =
     find('date') ?? (events === null ? null : (columns.find(({ kind }) => kind === 'dates') ?? null));
@@ -34,6 +34,11 @@ export function guessMapping(table: Table): string {
     ...(byEvent ? eventLines(columns, events, date) : clutchLines(columns)),
   ];
   return `${[...lines, ...unreadLines(columns, lines.join('\n'))].join('\n')}\n`;
+}
+
+/** Finds the column that plays a part. */
+function findIn(columns: readonly Column[]): (role: Role) => Column | null {
+  return (role) => columns.find((column) => column.role === role) ?? null;
 }
 
 /** Asks for the order of dates, or says what tells it. */
@@ -70,7 +75,7 @@ function nothingLines(columns: readonly Column[]): string[] {
 
 /** One entry a stage, where there is a date for it. */
 function clutchLines(columns: readonly Column[]): string[] {
-  const find = (role: Role) => columns.find((column) => column.role === role) ?? null;
+  const find = findIn(columns);
   const counted = (stage: Stage) => find(`${stage} count`);
   const notes = find('note');
   const lines: string[] = [];
@@ -107,8 +112,9 @@ function clutchLines(columns: readonly Column[]): string[] {
 
 /** One entry for each word of the column that says what happened. */
 function eventLines(columns: readonly Column[], events: Column, date: Column): string[] {
-  const number = columns.find(({ role }) => role === 'number') ?? null;
-  const notes = columns.find(({ role }) => role === 'note') ?? null;
+  const find = findIn(columns);
+  const number = find('number');
+  const notes = find('note');
   const note = notes === null ? '' : `, note: "${hole(notes, false)}"`;
   return events.values.map((word) => {
     const stage = stageOf(word);
