@@ -1,7 +1,7 @@
 import { fingerprint } from '../journal/load.ts';
 import { dueJson } from '../report/json/due.ts';
 import type { Morning } from '../report/morning.ts';
-import type { Grouping } from '../report/terminal/due/groups.ts';
+import { type Grouping, groupings } from '../report/terminal/due/groups.ts';
 import { dueText } from '../report/terminal/due.ts';
 import { explainText } from '../report/terminal/explain.ts';
 import type { Room } from '../room/fold.ts';
@@ -24,8 +24,6 @@ interface DueOptions extends Narrowed, PageOptions {
   explain?: string;
 }
 
-const orders: readonly Grouping[] = ['urgency', 'housing', 'pair'];
-
 /** How far ahead a quiet morning looks for the next thing to do. */
 const HORIZON = 60;
 
@@ -40,7 +38,7 @@ export const definition: CommandDefinition = {
   ],
   options: [
     daysOption(7),
-    oneOf('--by <order>', orders, 'urgency (as text), housing (on a page) or pair'),
+    oneOf('--by <order>', groupings, 'urgency (as text), housing (on a page) or pair'),
     ...onlyOptions,
     {
       flags: '--explain <what>',

@@ -1,10 +1,9 @@
 import type { Room } from '../room/fold.ts';
 import { type Stock, type StockBird, stockOf } from '../rules/stock/stock.ts';
 import { shellWord } from '../write/names.ts';
-import type { Context } from './context.ts';
 import { meant } from './meant.ts';
 import { asWritten } from './named.ts';
-import { type OpenRoom, openRoom } from './room.ts';
+import { type Asked, type OpenRoom, openRoom } from './room.ts';
 import { UsageError } from './usage-error.ts';
 
 /** A room with its birds folded into one stock. */
@@ -13,7 +12,7 @@ export interface OpenStock extends OpenRoom {
 }
 
 /** Reads the room's folder and folds its stock as known on the day stood on. */
-export function openStock(context: Pick<Context, 'journals' | 'day' | 'today'>): OpenStock {
+export function openStock(context: Asked): OpenStock {
   const open = openRoom(context);
   return { ...open, stock: stockOf(open.room) };
 }

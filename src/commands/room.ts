@@ -22,7 +22,7 @@ export interface OpenRoom {
   room: Room;
 }
 
-type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache' | 'progress'>;
+export type Asked = Pick<Context, 'journals' | 'day' | 'today' | 'cache' | 'progress'>;
 
 /** More files than this are kept in several parts, of which a morning writes few. */
 const MANY = 64;
