@@ -16,6 +16,11 @@ export function isPlace(value: unknown): value is Place {
   return typeof value === 'object' && value !== null && 'file' in value && 'line' in value;
 }
 
+/** What a value says, as text, wherever it stands: of two that say the same it is the same. */
+export function withoutPlaces(value: unknown): string {
+  return JSON.stringify(value, (_name, inner) => (isPlace(inner) ? undefined : inner));
+}
+
 /** The words that a finding's sentence needs, by name. */
 export type FindingArgs = Record<string, string | number>;
 

@@ -1,4 +1,4 @@
-import { isPlace } from '../findings/finding.ts';
+import { withoutPlaces } from '../findings/finding.ts';
 import { grouped } from '../grouped.ts';
 import { birdObservations } from '../journal/bird-observations/index.ts';
 import type { BirdRecord } from '../journal/birds.ts';
@@ -193,7 +193,7 @@ function orderOf(sighting: Sighting): number {
 /** What was said, without where it stands: of two alike it does not matter which comes first. */
 function said(sighting: Sighting): string {
   const { key, value } = sighting.observation;
-  const text = JSON.stringify(value, (_name, inner) => (isPlace(inner) ? undefined : inner));
+  const text = withoutPlaces(value);
   if (sighting.of === 'bird') return `${key} ${text}`;
   const { clutch, site, after } = sighting.entry;
   return [key, clutch?.number ?? '', site?.text ?? '', after?.day ?? '', after?.time ?? '', text].join(' ');

@@ -1,8 +1,7 @@
 import type { Day } from '../days.ts';
 import { nameOfFile } from '../file-names.ts';
 import { partsOf } from '../findings/alike.ts';
-import type { Finding } from '../findings/finding.ts';
-import { isPlace } from '../findings/finding.ts';
+import { type Finding, withoutPlaces } from '../findings/finding.ts';
 import { dayAt, entryAt } from '../journal/entries.ts';
 import type { Entry, PairJournal } from '../journal/entry.ts';
 import { few, listed } from '../words.ts';
@@ -45,8 +44,10 @@ function lastDay({ entries }: PairJournal): Day {
 }
 
 function leftOut(journal: PairJournal, instead: PairJournal): Finding {
-  const known = new Set(entriesOf(instead).map(saying));
-  const lines = entriesOf(journal).flatMap((entry) => (known.has(saying(entry)) ? [] : [entry.at.line]));
+  const known = new Set(entriesOf(instead).map(withoutPlaces));
+  const lines = entriesOf(journal).flatMap((entry) =>
+    known.has(withoutPlaces(entry)) ? [] : [entry.at.line],
+  );
   const only = listed(few([...new Set(lines)].map(String), MOST_LINES));
   return {
     code: 'pair-twice',
@@ -57,9 +58,4 @@ function leftOut(journal: PairJournal, instead: PairJournal): Finding {
 
 function entriesOf({ entries }: PairJournal): Entry[] {
   return Array.from({ length: entries.length }, (_, index) => entryAt(entries, index));
-}
-
-/** What an entry says, wherever it stands. */
-function saying(entry: Entry): string {
-  return JSON.stringify(entry, (_, value) => (isPlace(value) ? undefined : value));
 }
