@@ -30,6 +30,7 @@ export const unwell: Warning<Unwell> = {
     folded(
       view.room.birds.flatMap((bird) => unwellBird(view, bird) ?? []),
       ({ level, pair, date, words, treated }) => [level, pair, date, words, treated],
+      (all) => ({ breathing: all.some(({ breathing }) => breathing) }),
     ),
   say({ birds, words, breathing, treated, date }) {
     const vet =

@@ -59,6 +59,17 @@ describe('a bird that is unwell', () => {
     expect(line(leg, 'unwell', '2026-11-03').check).not.toContain('psittacosis');
   });
 
+  it('is that caution also where one line tells of two, whichever of them breathed badly before', () => {
+    for (const ill of ['cock', 'hen']) {
+      const both = files(
+        `date: 2026-11-03, unwell: {${ill}: sneezing}\n date: 2026-11-04, unwell: {cock: quiet, hen: quiet}`,
+      );
+      const { text, check } = line(both, 'unwell', '2026-11-05');
+      expect(text).toContain('LW-20-01 and LW-20-11: “quiet”');
+      expect(check, ill).toContain('psittacosis');
+    }
+  });
+
   it('of a whole brood is one line', () => {
     const room = files(`
       date: 2026-03-01, laid: 3
