@@ -5,21 +5,33 @@ import type { Bird, Egg } from './model.ts';
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
 const UNWRITTEN = 7;
 
-/** Days in which the eggs of a clutch hatch, and more. */
+/** Days in which the eggs of a clutch hatch, and its young leave the nest, and more. */
 const HATCHING = 7;
 
 /** Whether it lies in the nest still, as far as nobody wrote otherwise. */
 export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {
-  if (fledged !== null) return false;
+  if (fledged !== null) return fledged.day > day;
   return hatched === null || day - hatched.to <= fledging(clutch?.pair.profile ?? null).high + UNWRITTEN;
 }
 
 /** Whether nobody waits for it any more: it has lain for months, or a brood of its clutch has left it behind. */
 export function isLeftBehind(egg: Egg, day: Day): boolean {
+  return longPast(egg, day) || wasLeftBehind(egg, day);
+}
+
+/**
+ * Whether no young that are found in the nest came of it. Those that nobody counted leave the nest within days of the first:
+ * until then it may be that one of them came of it weeks ago.
+ */
+export function isOutOfQuestion(egg: Egg, day: Day): boolean {
+  return longPast(egg, day) || wasLeftBehind(egg, day - HATCHING);
+}
+
+function wasLeftBehind({ clutch }: Egg, day: Day): boolean {
   // Whoever is out of the nest within days of hatching fell out of it or walks off, and leaves nobody behind yet.
   const flew = (chick: Bird) =>
     !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > HATCHING);
-  return longPast(egg, day) || egg.clutch.chicks.some(flew);
+  return clutch.chicks.some(flew);
 }
 
 /** Whether it may be one of those that are heard to beg: nobody begs for long after its kind feeds itself. */

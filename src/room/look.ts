@@ -5,7 +5,7 @@ import type { ObservationKey, ObservationValue } from '../journal/observations/i
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
-import { isLeftBehind } from './left-behind.ts';
+import { isOutOfQuestion } from './left-behind.ts';
 import { joined } from './lists.ts';
 import {
   canHatchBy,
@@ -176,7 +176,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, nestlingsOfMorning(scene), young)) return;
   const isRipe = (egg: Egg) =>
-    egg.fate === null && canHatchBy(egg, scene.day) && !isLeftBehind(egg, scene.day);
+    egg.fate === null && canHatchBy(egg, scene.day) && !isOutOfQuestion(egg, scene.day);
   const clutch =
     scene.pinned ??
     (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
@@ -191,7 +191,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
 /** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
 export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number, own = false): number {
   const eggs = inNest(scene, scene.pair.here.eggs)
-    .filter((egg) => canHatchBy(egg, scene.day) && !isLeftBehind(egg, scene.day))
+    .filter((egg) => canHatchBy(egg, scene.day) && !isOutOfQuestion(egg, scene.day))
     .filter((egg) => !own || egg.clutch === clutch)
     .sort(likeliestToHatch(scene.since));
   const age = ageWhenFound(scene);

@@ -82,6 +82,15 @@ describe('an egg that a brood left behind', () => {
     }
   });
 
+  it('may be one of the young that lie in the nest days after the first of them flew, as nobody had counted them', () => {
+    const first =
+      'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-18, hatched: 1\ndate: 2026-02-06, fledged: 1';
+    for (const day of ['2026-02-06', '2026-02-12'])
+      expect(clutches(`${first}\ndate: ${day}, checked: {chicks: 2}`), day).toEqual(['1: 4 eggs, 3 chicks']);
+    // More than a week after the first, the last of a brood has flown.
+    expect(clutches(`${first}\ndate: 2026-02-14, checked: {chicks: 2}`)).toEqual(['1: 4 eggs, 1 chicks']);
+  });
+
   it('is none while the brood hatches, though the first of it is out of the nest already', () => {
     // Quail chicks walk off as they hatch; one of a nest may fall out of it.
     const out = 'date: 2026-01-18, hatched: 1\ndate: 2026-01-19, fledged: c1\ndate: 2026-01-20, hatched: 2';
