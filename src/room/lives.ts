@@ -157,6 +157,11 @@ export function canHatchBy(egg: Egg, day: Day): boolean {
   return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low / 2;
 }
 
+/** Whether it is old enough to hatch, even if it was laid on the last day on which it can have been. */
+export function isDue(egg: Egg, day: Day): boolean {
+  return day - egg.laid.to >= incubation(egg.clutch.pair.profile).low - 1;
+}
+
 /** Brood mates mostly share where they live and when they left. */
 const alikeStay = likeLast<Stay>();
 const alikeSpan = likeLast<Span>();

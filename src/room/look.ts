@@ -5,13 +5,14 @@ import type { ObservationKey, ObservationValue } from '../journal/observations/i
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
-import { isOutOfQuestion } from './left-behind.ts';
+import { isOutOfQuestion, isStillNestling, mayBeg } from './left-behind.ts';
 import { joined } from './lists.ts';
 import {
   canHatchBy,
   hasClutchInCourse,
   hatch,
   hostClutch,
+  isDue,
   longPast,
   openClutch,
   usualClutch,
@@ -93,7 +94,7 @@ function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): vo
   const { here } = scene.pair;
   const eggs = inNest(scene, here.eggs);
   if (isOfMorning(scene, seenEggs, eggsOfMorning(scene), eggs)) return;
-  const young = seenChicks === null ? [] : inNest(scene, here.young).filter(notFledged);
+  const young = seenChicks === null ? [] : nestlings(scene, seenChicks.count);
   const more = seenEggs.count + (seenChicks?.count ?? 0) - eggs.length - young.length;
   const clutch = youngestMeant(scene);
   if (more > 0 && clutch !== null && !growsBy(clutch, more, scene.day))
@@ -172,20 +173,36 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     one.placeholder = false;
     scene.fold.today.passed.delete(one);
   }
-  const known = young.filter(({ fledged }) => fledged === null).length;
+  const known = nestlings(scene, seen.count).length;
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, nestlingsOfMorning(scene), young)) return;
   const isRipe = (egg: Egg) =>
     egg.fate === null && canHatchBy(egg, scene.day) && !isOutOfQuestion(egg, scene.day);
   const clutch =
     scene.pinned ??
-    (more > 0 && isUnknownBrood(scene) ? openClutch(scene, { counted: false }) : null) ??
+    (more > 0 && isUnknownBrood(scene, awaited(scene)) ? openClutch(scene, { counted: false }) : null) ??
     youngestMeant(scene, ({ chicks, eggs }) => chicks.length > 0 || (more > 0 && eggs.some(isRipe)));
   if (more > 0) {
     if (hatchMore(scene, seen.at, clutch, more) < more) mismatch(scene, clutch, 'chicks', known, seen);
   } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
   }
+}
+
+/**
+ * The young that lie in the nest as far as the journal knows. Of those of whom nobody wrote that they left it, though they
+ * should have, as many as a look counts may be late, but not beside the next brood.
+ */
+function nestlings(scene: Scene, seen: number): Bird[] {
+  const { pair, day } = scene;
+  const young = inNest(scene, pair.here.young).filter(notFledged);
+  const still = young.filter((one) => isStillNestling(one, day));
+  const isNext =
+    still.length > 0 ||
+    young.every((one) => !mayBeg(one, day)) ||
+    inNest(scene, pair.here.eggs).some((egg) => isDue(egg, day) && !isOutOfQuestion(egg, day));
+  const late = isNext ? [] : young.filter((one) => !still.includes(one));
+  return [...still, ...late.slice(0, Math.max(0, seen - still.length))];
 }
 
 /** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
@@ -221,10 +238,18 @@ function isNext(scene: Scene, last: Clutch | null, more: number): boolean {
 }
 
 /** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */
-export function isUnknownBrood(scene: Scene): boolean {
-  const { eggs, young } = scene.pair.here;
-  const known = inNest<Egg | Bird>(scene, [...eggs, ...young]);
+export function isUnknownBrood(scene: Scene, known = inNest(scene, everyone(scene))): boolean {
   return known.length === 0 && !hasClutchInCourse(clutchesThere(scene), scene.day);
+}
+
+const everyone = ({ pair: { here } }: Scene): (Egg | Bird)[] => [...here.eggs, ...here.young];
+
+/** Who may still be seen there: no egg that a brood left behind, and no young that would feed itself. */
+function awaited(scene: Scene): (Egg | Bird)[] {
+  const { day } = scene;
+  return inNest(scene, everyone(scene)).filter((one) =>
+    'laid' in one ? !isOutOfQuestion(one, day) : mayBeg(one, day),
+  );
 }
 
 /** `3+` allows more than are known, `~3` one either way. */

@@ -30,6 +30,24 @@ describe('a chick of which nobody wrote that it left the nest or died', () => {
     ]);
   });
 
+  it('does not hide those that are counted in the nest once the next eggs are due', () => {
+    const next = `${brood.replace('[c1, c2]', 'c1')}\ndate: 2026-02-14, laid: 3, sitting`;
+    // Hatched on the 18th of January at the latest, two may lie there until 15 February, and a little longer where one is late.
+    expect(clutches(`${next}\ndate: 2026-02-16, checked: {chicks: 1}`).at(-1)).toBe('2: 3 eggs, 0 chicks');
+    const found = `${next}\ndate: 2026-02-28, checked: {eggs: 1, chicks: 2}`;
+    expect(clutches(found)).toEqual(['1: 3 eggs, 3 chicks', '2: 3 eggs, 2 chicks']);
+    expect(due({ P: waxbills(found) }, '2026-03-01')).toContain('LW-1 first-feed');
+    expect(codes(at(`${found}\ndate: 2026-03-05, checked: {chicks: 2}`, '2026-03-05'))).not.toContain(
+      'counts-differ',
+    );
+  });
+
+  it('does not hide a brood of which nobody saw an egg, that a look finds once it would feed itself', () => {
+    const found = `${brood}\ndate: 2026-03-07, checked: {chicks: 3}`;
+    expect(clutches(found)).toEqual(['1: 3 eggs, 3 chicks', '2: 3+ eggs, 3+ chicks']);
+    expect(clutches(found.replace('03-07', '03-06'))).toHaveLength(1);
+  });
+
   it('begs with those that flew until its kind feeds itself, and a week', () => {
     // Hatched on the 18th at the latest: 40 days and a week are over on 6 March.
     expect(clutches(`${brood}\ndate: 2026-03-06, heard`)).toHaveLength(1);

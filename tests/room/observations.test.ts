@@ -138,6 +138,7 @@ const cases: Record<ObservationKey, Case> = {
   checked: {
     before: chicks,
     entry: 'checked: {chicks: 2}',
+    on: '2026-03-26',
     fact: (known) => clutch(known).mismatches.map(({ what, known, seen }) => [what, known, seen]),
     was: [],
     is: [['chicks', 3, 2]],

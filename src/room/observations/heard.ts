@@ -1,8 +1,15 @@
-import type { Day } from '../../days.ts';
 import { likeliestToHatch } from '../fertility.ts';
 import { isLeftBehind, isStillNestling, mayBeg } from '../left-behind.ts';
-import { begun, canHatchBy, hasClutchInCourse, hatch, hostClutch, incubation, openClutch } from '../lives.ts';
-import type { Egg } from '../model.ts';
+import {
+  begun,
+  canHatchBy,
+  hasClutchInCourse,
+  hatch,
+  hostClutch,
+  incubation,
+  isDue,
+  openClutch,
+} from '../lives.ts';
 import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -36,8 +43,3 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
   chick.placeholder = true;
   egg.clutch.chicksCounted = false;
 };
-
-/** Whether it is old enough to hatch, even if it was laid on the last day on which it can have been. */
-function isDue(egg: Egg, day: Day): boolean {
-  return day - egg.laid.to >= incubation(egg.clutch.pair.profile).low - 1;
-}
