@@ -42,6 +42,12 @@ describe('a chick of which nobody wrote that it left the nest or died', () => {
     );
   });
 
+  it('keeps nobody from ringing the next brood, as if it were about to leave the nest', () => {
+    const sat = 'date: 2026-02-14, laid: 3, sitting\ndate: 2026-02-22, candled: {fertile: 3}';
+    const next = `${brood}\n${sat}\ndate: 2026-02-28, hatched: 3`;
+    expect(due({ P: waxbills(next) }, '2026-03-06').join()).toContain('LW-1 ring');
+  });
+
   it('does not hide a brood of which nobody saw an egg, that a look finds once it would feed itself', () => {
     const found = `${brood}\ndate: 2026-03-07, checked: {chicks: 3}`;
     expect(clutches(found)).toEqual(['1: 3 eggs, 3 chicks', '2: 3+ eggs, 3+ chicks']);

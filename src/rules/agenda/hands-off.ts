@@ -1,5 +1,6 @@
 import type { Day } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
+import { isStillNestling } from '../../room/left-behind.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, profileIn } from '../brood.ts';
 
@@ -22,7 +23,7 @@ export function inHandsOffDays(brood: Brood, day: Day): boolean {
   return young.some((bird) => {
     const profile = profileIn(brood, bird);
     const fledging = profile?.fledging?.value;
-    if (bird.fledged !== null || bird.hatched === null || fledging === undefined) return false;
+    if (!isStillNestling(bird, day) || bird.hatched === null || fledging === undefined) return false;
     // No nest holds them.
     if (walksOff(profile)) return false;
     const { from, to } = hatchedOn(bird) ?? { from: day, to: day };
