@@ -133,10 +133,41 @@ describe('an account', () => {
     ]);
   });
 
-  it('knows nothing that is dated later', () => {
+  it('knows what is dated on its day, and nothing that is dated later', () => {
     const early = account(kept, '2026-02-03', 'notes');
     expect(early.clutches).toEqual([]);
     expect(early.care.food).toHaveLength(2);
+    expect(early.care.nests).toHaveLength(1);
+    expect(account(kept, '2026-02-02').care.food).toHaveLength(2);
+  });
+
+  it('goes through time in order, whatever the order of the lines; who moves there and back is told so', () => {
+    const moves = account(
+      {
+        'LW-1': `
+          pair: LW-1
+          species: lavender waxbill
+          housing: flight 2
+          log:
+            - {date: 2026-06-01, moved: "private: the back room", note: third}
+            - {date: 2026-04-01, moved: cage 9, note: second}
+            - {date: 2026-04-05, clutch: 2, laid: 4}
+            - {date: 2026-02-01, paired, note: first}
+            - {date: 2026-03-01, clutch: 1, laid: 4}
+            - {date: 2026-03-05, lost: {deserted: all}}
+            - {date: 2026-04-10, lost: {deserted: all}}
+            - {date: 2026-05-01, moved: flight 2}
+            - {date: 2026-05-05, clutch: 3, laid: 4}
+            - {date: 2026-05-10, lost: {deserted: all}}
+            - {date: 2026-05-15, clutch: 4, laid: 4}
+        `,
+      },
+      '2026-06-15',
+      'places',
+      'notes',
+    );
+    expect(moves.notes?.map(({ text }) => text)).toEqual(['first', 'second', 'third']);
+    expect(moves.housing).toEqual(['flight 2', 'cage 9', 'flight 2']);
   });
 });
 

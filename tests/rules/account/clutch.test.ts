@@ -40,6 +40,34 @@ it('eggs taken by hand, sat on elsewhere and lost stand apart', () => {
   });
 });
 
+// Of five: two hatch elsewhere, one comes back from the cool store, and of the young of the nest one is reared elsewhere.
+it('what others sat on or fed is counted once, and what its own pair took back is not counted', () => {
+  const told = clutch(`- {date: 2026-03-01, clutch: 1, laid: 5, site: gorse}
+    - {date: 2026-03-01, pulled: e5}
+    - {date: 2026-03-03, set: e5}
+    - {date: 2026-03-03, sitting}
+    - {date: 2026-03-04, fostered: {LW-2: e1}}
+    - {date: 2026-03-04, pulled: e2}
+    - {date: 2026-03-04, set: {incubator: e2}}
+    - {date: 2026-03-15, hatched: [e1, e2, e3, e4, e5]}
+    - {date: 2026-03-20, fostered: {LW-2: c3}}
+    - {date: 2026-03-21, fostered: {hand: c4}}
+  `);
+  expect(told).toMatchObject({ site: 'gorse', eggs: 5, chicks: 5, fostered: 4 });
+});
+
+it('young that died are losses until they feed themselves, with or without a cause', () => {
+  const told = clutch(`- {date: 2026-03-01, clutch: 1, laid: 3, sitting}
+    - {date: 2026-03-13, hatched: 3}
+    - {date: 2026-03-15, died: c3}
+    - {date: 2026-04-02, fledged: all}
+    - {date: 2026-04-20, independent: all}
+    - {date: 2026-05-20, died: {night fright: c1}}
+  `);
+  expect(told).toMatchObject({ left: 2, fed: 2 });
+  expect(told.losses).toEqual([{ what: 'young', cause: 'cause not known', number: 1 }]);
+});
+
 it('a cause marked private is not known to others', () => {
   const told = clutch(`- {date: 2026-03-01, clutch: 1, laid: 3, sitting}
     - {date: 2026-03-13, hatched: 3}

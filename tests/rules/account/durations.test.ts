@@ -43,6 +43,13 @@ describe('how long it took', () => {
     ]);
   });
 
+  it('is known to the day where one day passed without a look', () => {
+    const missed = daily.filter((entry) => entry !== '2026-03-15, checked');
+    expect(took('2026-03-14, checked', ...missed)).toEqual([
+      { kind: 'incubation', clutches: 1, unseen: 0, shortest: 12, longest: 12, mean: 12 },
+    ]);
+  });
+
   it('lies somewhere between the looks where somebody came by once a week', () => {
     // Sitting since 22 April; eggs were still there on the 30th, chicks on 7 May, and no egg hatches in ten days.
     expect(took(...weekly)).toEqual([

@@ -29,3 +29,10 @@ it('who was parted before is of the pair no longer', () => {
     [],
   );
 });
+
+it('a hen that dies on the day on which she gets a new mate is told of once; who dies beside her is told too', () => {
+  const anew =
+    'date: 2026-02-01, paired\ndate: 2026-03-01, paired: {cock: LW-22-03}\ndate: 2026-03-01, died: ';
+  expect(lost(`${anew}hen`)).toEqual(['the hen died']);
+  expect(lost(`${anew}both`)).toEqual(['the hen died', 'the cock died']);
+});
