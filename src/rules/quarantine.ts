@@ -83,7 +83,7 @@ function begunAnew(bird: InQuarantine, { meetings, deaths, illnesses }: Company)
   ].sort((a, b) => a.day - b.day);
   for (const { other, day, what } of causes) {
     const { until } = quarantine;
-    if (day <= begun || (what === 'joined' ? day >= until : day > until + GIVEN_UP)) continue;
+    if (day <= begun || day > until + GIVEN_UP) continue;
     if (day > quarantine.from) Object.assign(quarantine, { joined: [], died: [] });
     quarantine.from = day;
     quarantine.until = day + end - begun;
@@ -99,7 +99,7 @@ const known = new WeakMap<readonly Bird[], FindCompany>();
 
 /** Whom a bird in quarantine was together with, and what may have been carried to it. */
 interface Company {
-  /** With birds that did not come with it, in the order in which they joined. */
+  /** With birds that did not come with it, before that day, in the order in which they joined. */
   meetings: Meeting[];
   /** Of those that were with it when they died, or when they fell ill of what they died of. */
   deaths: { bird: Bird; day: Day }[];
@@ -128,13 +128,9 @@ function companyIn({ birds, pairs }: Room): FindCompany {
     const strange = met.filter(
       ({ bird: other, since }) => since < before && isStranger(bird, other, since, own),
     );
-    const ill = [
-      ...illnessesOf(bird).filter(({ over }) => over > bird.quarantine.from),
-      ...met.flatMap(illBeside),
-    ];
     return {
       deaths: [...new Map(met.flatMap(deathBeside).map((one) => [one.bird, one])).values()],
-      illnesses: ill,
+      illnesses: [...illnessesOf(bird), ...met.flatMap(illBeside)],
       meetings: withoutBreaks(strange),
     };
   };
@@ -206,7 +202,7 @@ function metInPair(bird: InQuarantine, mateships: readonly Mateship[], find: Fin
     return [...cock, ...hen].flatMap((name) => {
       const mate = find(name);
       if (mate === null || mate === bird) return [];
-      const together = movedApart(bird, mate, from).reduce(
+      const together = movedSince(bird, mate, from).reduce(
         (times, gap) => times.flatMap((time) => without(time, gap)),
         [{ from: since, to: until }],
       );
@@ -215,13 +211,13 @@ function metInPair(bird: InQuarantine, mateships: readonly Mateship[], find: Fin
   });
 }
 
-/** When two lived in two places since one of them was moved after they were put together: a pair by name only. */
-function movedApart(bird: Bird, mate: Bird, paired: Day): { from: Day; to: Day }[] {
+/** When two lived where one of them was moved after they were put together: their housings say then whether they met. */
+function movedSince(bird: Bird, mate: Bird, paired: Day): { from: Day; to: Day }[] {
   return presencesOf(bird).flatMap((one) =>
     presencesOf(mate).flatMap((other) => {
       const from = Math.max(one.from, other.from);
       const to = Math.min(one.to, other.to);
-      return one.housing === other.housing || from <= paired || from >= to ? [] : [{ from, to }];
+      return from <= paired || from >= to ? [] : [{ from, to }];
     }),
   );
 }

@@ -175,12 +175,28 @@ describe('whoever shares a cage with a bird in quarantine', () => {
     expect(out(birds(came('A', '2026-03-01'), visitor), 'A')).toBe('11 Apr with B');
   });
 
-  it('only before it came there, was never with it', () => {
-    const before = birds(
-      came('A', '2026-03-01', 'date: 2026-03-10, moved: cage 7'),
-      resident('H', 'date: 2026-03-02, moved: cage 7', 'date: 2026-03-05, moved: flight 2'),
-    );
-    expect(out(before, 'A')).toBe('31 Mar');
+  it('only before it came there, be it until that day, was never with it', () => {
+    const before = (left: string) =>
+      birds(
+        came('A', '2026-03-01', 'date: 2026-03-10, moved: cage 7'),
+        resident('H', 'date: 2026-03-02, moved: cage 7', `date: ${left}, moved: flight 2`),
+      );
+    expect(['2026-03-05', '2026-03-10', '2026-03-11'].map((left) => out(before(left), 'A'))).toEqual([
+      '31 Mar',
+      '31 Mar',
+      '9 Apr with H',
+    ]);
+  });
+
+  it('and courts it, is with it wherever the bird list has them, until one of them is moved', () => {
+    const mates = (then: string): Files => ({
+      ...birds(came('A', '2026-03-01'), resident('H')),
+      'LW-1': waxbills(`date: 2026-03-10, courting${then}`, 'cock: A\nhen: H'),
+    });
+    expect(line(mates(''), 'quarantine', '2026-03-12').text).toContain('until 9 Apr, and since 10 Mar');
+    const away = '\ndate: 2026-03-12, moved: {hen: cage 7}';
+    expect(warned(mates(away), 'quarantine', '2026-03-12')).toEqual([]);
+    expect(out(mates(`${away}\ndate: 2026-03-20, moved: {hen: cage 9}`), 'A')).toBe('19 Apr with H');
   });
 
   it('and becomes its mate, has joined it once; from another cage it joins anew, parted or only moved', () => {
@@ -264,6 +280,16 @@ describe('whoever shares a cage with a bird in quarantine', () => {
     expect(out(two, 'A')).toBe('31 Mar');
     expect(warned(two, 'quarantine', '2026-03-11')).toEqual([]);
   });
+
+  it('and went into quarantine with it, as after a show, is no stranger; who joins them from the room is one', () => {
+    const shown = (id: string, since: string) =>
+      `{id: ${id}, log: [{date: ${since}, moved: flight 2}, {date: 2026-03-01, moved: cage 9}, {date: 2026-03-01, quarantine: 30}]}`;
+    const bred = '{id: H, log: [{date: 2025-05-01, moved: flight 2}, {date: 2026-03-10, moved: cage 9}]}';
+    expect(out(birds(shown('A', '2024-05-01'), resident('C')), 'A')).toBe('31 Mar');
+    const old = shown('B', '2025-03-01').replace('moved: flight 2', 'arrived: flight 2');
+    expect(warned(birds(shown('A', '2024-05-01'), old), 'quarantine', '2026-03-02')).toEqual([]);
+    expect(out(birds(shown('A', '2024-05-01'), old, bred), 'A')).toBe('9 Apr with H');
+  });
 });
 
 // What it died of nobody knows until a vet has looked: the days of all who were with it begin anew (common practice).
@@ -284,6 +310,15 @@ describe('a death beside a bird in quarantine', () => {
       '13 Apr, B died',
     );
     expect(out(beside(...twice, AWAY, DEAD), 'A')).toBe('31 Mar');
+    expect(out(beside(AWAY, 'date: 2026-03-09, died'), 'A')).toBe('8 Apr, B died');
+  });
+
+  it('in the flight that it was moved to once its days were over, does not', () => {
+    const over = birds(
+      came('A', '2026-03-01', 'date: 2026-03-31, moved: flight 2'),
+      resident('H', 'date: 2026-04-20, died'),
+    );
+    expect(out(over, 'A', '2026-04-21')).toBe('31 Mar');
   });
 
   it('before another bird joins counts as long as that one did not', () => {
@@ -303,9 +338,14 @@ describe('a death beside a bird in quarantine', () => {
   });
 });
 
-it('a bird that was thought dead and is found again never left, and joins nobody', () => {
-  const found = came('B', '2026-03-01', 'date: 2026-03-05, died', 'date: 2026-03-08, back');
-  expect(out(birds(came('A', '2026-03-01'), found), 'A')).toBe('31 Mar');
+it('a bird that was thought dead and is found again never left, and joins nobody anew', () => {
+  const found = resident(
+    'H',
+    'date: 2026-03-05, moved: cage 9',
+    'date: 2026-03-08, died',
+    'date: 2026-03-12, back',
+  );
+  expect(out(birds(came('A', '2026-03-01'), found), 'A')).toBe('4 Apr with H');
 });
 
 it('four are named, of five the fifth is counted', () => {
