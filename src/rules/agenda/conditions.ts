@@ -129,7 +129,7 @@ export function sameNest(a: Clutch | null, b: Clutch | null): boolean {
 }
 
 /** Those that are still fed were all taken out of the parents' housing. */
-export const allAway: Condition = ({ young }) => young.length > 0 && young.every(livesAway);
+export const allAway: Condition = ({ young }) => young.every(livesAway);
 
 /** One of the two is left. */
 export const alone: Condition = (brood) => isAlone(brood);

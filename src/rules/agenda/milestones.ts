@@ -68,13 +68,11 @@ function days(
 function byProfile(
   key: RangeKey,
   edges: { from: 'from' | 'to'; to: 'from' | 'to' },
-  shift: { low?: number; high?: number | null } = {},
+  { low }: { low: number } = { low: 0 },
 ) {
   return (anchor: Anchor, { profile }: Brood): TaskWindow | null => {
     const range = rangeOf(anchor.profile ?? profile, key);
-    if (range === null) return null;
-    const high = shift.high === null ? null : range.high + (shift.high ?? 0);
-    return days(range.low + (shift.low ?? 0), high, edges)(anchor);
+    return range === null ? null : days(range.low + low, range.high, edges)(anchor);
   };
 }
 

@@ -90,9 +90,7 @@ function currentBroods(room: Room, byPair: ReadonlyMap<Pair, Brood[]>, after: An
   const nestsOf = (pair: Pair) => (byPair.get(pair) ?? []).filter(({ where }) => where === 'nest');
   if (after === 'paired' || after === 'parted')
     return room.pairs.map((pair) => nestsOf(pair).at(-1) ?? emptyBrood(room, pair));
-  const nests = room.pairs.flatMap(nestsOf);
-  // Guests alone are no laying of this pair.
-  return after === 'laid' ? nests.filter(({ clutch }) => clutch !== null) : nests;
+  return room.pairs.flatMap(nestsOf);
 }
 
 function emptyBrood(room: Room, pair: Pair): Brood {

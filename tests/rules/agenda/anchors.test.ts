@@ -137,6 +137,22 @@ describe('from the sitting', () => {
     expect(found('hatchWindow', `${FOUR_EGGS}date: 2026-03-09, candled: {clear: all}`, '2026-03-09')).toEqual(
       [],
     );
+    expect(found('hatchWindow', `${FOUR_EGGS}date: 2026-03-13, pipped: e2`, '2026-03-13')).toEqual([
+      '03-13…03-17; sitting since 3 Mar, e2 pipped 13 Mar',
+    ]);
+  });
+
+  it('what became of eggs that did not hatch is asked once their window is past', () => {
+    const asked = '03-19…03-21; sitting since 3 Mar; hatching was expected until 17 Mar; HF-1/1/e1 HF-1/1/e2';
+    expect(found('leftOver', FOUR_EGGS, '2026-03-17')).toEqual([]);
+    expect(found('leftOver', FOUR_EGGS, '2026-03-18')).toEqual([`${asked} HF-1/1/e3 HF-1/1/e4`]);
+    // Of one that lay with chicks: not before the last of these died or was taken to another pair.
+    const until = (end: string) => found('leftOver', beside(`${THREE_CHICKS}${end}`, ''), '2026-03-25');
+    const words = 'sitting since 3 Mar; hatching was expected until 17 Mar';
+    expect(until('date: 2026-03-18, died: all')).toEqual([`03-19…03-21; ${words}; HF-1/1/e4`]);
+    expect(until('date: 2026-03-22, fostered: {HF-2: [c1, c2, c3]}')).toEqual([
+      `03-22; ${words}, young were here until 22 Mar; HF-1/1/e4`,
+    ]);
   });
 });
 
@@ -258,10 +274,22 @@ describe('from the young', () => {
     expect(found('fledgeWindow', `${heard}\ndate: 2026-04-05, fledged: c1`, '2026-04-05')[0]).toMatch(/c2$/);
   });
 
+  it('who was brought to another nest leaves that one, not the one it hatched in', () => {
+    const given = `${THREE_CHICKS}date: 2026-03-20, fostered: {HF-2: c1}\n`;
+    const elsewhere = beside(
+      `${given}date: 2026-04-05, fledged: [c2, c3]`,
+      'date: 2026-03-10, paired\ndate: 2026-04-03, fledged: HF-1/1/c1',
+    );
+    expect(found('firstFledging', elsewhere, '2026-04-06')).toEqual(['04-05; first fledged 5 Apr']);
+  });
+
   it('the first fledging at once, the last when the nest is empty', () => {
     const first = `${fourth}date: 2026-04-04, fledged: [c1, c2]\n`;
     expect(found('firstFledging', first, '2026-04-04')).toEqual(['04-04; first fledged 4 Apr']);
     expect(found('lastFledging', first, '2026-04-04')).toEqual([]);
+    expect(found('firstFledging', `${first}date: 2026-04-07, fledged: all`, '2026-04-07')).toEqual([
+      '04-04; first fledged 4 Apr',
+    ]);
     expect(found('lastFledging', `${first}date: 2026-04-07, fledged: all`, '2026-04-07')).toEqual([
       '04-07; last fledged 7 Apr',
     ]);

@@ -67,6 +67,7 @@ describe('the end of quarantine', () => {
         'arrived 1 Mar + 30 d, Q-2 unwell until 12 Apr; ask an avian vet first',
         'arrived 1 Mar + 30 d, unwell until 12 Apr',
       ]);
+      expect(lines(with2(`${came}, ${ill}`), 'quarantine-end', '2026-04-08', 7)).toEqual([]);
       const well = `${came}, ${ill}, {date: 2026-04-02, unwell: well again}`;
       expect(outs(with2(well), '2026-04-04')).toEqual(['04-02 … 04-04 now']);
     });

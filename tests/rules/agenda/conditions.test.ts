@@ -228,6 +228,15 @@ describe('eggs elsewhere', () => {
     expect(holds(is.withoutParents, FOUR_EGGS, '2026-03-06')).toBe(false);
   });
 
+  it('that were brought are judged by themselves', () => {
+    const log = `${FOUR_EGGS}date: 2026-03-10, candled: {fertile: [e3, e4]}`;
+    const whole = brood(hillFinches(log), '2026-03-16');
+    const [, , ...brought] = whole.eggs;
+    const due = day('2026-03-16');
+    expect(is.allJudged(whole, { ...anchorOn('2026-03-15'), who: brought }, due)).toBe(true);
+    expect(is.allJudged(whole, { ...anchorOn('2026-03-15'), who: whole.eggs }, due)).toBe(false);
+  });
+
   it('of guests alone tell nothing of a sitting of this pair', () => {
     const guests = hillFinches(
       'date: 2026-03-01, paired',
@@ -294,6 +303,8 @@ describe('after the fledging', () => {
   it('the nest was taken out on the day the last left it, though one had died in it', () => {
     const log = `${THREE_CHICKS}date: 2026-03-20, died: c3\ndate: 2026-04-05, fledged: all, nest: removed`;
     expect(holds(is.nestTakenOut, log, on)).toBe(true);
+    const between = `${THREE_CHICKS}date: 2026-04-03, fledged: c1\ndate: 2026-04-04, nest: cleaned\ndate: 2026-04-05, fledged: all`;
+    expect(holds(is.nestTakenOut, between, on)).toBe(false);
   });
 
   it('another of the pair’s nests was taken out, not this one', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
-import { ALL_OUT, FOUR_EGGS, hillFinches, lines, stands } from './hill-finch.ts';
+import { ALL_OUT, FOUR_EGGS, hillFinches, lines, stands, THREE_CHICKS } from './hill-finch.ts';
 
 /** The lines of a task on a morning, with the days that it shows. */
 const shown = (log: string, task: string, on: string, days = 0, but: Record<string, string> = {}) =>
@@ -38,6 +38,19 @@ describe('a task that needs a look', () => {
 });
 
 describe('a nest in which the next clutch lies', () => {
+  // The young leave on 5 April at 20–22 d: left alone from 29 March on. The next clutch is due for the lamp on 31 March.
+  it('is left alone for the young that are still in it, the other of two nests is not', () => {
+    const next = (site: string) =>
+      `${THREE_CHICKS.replaceAll('laid: 1', 'laid: 1, site: left')}
+       date: 2026-03-24, clutch: 2, ${site}laid: 1
+       date: 2026-03-25, clutch: 2, laid: 1
+       date: 2026-03-26, clutch: 2, laid: 1, sitting: both`;
+    const lamp = (site: string) => stands(hillFinches(next(site)), 'candle', '2026-03-28', '2026-04-04');
+    expect(lamp('site: right, ')).toEqual(['03-31 … 04-01 now', '04-02 … 04-03 late']);
+    expect(lamp('site: left, ')).toEqual([]);
+    expect(lamp('')).toEqual([]);
+  });
+
   // The young left on 5 April, e4 did not hatch; ten nights later its fate is asked.
   it('is left alone while that hatches, also for what the last brood left over', () => {
     const next =

@@ -67,3 +67,21 @@ it('is not asked twice where they hatch while the first are looked after, nor of
   );
   expect(mouths(dead, '2026-03-20')).toEqual(['03-15; first hatched 15 Mar']);
 });
+
+it('is counted from guests that hatch first, and then anew from the chicks of the nest’s own', () => {
+  const files = hillFinches(
+    `${THREE_CHICKS}date: 2026-03-09, after: 2026-03-08, hatched: [HF-2/1/e1, HF-2/1/e2]`,
+    {},
+    {
+      'HF-2': pair(
+        'HF-2',
+        'hill finch',
+        'date: 2026-02-24, laid: 1\ndate: 2026-02-25, laid: 1, sitting\ndate: 2026-03-03, fostered: {HF-1: all}',
+      ),
+    },
+  );
+  expect(mouths(files, '2026-03-15')).toEqual([
+    '03-09; first hatched 9 Mar',
+    '03-15; first hatched 15 Mar; HF-1/1/c1; HF-1/1/c2; HF-1/1/c3',
+  ]);
+});

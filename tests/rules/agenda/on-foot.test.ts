@@ -29,6 +29,8 @@ describe('chicks that walk off as they hatch', () => {
     expect(tasks(quails(hatched), '2026-04-12')).toContain('chick-warmth 2026-04-10 2026-05-10');
     expect(tasks(quails(hatched), '2026-05-10').join()).toContain('chick-warmth');
     expect(tasks(quails(hatched), '2026-05-11').join()).not.toContain('chick-warmth');
+    const [all] = agenda(quails(hatched), '2026-04-12', 0).filter(({ task }) => task === 'chick-warmth');
+    expect(all).toMatchObject({ who: null, housing: 'flight 3' });
     const dead = `${hatched}\n date: 2026-04-14, died: all`;
     expect(tasks(quails(dead), '2026-04-15').join()).not.toMatch(/chick-warmth|chicks-on-foot/);
   });
@@ -43,6 +45,12 @@ describe('chicks that walk off as they hatch', () => {
     const moved = `${hatched}\n date: 2026-04-20, moved: {all: brooder}`;
     const warm = agenda(quails(moved), '2026-04-21', 0).filter(({ task }) => task === 'chick-warmth');
     expect(warm.map(({ housing }) => housing)).toEqual(['brooder']);
+    const some = quails(`${hatched}\n date: 2026-04-20, moved: {c1: brooder}`);
+    const places = agenda(some, '2026-04-21', 0).filter(({ task }) => task === 'chick-warmth');
+    expect(places.map(({ housing, who }) => `${housing} ${who?.length}`)).toEqual([
+      'brooder 1',
+      'flight 3 6',
+    ]);
   });
 
   it('leave eggs behind that are asked about two days after the window, and a hollow that nobody takes down', () => {

@@ -18,11 +18,13 @@ const LW = (skip: string) => ({
 test('a task of that name, or a routine of the room, can be skipped', () => {
   expect(unknownSkips(record(LW('candle'), '2026-06-01'))).toEqual([]);
   expect(unknownSkips(record(LW('calcium'), '2026-06-01'))).toEqual([]);
+  expect(unknownSkips(record(LW('calcium, food: [greens, seed]'), '2026-06-01'))).toEqual([]);
 });
 
 test('a task that does not exist is a hint with the one that was probably meant', () => {
   const [finding] = unknownSkips(record(LW('[hatch, candel]'), '2026-06-01'));
   expect(finding).toMatchObject({ code: 'unknown-task', args: { task: 'candel', suggestion: 'candle' } });
+  expect(finding?.args).toMatchObject({ tasks: expect.stringContaining('candle, ') });
 });
 
 test('a skipped task is moot for that clutch', () => {

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { weighEggs } from '../../../src/rules/agenda/weigh-eggs.ts';
+import { pair } from '../warnings/warned.ts';
 import { check, hillFinches, lines } from './hill-finch.ts';
 
 /** Set on 2 March: hatching is expected from the 13th, so from the 10th the eggs are left alone. */
@@ -31,6 +32,23 @@ check(weighEggs.task, [
     'is over for an egg that has pipped',
     hillFinches(`${SET}, weighed: {e1: 1.20}\ndate: 2026-03-08, pipped: e1`),
     ['03-05 … 03-06 now', '03-07 late'],
+  ],
+  [
+    'is not for an egg that the lamp showed clear, nor for one that has pipped where nobody knows how long they take',
+    {
+      ...hillFinches(`${SET}, weighed: {e1: 1.20}\ndate: 2026-03-06, pipped: e1`, { incubation: '' }),
+      'HF-2': pair(
+        'HF-2',
+        'hill finch',
+        `${SET}, weighed: {e1: 1.20}\ndate: 2026-03-08, weighed: {e1: 1.20}, candled: {clear: e1}`,
+      ),
+    },
+    ['03-05 now now', '03-06 now', '03-07 late'],
+  ],
+  [
+    'is offered as they are set, also to who weighed them as they were laid',
+    hillFinches(SET.replace('laid: 1', 'laid: 1, weighed: {e1: 1.20}')),
+    ['03-02 … 03-03 now', '03-04 … 03-05 late'],
   ],
   ['can be skipped', hillFinches(SET.replace('pulled: e1', 'pulled: e1, skip: weigh-eggs')), []],
 ]);
