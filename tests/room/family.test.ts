@@ -54,6 +54,18 @@ describe('a brood moved to the flight', () => {
     expect(inFlight(log)).toEqual(['LW-1/1/c2', 'LW-1/1/c3']);
   });
 
+  it('leaves who died, and who is fed by another pair that lives beside it', () => {
+    expect(
+      inFlight(`${fledglings}\ndate: 2026-04-07, died: c2\ndate: 2026-04-08, moved: {all: flight 3}`),
+    ).toEqual(['LW-1/1/c1', 'LW-1/1/c3']);
+    const foster = journal('BF-1', 'bengalese finch', 'date: 2026-03-01, paired', 'housing: cage 3');
+    const given = `${chicks}\ndate: 2026-03-20, fostered: {BF-1: c1}\ndate: 2026-04-06, fledged: [c1, c2, c3]`;
+    expect(inFlight(`${given}\ndate: 2026-04-08, moved: {all: flight 3}`, { Q: foster })).toEqual([
+      'LW-1/1/c2',
+      'LW-1/1/c3',
+    ]);
+  });
+
   it('takes a brood that fed itself before fledglings, by count', () => {
     const log = `${young}
       date: 2026-04-22, laid: 2, sitting

@@ -31,6 +31,18 @@ describe('a second clutch that nobody saw laid', () => {
     expect(laid(`date: 2026-04-26, nest: moved\n${sits}`)).toBe('04-21…04-28');
   });
 
+  it('was laid after the last of the first brood left that nest or died in it, whatever was made of it before', () => {
+    const since = (ends: string) => {
+      const log = `${first.replace(/\n *date: 2026-04-21.*$/, '')}\n${ends}\n${sits}`;
+      const known = room({ P: journal('A-1', "Peters' twinspot", log) }, '2026-05-02');
+      return formatDay(nestFreeSince(clutchIn(known, 'A-1/2')) ?? 0).slice(5);
+    };
+    expect(since('date: 2026-04-09, checked\ndate: 2026-04-10, died: all')).toBe('04-10');
+    expect(since('date: 2026-04-19, fledged: 1\ndate: 2026-04-21, fledged: all')).toBe('04-21');
+    expect(since('date: 2026-04-21, fledged: all\ndate: 2026-04-12, nest: lined')).toBe('04-21');
+    expect(since('date: 2026-04-21, fledged: all\ndate: 2026-04-30, nest: lined')).toBe('04-21');
+  });
+
   it('may be older in another nest, where the pair has two', () => {
     const sites = (log: string) =>
       days(eggIn(room({ P: journal('A-1', "Peters' twinspot", log) }, '2026-05-01'), 'A-1/2/e1').laid);

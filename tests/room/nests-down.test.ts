@@ -58,6 +58,9 @@ describe('a nest that comes down', () => {
     const given = 'date: 2026-03-20, fostered: {BF-1: [c1, c2, c3]}, lost: {clear: all}';
     expect(doubts(chicks, given, 'date: 2026-03-22, nest: removed')).toEqual([]);
     expect(doubts(chicks, 'date: 2026-03-22, nest: removed', given.replace('03-20', '03-22'))).toEqual([]);
+    expect(doubts(eggs, removed, 'date: 2026-03-15, fostered: {BF-1: all}')).toEqual([over('4 eggs')]);
+    const cleaned = 'date: 2026-03-19, nest: cleaned';
+    expect(doubts(chicks, cleaned, given)).toEqual([over('3 chicks', 'cleaned')]);
     const sold = 'date: 2026-03-22, gone: {given: [c1, c2, c3]}, lost: {clear: all}';
     expect(doubts(chicks, 'date: 2026-03-22, nest: removed', sold)).toEqual([]);
   });
@@ -88,6 +91,13 @@ describe('a nest that comes down', () => {
     // Where that nest was left in place, the old egg lies there still; told by itself, it is the one that is meant.
     expect(ends(`${again}\ndate: 2026-05-20, lost: {clear: all}`)).toEqual([1, 3]);
     expect(ends(`${down}date: 2026-04-21, lost: {clear: all}`)).toEqual([1]);
+    // Nobody on it says nothing; somebody who sits on it says that it lies in a nest.
+    const seen = (by: string) =>
+      ends(
+        `${down}date: 2026-04-22, clutch: 1, sitting: ${by}\n${again}\ndate: 2026-05-20, lost: {clear: all}`,
+      );
+    expect(seen('off')).toEqual([0, 3]);
+    expect(seen('hen')).toEqual([1, 3]);
   });
 
   it('and is put back takes no egg along: all are those that lie in it', () => {

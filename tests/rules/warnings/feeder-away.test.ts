@@ -116,6 +116,26 @@ it('a cock that chased hard is not put back to the family that he was taken from
   expect(check).toContain('the hand for those that nobody feeds; the one that chased stays apart');
 });
 
+it.each([
+  ['hard', 'date: 2026-04-07, chasing: {by: cock, level: hard}', false],
+  ['and nobody wrote who', 'date: 2026-04-07, chasing: {at: c1, level: fierce}', false],
+  ['on the day of the parting', 'date: 2026-04-08, chasing: {by: cock, level: hard}', false],
+  ['mildly', 'date: 2026-04-07, chasing: {by: cock, level: mild}', true],
+  ['six days before', 'date: 2026-04-02, chasing: {by: cock, level: hard}', false],
+  ['a week before', 'date: 2026-04-01, chasing: {by: cock, level: hard}', true],
+  ['and was not the one that was taken', 'date: 2026-04-07, chasing: {by: hen, level: hard}', true],
+])('a parent that chased %s may be put back: %#', (_how, chase, back) => {
+  const room = files(`${chase}\n date: 2026-04-08, parted: {cock: cage 6}`);
+  expect(line(room, 'feeder-away', '2026-04-08').check.includes('together again')).toBe(back);
+});
+
+it('young of which only some had a full crop on the day itself press', () => {
+  const crops = (said: string) =>
+    files(`date: 2026-04-08, parted: {cock: cage 6}\n date: 2026-04-08, time: 18:00, crops: ${said}`);
+  expect(line(crops('{full: [c1, c2]}'), 'feeder-away', '2026-04-08').level).toBe('act');
+  expect(line(crops('{full: [c1, c2], thin: c3}'), 'feeder-away', '2026-04-08').level).toBe('act');
+});
+
 // A cock takes the last young with him into another cage while the hen sits again (common practice).
 it('young that were taken out together with a parent are with who feeds them', () => {
   const along = files('date: 2026-04-08, parted: {cock: cage 6}, moved: {"c1, c2": cage 6}');

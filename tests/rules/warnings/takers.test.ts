@@ -50,3 +50,27 @@ it('no more than three are named', () => {
   );
   expect(takers(files).match(/room for/g)).toHaveLength(3);
 });
+
+it('a pair that lost one of the two cannot, nor one that is parted', () => {
+  const b = sat('B', 'lavender waxbill', 10).replace('pair: B', 'pair: B\ncock: X-1\nhen: X-2');
+  expect(takers({ A: a, B: b })).toMatch(/B/);
+  for (const end of ['died: cock', 'parted', 'gone: {sold: hen}'])
+    expect(takers({ A: a, B: `${b}\n  - {date: 2026-03-15, ${end}}` }), end).toMatch(/^No pair/);
+});
+
+it('of its own species the one with more room goes first', () => {
+  const files = { A: a, B: sat('B', 'lavender waxbill', 10, 4), C: sat('C', 'lavender waxbill', 10, 3) };
+  expect(takers(files)).toMatch(/^Could be taken by C \(.*room for 2\) and B \(.*room for 1\)$/);
+});
+
+it('a species more than twice as heavy cannot, nor one of which nobody knows anything', () => {
+  const kin = (mass: number) => ({
+    'species/great-waxbill.yaml': `species: great waxbill\nscientific: Estrilda astrild\nclutch: 4-5\nincubation: 11-13\nsitting-from: 3\nadult-mass: ${mass}\n`,
+    A: a,
+    B: sat('B', 'great waxbill', 10),
+  });
+  // The lavender waxbill weighs 8.5 g.
+  expect(takers(kin(17))).toMatch(/^Could be taken by B/);
+  expect(takers(kin(18))).toMatch(/^No pair/);
+  expect(takers({ A: a, B: sat('B', 'ridge finch', 10) })).toMatch(/^No pair/);
+});

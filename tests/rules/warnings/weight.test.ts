@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const brood = `
   date: 2026-03-01, laid: 4
@@ -34,9 +34,27 @@ describe('a chick that loses weight', () => {
     expect(spell(room, 'weight', '2026-03-14', '2026-04-10')).toEqual(['03-25 act']);
   });
 
-  it('is not told by weighings a week apart', () => {
-    const room = files('date: 2026-03-18, weighed: {c1: 7.0}\n date: 2026-03-25, weighed: {c1: 6.3}');
-    expect(warned(room, 'weight', '2026-03-25')).toEqual([]);
+  it('is told by weighings three days apart, not by such that are four', () => {
+    const room = (before: string) =>
+      files(`date: ${before}, weighed: {c1: 7.0}\n date: 2026-03-25, weighed: {c1: 6.3}`);
+    expect(line(room('2026-03-22'), 'weight', '2026-03-25').level).toBe('act');
+    expect(warned(room('2026-03-21'), 'weight', '2026-03-25')).toEqual([]);
+  });
+
+  it('is watched where it left the nest meanwhile: many lose a little then', () => {
+    const out =
+      'date: 2026-04-01, weighed: {c1: 8.0}\n date: 2026-04-02, fledged: c1\n date: 2026-04-03, weighed: {c1: 7.0}';
+    expect(line(files(out), 'weight', '2026-04-03').level).toBe('watch');
+  });
+
+  it('does not press for a brood mate that is a little behind, nor does the one line of both say less', () => {
+    const room = files(
+      'date: 2026-03-24, weighed: {c1: 7.0, c2: 7.0}\n date: 2026-03-25, weighed: {c1: 6.3, c2: 7.1}\n date: 2026-03-26, weighed: {c2: 4.0, c3: 7.2}',
+    );
+    expect(line(room, 'weight', '2026-03-26')).toMatchObject({
+      level: 'act',
+      text: expect.stringMatching(/A chick that grows gains every day/),
+    });
   });
 
   it('is one line for a brood that is short of food', () => {
@@ -75,6 +93,23 @@ describe('a chick well below its siblings', () => {
   it('is not the one that hatched a day later', () => {
     const room = files('date: 2026-03-20, weighed: {c1: 4.0, c2: 4.2, c4: 2.5}');
     expect(warned(room, 'weight', '2026-03-20')).toEqual([]);
+  });
+
+  it('is not the one that hatched two days later, nor one weighed on another day, nor one of another species', () => {
+    const late = {
+      'LW-1': waxbills(`${brood.replace('03-15, hatched', '03-16, hatched')}
+      date: 2026-03-20, weighed: {c1: 4.0, c2: 4.2, c4: 1.8}`),
+    };
+    expect(warned(late, 'weight', '2026-03-20')).toEqual([]);
+    const another = files(
+      'date: 2026-03-20, weighed: {c1: 4.0, c2: 4.2}\n date: 2026-03-21, weighed: {c3: 2.5}',
+    );
+    expect(line(another, 'weight', '2026-03-21').text).not.toContain('siblings');
+    const guests = {
+      ...files('date: 2026-03-20, weighed: {BF-1/1/c1: 8.0, BF-1/1/c2: 8.2, c3: 4.0}'),
+      'BF-1': pair('BF-1', 'Bengalese finch', `${brood}\n date: 2026-03-16, fostered: {LW-1: [c1, c2]}`),
+    };
+    expect(warned(guests, 'weight', '2026-03-20')).toEqual([]);
   });
 });
 

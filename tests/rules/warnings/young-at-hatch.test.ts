@@ -25,6 +25,22 @@ describe('young of the last brood at the next hatch', () => {
     );
   });
 
+  it('are counted from the first of the new chicks, not from the last', () => {
+    const room = files(`${independent}\n date: 2026-05-05, hatched: 1\n date: 2026-05-07, hatched: 1`);
+    expect(spell(room, 'young-at-hatch', '2026-05-01', '2026-05-31')).toEqual(['05-01 … 05-09 watch']);
+  });
+
+  it('that have lived there for four months are kept there on purpose', () => {
+    const room = (later: string) => ({
+      'LW-1': waxbills(`${log.replace(/04-2(\d)/g, `${later}$1`)}\n${independent}`, heads),
+    });
+    // Hatched on 14 March: four months are over on 12 July.
+    expect(spell(room('06-2'), 'young-at-hatch', '2026-06-20', '2026-07-20')).toEqual([
+      '06-30 … 07-06 watch',
+    ]);
+    expect(spell(room('07-1'), 'young-at-hatch', '2026-07-10', '2026-07-31')).toEqual([]);
+  });
+
   it('are over when nobody of the new clutch lives or may hatch', () => {
     const none = files(
       `${independent}\n date: 2026-05-05, hatched: 2\n date: 2026-05-06, died: all\n date: 2026-05-07, lost: all`,
