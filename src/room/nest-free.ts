@@ -7,9 +7,7 @@ import { type Clutch, sameSite } from './model.ts';
  */
 export function nestFreeSince(clutch: Clutch): Day | null {
   const { pair, opened } = clutch;
-  const earlier = pair.clutches.filter(
-    (one) => one !== clutch && one.opened < opened && sameSite(one.site, clutch.site),
-  );
+  const earlier = pair.clutches.filter((one) => one.opened < opened && sameSite(one.site, clutch.site));
   const left = earlier.flatMap(({ chicks }) =>
     chicks.flatMap(
       ({ fledged, fate }) => fledged?.span.from ?? (fate?.kind === 'died' ? fate.span.from : []),
@@ -18,7 +16,7 @@ export function nestFreeSince(clutch: Clutch): Day | null {
   if (left.length === 0) return null;
   const free = Math.max(...left);
   const made = pair.nestStates.flatMap(({ day, state, site }) =>
-    state !== 'moved' && day >= free && day <= opened && sameSite(site, clutch.site) ? [day] : [],
+    state !== 'moved' && day <= opened && sameSite(site, clutch.site) ? [day] : [],
   );
   return Math.max(free, ...made);
 }

@@ -201,6 +201,26 @@ describe('eggs that were with another pair', () => {
     expect(pairIn(known, 'LW-1').here.eggs.size).toBe(3);
     expect(codes(known)).toEqual([]);
   });
+
+  it('come home without those that lie in the cool store, and without those that are lost', () => {
+    const away =
+      'date: 2026-03-06, pulled: e1\ndate: 2026-03-06, fostered: {BF-1: [e2, e3]}\ndate: 2026-03-07, lost: {broken: e3}';
+    const home = place(`${away}\ndate: 2026-03-08, fostered: {LW-1: all}`);
+    expect([...pairIn(home, 'LW-1').here.eggs].map(({ ref }) => ref).sort()).toEqual(['e2', 'e4']);
+    expect(codes(home)).toEqual([]);
+    expect(codes(place(`${away}\ndate: 2026-03-08, fostered: {LW-1: 2}`))).toEqual(['too-many']);
+  });
+
+  it('are what a count means while all the young are in the hand, and not once one is in the nest', () => {
+    const hand = 'date: 2026-03-18, hatched: 2\ndate: 2026-03-19, fostered: {hand: [c1, c2]}';
+    const given = (log: string) => {
+      const { eggs, young } = pairIn(place(`${log}\ndate: 2026-03-20, fostered: {BF-1: 2}`), 'BF-1').here;
+      return [...eggs, ...young].map(({ ref }) => ref);
+    };
+    expect(given(hand)).toEqual(['e3', 'e4']);
+    expect(given(`${hand}\ndate: 2026-03-19, lost: {clear: [e3, e4]}`)).toEqual(['c1', 'c2']);
+    expect(given('date: 2026-03-18, hatched: 2')).toEqual(['c1', 'c2']);
+  });
 });
 
 describe('what its own pair’s journal tells of an egg or chick that another pair has', () => {

@@ -85,6 +85,19 @@ describe('whoever is named in a nest that nobody counted', () => {
     expect(clutches(`${log}\ndate: 2026-04-05, fledged: 4`)).toEqual(['1: 5+ eggs, 5+ chicks']);
   });
 
+  it('found dead alone leaves whoever may be there: another chick, or the eggs that are left', () => {
+    const dead = 'date: 2026-03-25, died: 1';
+    // Of one that was only heard another is assumed; of eggs that lie there still one may hatch.
+    const heard = 'date: 2026-03-01, sitting\ndate: 2026-03-18, heard';
+    expect(clutches(`${heard}\n${dead}`)).toEqual(['1: 2+ eggs, 2+ chicks']);
+    expect(clutches(`date: 2026-03-05, laid: 3+, sitting\ndate: 2026-03-18, heard\n${dead}`)).toEqual([
+      '1: 3+ eggs, 1+ chicks',
+    ]);
+    expect(clutches(`date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, heard\n${dead}`)).toEqual([
+      '1: 1 eggs, 1+ chicks',
+    ]);
+  });
+
   it('in the hand hatched there, though nobody wrote of eggs or of hatching', () => {
     for (const begun of ['date: 2026-03-01, paired', 'date: 2026-03-05, laid: 5, sitting']) {
       const log = `${begun}\ndate: 2026-03-25, ${rings}`;

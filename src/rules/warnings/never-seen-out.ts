@@ -61,7 +61,7 @@ function lastUsualDay(brood: Brood, bird: Bird): Day | null {
   const profile = profileIn(brood, bird);
   const hatched = hatchedOn(bird);
   const age = profile?.fledging?.value.high;
-  if (profile === null || hatched === null || age === undefined || bird.placeholder) return null;
+  if (hatched === null || age === undefined || bird.placeholder) return null;
   return walksOff(profile) ? null : hatched.to + age;
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
 const fledged = `
@@ -197,4 +197,46 @@ it('two helpers of one day: the worse of the two counts', () => {
     `date: 2026-04-10, chasing: {by: cock, at: hen, level: mild}\n date: 2026-04-10, ${hard}`,
   );
   expect(line(room, 'chasing', '2026-04-10')).toMatchObject({ level: 'act' });
+});
+
+it('chicks that walk off as they hatch need warmth, not a feeder: the one that chased stays apart', () => {
+  const quails = pair(
+    'Q-1',
+    'king quail',
+    'date: 2026-03-20, laid: 1\n date: 2026-03-26, laid: 6, sitting: hen\n date: 2026-04-12, hatched: 7\n date: 2026-04-14, chasing: {by: cock, at: young, level: hard}',
+    heads,
+  );
+  const { text, check } = line({ 'Q-1': quails }, 'chasing', '2026-04-14');
+  expect(text).toContain(
+    '7 chicks need warmth, and one parent that broods is enough: the one that chased stays apart.',
+  );
+  expect(check).toContain('part them now; an avian vet');
+});
+
+it('eggs and young of other pairs are no reason, nor chases of more than a week before', () => {
+  const courting = waxbills('date: 2026-04-10, chasing', heads);
+  const neighbours = waxbills(fledged, 'cock: LW-20-02\nhen: LW-20-12').replace('pair: LW-1', 'pair: LW-2');
+  expect(warned({ 'LW-1': courting, 'LW-2': neighbours }, 'chasing', '2026-04-10')).toEqual([]);
+  const hunted = waxbills(`date: 2026-04-10, ${hard.replace('c2', 'hen')}`, heads);
+  const { text } = line({ 'LW-1': hunted, 'LW-2': neighbours }, 'chasing', '2026-04-10');
+  expect(text).toContain('A hunted bird does not eat');
+  const again = files(`date: 2026-04-03, ${hard}\n date: 2026-04-04, ${hard}\n date: 2026-04-10, ${hard}`);
+  expect(line(again, 'chasing', '2026-04-10').text).toContain('on 10 Apr, on 2 days of the last week.');
+});
+
+it('a mate that came while some had not hatched yet, or was seen feeding, may be one that feeds them', () => {
+  const text = (log: string, more = '') =>
+    line(
+      files(`${more}\n date: 2026-04-10, chasing: {by: hen, at: young, level: hard}`, log),
+      'chasing',
+      '2026-04-10',
+    ).text;
+  const mate = (on: string) => `date: ${on}, parted: {hen: cage 5}\n date: ${on}, paired: {hen: LW-21-02}\n`;
+  expect(text(fledged, `${mate('2026-03-20')}date: 2026-03-21, feeding: {cock: all}`)).toContain(
+    'The hen came after they had hatched',
+  );
+  expect(text(fledged, mate('2026-03-14'))).not.toContain('came after');
+  expect(text(fledged, `${mate('2026-03-20')}date: 2026-03-20, feeding: {hen: c1}`)).not.toContain(
+    'came after',
+  );
 });

@@ -35,6 +35,31 @@ it.each([
   expect(spell(files, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual(['03-14 … 03-15 act']);
 });
 
+it.each([
+  ['one crop is thin', 'date: 2026-03-16, crops: {full: [c1, c2], thin: c3}'],
+  ['crops were full on the first day only', 'date: 2026-03-14, crops: {full: all}'],
+  [
+    'crops were full before they were thin',
+    'date: 2026-03-15, crops: {full: all}\n date: 2026-03-16, crops: {thin: all}',
+  ],
+])('it stands while %s', (_what, then) => {
+  const files = { 'LW-1': waxbills(`${brood}\n ${then}`) };
+  expect(spell(files, 'live-food-missing', '2026-03-16', '2026-04-10')).toEqual([
+    '03-16 … 03-17 act',
+    '03-18 … 03-21 watch',
+  ]);
+});
+
+it('it is counted from the first chick that needs live food, and is nothing for those that are fed by hand', () => {
+  const log = `${brood.replace('hatched: 3', 'hatched: 2')}\n date: 2026-03-16, hatched: 1`;
+  expect(spell({ 'LW-1': waxbills(log) }, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual([
+    '03-14 … 03-17 act',
+    '03-18 … 03-21 watch',
+  ]);
+  const hand = { 'LW-1': waxbills(`${brood}\n date: 2026-03-15, fostered: {hand: all}`) };
+  expect(spell(hand, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual(['03-14 act']);
+});
+
 it('live food that is taken away while chicks are in the nest begins it anew', () => {
   const log = `date: 2026-03-10, food: [live food]\n${brood}\n date: 2026-03-20, food: [dry seed]`;
   expect(spell({ 'LW-1': waxbills(log) }, 'live-food-missing', '2026-03-01', '2026-04-10')).toEqual([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, waxbills } from './warned.ts';
+import { line, pair, spell, waxbills } from './warned.ts';
 
 // Lavender waxbills leave the nest at 17–21 d (from memory): hatched on 14 March, until 4 April.
 const brood = 'date: 2026-03-01, laid: 4\n date: 2026-03-13, checked\n date: 2026-03-14, hatched: 4';
@@ -21,6 +21,24 @@ describe('a chick that was never seen out of the nest', () => {
 
   it('is given its usual time first, when the others left early', () => {
     expect(days('date: 2026-03-31, fledged: [c1, c2, c3]')).toEqual(['04-05 … 04-08 watch']);
+  });
+
+  it('is counted from the last of the others, and a look on the day on which that left tells nothing', () => {
+    const left = 'date: 2026-04-02, fledged: [c1, c2]\n date: 2026-04-04, checked, fledged: c3';
+    expect(days(left)).toEqual(['04-07 … 04-10 watch']);
+    expect(days(`${left}, weighed: {c4: 7.5}`)).toEqual(['04-07 … 04-10 watch']);
+    expect(days(`${left}\n date: 2026-04-05, courting`)).toEqual(['04-07 … 04-10 watch']);
+  });
+
+  it('is nothing of which anybody knows, where nobody knows when its kind leaves the nest', () => {
+    const log = `${brood}\n ${three}`;
+    const unknown = spell(
+      { 'RF-1': pair('RF-1', 'ridge finch', log) },
+      'never-seen-out',
+      '2026-04-01',
+      '2026-05-01',
+    );
+    expect(unknown).toEqual([]);
   });
 
   it('is named with the others that were not seen out', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Files } from '../../rooms.ts';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const heads = 'cock: LW-20-01\nhen: LW-25-11';
 const files = (log: string, birds = '{id: LW-25-11, sex: hen, hatched: 2025-09-01}'): Files => ({
@@ -34,6 +34,28 @@ describe('a bird put to a mate too young', () => {
     expect(line(room, 'too-young', '2026-03-10').text).toMatch(
       /^The hen LW-25-11 is 6 months old with a first egg on 10 Mar; 9 months is the least for the species\./,
     );
+  });
+
+  it('is not told with an egg that the mate before laid, but with the first since it came', () => {
+    const before =
+      'date: 2026-01-01, paired: {hen: LW-20-09}\n date: 2026-01-05, laid: 1\n date: 2026-01-20, parted';
+    const room = files(`${before}\n date: 2026-02-01, paired: {hen: LW-25-11}\n date: 2026-03-10, laid: 1`);
+    expect(line(room, 'too-young', '2026-02-03')).toMatchObject({
+      text: expect.stringContaining('in a pair since 1 Feb;'),
+      check: expect.stringMatching(/^no nest, or apart, until old enough/),
+    });
+    expect(warned(room, 'too-young', '2026-02-03')).toMatchObject([{ clutch: null }]);
+    expect(line(room, 'too-young', '2026-03-10').check).toMatch(
+      /^calcium on offer, and the hen each morning/,
+    );
+    expect(warned(room, 'too-young', '2026-03-10')).toMatchObject([{ clutch: 2 }]);
+  });
+
+  it('is nothing once it is dead, nor for a species of which nobody knows the age', () => {
+    const died = files('date: 2026-02-01, paired\n date: 2026-02-03, died: hen');
+    expect(spell(died, 'too-young', '2026-01-25', '2026-02-20')).toEqual(['02-01 … 02-02 watch']);
+    const unknown = { ...files(''), 'LW-1': pair('LW-1', 'ridge finch', 'date: 2026-02-01, paired', heads) };
+    expect(warned(unknown, 'too-young', '2026-02-03')).toEqual([]);
   });
 
   it('is over when it is old enough, or parted', () => {
