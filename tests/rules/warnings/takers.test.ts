@@ -63,14 +63,24 @@ it('of its own species the one with more room goes first', () => {
   expect(takers(files)).toMatch(/^Could be taken by C \(.*room for 2\) and B \(.*room for 1\)$/);
 });
 
-it('a species more than twice as heavy cannot, nor one of which nobody knows anything', () => {
-  const kin = (mass: number) => ({
-    'species/great-waxbill.yaml': `species: great waxbill\nscientific: Estrilda astrild\nclutch: 4-5\nincubation: 11-13\nsitting-from: 3\nadult-mass: ${mass}\n`,
+it('a species more than twice as heavy cannot, nor one of another family, nor one of which nobody knows anything', () => {
+  const kin = (mass: string, scientific = 'Estrilda astrild') => ({
+    'species/great-waxbill.yaml': `species: great waxbill\nscientific: ${scientific}\nclutch: 4-5\nincubation: 11-13\nsitting-from: 3\n${mass}\n`,
     A: a,
     B: sat('B', 'great waxbill', 10),
   });
   // The lavender waxbill weighs 8.5 g.
-  expect(takers(kin(17))).toMatch(/^Could be taken by B/);
-  expect(takers(kin(18))).toMatch(/^No pair/);
+  expect(takers(kin('adult-mass: 17'))).toMatch(/^Could be taken by B/);
+  expect(takers(kin('adult-mass: 18'))).toMatch(/^No pair/);
+  expect(takers(kin('also: [big waxbill]', 'Exemplum magnum'))).toMatch(/^No pair/);
+  expect(takers(kin('adult-mass: 9', 'Serinus canaria'))).toMatch(/^No pair/);
   expect(takers({ A: a, B: sat('B', 'ridge finch', 10) })).toMatch(/^No pair/);
+});
+
+it('young that have left the nest take no place in it', () => {
+  const early =
+    'date: 2026-02-03, laid: 3, sitting: hen\ndate: 2026-02-15, hatched: 3\ndate: 2026-03-06, fledged: 3\ndate: 2026-03-10, clutch: 2, laid: 3, sitting: hen';
+  expect(takers({ A: a, B: pair('B', 'lavender waxbill', early) })).toMatch(
+    /^Could be taken by B \(hatch \d+ Mar, room for 2\)$/,
+  );
 });
