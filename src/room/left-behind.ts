@@ -27,6 +27,24 @@ export function isOutOfQuestion(egg: Egg, day: Day): boolean {
   return longPast(egg, day) || wasLeftBehind(egg, day - HATCHING);
 }
 
+/** Days after which a hen that lost her eggs or young can have laid again, and not sooner as a rule (common practice: about a week). */
+const LAYS_AGAIN = 5;
+
+/** Whether what lies in the nest by then is no longer this egg, nor a chick of it: the hen may have laid again. */
+export function isOver(egg: Egg, day: Day): boolean {
+  const { fate, places, clutch } = egg;
+  if (longPast(egg, day)) return true;
+  const isSinceLong = (end: Day) => day - end >= LAYS_AGAIN;
+  if (fate?.kind === 'hatched') {
+    const { bird } = fate;
+    return bird.fate === null ? !isStillNestling(bird, day) : isSinceLong(bird.fate.day);
+  }
+  if (fate !== null) return isSinceLong(fate.day);
+  const last = places.at(-1);
+  const isAway = last?.place.kind !== 'nest' || last.place.pair !== clutch.pair;
+  return wasLeftBehind(egg, day) || (last !== undefined && isAway && isSinceLong(last.from));
+}
+
 function wasLeftBehind({ clutch }: Egg, day: Day): boolean {
   // Whoever is out of the nest within days of hatching fell out of it or walks off, and leaves nobody behind yet.
   const flew = (chick: Bird) =>

@@ -5,7 +5,7 @@ import type { ObservationKey, ObservationValue } from '../journal/observations/i
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
-import { isOutOfQuestion, isStillNestling, mayBeg } from './left-behind.ts';
+import { isLeftBehind, isOutOfQuestion, isOver, isStillNestling, mayBeg } from './left-behind.ts';
 import { joined } from './lists.ts';
 import {
   canHatchBy,
@@ -18,6 +18,7 @@ import {
   usualClutch,
 } from './lives.ts';
 import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
+import { isNestGone } from './nests-down.ts';
 import {
   clutchesThere,
   isInNest,
@@ -95,23 +96,40 @@ function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): vo
   const eggs = inNest(scene, here.eggs);
   if (isOfMorning(scene, seenEggs, eggsOfMorning(scene), eggs)) return;
   const young = seenChicks === null ? [] : nestlings(scene, seenChicks.count);
-  const more = seenEggs.count + (seenChicks?.count ?? 0) - eggs.length - young.length;
+  const known = eggsThere(scene, seenEggs.count).length + young.length;
+  const more = seenEggs.count + (seenChicks?.count ?? 0) - known;
   const clutch = youngestMeant(scene);
-  if (more > 0 && clutch !== null && !growsBy(clutch, more, scene.day))
+  if (more > 0 && clutch !== null && !growsBy(clutch, more, scene.day) && !isOfNext(scene, clutch, more))
     addLaidUnseen(scene, seenEggs.at, clutch, more);
+}
+
+/**
+ * The eggs that lie in the nest as far as the journal knows. Those that a brood left behind are there as long as a look counts
+ * them, as nobody writes of each that it was taken out; but not where the nest was.
+ */
+function eggsThere(scene: Scene, seen: number): Egg[] {
+  const { pair, day } = scene;
+  const eggs = inNest(scene, pair.here.eggs).filter(
+    (egg) => !(isLeftBehind(egg, day) && isNestGone(egg, day)),
+  );
+  const waited = eggs.filter((egg) => isWaitedFor(scene, egg));
+  const left = eggs.filter((egg) => !waited.includes(egg));
+  return [...waited, ...left.slice(0, Math.max(0, seen - waited.length))];
+}
+
+function isWaitedFor({ day }: Scene, egg: Egg): boolean {
+  return !isLeftBehind(egg, day) && !isNestGone(egg, day);
 }
 
 function reconcileEggs(scene: Scene, seen: Count): void {
   const eggs = inNest(scene, scene.pair.here.eggs);
   for (const egg of eggs) scene.fold.today.passed.delete(egg);
-  const known = eggs.length;
+  const known = eggsThere(scene, seen.count).length;
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
   const last = youngestMeant(scene);
-  const clutch =
-    more > 0 && known === 0 && (isUnwritten(last, scene.day) || isNext(scene, last, more))
-      ? openClutch(scene, { counted: true })
-      : last;
+  // Beside eggs that were left behind nobody knows how many are new.
+  const clutch = more > 0 && isOfNext(scene, last, more) ? openClutch(scene, { counted: known === 0 }) : last;
   if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
     addLaid(scene, clutch, more, true);
     report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
@@ -160,11 +178,6 @@ function nestlingsOfMorning(scene: Scene): Bird[] {
     (bird) => wasOpen(scene, bird) && (bird.fledged === null || bird.fledged.day >= day),
   );
   return inNest(scene, open).filter((bird) => bird.stays.findLast(({ from }) => from < day)?.nest === pair);
-}
-
-/** Eggs in a nest whose last clutch, if there was any, is long past: nobody wrote that they were laid. */
-function isUnwritten(last: Clutch | null, day: Day): boolean {
-  return last === null || (last.eggs.length > 0 && last.eggs.every((egg) => longPast(egg, day)));
 }
 
 function reconcileChicks(scene: Scene, seen: Count): void {
@@ -231,10 +244,20 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
   return hatched;
 }
 
-/** Eggs where a brood that nobody counted has left the nest, more than one clutch holds beside those it came of: the next. */
-function isNext(scene: Scene, last: Clutch | null, more: number): boolean {
-  if (last === null || last.counted || inNest(scene, scene.pair.here.young).some(notFledged)) return false;
-  return last.chicks.length > 0 && last.eggs.length + more > usualClutch(scene.pair.profile).high;
+/**
+ * Whether eggs that a look finds more than are known are of a clutch of which nobody wrote, as the last is over. Of one that
+ * nobody counted and whose young have left, they may be left over, where they are no more than it can have held.
+ */
+function isOfNext(scene: Scene, last: Clutch | null, more: number): boolean {
+  const { pair, day } = scene;
+  if (inNest(scene, pair.here.eggs).some((egg) => isWaitedFor(scene, egg))) return false;
+  if (last === null) return true;
+  const { eggs, chicks, counted } = last;
+  if (growsBy(last, more, day)) return false;
+  if (counted || chicks.length === 0 || eggs.every((egg) => longPast(egg, day)))
+    return eggs.length > 0 && eggs.every((egg) => isOver(egg, day) || isNestGone(egg, day));
+  if (inNest(scene, pair.here.young).some(notFledged)) return false;
+  return eggs.length + more > usualClutch(pair.profile).high;
 }
 
 /** Chicks in a nest of which nobody wrote for longer than a clutch takes: neither an egg, nor young that are still fed. */

@@ -1,5 +1,6 @@
 import type { Day } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
+import { isLeftBehind, isStillNestling } from './left-behind.ts';
 import { hostClutch, incubation } from './lives.ts';
 import { type Bird, type Egg, type Pair, sameSite } from './model.ts';
 import type { Fold } from './scene.ts';
@@ -16,11 +17,11 @@ export interface NestDown {
 /** So many days after the longest sitting on an egg laid last, nobody waits for it: the usual eggs left over by a brood. */
 const WAITED = 14;
 
-/** Who is in a pair's nest as far as the journal knows, of two nests in the one named; eggs past their time are nobody. */
+/** Who is in a pair's nest as far as the journal knows, of two nests in the one named; those past their time are nobody. */
 export function inNest({ here }: Pair, site: string | null, day: Day): (Egg | Bird)[] {
   const all = [
-    ...[...here.eggs].filter((egg) => !isOver(egg, day)),
-    ...[...here.young].filter(({ fledged }) => fledged === null),
+    ...[...here.eggs].filter((egg) => !isPastTime(egg, day) && !isLeftBehind(egg, day)),
+    ...[...here.young].filter((young) => isStillNestling(young, day)),
   ];
   return all.filter((one) => sameSite(site, hostClutch(one)?.site ?? null));
 }
@@ -65,7 +66,7 @@ export function isNestGone({ places, clutch: own }: Egg, day: Day): boolean {
   );
 }
 
-function isOver({ clutch, laid }: Egg, day: Day): boolean {
+function isPastTime({ clutch, laid }: Egg, day: Day): boolean {
   return day - laid.to > incubation(clutch.pair.profile).high + WAITED;
 }
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { fullRef } from '../../src/room/model.ts';
+import { room } from '../rooms.ts';
 import { due } from '../situations/morning.ts';
-import { clutchIn, codes, fates, pairIn, waxbills } from './facts.ts';
+import { clutchIn, codes, fates, journal, pairIn, waxbills } from './facts.ts';
 import { at, clutches } from './waxbill-log.ts';
 
 // Lavender waxbills leave the nest at 21 days at the latest, and feed themselves at 40 (species profile).
@@ -92,6 +94,60 @@ describe('an egg that a brood left behind', () => {
     expect(ends('date: 2026-02-20, lost: {clear: 1/e4}')).toBe('e4 lost (clear)');
   });
 
+  it('lies there as long as a look counts it: nobody writes of each that it was taken out', () => {
+    const found = (...eggs: number[]) => {
+      const looks = eggs.map((count, i) => `date: 2026-02-${10 + i}, checked: {eggs: ${count}}`);
+      const log = [brood, ...looks].join('\n');
+      return [...clutches(log), ...codes(at(log, '2026-02-20'))];
+    };
+    expect(found(1)).toEqual(['1: 4 eggs, 3 chicks']);
+    expect(found(0, 1, 0)).toEqual(['1: 4 eggs, 3 chicks']);
+    // The second is of the next clutch; whether it is one, or the first is gone and there are two, nobody knows.
+    expect(found(1, 2)).toEqual(['1: 4 eggs, 3 chicks', '2: 1+ eggs, 0+ chicks', 'counted-as-laid']);
+    expect(found(0, 2, 3)).toEqual([
+      '1: 4 eggs, 3 chicks',
+      '2: 2+ eggs, 0+ chicks',
+      'counted-as-laid',
+      'counted-as-laid',
+    ]);
+  });
+
+  it('beside those of the next clutch may be counted with them, or be gone by then', () => {
+    const next = `${brood}\ndate: 2026-02-14, laid: 4, sitting`;
+    const differs = (eggs: number) =>
+      codes(at(`${next}\ndate: 2026-02-20, checked: {eggs: ${eggs}}`, '2026-02-20'));
+    expect(differs(4)).toEqual([]);
+    expect(differs(5)).toEqual([]);
+    expect(differs(3)).toEqual(['counts-differ']);
+  });
+
+  it('went with its nest: what a look finds after that is the next clutch', () => {
+    const cleaned = brood.replace('2026-02-06, fledged: 3', '2026-02-04, nest: cleaned, fledged: 3');
+    const log = `${cleaned}\ndate: 2026-02-12, checked: {eggs: 2}`;
+    expect(clutches(log)).toEqual(['1: 4 eggs, 3 chicks', '2: 2 eggs, 0 chicks']);
+    // Eggs that were still waited for were put back.
+    const sat = 'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-12, nest: cleaned';
+    expect(clutches(`${sat}\ndate: 2026-01-13, checked: {eggs: 4}`)).toEqual(['1: 4 eggs, 0 chicks']);
+  });
+
+  it('is asked about no more where the nest is cleaned, nor is a chick of which nobody wrote that it flew', () => {
+    const asked = (log: string) =>
+      codes(at(`${log}\ndate: 2026-02-16, nest: cleaned`, '2026-02-16')).filter(
+        (code) => code === 'nest-over-brood',
+      );
+    const late = brood.replace(/2026-02-06, fledged: 3/, '2026-02-06, fledged: 2');
+    expect(asked(brood)).toEqual([]);
+    expect(asked(late)).toEqual([]);
+    expect(asked(`${brood}\ndate: 2026-02-14, laid: 1`)).toEqual(['nest-over-brood']);
+  });
+
+  it('goes to no foster parents by number beside newer ones', () => {
+    const log = `${brood}\ndate: 2026-02-12, independent: all\ndate: 2026-02-14, laid: 4, sitting\ndate: 2026-02-20, fostered: {BF-1: 3}`;
+    const files = { P: waxbills(log), Q: journal('BF-1', 'bengalese finch', '') };
+    const left = [...pairIn(room(files, '2026-02-21'), 'LW-1').here.eggs];
+    expect(left.map((egg) => fullRef(egg))).toEqual(['LW-1/1/e4', 'LW-1/2/e4']);
+  });
+
   it('is no chick of a brood whose eggs nobody saw, however many are counted, found or heard there', () => {
     const next = `${brood}\ndate: 2026-02-10, sitting: hen`;
     // Laid by 5 January, it has lain for less than the 40 days after which nobody means any egg.
@@ -137,5 +193,31 @@ describe('an egg that a brood left behind', () => {
     // Twice the longest sitting and a fortnight: 40 days from the 8th.
     expect(clutches(`${laid}\ndate: 2026-02-17, sitting: hen`)).toHaveLength(1);
     expect(clutches(`${laid}\ndate: 2026-02-18, sitting: hen`)).toHaveLength(2);
+  });
+});
+
+describe('eggs that a look finds where none were known', () => {
+  const clear = 'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-17, lost: {clear: all}';
+  const seen = (log: string, on: string) => clutches(`${log}\ndate: ${on}, checked: {eggs: 2}`).at(-1);
+
+  it('are a new clutch five days after the last came to nothing, or its young died: hens lay again in about a week', () => {
+    expect(seen(clear, '2026-01-21')).toBe('1: 4 eggs, 0 chicks');
+    expect(seen(clear, '2026-01-22')).toBe('2: 2 eggs, 0 chicks');
+    const dead =
+      'date: 2026-01-05, laid: 2, sitting\ndate: 2026-01-18, hatched: 2\ndate: 2026-01-20, died: all';
+    expect(seen(dead, '2026-01-24')).toBe('1: 2 eggs, 2 chicks');
+    expect(seen(dead, '2026-01-25')).toBe('2: 2 eggs, 0 chicks');
+  });
+
+  it('are a new clutch five days after all were given away', () => {
+    const away = 'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-16, pulled: all';
+    expect(seen(away, '2026-01-20')).toBe('1: 4 eggs, 0 chicks');
+    expect(seen(away, '2026-01-21')).toBe('2: 2 eggs, 0 chicks');
+  });
+
+  it('are eggs of which a hatch was written too much, while its chicks are in the nest', () => {
+    const all = 'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-18, hatched: 4';
+    expect(seen(all, '2026-01-30')).toBe('1: 4 eggs, 4 chicks');
+    expect(seen(`${all}\ndate: 2026-02-06, fledged: 4`, '2026-02-10')).toBe('2: 2 eggs, 0 chicks');
   });
 });

@@ -1,12 +1,12 @@
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseBirds, chooseEggs, namedFirst } from '../choose.ts';
+import { isLeftBehind } from '../left-behind.ts';
 import {
   eggsInReach,
   feederOf,
   housingOf,
   isDependent,
   isFedByHand,
-  longPast,
   nestOf,
   placeEgg,
   settle,
@@ -61,7 +61,7 @@ function around(scene: Scene, to: EggPlace): Reach {
     // A pair may be given those from the nest as well as those from the hand.
     wanted: {
       before: notFledged,
-      ...(to.kind !== 'hand' && { past: (one) => 'laid' in one && longPast(one, scene.day) }),
+      ...(to.kind !== 'hand' && { past: (one) => 'laid' in one && isLeftBehind(one, scene.day) }),
     },
     last: isFedByHand,
   };
