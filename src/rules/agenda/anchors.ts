@@ -8,6 +8,7 @@ import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import type { Brood, EggTime } from '../brood.ts';
 import { byDay } from '../by-day.ts';
+import { LOOK_AFTER } from './state.ts';
 
 /** Something that happened or is expected, from which a task's days are counted. */
 export interface Anchor {
@@ -314,9 +315,10 @@ export const leftOver: FindAnchors = (brood) => {
   const start = eggTerm(brood)[0];
   const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
   const alone = left ? Number.NEGATIVE_INFINITY : lastCare(brood);
-  return alone > term.to + 2
+  const span = { from: term.to + LOOK_AFTER.from, to: term.to + LOOK_AFTER.to };
+  return alone > span.from
     ? [{ ...start, span: day(alone), says: `${says}, young were here until ${shortDay(alone)}`, who: eggs }]
-    : [{ ...start, span: { from: term.to + 2, to: term.to + 4 }, says, who: eggs }];
+    : [{ ...start, span, says, who: eggs }];
 };
 
 /** The day on which the last of the young here died, went elsewhere or fed itself. */

@@ -16,6 +16,9 @@ import { GIVEN_UP, stateOn } from './state.ts';
 /** Days within which the hatch must be known for a first moult to be foretold. */
 const ABOUT = 14;
 
+/** Days within which a bird whose quarantine is over is let out. */
+const LET_OUT = 2;
+
 /** Tasks of single birds, whether or not they are in a pair. */
 export function birdTasks(room: Room): AgendaItem[] {
   const find = birdsByName(room.birds);
@@ -34,7 +37,7 @@ export const birdTaskWords = {
   'quarantine-end': {
     task: 'quarantine-end',
     say: 'let out of quarantine',
-    when: 'arrival, return, or the day on which another bird joined or died in its housing + the days of quarantine … + 2 d',
+    when: `arrival, return, or the day on which another bird joined or died in its housing + the days of quarantine … + ${LET_OUT} d`,
     doneBy: '`released`',
     over: `the bird left; ${GIVEN_UP} d later. It waits while the bird, or one that shared its housing, is unwell, until \`well again\` or ${UNWELL_FOR} d without a word of it, also of treatment`,
     explain:
@@ -96,7 +99,7 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
   const quarantine = quarantineOf(room, bird);
   if (quarantine === null || quarantine.ill.some(({ over }) => room.day < over)) return [];
   const { out } = quarantine;
-  const window = { from: out, to: out + 2, lapses: out + GIVEN_UP, why: whyOut(bird, quarantine) };
+  const window = { from: out, to: out + LET_OUT, lapses: out + GIVEN_UP, why: whyOut(bird, quarantine) };
   return item(room, 'quarantine-end', window, aboutBird(bird));
 }
 

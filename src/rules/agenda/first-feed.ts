@@ -13,6 +13,9 @@ const HATCHED = { from: 1, to: 2 };
 /** Who was fed elsewhere has none left. */
 const BROUGHT = { from: 0, to: 1 };
 
+/** Days after the hatching or the bringing for which it is asked. */
+const SHOWN = 4;
+
 /** Since when somebody is to be fed anew, and whether they came from elsewhere. */
 type Mouths = Anchor & { brought?: true };
 
@@ -50,9 +53,9 @@ function newMouths(brood: Brood): Mouths[] {
 
 export const firstFeed = {
   task: 'first-feed',
-  when: 'first hatching + 1 … 2 d, and that of another clutch that hatches in the nest later; the day on which nestlings are brought to the nest … + 1 d',
+  when: `first hatching + ${HATCHED.from} … ${HATCHED.to} d, and that of another clutch that hatches in the nest later; the day on which nestlings are brought to the nest … + ${BROUGHT.to} d`,
   doneBy: '`feeding`; from the day after the hatching or the bringing also `crops`, `checked` or `heard`',
-  over: 'no chick is alive, or 4 d after that',
+  over: `no chick is alive, or ${SHOWN} d after that`,
   say: 'see that the chicks are fed',
   explain:
     'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in. Small ones that hatch days later beside those of another clutch are easily passed over. Chicks brought from another nest or from the hand have no yolk left: watch on the same day and the next that they are taken on, and take back at once those that are not (common practice). A crop that is full on that day may have been filled where they came from: once you saw that they are fed here, write `feeding`.',
@@ -65,5 +68,5 @@ export const firstFeed = {
   },
   done: is.any(is.seenAfter('crops', 'checked', 'heard'), is.seenSince('feeding')),
   moot: is.any(is.noYoung, is.allFledged, is.onFoot),
-  lapses: ({ span }) => span.to + 4,
+  lapses: ({ span }) => span.to + SHOWN,
 } as const satisfies Milestone;

@@ -4,6 +4,9 @@ import { isStillNestling } from '../../room/left-behind.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, profileIn } from '../brood.ts';
 
+/** Days before the hatch window from which a nest is left alone. */
+export const BEFORE_HATCH = 2;
+
 /** Days before the earliest fledging from which a nest is left alone: young explode from a nest opened late. */
 const BEFORE_FLEDGING = 6;
 
@@ -16,7 +19,8 @@ const LEAST_BEFORE_FLEDGING = 2;
  */
 export function inHandsOffDays(brood: Brood, day: Day): boolean {
   const { hatch, hatched, young } = brood;
-  if (hatch !== null && day >= hatch.from - 2 && day <= hatch.to + 1 && hatched.length === 0) return true;
+  if (hatch !== null && day >= hatch.from - BEFORE_HATCH && day <= hatch.to + 1 && hatched.length === 0)
+    return true;
   // The least of nobody's days is infinite: never.
   const first = Math.min(...hatched.flatMap((bird) => bird.hatched?.to ?? []));
   if (day >= first && day <= first + 1) return true;

@@ -10,10 +10,11 @@ import * as anchors from './anchors.ts';
 import type { Condition } from './conditions.ts';
 import * as is from './conditions.ts';
 import { firstFeed } from './first-feed.ts';
+import { BEFORE_HATCH } from './hands-off.ts';
 import type { TaskWindow, TaskWords } from './item.ts';
 import { latecomers } from './latecomers.ts';
 import { onFootTasks } from './on-foot.ts';
-import { GIVEN_UP, SET_BACK } from './state.ts';
+import { GIVEN_UP, LOOK_AFTER, RINGS_TRIED, SET_BACK } from './state.ts';
 import { weighEggs } from './weigh-eggs.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
@@ -106,6 +107,18 @@ const beforeHatch =
   (_anchor: Anchor, _window: TaskWindow, { hatch }: Brood) =>
     hatch === null ? null : hatch.from - less;
 
+/** Days for which it is asked whether eggs are sat on, and for which a nest waits to be taken out. */
+const WITHIN = { sitting: 2, nestDown: 3 };
+
+/** Days past its window, or past what it is counted from, after which a task is of no use any more. */
+const OVER = { nextEgg: 2, inStore: 10, fledging: 14 };
+
+/** Days after ringing on which the legs are looked at, each look asked for until the next, or a little longer. */
+const RING_CHECKS = [
+  { after: 1, until: 2 },
+  { after: 3, until: 5 },
+] as const;
+
 const SAFE_EARLY = { from: 'from', to: 'to' } as const;
 const SAFE_LATE = { from: 'to', to: 'to' } as const;
 
@@ -115,7 +128,7 @@ export const milestones = [
     task: 'next-egg',
     when: 'the last egg + the laying interval, that day',
     doneBy: 'a new `laid`',
-    over: 'laying is over, they sit on a usual clutch, or the hen is away; two days later',
+    over: `laying is over, they sit on a usual clutch, or the hen is away; ${OVER.nextEgg} d later`,
     say: 'look for the next egg',
     explain:
       'While a clutch is being laid, an egg is due every laying interval, in the early morning. A missed day in the middle of a clutch is a reason to look at the hen: a hen that sits fluffed, strains or stays on the floor is an emergency for an avian vet.',
@@ -132,11 +145,11 @@ export const milestones = [
     },
     done: is.seenAfter('laid'),
     moot: is.layingOver,
-    lapses: afterWindow(2),
+    lapses: afterWindow(OVER.nextEgg),
   },
   {
     task: 'confirm-sitting',
-    when: 'the day of the first egg that the species sits on … + 2 d',
+    when: `the day of the first egg that the species sits on … + ${WITHIN.sitting} d`,
     doneBy: '`sitting`',
     over: 'a chick is out, or the hatch window begins',
     say: 'see whether the eggs are sat on',
@@ -144,7 +157,7 @@ export const milestones = [
       'All later days are counted from the day on which full sitting, by day and night, began. Write `sitting` when you see it; until then it is inferred from the egg with which the species usually starts; while fewer are told and nobody looks whether more came, it may have begun with the last that would be awaited.',
     needsLook: false,
     anchors: anchors.sittingEgg,
-    window: days(0, 2),
+    window: days(0, WITHIN.sitting),
     done: is.sittingSeen,
     moot: is.any(is.hatchedHere, is.eggsEnded, is.noEggHere),
     lapses: beforeHatch(1),
@@ -153,7 +166,7 @@ export const milestones = [
     task: 'candle',
     when: 'sitting + the profile’s candling days; eggs brought later by their own days',
     doneBy: '`candled`',
-    over: 'a chick is out, or two days before the hatch window',
+    over: `a chick is out, or ${BEFORE_HATCH} d before the hatch window`,
     say: 'candle the eggs',
     explain:
       'A lamp behind the egg shows veins in a fertile egg and a clear yolk in one that is not. Counted from the latest day on which sitting can have begun, so that no egg is called clear too early; what looks clear before its day is noted as unsure. Leave a doubtful egg where it is.',
@@ -163,13 +176,13 @@ export const milestones = [
     window: byProfile('candling', SAFE_LATE),
     done: is.any(is.seenSinceDue('candled'), is.allJudged),
     moot: is.any(is.hatchedHere, is.noEggHere),
-    lapses: beforeHatch(3),
+    lapses: beforeHatch(BEFORE_HATCH + 1),
   },
   {
     task: 'set-back',
     when: `pulled + ${SET_BACK.from} … ${SET_BACK.to} d`,
     doneBy: '`set`',
-    over: 'an egg has been in store for 10 d',
+    over: `an egg has been in store for ${OVER.inStore} d`,
     say: 'set the stored eggs back',
     explain:
       'Eggs taken into store so that a clutch hatches together lose by every day they wait: they go back after four or five days (common practice), turned once or twice a day until then.',
@@ -178,7 +191,7 @@ export const milestones = [
     window: days(SET_BACK.from, SET_BACK.to),
     done: () => false,
     moot: () => false,
-    lapses: afterAnchor(10),
+    lapses: afterAnchor(OVER.inStore),
   },
   weighEggs,
   {
@@ -219,7 +232,7 @@ export const milestones = [
     task: 'hatch',
     when: 'the earliest egg’s 10 % day … the last egg’s 90 % day',
     doneBy: 'no egg left that may hatch',
-    over: '`unhatched` takes over, two days after the window',
+    over: `\`unhatched\` takes over, ${LOOK_AFTER.from} d after the window`,
     say: 'hatching expected',
     explain:
       'From the day by which one in ten of the earliest egg would be out, to the day by which nine in ten of the last would. No looks into the nest in these days. Late is not overdue: nothing is wrong yet when the window has passed.',
@@ -229,12 +242,13 @@ export const milestones = [
     done: is.noneMayHatch,
     moot: is.noEggHere,
     // Eggs that the lamp ruled out are left with the others: what became of all of them is asked at once.
-    lapses: (_anchor, { to }, { term }) => (to === null ? null : Math.max(to, term?.to ?? to) + 1),
+    lapses: (_anchor, { to }, { term }) =>
+      to === null ? null : Math.max(to, term?.to ?? to) + LOOK_AFTER.from - 1,
   },
   firstFeed,
   {
     task: 'unhatched',
-    when: 'no chick: hatch window + 2 … 4 d; with chicks: when the nest comes down, or they died or went elsewhere',
+    when: `no chick: hatch window + ${LOOK_AFTER.from} … ${LOOK_AFTER.to} d; with chicks: when the nest comes down, or they died or went elsewhere`,
     doneBy: 'every egg has a fate',
     over: `${GIVEN_UP} d later`,
     say: 'find out what became of the eggs',
@@ -242,10 +256,11 @@ export const milestones = [
       'When no chick came, look two days after the window; where there are chicks, leave the eggs in the nest with them until it comes out. Candle before you decide; an egg is overdue only when fewer than one in a hundred such eggs would still hatch. Nothing here asks you to throw an egg away.',
     needsLook: 'until told',
     anchors: anchors.leftOver,
-    window: (anchor) => ({
-      ...days(0, anchor.span.from === anchor.span.to ? 3 : 0, SAFE_EARLY)(anchor),
-      days: anchor.span.from === anchor.span.to ? '' : '+ 2–4 d',
-    }),
+    // A single day is that on which the nest comes down, or the young were gone; else the look has its own days.
+    window: (anchor) =>
+      anchor.span.from === anchor.span.to
+        ? { ...days(0, WITHIN.nestDown)(anchor), days: '' }
+        : { ...days(0, 0, SAFE_EARLY)(anchor), days: plus(LOOK_AFTER.from, LOOK_AFTER.to) },
     done: is.noEggHere,
     moot: () => false,
     lapses: afterWindow(GIVEN_UP),
@@ -261,17 +276,17 @@ export const milestones = [
     needsLook: true,
     anchors: anchors.unringed,
     each: ({ span }) => formatDay(span.to),
-    window: byProfile('ringAge', SAFE_EARLY, { low: -1 }),
+    window: byProfile('ringAge', SAFE_EARLY, { low: -RINGS_TRIED }),
     done: () => false,
     moot: is.noRinging,
     lapses: afterWindow(0),
   },
-  ...([1, 3] as const).map(
-    (after): Milestone => ({
+  ...RING_CHECKS.map(
+    ({ after, until }): Milestone => ({
       task: 'ring-check',
-      when: 'ringed + 1 d, and + 3 d',
+      when: `ringed + ${RING_CHECKS[0].after} d, and + ${RING_CHECKS[1].after} d`,
       doneBy: '`crops`, `weighed`, `checked` or `ringed`',
-      over: 'fledged, or 5 d after ringing',
+      over: `fledged, or ${RING_CHECKS[1].until} d after ringing`,
       say: 'look at the ringed legs',
       explain:
         'The morning after ringing and on the third day: is every ring still on, no leg swollen, no chick thrown out of the nest? A tight ring on a swollen leg is a vet’s job; taking it off at home can break the leg.',
@@ -281,7 +296,7 @@ export const milestones = [
       window: days(after, after),
       done: is.seenSinceDue('crops', 'weighed', 'checked', 'ringed'),
       moot: is.allFledged,
-      lapses: afterAnchor(after === 1 ? 2 : 5),
+      lapses: afterAnchor(until),
     }),
   ),
   ...onFootTasks,
@@ -304,7 +319,7 @@ export const milestones = [
     task: 'fledge',
     when: 'the eldest’s 10 % day … the youngest’s 90 % day',
     doneBy: 'all fledged',
-    over: 'no chick is alive; 14 d after the window',
+    over: `no chick is alive; ${OVER.fledging} d after the window`,
     say: 'fledging expected',
     explain:
       'No looks into the nest in the week before: young disturbed then leave it too early. Once they are out, see at dusk that every one is off the floor and warm, and that somebody feeds it.',
@@ -313,11 +328,11 @@ export const milestones = [
     window: forecast('fledge'),
     done: is.allFledged,
     moot: is.noYoung,
-    lapses: afterWindow(14),
+    lapses: afterWindow(OVER.fledging),
   },
   {
     task: 'nest-down',
-    when: 'the morning after the third night in a row with all young out … + 3 d; without three such looks, once the nights of roosting back are over',
+    when: `the morning after the third night in a row with all young out … + ${WITHIN.nestDown} d; without three such looks, once the nights of roosting back are over`,
     doneBy: '`nest: removed` or `nest: cleaned`',
     over: `anything is in that nest, they build in it again, or the next clutch is laid; ${GIVEN_UP} d later`,
     say: 'take the nest out or clean it',
@@ -325,7 +340,7 @@ export const milestones = [
       'When for three nights in a row no fledgling slept in it, the old nest can come out. Where nobody looked on three nights it is asked about once the nights are over in which young of the species come back, or three nights after the last on which one of them was seen in it. Before a second clutch, never with eggs or young in it.',
     needsLook: false,
     anchors: anchors.nestEmpty,
-    window: days(0, 3),
+    window: days(0, WITHIN.nestDown),
     done: is.nestTakenOut,
     moot: is.any(is.withoutParents, is.onFoot, is.nestInUse, is.laidAgainHere, is.builtAgainHere),
     lapses: afterAnchor(GIVEN_UP),

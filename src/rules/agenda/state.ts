@@ -17,3 +17,9 @@ export function stateOn(
 
 /** Days in store after which eggs are set back (common practice). */
 export const SET_BACK = { from: 4, to: 5 };
+
+/** Days past the hatch window in which it is looked what became of the eggs: late is not overdue. */
+export const LOOK_AFTER = { from: 2, to: 4 };
+
+/** Days before the usual age from which rings are tried on: it is looked rather than counted. */
+export const RINGS_TRIED = 1;

@@ -48,7 +48,7 @@ export const weighEggs = {
   task: 'weigh-eggs',
   when: `set in the incubator, that day; then ${EVERY} … ${EVERY + 1} d after the last weighing`,
   doneBy: '`weighed` of eggs',
-  over: `three days before the hatch window; ${SHOWN_LATE} d late; never asked again of eggs that were not weighed at first`,
+  over: `${LEFT_ALONE} d before the hatch window; ${SHOWN_LATE} d late; never asked again of eggs that were not weighed at first`,
   say: 'weigh the eggs in the incubator',
   explain:
     'An egg that is to hatch loses about 15 % of its fresh mass by the time it pips (12.5–17.5 %; Ar & Rahn 1980). What it loses is water, and humidity is what the keeper can turn. Weigh on scales that show hundredths of a gram, at the first setting and every three days; `nestlog pair` shows where each egg is heading. Without scales write `skip: weigh-eggs`. Temperature and turning are not judged here: follow the incubator’s maker, and an avian vet where eggs die.',

@@ -1,6 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import type { Profile, Range } from '../../species/profile.ts';
 import type { Random } from '../../statistics/random.ts';
+import { RINGS_TRIED } from '../agenda/state.ts';
 import type { Deal } from './deal.ts';
 import type { Prospect } from './prospects.ts';
 
@@ -10,10 +11,10 @@ export const NEVER = 2 ** 31 - 1;
 /** Age in days from which a closed ring is fitted where the profile does not say (common practice: 5–10). */
 const USUAL_RING_AGE: Range = { low: 5, high: 10 };
 
-/** The ages between which a closed ring goes on; from a day before the first, as the agenda asks for a look. */
+/** The ages in days between which a closed ring goes on; from when the agenda asks for a look. */
 export function ringAge(profile: Profile | null): Range {
   const { low, high } = profile?.ringAge?.value ?? USUAL_RING_AGE;
-  return { low: Math.floor(low) - 1, high: Math.floor(high) };
+  return { low: Math.floor(low) - RINGS_TRIED, high: Math.floor(high) };
 }
 
 /** Days are `NEVER` where it does not come so far, and where it has by now. */
