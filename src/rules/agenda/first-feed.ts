@@ -7,6 +7,7 @@ import { type Anchor, hatching } from './anchors.ts';
 import * as is from './conditions.ts';
 import { latecomers } from './latecomers.ts';
 import type { Milestone } from './milestones.ts';
+import { afterAnchor, days } from './windows.ts';
 
 /** A chick lives a day on its yolk. */
 const HATCHED = { from: 1, to: 2 };
@@ -62,11 +63,11 @@ export const firstFeed = {
   needsLook: false,
   anchors: newMouths,
   each: latecomers,
-  window: ({ span, brought }: Mouths) => {
-    const { from, to } = brought ? BROUGHT : HATCHED;
-    return { from: span.to + from, likely: null, to: span.to + to, days: `+ ${from}–${to} d`, basis: null };
+  window: (mouths: Mouths) => {
+    const { from, to } = mouths.brought ? BROUGHT : HATCHED;
+    return days(from, to)(mouths);
   },
   done: is.any(is.seenAfter('crops', 'checked', 'heard'), is.seenSince('feeding')),
   moot: is.any(is.noYoung, is.allFledged, is.onFoot),
-  lapses: ({ span }) => span.to + SHOWN,
+  lapses: afterAnchor(SHOWN),
 } as const satisfies Milestone;

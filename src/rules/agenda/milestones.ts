@@ -1,9 +1,7 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
 import { needsLiveFood } from '../../species/live-food.ts';
-import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { type Brood, type Expected, mayHoldChicksUntil, onLiveFood, profilesToHatch } from '../brood.ts';
-import { basisOf } from '../forecast/duration.ts';
+import { type Brood, mayHoldChicksUntil, onLiveFood, profilesToHatch } from '../brood.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
 import type { Anchor, FindAnchors } from './anchors.ts';
 import * as anchors from './anchors.ts';
@@ -16,6 +14,19 @@ import { latecomers } from './latecomers.ts';
 import { onFootTasks } from './on-foot.ts';
 import { GIVEN_UP, LOOK_AFTER, RINGS_TRIED, SET_BACK } from './state.ts';
 import { weighEggs } from './weigh-eggs.ts';
+import {
+  afterAnchor,
+  afterWindow,
+  basisFor,
+  beforeHatch,
+  byProfile,
+  days,
+  FROM_FIRST,
+  forecast,
+  plus,
+  rangeOf,
+  SAFE_EARLY,
+} from './windows.ts';
 
 /** One kind of task around a clutch, as data: from what it is counted, for how long, and when it is over. */
 export interface Milestone extends TaskWords {
@@ -31,82 +42,6 @@ export interface Milestone extends TaskWords {
   lapses: (anchor: Anchor, window: TaskWindow, brood: Brood) => Day | null;
 }
 
-type RangeKey =
-  | 'layingInterval'
-  | 'candling'
-  | 'brooding'
-  | 'ringAge'
-  | 'fledging'
-  | 'roostingBack'
-  | 'restart'
-  | 'independence';
-
-function rangeOf(profile: Profile | null, key: RangeKey): { low: number; high: number } | null {
-  return profile?.[key]?.value ?? null;
-}
-
-function plus(low: number, high: number | null): string {
-  const signed = (n: number) => (n < 0 ? `− ${-n}` : `+ ${n}`);
-  return high === null || high === low ? `${signed(low)} d` : `${signed(low)}–${high} d`;
-}
-
-/** From the anchor's `edge` plus so many days to the same or the other edge plus so many. */
-function days(
-  low: number,
-  high: number | null,
-  edges: { from: 'from' | 'to'; to: 'from' | 'to' } = { from: 'to', to: 'to' },
-) {
-  return (anchor: Anchor): TaskWindow => ({
-    from: anchor.span[edges.from] + low,
-    likely: null,
-    to: high === null ? null : anchor.span[edges.to] + high,
-    days: plus(low, high),
-    basis: null,
-  });
-}
-
-/** As {@link days}, by a range of the profile; no task where the profile does not know it. */
-function byProfile(
-  key: RangeKey,
-  edges: { from: 'from' | 'to'; to: 'from' | 'to' },
-  { low }: { low: number } = { low: 0 },
-) {
-  return (anchor: Anchor, { profile }: Brood): TaskWindow | null => {
-    const range = rangeOf(anchor.profile ?? profile, key);
-    return range === null ? null : days(range.low + low, range.high, edges)(anchor);
-  };
-}
-
-/** The forecast itself, as the brood has it. */
-function forecast(kind: 'hatch' | 'fledge') {
-  return (anchor: Anchor, brood: Brood): TaskWindow | null => {
-    const expected = brood[kind];
-    if (expected === null) return null;
-    const { low, high } = expected.duration.range;
-    return {
-      from: anchor.span.from,
-      likely: anchor.likely ?? null,
-      to: anchor.span.to,
-      days: plus(low, high),
-      basis: basisFor(expected),
-    };
-  };
-}
-
-function basisFor(expected: Expected | null): string | null {
-  return expected === null ? null : basisOf(expected.duration.range, expected.duration.n);
-}
-
-const afterWindow =
-  (more: number) =>
-  (_anchor: Anchor, { from, to }: TaskWindow) =>
-    (to ?? from) + more;
-const afterAnchor = (more: number) => (anchor: Anchor) => anchor.span.to + more;
-const beforeHatch =
-  (less: number) =>
-  (_anchor: Anchor, _window: TaskWindow, { hatch }: Brood) =>
-    hatch === null ? null : hatch.from - less;
-
 /** Days for which it is asked whether eggs are sat on, and for which a nest waits to be taken out. */
 const WITHIN = { sitting: 2, nestDown: 3 };
 
@@ -118,9 +53,6 @@ const RING_CHECKS = [
   { after: 1, until: 2 },
   { after: 3, until: 5 },
 ] as const;
-
-const SAFE_EARLY = { from: 'from', to: 'to' } as const;
-const SAFE_LATE = { from: 'to', to: 'to' } as const;
 
 /** Every shipped task around a clutch, in the order of a brood's life. */
 export const milestones = [
@@ -173,7 +105,7 @@ export const milestones = [
     needsLook: true,
     anchors: anchors.lamp,
     each: latecomers,
-    window: byProfile('candling', SAFE_LATE),
+    window: byProfile('candling'),
     done: is.any(is.seenSinceDue('candled'), is.allJudged),
     moot: is.any(is.hatchedHere, is.noEggHere),
     lapses: beforeHatch(BEFORE_HATCH + 1),
@@ -215,7 +147,7 @@ export const milestones = [
         ...profilesToHatch(fed).map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2),
       );
       return {
-        ...days(-lead, 0, { from: 'from', to: 'from' })(anchor),
+        ...days(-lead, 0, FROM_FIRST)(anchor),
         days: `− ${lead} d`,
         basis: basisFor(fed.hatch),
       };
@@ -276,7 +208,7 @@ export const milestones = [
     needsLook: true,
     anchors: anchors.unringed,
     each: ({ span }) => formatDay(span.to),
-    window: byProfile('ringAge', SAFE_EARLY, { low: -RINGS_TRIED }),
+    window: byProfile('ringAge', SAFE_EARLY, RINGS_TRIED),
     done: () => false,
     moot: is.noRinging,
     lapses: afterWindow(0),
@@ -363,7 +295,7 @@ export const milestones = [
     // It is the parents that begin anew, whosever young they rear.
     window: (anchor, { pair }) => {
       const restart = rangeOf(pair.profile, 'restart');
-      return restart === null ? null : days(restart.low, null, { from: 'from', to: 'from' })(anchor);
+      return restart === null ? null : days(restart.low, null, FROM_FIRST)(anchor);
     },
     done: is.any(is.parted, is.laidAgain),
     moot: is.any(is.withoutParents, is.noYoung, is.allAway, is.alone),

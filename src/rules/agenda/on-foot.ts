@@ -1,6 +1,7 @@
 import * as anchors from './anchors.ts';
 import * as is from './conditions.ts';
 import type { Milestone } from './milestones.ts';
+import { afterWindow, days, plus, rangeOf, SAFE_EARLY } from './windows.ts';
 
 /** Days after the first hatching in which the chicks find out what is food and what is water. */
 const FIRST_DAYS = 3;
@@ -20,20 +21,13 @@ export const onFootTasks = [
       const hatched = anchors.firstHatching(brood);
       return hatched.length > 0 ? hatched : anchors.hatchWindow(brood);
     },
-    window: ({ span }, { hatched }) => {
-      const out = hatched.length > 0;
-      const to = out ? span.to + FIRST_DAYS : span.to;
-      return {
-        from: span.from - 1,
-        likely: null,
-        to,
-        days: out ? `+ ${FIRST_DAYS} d` : '− 1 d',
-        basis: null,
-      };
-    },
+    window: (anchor, { hatched }) =>
+      hatched.length > 0
+        ? { ...days(-1, FIRST_DAYS, SAFE_EARLY)(anchor), days: plus(FIRST_DAYS, null) }
+        : { ...days(-1, 0, SAFE_EARLY)(anchor), days: plus(-1, null) },
     done: is.noneMayComeOrLive,
     moot: is.not(is.onFoot),
-    lapses: (_anchor, { to, from }) => to ?? from,
+    lapses: afterWindow(0),
   },
   {
     task: 'chick-warmth',
@@ -45,14 +39,12 @@ export const onFootTasks = [
       'Chicks that run with the hen from the first day are brooded on the floor, by night and again and again by day. One parent that broods them is enough. Where none does, they need a brooder at once: a warm place, and a cooler one beside it, so that they can choose (common practice). Chicks that pipe loudly and crowd together are cold.',
     needsLook: false,
     anchors: anchors.onTheFloor,
-    window: ({ span }, { profile }) => {
-      const brooding = profile?.brooding?.value;
-      if (brooding === undefined) return null;
-      const { high } = brooding;
-      return { from: span.from, likely: null, to: span.to + high, days: `+ 0–${high} d`, basis: null };
+    window: (anchor, { profile }) => {
+      const brooding = rangeOf(profile, 'brooding');
+      return brooding === null ? null : days(0, brooding.high, SAFE_EARLY)(anchor);
     },
     done: is.noYoung,
     moot: is.not(is.onFoot),
-    lapses: (_anchor, { to, from }) => to ?? from,
+    lapses: afterWindow(0),
   },
 ] as const satisfies readonly Milestone[];

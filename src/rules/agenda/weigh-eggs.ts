@@ -3,6 +3,7 @@ import type { Egg } from '../../room/model.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { eggLoss, shares, WANTED_WORDS, widest } from '../incubator/loss.ts';
 import type { Milestone } from './milestones.ts';
+import { afterWindow, days } from './windows.ts';
 
 /** Days from one weighing to the next: less, and the scales' last digit hides the difference. */
 const EVERY = 3;
@@ -62,15 +63,13 @@ export const weighEggs = {
     const says = weighed === null ? `set ${shortDay(set)}` : `weighed ${shortDay(weighed)}`;
     return [{ span: { from: day, to: day }, says, who: null }];
   },
-  window: ({ span }, brood) => {
+  window: (anchor, brood) => {
     const live = inMachine(brood);
     const first = lastWeighing(live) === null;
-    const from = first ? span.from : span.from + EVERY;
-    if (from > lastDay(brood)) return null;
-    const days = first ? '' : `+ ${EVERY}–${EVERY + 1} d`;
-    return { from, likely: null, to: from + 1, days, basis: headingOf(live, brood) };
+    const window = first ? { ...days(0, 1)(anchor), days: '' } : days(EVERY, EVERY + 1)(anchor);
+    return window.from > lastDay(brood) ? null : { ...window, basis: headingOf(live, brood) };
   },
   done: () => false,
   moot: () => false,
-  lapses: (_anchor, { to, from }, brood) => Math.min((to ?? from) + SHOWN_LATE, lastDay(brood)),
+  lapses: (anchor, window, brood) => Math.min(afterWindow(SHOWN_LATE)(anchor, window), lastDay(brood)),
 } as const satisfies Milestone;
