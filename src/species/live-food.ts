@@ -7,6 +7,13 @@ export function needsLiveFood(profile: Pick<Profile, 'liveFood'> | null): boolea
   return NEEDED.includes(profile?.liveFood?.value);
 }
 
+/** Days before the hatch window from which live food is on offer; two where nobody says otherwise (common practice). */
+export function liveFoodLead(profile: Pick<Profile, 'liveFoodLead'> | null): number {
+  return profile?.liveFoodLead?.value.high ?? USUAL_LEAD;
+}
+
+const USUAL_LEAD = 2;
+
 /** Whether its young are reared on live food at all, be it only as a help; not where nobody knows. */
 export function takesLiveFood(profile: Pick<Profile, 'liveFood'> | null): boolean {
   return needsLiveFood(profile) || profile?.liveFood?.value === 'helpful';

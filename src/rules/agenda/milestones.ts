@@ -1,5 +1,5 @@
 import { type Day, formatDay, shortDay, shortSpan } from '../../days.ts';
-import { needsLiveFood } from '../../species/live-food.ts';
+import { liveFoodLead, needsLiveFood } from '../../species/live-food.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, mayHoldChicksUntil, onLiveFood, profilesToHatch } from '../brood.ts';
 import { completeClutch, layingBasis } from '../forecast/laying.ts';
@@ -142,10 +142,7 @@ export const milestones = [
       })),
     window: (anchor, brood) => {
       const fed = onLiveFood(brood);
-      const lead = Math.max(
-        0,
-        ...profilesToHatch(fed).map(({ liveFoodLead }) => liveFoodLead?.value.high ?? 2),
-      );
+      const lead = Math.max(0, ...profilesToHatch(fed).map(liveFoodLead));
       return {
         ...days(-lead, 0, FROM_FIRST)(anchor),
         days: `− ${lead} d`,

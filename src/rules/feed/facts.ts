@@ -1,5 +1,6 @@
 import { keptIn } from '../../grouped.ts';
 import { incubation, independence as usualIndependence } from '../../room/lives.ts';
+import { liveFoodLead } from '../../species/live-food.ts';
 import { type LiveFood, middle, type Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { logisticAt, logisticThrough } from '../../statistics/logistic.ts';
@@ -12,7 +13,6 @@ const UNKNOWN = {
   mass: 12,
   fledging: { low: 18, high: 22 },
   independence: usualIndependence(null),
-  lead: 2,
 } as const;
 
 /** What a species' food is reckoned from. */
@@ -69,7 +69,7 @@ function reckon(profile: Profile | null): FeedFacts {
     nestling: nestlingDays(mass, days, massAt),
     massAt,
     liveFood: or(profile?.liveFood?.value, null, 'live-food unknown, so none is planned'),
-    lead: profile?.liveFoodLead?.value.high ?? UNKNOWN.lead,
+    lead: liveFoodLead(profile),
     assumed,
   };
 }
