@@ -1,6 +1,6 @@
 import { type Day, isoWeek, weekday } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
-import { grouped } from '../../grouped.ts';
+import { byName, grouped } from '../../grouped.ts';
 import { type Estimate, estimateOf } from '../../statistics/estimate.ts';
 import type { Course } from './courses.ts';
 
@@ -42,7 +42,15 @@ export function weeksFrom(day: Day, number: number): Pick<Week, 'year' | 'week' 
   return weeks;
 }
 
-const kinds = { hatching: 'hatched', fledging: 'fledged', independent: 'independent' } as const;
+/** The day of a course that each of the figures counts. */
+const counted = { hatching: 'hatched', fledging: 'fledged', independent: 'independent' } as const;
+
+/** Something for each of the figures, from the days of all courses that it counts. */
+function ofEach<T>(courses: readonly Course[], of: (days: Int32Array[]) => T): Record<keyof Young, T> {
+  return byName(['hatching', 'fledging', 'independent'], (name) =>
+    of(courses.map((course) => course[counted[name]])),
+  );
+}
 
 /** How many of these are expected in each week. */
 export function weekly(
@@ -50,20 +58,12 @@ export function weekly(
   weeks: readonly Pick<Week, 'year' | 'week' | 'from' | 'to'>[],
   draws: number,
 ): Week[] {
-  const counts = (of: (typeof kinds)[keyof typeof kinds]) =>
-    countByWeek(
-      courses.map((course) => course[of]),
-      weeks,
-      draws,
-    );
-  const hatching = counts(kinds.hatching);
-  const fledging = counts(kinds.fledging);
-  const independent = counts(kinds.independent);
+  const estimates = ofEach(courses, (days) => countByWeek(days, weeks, draws).map(estimateOf));
   return weeks.map((week, i) => ({
     ...week,
-    hatching: estimateOf(hatching[i] as Int32Array),
-    fledging: estimateOf(fledging[i] as Int32Array),
-    independent: estimateOf(independent[i] as Int32Array),
+    hatching: estimates.hatching[i] as Estimate,
+    fledging: estimates.fledging[i] as Estimate,
+    independent: estimates.independent[i] as Estimate,
   }));
 }
 
@@ -91,19 +91,7 @@ export function youngIn(
   days: { from: number; to: number },
   draws: number,
 ): Young {
-  const count = (of: (typeof kinds)[keyof typeof kinds]) =>
-    estimateOf(
-      countBy(
-        courses.map((course) => course[of]),
-        days,
-        draws,
-      ),
-    );
-  return {
-    hatching: count(kinds.hatching),
-    fledging: count(kinds.fledging),
-    independent: count(kinds.independent),
-  };
+  return ofEach(courses, (all) => estimateOf(countBy(all, days, draws)));
 }
 
 /** For each draw, how many of the days fall between two days, both included. */
