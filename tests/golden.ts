@@ -1,11 +1,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
 import { expect } from 'vitest';
 
 /** Compares a text with the one kept in a file beside the test; `UPDATE_GOLDEN=1` writes the file instead. */
 export function expectGolden(url: URL, text: string): void {
   if (process.env.UPDATE_GOLDEN) {
-    mkdirSync(dirname(url.pathname), { recursive: true });
+    mkdirSync(new URL('.', url), { recursive: true });
     writeFileSync(url, text);
   }
   expect(text).toBe(readFileSync(url, 'utf8'));

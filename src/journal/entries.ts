@@ -10,6 +10,7 @@ export function dayAt(entries: Entries, index: number): Day {
   return entries instanceof PackedEntries ? entries.dayOf(index) : (entries[index] as Entry).date;
 }
 
+/** One entry; of packed ones it is made anew each time. */
 export function entryAt(entries: Entries, index: number): Entry {
   return entries instanceof PackedEntries ? entries.entry(index) : (entries[index] as Entry);
 }
@@ -36,7 +37,7 @@ class DateOf implements Dated {
   }
 }
 
-/** Whether the last of these was made by a day. */
+/** Whether all of these were made by a day: a file need not be in the order of time. */
 export function allBy(entries: Entries, day: Day): boolean {
   for (let index = 0; index < entries.length; index++) if (dayAt(entries, index) > day) return false;
   return true;

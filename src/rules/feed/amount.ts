@@ -1,4 +1,5 @@
 import { sumBy } from '../../statistics/sums.ts';
+
 /** A quantity that is only roughly known: what is most likely, between the least and the most to reckon with. */
 export interface Amount {
   low: number;
