@@ -1,6 +1,7 @@
 import { civilDate, MONTHS } from '../../days.ts';
 import { naturallyNamed } from '../../findings/naturally.ts';
 import type { RoomSettings } from '../../journal/settings.ts';
+import { incubation } from '../../room/lives.ts';
 import type { Clutch } from '../../room/model.ts';
 import { either } from '../../words.ts';
 import { foodOn } from '../food-on-offer.ts';
@@ -107,7 +108,7 @@ function foodOf({ pair, clutch, origin }: Care, settings: GroupingSettings): str
 function hatchDay(clutch: Clutch): number {
   const days = clutch.chicks.flatMap(({ hatched }) => hatched?.to ?? []);
   if (days.length > 0) return Math.min(...days);
-  return begun(clutch) + Math.round(clutch.pair.profile?.incubation?.value.high ?? 0);
+  return begun(clutch) + Math.round(incubation(clutch.pair.profile).high);
 }
 
 /** The bird of that sex: of the clutch's own day, for pairs change mates. */

@@ -119,6 +119,11 @@ describe('a season divided', () => {
     expect(food(`date: 2026-03-16, food: live food\n ${clear}`)).toEqual([['dry seed', 1]]);
   });
 
+  it('eggs of a species that nobody knows would have hatched later than they were laid, too', () => {
+    const log = `date: 2026-02-01, food: dry seed\n ${FOUR}\n date: 2026-03-08, food: live food\n date: 2026-04-25, lost: {clear: all}`;
+    expect(groups({ 'MF-1': pair('MF-1', 'moor finch', log) }, 'food')).toEqual([['live food', 1]]);
+  });
+
   it('a clutch lies in the nest that was told last before its first egg, or in the one that its entries name', () => {
     const site = (log: string) => groups({ 'LW-1': waxbills(log) }, 'site');
     const nests = (...days: string[]) =>
