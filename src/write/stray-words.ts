@@ -85,21 +85,27 @@ function severalInOne(word: string, grammar: VisitGrammar): string | null {
 
 /** `laid one`: what the shell parted stands together as a key and its value. */
 function countBehind(before: string, word: string, grammar: VisitGrammar): string | null {
-  const count = keyMeant(before, grammar) === null ? null : countIn(word);
-  if (count === null) return null;
-  return `\`${word}\` stands alone; what was seen and how much of it are one word: \`${before}=${count}\``;
+  const key = keyMeant(before, grammar);
+  const count = key === null ? null : countIn(word);
+  return key === null || count === null ? null : keyAndValue(word, `${key}=${count}`);
+}
+
+function keyAndValue(word: string, meant: string): string {
+  return `\`${word}\` stands alone; what was seen and how much of it are one word: \`${meant}\``;
 }
 
 /** `lost broken`: what of it was seen stands behind its key with a point between, and then how many, or which. */
-function partBehind(before: string, word: string, { observations }: VisitGrammar): string | null {
-  const definition = Object.hasOwn(observations, before) ? observations[before] : undefined;
-  if (definition === undefined || Object.hasOwn(observations, word)) return null;
+function partBehind(before: string, word: string, grammar: VisitGrammar): string | null {
+  const { observations } = grammar;
+  const key = keyMeant(before, grammar) ?? '';
+  const definition = Object.hasOwn(observations, key) ? observations[key] : undefined;
+  if (definition === undefined || keyMeant(word, grammar) !== null) return null;
   const takes = ['all', '1'].some((value) => {
     const part = new Fields([[new Text(word, NOWHERE), new Text(value, NOWHERE)]], NOWHERE);
     return definition.value.safeParse(part).success;
   });
   return takes
-    ? `\`${word}\` stands alone; it is one word with its key and what is said of it: \`${before}.${word}=…\``
+    ? `\`${word}\` stands alone; it is one word with its key and what is said of it: \`${key}.${word}=…\``
     : null;
 }
 
@@ -120,8 +126,8 @@ function noBlanks(before: string, word: string, after: string | undefined): stri
 function restOfValue(words: readonly string[], index: number, grammar: VisitGrammar): string | null {
   const [before, word] = [words[index - 1] as string, words[index] as string];
   const alone = `\`${word}\` stands alone`;
-  if (/^[\w-]+$/.test(before) && keyMeant(before, grammar) !== null)
-    return `${alone}; what was seen and how much of it are one word: \`${before}=${word}\``;
+  const key = keyMeant(before, grammar);
+  if (key !== null) return keyAndValue(word, `${key}=${word}`);
   if (!before.includes('=')) return null;
   if (before.endsWith('=')) return noBlanks(before.slice(0, -1), '=', word);
   if (/[=,]\s*\[?[ec]\d+,?$/.test(before) && /^[ec]\d+\]?$/.test(word))
