@@ -60,9 +60,13 @@ export function readMemory(file: string): Memory | null {
   }
 }
 
-/** An entry is taken back once. */
+/** An entry is taken back once. Where the file cannot be taken away the journal, which has changed since, tells it too. */
 export function forget(file: string): void {
-  rmSync(file, { force: true });
+  try {
+    rmSync(file, { force: true });
+  } catch {
+    return;
+  }
 }
 
 /** How to take the entry out again: only of a file that nobody has touched since. */

@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { EntryPlan } from '../../src/write/plan.ts';
 import { forget, keepMemory, type Memory, memoryFile, planUndo, readMemory } from '../../src/write/undo.ts';
@@ -41,6 +41,13 @@ test('it is forgotten once', () => {
   forget(file);
   forget(file);
   expect(readMemory(file)).toBeNull();
+});
+
+test('where it cannot be taken away nothing goes wrong: the file has changed since, so that it is taken back once', () => {
+  const { file, plan, memory } = kept();
+  // A folder stands for a file that may not be removed.
+  expect(() => forget(dirname(file))).not.toThrow();
+  expect(planUndo(memory, plan.before)).toEqual({ refused: 'changed' });
 });
 
 test('what cannot be understood is as if nothing were kept', () => {
