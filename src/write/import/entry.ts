@@ -40,7 +40,7 @@ export interface EntryReading {
   zeros: string[];
 }
 
-export const textNode = (text: string) => new Text(text, NOWHERE);
+const textNode = (text: string) => new Text(text, NOWHERE);
 
 /** `2.40E+05`: the code of a ring, of which a spreadsheet made a number. */
 const SHORTENED = /^\d(?:[.,]\d+)?E\+\d+$/i;

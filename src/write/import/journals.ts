@@ -1,11 +1,11 @@
 import { type Day, formatDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
-import { Fields } from '../../journal/nodes.ts';
 import { type ObservationKey, observations } from '../../journal/observations/index.ts';
 import { lineOf, scalar } from '../../journal/print.ts';
 import { schemaLine } from '../../journal/schema-files.ts';
 import { journalPath, printable } from '../names.ts';
-import { type DraftEntry, textNode } from './entry.ts';
+import { pinned } from '../pin.ts';
+import type { DraftEntry } from './entry.ts';
 import { type HeaderKey, headerKeys } from './mapping.ts';
 import { type ImportProblem, problemIn } from './problem.ts';
 
@@ -144,18 +144,12 @@ function inClutches(rows: readonly DraftRow[]): DraftRow[] {
     .map((row, index) => {
       const laid = Math.min(...row.entries.filter((entry) => says(entry, 'laid')).map(({ date }) => date));
       const entries = row.entries.map((entry) =>
-        entry.date < laid || says(entry, 'clutch') ? entry : pinned(entry, index + 1),
+        entry.date < laid || says(entry, 'clutch')
+          ? entry
+          : { ...entry, fields: pinned(entry.fields, index + 1) },
       );
       return { ...row, entries };
     });
-}
-
-function pinned(entry: DraftEntry, clutch: number): DraftEntry {
-  const { pairs, at } = entry.fields;
-  const isFirst = ([key]: (typeof pairs)[0]) => ['date', 'time', 'after'].includes(key.text);
-  const number = [textNode('clutch'), textNode(String(clutch))] as const;
-  const ordered = [...pairs.filter(isFirst), number, ...pairs.filter((pair) => !isFirst(pair))];
-  return { ...entry, fields: new Fields(ordered, at) };
 }
 
 function says({ fields }: DraftEntry, name: string): boolean {

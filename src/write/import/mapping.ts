@@ -104,9 +104,10 @@ export function readMapping(file: string, source: string, problems: ImportProble
   const log = fields.pairs.flatMap(([key, value]) => (key.text === 'log' ? logOf(value, findings) : []));
   problems.push(...problemsOf(findings));
   // Of one that stands there with a slip in it the slip is told.
-  const missing = (key: string, hint: string) =>
-    fields.pairs.some(([{ text: said }, value]) => said === key && value instanceof Text) ||
-    problems.push(problemIn(file, {}, `\`${key}:\` is missing`, hint));
+  const missing = (key: string, hint: string) => {
+    const stands = fields.pairs.some(([{ text: name }, value]) => name === key && value instanceof Text);
+    if (!stands) problems.push(problemIn(file, {}, `\`${key}:\` is missing`, hint));
+  };
   if (said.pair === null) missing('pair', 'name the column with the pair: `pair: <Pair>`');
   if (said.rows === null) missing('rows', 'write `rows: clutches` or `rows: events`: what one row is');
   if (log.length === 0) missing('log', 'entries as in a journal: `- {date: <Laid>, laid: <Eggs>}`');
