@@ -4,7 +4,7 @@ import type { Clutch, Egg, Pair } from '../../room/model.ts';
 import { lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
 import { youngFateOf } from './fates.ts';
-import { type Grouping, inGroupOrder } from './groupings.ts';
+import { type Grouping, inGroupOrder, whole } from './groupings.ts';
 import { type ChickLife, chickLife } from './lives.ts';
 import { type Counting, emptyRates, type Rates, ratesOf } from './rates.ts';
 import { type Stage, stagesOf } from './stages.ts';
@@ -63,6 +63,11 @@ export function blocksOf(told: Told, grouping: Grouping): Block[] {
     const [own, followed] = [laid.get(name) ?? [], lives.get(name) ?? []];
     return blockOf(name, { clutches: own, lives: followed, rates: rates.get(name) ?? emptyRates(), day });
   });
+}
+
+/** All of them as one block; an empty one where there are no clutches. */
+export function wholeBlock(told: Told): Block {
+  return blocksOf(told, whole)[0] ?? emptyBlock(told.day);
 }
 
 /** The block of a group that has nothing. */

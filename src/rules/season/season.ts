@@ -4,15 +4,14 @@ import type { Clutch } from '../../room/model.ts';
 import {
   type Block,
   blocksOf,
-  emptyBlock,
   nothingReared,
   type Reared,
   rearedByPair,
-  type Told,
   toldOf,
+  wholeBlock,
 } from './block.ts';
 import { type Comparison, compareGroups, compareWith } from './compare.ts';
-import { type GroupingName, groupings, whole } from './groupings.ts';
+import { type GroupingName, groupings } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
 import { type Ranking, rankingOf } from './ranking.ts';
 import {
@@ -66,8 +65,7 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     return year >= seasons.from && year <= seasons.to;
   });
   const told = toldOf({ clutches, day, settings });
-  const one = (some: Told): Block => blocksOf(some, whole)[0] ?? emptyBlock(day);
-  const totals = one(told);
+  const totals = wholeBlock(told);
   const reared = rearedByPair(clutches, day);
   const byPair = blocksOf(told, groupings.pair)
     .filter(({ name }) => name !== null)
@@ -88,7 +86,7 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
     before:
       earlier.length === 0
         ? null
-        : beside(totals, one(toldOf({ clutches: earlier, day, settings })), earlier, start),
+        : beside(totals, wholeBlock(toldOf({ clutches: earlier, day, settings })), earlier, start),
     measures: measureWords,
     seasons: years.map((year) => seasonName(year, start)),
   };

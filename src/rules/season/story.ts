@@ -18,9 +18,10 @@ import {
   type Reared,
   rearedByPair,
   toldOf,
+  wholeBlock,
 } from './block.ts';
 import { mayStillHatch, youngFateOf } from './fates.ts';
-import { groupings, whole } from './groupings.ts';
+import { groupings } from './groupings.ts';
 import { type MeasureWords, measureWords } from './measures/index.ts';
 import { begun, type SeasonStart, seasonName, seasonOf } from './seasons.ts';
 
@@ -78,7 +79,7 @@ export function pairStory(room: Room, pair: Pair): PairStory {
     day,
     clutches: [...clutchStories(room, pair.clutches)],
     own: blocks.find(({ name }) => name === pair.id) ?? emptyBlock(day),
-    others: blocksOf(others, whole)[0] ?? emptyBlock(day),
+    others: wholeBlock(others),
     reared: rearedByPair(all, day).get(pair.id) ?? nothingReared(),
     measures: measureWords,
   };
