@@ -75,6 +75,12 @@ describe('what is read', () => {
     expect(readings).toEqual([readFile('pairs/c.yaml', journal)]);
   });
 
+  test('is a journal that is there again: of one that is gone nothing is kept', () => {
+    run({ 'pairs/a.yaml': journal, 'pairs/b.yaml': journal });
+    run({ 'pairs/a.yaml': journal });
+    expect(run({ 'pairs/a.yaml': journal, 'pairs/b.yaml': journal }).read).toEqual(['pairs/b.yaml']);
+  });
+
   test('is everything after an update of the program', () => {
     run({ 'pairs/a.yaml': journal }, '1');
     expect(run({ 'pairs/a.yaml': journal }, '2').read).toEqual(['pairs/a.yaml']);

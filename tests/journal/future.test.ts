@@ -38,6 +38,11 @@ describe('a day that has not come', () => {
     expect(at('1970-01-01')).toEqual(['clock-behind']);
     expect(at('2026-03-28')).toEqual(['future-date', 'future-date']);
     expect(at('2026-04-01')).toEqual([]);
+    // Fewer than ten entries are a slip of a finger each, not a record.
+    const some = (count: number) =>
+      futureFindings(entries.slice(0, count), { day: 0, today: 0 }).map(({ code }) => code);
+    expect(some(10)).toEqual(['clock-behind']);
+    expect(some(9)).toEqual(Array(9).fill('future-date'));
     const [finding] = futureFindings(entries, { day: 0, today: 0 });
     expect(finding?.args).toEqual({ today: '1970-01-01', later: 30, of: 30, last: '2026-03-30' });
   });

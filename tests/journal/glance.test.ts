@@ -15,12 +15,12 @@ test('names are read with quotes and comments taken off, each once', () => {
         'pair: LW-1   # the old ones\nspecies: "lavender waxbill"\nhousing: flight 2\nlog:\n  - {pair: no}\n',
       'pairs/b.yaml': "pair: 'LW 2'\nhousing: flight 2\n",
       'birds.yaml':
-        'birds:\n  - id: LW-19-04\n    ring: x\n  - {id: LW-20-11, sex: hen}\n  - sex: cock\n    id: "LW 3"\n',
+        'birds:\n  - id: LW-19-04\n    ring: x\n  - {id: LW-20-11, sex: hen}\n  - {id: LW-21-02}\n  - sex: cock\n    id: "LW 3"\n',
       'nestlog.yaml': 'room: the shed\n',
     }),
   ).toEqual({
     pairs: ['LW-1', 'LW 2'],
-    birds: ['LW-19-04', 'LW-20-11', 'LW 3'],
+    birds: ['LW-19-04', 'LW-20-11', 'LW-21-02', 'LW 3'],
     housings: ['flight 2'],
     species: ['lavender waxbill'],
   });

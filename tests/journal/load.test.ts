@@ -160,6 +160,15 @@ describe('files that cannot be read', () => {
     ]);
   });
 
+  it('are no text where more than a few signs are not in UTF-8', () => {
+    const letters = (lost: number) =>
+      Uint8Array.from({ length: 100 }, (_, index) => (index < lost ? 0xfc : 0x61));
+    write('pairs/five.yaml', letters(5));
+    write('pairs/six.yaml', letters(6));
+    const problems = loadRoom(room).map((file) => ('problem' in file ? file.problem : 'read'));
+    expect(problems).toEqual(['read', 'binary']);
+  });
+
   it('are read with what was lost where a few letters are not in UTF-8', () => {
     write('pairs/a.yaml', Uint8Array.from([...new TextEncoder().encode('pair: '.repeat(10)), 0xfc]));
     expect(read()).toEqual([{ path: 'pairs/a.yaml', text: `${'pair: '.repeat(10)}\ufffd` }]);

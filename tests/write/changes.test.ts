@@ -56,6 +56,16 @@ test('of several alike, those that stay are not told as moved', () => {
   expect(gone).toEqual([task(1)]);
 });
 
+test('a forecast whose likeliest day alone changed has moved', () => {
+  const [from, to] = [10, 11].map((likely) => ({ ...task(9), to: 12, likely }));
+  const { moved, gone, begun } = changesOf(
+    { items: [from as AgendaItem], warnings: [] },
+    { items: [to as AgendaItem], warnings: [] },
+  );
+  expect(moved).toEqual([{ from, to }]);
+  expect([gone, begun]).toEqual([[], []]);
+});
+
 test('a warning is new where it was not there, or pressed less', () => {
   const warning: WarningLine = {
     ...{

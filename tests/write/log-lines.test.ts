@@ -2,13 +2,13 @@ import { expect, test } from 'vitest';
 import { dashOf, endsOfList, lineEndAt, linesOf } from '../../src/write/log-lines.ts';
 import { dedent } from '../rooms.ts';
 
-/** The lines behind which an item of the first `log:` can stand, best first. */
-function ends(source: string): string[] {
+/** The lines behind which an item of the first `log:` can stand, best first; its dashes stand so far in. */
+function ends(source: string, indent = 2): string[] {
   const text = dedent(source);
   const lines = linesOf(text);
   const head = lines.findIndex(({ from, to }) => text.slice(from, to).trim().startsWith('log:'));
   const margin = lines[head]?.indent ?? 0;
-  return endsOfList(text, lines, { head, margin, dash: margin + 2 }).map((end) =>
+  return endsOfList(text, lines, { head, margin, dash: margin + indent }).map((end) =>
     text.slice(lines[end]?.from, lines[end]?.to).trim(),
   );
 }
@@ -34,7 +34,8 @@ test('comments that are indented as the items belong to them, others to what fol
 });
 
 test('a list that is indented no more than its key ends with the next key', () => {
-  expect(ends('log:\n- {a: 1}\n- {b: 2}\nhousing: cage 1\n')[0]).toBe('- {b: 2}');
+  expect(ends('log:\n- {a: 1}\n- {b: 2}\nhousing: cage 1\n', 0)[0]).toBe('- {b: 2}');
+  expect(ends('log:\n- {a: 1}\n# where they live\nhousing: cage 1\n', 0)[0]).toBe('- {a: 1}');
 });
 
 test('an item of several lines is one', () => {

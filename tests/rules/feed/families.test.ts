@@ -43,6 +43,16 @@ describe('a pair on eggs', () => {
     expect(days).toMatchObject([{ from: day('2026-03-14'), to: day('2026-03-27'), eggs: 4 }]);
   });
 
+  it('of which one has pipped early is ready for that one at once', () => {
+    const { mouths } = family([...SITTING, 'date: 2026-03-12, pipped: e1'], '2026-03-12');
+    expect(mouths.map(({ earliest }) => formatDay(earliest))).toEqual([
+      '2026-03-12',
+      '2026-03-14',
+      '2026-03-14',
+      '2026-03-15',
+    ]);
+  });
+
   it('expects none of those that the lamp showed clear', () => {
     const candled = [...SITTING, 'date: 2026-03-09, candled: {fertile: [e1, e2], clear: [e3, e4]}'];
     expect(family(candled, '2026-03-10').hatching[0]).toMatchObject({

@@ -20,5 +20,7 @@ it('an interval longer than the day is one portion', () => {
 it('where the room says nothing, every two hours from lights-on at seven, and it is named as taken', () => {
   expect(times(null)).toBe('07:00 09:00 11:00 13:00 15:00 17:00 19:00');
   expect(feedingHours(null).assumed).toEqual(['from', 'to', 'every', 'soak', 'sprout']);
+  // Soaked over night, sprouted for a day.
+  expect(feedingHours(null)).toMatchObject({ soak: 12 * 60, sprout: 24 * 60 });
   expect(feedingHours({ ...said, every: null }).assumed).toEqual(['every']);
 });

@@ -57,6 +57,21 @@ describe('what was weighed', () => {
     expect(nobody).toMatchObject([{ grams: 6, reckoned: 0, factor: null }]);
   });
 
+  it('teaches nothing where next to nothing was reckoned, though it agrees', () => {
+    const [use] = measured(
+      [
+        ...HATCHED,
+        'date: 2026-03-20, died: [c2, c3, c4]',
+        'date: 2026-04-03, fledged: all',
+        'date: 2026-04-23, food: {egg food: 0.1}',
+      ],
+      '2026-04-23',
+    );
+    // Of the egg food of the last chick’s last day with its parents, half a tenth of a gram.
+    expect(use?.reckoned).toBeCloseTo(0.054, 3);
+    expect(use?.factor).toBeNull();
+  });
+
   it('is the latest that was weighed, and all kinds of a food of one day together', () => {
     const lines = [
       ...HATCHED,
