@@ -98,6 +98,8 @@ describe('a keeper’s own species file', () => {
   });
 
   it('has each other name by itself', () => {
+    const one = profile('incubation: 13\nalso: azure finch\n');
+    expect([one.found, one.profile?.also]).toEqual([[], ['azure finch']]);
     expect(profile('incubation: 13\nalso: azure finch, sky finch\n').fixes).toEqual([
       'write `also: [azure finch, sky finch]`',
     ]);

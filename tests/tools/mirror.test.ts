@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { root } from '../../bin/build/settings.mjs';
@@ -33,4 +33,15 @@ it('takes one test for a folder of same-shaped files, and the named exceptions',
 it('has no exception for what is no longer there', () => {
   const named = [...Object.keys(tableTested), ...Object.keys(coveredBy)];
   expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([]);
+});
+
+it('has no exception for what has a test of its own', () => {
+  const hasOwn = (path: string) =>
+    existsSync(join(root, path.replace(/^src/, 'tests').replace(/\.tsx?$/, '.test.ts')));
+  expect(Object.keys(coveredBy).filter(hasOwn)).toEqual([]);
+  const sources = (folder: string) =>
+    readdirSync(join(root, folder))
+      .filter((name) => /\.tsx?$/.test(name))
+      .map((name) => `${folder}/${name}`);
+  expect(Object.keys(tableTested).filter((folder) => sources(folder).every(hasOwn))).toEqual([]);
 });

@@ -19,6 +19,12 @@ it('sets codes and days apart, and leaves other words, attributes, drawings and 
   expect(codesWhole('<img alt="a > LW-1"/>')).toBe('<img alt="a > LW-1"/>');
 });
 
+it('a word that is longer than any ring is broken where its line ends', () => {
+  const ring = `LW-${'7'.repeat(37)}`;
+  expect(codesWhole(ring)).toBe(`<span class="whole">${ring}</span>`);
+  expect(codesWhole(`${ring}7`)).toBe(`${ring}7`);
+});
+
 describeInChromium('on a phone', (open) => {
   it.each([360, 390])('no code is broken at its hyphen, %i px wide', async (width) => {
     const { portrait, stock } = examplePortrait('SF-25-14');

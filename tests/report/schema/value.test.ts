@@ -68,5 +68,9 @@ describe('a value of the grammar as JSON Schema', () => {
     expect(valueSchema(number('grams')).anyOf?.[0]).toMatchObject({ type: 'number', exclusiveMinimum: 0 });
     expect(valueSchema(who).anyOf?.[0]).toMatchObject({ minimum: 1, maximum: 40 });
     expect(valueSchema(whoOrNone).anyOf?.[0]).toMatchObject({ minimum: 0 });
+    const inQuotes = (schema: ReturnType<typeof valueSchema>) =>
+      ['0', '2', 'some'].filter((said) => new RegExp(schema.anyOf?.[1]?.pattern ?? '').test(said));
+    expect(inQuotes(valueSchema(whoOrNone))).toEqual(['0', '2', 'some']);
+    expect(inQuotes(valueSchema(who))).toEqual(['2', 'some']);
   });
 });
