@@ -153,8 +153,12 @@ export function begun(egg: Egg): { day: Day; what: 'laid' | 'set' } {
 }
 
 /** No egg hatches in less than half the shortest incubation. */
+function earliestHatch(egg: Egg): Day {
+  return begun(egg).day + Math.ceil(incubation(egg.clutch.pair.profile).low / 2);
+}
+
 export function canHatchBy(egg: Egg, day: Day): boolean {
-  return day - begun(egg).day >= incubation(egg.clutch.pair.profile).low / 2;
+  return day >= earliestHatch(egg);
 }
 
 /** Whether it is old enough to hatch, even if it was laid on the last day on which it can have been. */
@@ -165,6 +169,7 @@ export function isDue(egg: Egg, day: Day): boolean {
 /** Brood mates mostly share where they live and when they left. */
 const alikeStay = likeLast<Stay>();
 const alikeSpan = likeLast<Span>();
+const alikeHatch = likeLast<Span>();
 const alikeFact = likeLast<Seen>();
 
 /** By count nobody means an egg that has lain for months; by its ref it may still be named. */
@@ -178,9 +183,14 @@ export function hasClutchInCourse(clutches: readonly Clutch[], day: Day): boolea
   return last !== undefined && day - last.opened <= incubation(last.pair.profile).high + 14;
 }
 
-/** A chick comes out of an egg, in the nest where the egg is; out of anybody's nest it is fed by hand from that hour. */
-export function hatch(fold: Fold, egg: Egg, span: Span, day: Day): Bird {
+/**
+ * A chick comes out of an egg, in the nest where the egg is; out of anybody's nest it is fed by hand from that hour.
+ *
+ * @param seen the days of which the journal tells; of these it hatched on none before it can have
+ */
+export function hatch(fold: Fold, egg: Egg, seen: Span, day: Day): Bird {
   const { clutch } = egg;
+  const span = alikeHatch({ from: Math.min(seen.to, Math.max(seen.from, earliestHatch(egg))), to: seen.to });
   const ref = shortRef('c', clutch.chicks.length + 1);
   const full = `${clutch.pair.id}/${clutch.number}/${ref}`;
   const alias = fold.aliases.get(full);

@@ -233,7 +233,7 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
   for (; hatched < more; hatched++) {
     const egg = eggs[hatched] ?? (nest && unseen.another(nest));
     if (egg === null) break;
-    hatch(scene.fold, egg, { from: Math.max(scene.day - age, egg.laid.from), to: scene.day }, scene.day);
+    hatch(scene.fold, egg, { from: scene.day - age, to: scene.day }, scene.day);
     if (hatched < eggs.length && hostClutch(egg)?.counted) counted.push(egg);
   }
   if (counted.length > 0) {

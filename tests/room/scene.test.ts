@@ -71,7 +71,7 @@ describe('two nests of one pair', () => {
       date: 2026-03-18, site: left, hatched: e1
     `;
     const span = (eggIn(at(log), 'LW-1/1/e1').fate as { span: Span }).span;
-    expect(days(span)).toBe('03-06…03-18');
+    expect(days(span)).toBe('03-07…03-18');
   });
 
   it('a look without a site was a look at both', () => {

@@ -44,10 +44,14 @@ describe('chicks that hatched from eggs nobody saw', () => {
     expect(clutches(`${five}\ndate: 2026-03-18, hatched: all`)).toEqual(['1: 5 eggs, 5 chicks']);
   });
 
-  it('hatched after the last look, and not before their egg was laid', () => {
+  it('hatched after the last look, and no sooner than after half the shortest sitting', () => {
+    // Laid on the 5th and 6th; half of 11 d (species profile), in whole days: six.
     const five = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1';
-    expect(hatched(`${five}\ndate: 2026-03-18, hatched: e1`)).toBe('03-07…03-18');
-    expect(hatched(`${five}\ndate: 2026-03-18, after: 2026-03-02, hatched: e2`)).toBe('03-06…03-18');
+    expect(hatched(`${five}\ndate: 2026-03-18, hatched: e1`)).toBe('03-11…03-18');
+    expect(hatched(`${five}\ndate: 2026-03-18, after: 2026-03-02, hatched: e2`, 'LW-1/1/c1')).toBe(
+      '03-12…03-18',
+    );
+    expect(hatched(`${five}\ndate: 2026-03-15, checked\ndate: 2026-03-18, hatched: e1`)).toBe('03-16…03-18');
   });
 
   it('out of an egg that the lamp showed clear are asked about', () => {
@@ -151,8 +155,8 @@ describe('young that are heard', () => {
       P: waxbills('date: 2026-03-05, laid: 1\ndate: 2026-03-06, fostered: {BF-1: e1}'),
       Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-18, heard'),
     };
-    // Laid on the 5th under a foster of a longer sitting: half of 13 days, in whole days seven.
-    expect(days(birdIn(room(foster, '2026-07-01'), 'LW-1/1/c1').hatched as never)).toBe('03-12…03-18');
+    // Laid on the 5th; under a foster of a longer sitting it is half of its own all the same: six days.
+    expect(days(birdIn(room(foster, '2026-07-01'), 'LW-1/1/c1').hatched as never)).toBe('03-11…03-18');
   });
 
   it('hatched no sooner than after half the shortest sitting', () => {
@@ -224,7 +228,7 @@ describe('young that come out of a nest nobody looked into', () => {
     expect(fledged('date: 2026-04-06')).toBe('04-06');
     expect(fledged('date: 2026-04-06, after: 2026-04-03')).toBe('04-04…04-06');
     // Not before it hatched.
-    expect(fledged('date: 2026-04-06, after: 2026-03-01')).toBe('03-06…04-06');
+    expect(fledged('date: 2026-04-06, after: 2026-03-01')).toBe('03-11…04-06');
   });
 });
 

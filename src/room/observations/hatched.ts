@@ -1,10 +1,9 @@
-import { formatDay, type Span } from '../../days.ts';
+import { formatDay } from '../../days.ts';
 import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, isUncounted } from '../choose.ts';
 import { daysToHatch, hatchRank, lampSays } from '../fertility.ts';
 import { isLeftBehind } from '../left-behind.ts';
-import { likeLast } from '../lists.ts';
 import {
   begun,
   canHatchBy,
@@ -56,13 +55,9 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
 /** Days by which those in the incubator are put behind those in the nest. */
 const LATER = 1000;
 
-/** Chicks that hatched between the same two looks. */
-const alike = likeLast<Span>();
-
 function hatchOne(scene: Scene, egg: Egg, at: Place): void {
   if (lampSays(egg) === 'clear') report(scene, at, 'hatched-though-clear', { who: egg.ref });
-  const span = alike({ from: Math.max(reportedOf(scene, egg).from, egg.laid.from), to: scene.day });
-  hatch(scene.fold, egg, span, scene.day);
+  hatch(scene.fold, egg, reportedOf(scene, egg), scene.day);
 }
 
 /**

@@ -1,15 +1,6 @@
 import { likeliestToHatch } from '../fertility.ts';
 import { isLeftBehind, isStillNestling, mayBeg } from '../left-behind.ts';
-import {
-  begun,
-  canHatchBy,
-  hasClutchInCourse,
-  hatch,
-  hostClutch,
-  incubation,
-  isDue,
-  openClutch,
-} from '../lives.ts';
+import { canHatchBy, hasClutchInCourse, hatch, hostClutch, isDue, openClutch } from '../lives.ts';
 import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound } from '../unseen.ts';
 import type { Apply } from './apply.ts';
@@ -38,8 +29,7 @@ export const heard: Apply<'heard'> = (scene, _text, at) => {
     return;
   }
   const egg = ripe[0] ?? addUnseenEgg(pinned ?? openClutch(scene, { counted: false }), day, age);
-  const earliest = Math.max(begun(egg).day + Math.ceil(incubation(pair.profile).low / 2), day - age);
-  const chick = hatch(scene.fold, egg, { from: Math.min(day, earliest), to: day }, day);
+  const chick = hatch(scene.fold, egg, { from: day - age, to: day }, day);
   chick.placeholder = true;
   egg.clutch.chicksCounted = false;
 };
