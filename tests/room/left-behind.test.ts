@@ -62,6 +62,16 @@ describe('a chick of which nobody wrote that it left the nest or died', () => {
     expect(clutches(`${brood}\ndate: 2026-03-07, heard`)).toHaveLength(2);
   });
 
+  it('is not the one that is found dead by count beside the next brood, but it is asked about', () => {
+    const next = `${brood}\ndate: 2026-03-01, laid: 3, sitting\ndate: 2026-03-14, hatched: 3`;
+    const known = at(`${next}\ndate: 2026-03-17, died: 1`, '2026-03-18');
+    const dead = pairIn(known, 'LW-1').clutches.map(
+      ({ chicks }) => chicks.filter(({ fate }) => fate !== null).length,
+    );
+    expect(dead).toEqual([0, 1]);
+    expect(codes(known)).toEqual(['which-clutch']);
+  });
+
   it('is none of those that fly by count from the next brood, but is by its name', () => {
     const next = `${brood}\ndate: 2026-03-01, laid: 3, sitting\ndate: 2026-03-14, hatched: 3`;
     const flown = (who: string) =>

@@ -1,6 +1,7 @@
 import type { Day } from '../../days.ts';
 import { chooseBirds, namedFirst } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
+import { mayBeg } from '../left-behind.ts';
 import {
   addEgg,
   endKnown,
@@ -39,7 +40,8 @@ export const died: Apply<'died'> = (scene, value) => {
       // Who was ringed or weighed on that day was alive; of the others one that was badly off dies sooner.
       likely: (bird) =>
         4 * whoeverRears.likely(bird) + 2 * Number(wasInHand(bird, day)) - Number(wasBadlyOff(bird)),
-      last: (bird) => isFedByHand(bird) || livesAway(bird),
+      // Young that would feed themselves by now are the keeper's to name, though nobody wrote that they do.
+      last: (bird) => isFedByHand(bird) || livesAway(bird) || !mayBeg(bird, day),
     });
     for (const bird of birds) {
       if (who.kind !== 'all') leaveOthers(fold, bird);
