@@ -96,7 +96,7 @@ function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): vo
   const eggs = inNest(scene, here.eggs);
   if (isOfMorning(scene, seenEggs, eggsOfMorning(scene), eggs)) return;
   const young = seenChicks === null ? [] : nestlings(scene, seenChicks.count);
-  const known = eggsThere(scene, seenEggs.count).length + young.length;
+  const known = eggsKnown(scene, seenEggs.count) + young.length;
   const more = seenEggs.count + (seenChicks?.count ?? 0) - known;
   const clutch = youngestMeant(scene);
   if (more > 0 && clutch !== null && !growsBy(clutch, more, scene.day) && !isOfNext(scene, clutch, more))
@@ -104,17 +104,15 @@ function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): vo
 }
 
 /**
- * The eggs that lie in the nest as far as the journal knows. Those that a brood left behind are there as long as a look counts
+ * How many eggs lie in the nest as far as the journal knows. Those that a brood left behind are there as long as a look counts
  * them, as nobody writes of each that it was taken out; but not where the nest was.
  */
-function eggsThere(scene: Scene, seen: number): Egg[] {
+function eggsKnown(scene: Scene, seen: number): number {
   const { pair, day } = scene;
-  const eggs = inNest(scene, pair.here.eggs).filter(
-    (egg) => !(isLeftBehind(egg, day) && isNestGone(egg, day)),
-  );
-  const waited = eggs.filter((egg) => isWaitedFor(scene, egg));
-  const left = eggs.filter((egg) => !waited.includes(egg));
-  return [...waited, ...left.slice(0, Math.max(0, seen - waited.length))];
+  const eggs = inNest(scene, pair.here.eggs);
+  const waited = eggs.filter((egg) => isWaitedFor(scene, egg)).length;
+  const there = eggs.filter((egg) => !(isLeftBehind(egg, day) && isNestGone(egg, day))).length;
+  return Math.max(waited, Math.min(seen, there));
 }
 
 function isWaitedFor({ day }: Scene, egg: Egg): boolean {
@@ -124,7 +122,7 @@ function isWaitedFor({ day }: Scene, egg: Egg): boolean {
 function reconcileEggs(scene: Scene, seen: Count): void {
   const eggs = inNest(scene, scene.pair.here.eggs);
   for (const egg of eggs) scene.fold.today.passed.delete(egg);
-  const known = eggsThere(scene, seen.count).length;
+  const known = eggsKnown(scene, seen.count);
   const more = seen.count - known;
   if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
   const last = youngestMeant(scene);
