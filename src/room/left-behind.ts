@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import { fledging, independence, longPast } from './lives.ts';
+import { fledging, independence, longPast, nestOf } from './lives.ts';
 import type { Bird, Egg } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
@@ -40,9 +40,7 @@ export function isOver(egg: Egg, day: Day): boolean {
     return bird.fate === null ? !isStillNestling(bird, day) : isSinceLong(bird.fate.day);
   }
   if (fate !== null) return isSinceLong(fate.day);
-  const last = places.at(-1);
-  const isAway = last?.place.kind !== 'nest' || last.place.pair !== clutch.pair;
-  return wasLeftBehind(egg, day) || (last !== undefined && isAway && isSinceLong(last.from));
+  return wasLeftBehind(egg, day) || (nestOf(egg) !== clutch.pair && isSinceLong(places.at(-1)?.from ?? day));
 }
 
 function wasLeftBehind({ clutch }: Egg, day: Day): boolean {

@@ -44,6 +44,13 @@ describe('a chick of which nobody wrote that it left the nest or died', () => {
     );
   });
 
+  it('is none of those that a look counts too many in the next brood', () => {
+    const next = `${brood}\ndate: 2026-02-14, laid: 3, sitting\ndate: 2026-02-27, hatched: 3`;
+    const seen = (chicks: number) =>
+      codes(at(`${next}\ndate: 2026-03-01, checked: {chicks: ${chicks}}`, '2026-03-02'));
+    expect([seen(3), seen(4)]).toEqual([[], ['counts-differ']]);
+  });
+
   it('keeps nobody from ringing the next brood, as if it were about to leave the nest', () => {
     const sat = 'date: 2026-02-14, laid: 3, sitting\ndate: 2026-02-22, candled: {fertile: 3}';
     const next = `${brood}\n${sat}\ndate: 2026-02-28, hatched: 3`;
@@ -223,6 +230,38 @@ describe('eggs that a look finds where none were known', () => {
     const away = 'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-16, pulled: all';
     expect(seen(away, '2026-01-20')).toBe('1: 4 eggs, 0 chicks');
     expect(seen(away, '2026-01-21')).toBe('2: 2 eggs, 0 chicks');
+  });
+
+  it('are a new clutch five days after all went to foster parents', () => {
+    const given = (on: string) => {
+      const log = `date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-16, fostered: {BF-1: all}`;
+      const look = `date: ${on}, checked: {eggs: 2}`;
+      const files = { P: waxbills(`${log}\n${look}`), Q: journal('BF-1', 'bengalese finch', '') };
+      return pairIn(room(files, '2026-02-01'), 'LW-1').clutches.length;
+    };
+    expect([given('2026-01-20'), given('2026-01-21')]).toEqual([1, 2]);
+  });
+
+  it('are a new clutch once the last of its eggs was lost five days ago, and not while only some were', () => {
+    const one = clear.replace('all', '3');
+    expect(seen(`${one}\ndate: 2026-01-21, lost: {clear: 1}`, '2026-01-22')).toBe('1: 4 eggs, 0 chicks');
+    // Of a clutch that was only seen to be sat on as well.
+    const unseen = 'date: 2026-01-05, sitting\ndate: 2026-01-17, lost: {clear: all}';
+    expect(seen(unseen, '2026-01-22')).toBe('2: 2 eggs, 0 chicks');
+  });
+
+  it('are no clutch of foster parents that sit on guests: it is asked about', () => {
+    const files = {
+      P: waxbills('date: 2026-02-01, laid: 3\ndate: 2026-02-05, fostered: {BF-1: all}'),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-20, lost: {clear: all}\ndate: 2026-02-08, checked: {eggs: 4}',
+      ),
+    };
+    const known = room(files, '2026-02-09');
+    expect(pairIn(known, 'BF-1').clutches).toHaveLength(1);
+    expect(codes(known)).toEqual(['counts-differ']);
   });
 
   it('are eggs of which a hatch was written too much, while its chicks are in the nest', () => {
