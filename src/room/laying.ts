@@ -17,8 +17,9 @@ export function growsBy(clutch: Clutch, count: number, day: Day): boolean {
 export function eggNobodySaw({ counted, eggs }: Clutch): Egg | null {
   const [first] = eggs;
   if (counted || first === undefined || eggs.length > 1) return null;
-  const { assumed, fate, lamp, places } = first;
-  return assumed && fate === null && lamp.length === 0 && places.length === 1 ? first : null;
+  const { assumed, fate, lamp, weights, size, places } = first;
+  const wasInHand = lamp.length > 0 || weights.length > 0 || size !== null || places.length > 1;
+  return assumed && fate === null && !wasInHand ? first : null;
 }
 
 /**

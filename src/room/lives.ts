@@ -152,11 +152,12 @@ export function begun(egg: Egg): { day: Day; what: 'laid' | 'set' } {
     : { day: egg.laid.from, what: 'laid' };
 }
 
-/** No egg hatches in less than half the shortest incubation. */
+/** The day before which it cannot have hatched: no egg does in less than half the shortest incubation. */
 function earliestHatch(egg: Egg): Day {
   return begun(egg).day + Math.ceil(incubation(egg.clutch.pair.profile).low / 2);
 }
 
+/** Whether it can have hatched by a day, however early. */
 export function canHatchBy(egg: Egg, day: Day): boolean {
   return day >= earliestHatch(egg);
 }

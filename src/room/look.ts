@@ -110,12 +110,13 @@ function growUnseen(scene: Scene, seenEggs: Count, seenChicks: Count | null): vo
 function eggsKnown(scene: Scene, seen: number): number {
   const { pair, day } = scene;
   const eggs = inNest(scene, pair.here.eggs);
-  const waited = eggs.filter((egg) => isWaitedFor(scene, egg)).length;
+  const waited = eggs.filter((egg) => isStillThere(scene, egg)).length;
   const there = eggs.filter((egg) => !(isLeftBehind(egg, day) && isNestGone(egg, day))).length;
   return Math.max(waited, Math.min(seen, there));
 }
 
-function isWaitedFor({ day }: Scene, egg: Egg): boolean {
+/** Whether it is waited for, in a nest that nobody took out: a look that misses it does not agree. */
+function isStillThere({ day }: Scene, egg: Egg): boolean {
   return !isLeftBehind(egg, day) && !isNestGone(egg, day);
 }
 
@@ -248,7 +249,7 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
  */
 function isOfNext(scene: Scene, last: Clutch | null, more: number): boolean {
   const { pair, day } = scene;
-  if (inNest(scene, pair.here.eggs).some((egg) => isWaitedFor(scene, egg))) return false;
+  if (inNest(scene, pair.here.eggs).some((egg) => isStillThere(scene, egg))) return false;
   if (last === null) return true;
   const { eggs, chicks, counted } = last;
   if (growsBy(last, more, day)) return false;

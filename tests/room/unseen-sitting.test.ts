@@ -45,11 +45,12 @@ describe('a pair seen sitting', () => {
       ['1: 3 eggs, 0 chicks'],
       0,
     ]);
-    // Held to the lamp, it was seen before.
-    expect(found('date: 2026-03-08, candled: {fertile: e1}\ndate: 2026-03-09, laid: 2')).toEqual([
-      ['1: 3+ eggs, 0+ chicks'],
-      0,
-    ]);
+    // Held to the lamp, weighed or measured, it was seen before.
+    for (const told of ['candled: {fertile: e1}', 'weighed: {e1: 1.0}', 'measured: {e1: 14.5 x 10.8}'])
+      expect(found(`date: 2026-03-08, ${told}\ndate: 2026-03-09, laid: 2`), told).toEqual([
+        ['1: 3+ eggs, 0+ chicks'],
+        0,
+      ]);
   });
 
   it('laid what is found under her in the days before: she sat on the first of them', () => {
