@@ -43,8 +43,8 @@ const FROM = Number(process.env.NESTLOG_MUTANTS_FROM ?? 0);
 /** Whether those are tried that work at loading alone; then no others are. Each takes as long as loading all tests. */
 const AT_LOADING = Boolean(process.env.NESTLOG_MUTANTS_LOADING);
 
-/** How long a mutant is hunted, in ms of the processor: its own tests first, then the quick ones. */
-const HUNT = 2500;
+/** How long a mutant is hunted, in ms of the processor: its own tests first, then the quick ones, in the end the slow. */
+const HUNT = Number(process.env.NESTLOG_MUTANTS_HUNT ?? 2.5) * 1000;
 
 /**
  * How long a test may take on a mutant, in ms, and how many times as long as without it. On a busy machine it is tried
