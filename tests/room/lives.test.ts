@@ -44,6 +44,20 @@ it('who died was alive on the last day on which it was handled or seen by itself
   ]);
 });
 
+it('who was ringed in the morning and found dead in the evening died on that day', () => {
+  const log = `date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: [e1, e2]
+    date: 2026-03-26, time: 07:00, ringed: {c1: LW-01}\ndate: 2026-03-26, time: 18:00, died: [c1, c2]`;
+  const known = room({ P: waxbills(log) }, '2026-04-14');
+  const died = ['c1', 'c2'].map((ref) => birdIn(known, `LW-1/1/${ref}`).fate);
+  expect(died.map((fate) => fate?.kind === 'died' && days(fate.span))).toEqual(['03-26', '03-19…03-26']);
+});
+
+it('a parent that is found dead died that day: whoever feeds is seen daily', () => {
+  const log = 'date: 2026-03-05, laid: 2\ndate: 2026-03-09, died: hen';
+  const { fate } = birdIn(room({ P: waxbills(log, 'hen: LW-20-11') }, '2026-04-14'), 'LW-20-11');
+  expect(fate?.kind === 'died' && days(fate.span)).toBe('03-09');
+});
+
 describe('an egg', () => {
   it.each([
     ['e1', 'it hatched on 2026-03-18 as LW-1/1/c1'],

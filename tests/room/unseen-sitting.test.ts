@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { birdIn, days, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, clutchIn, days, journal, pairIn, waxbills } from './facts.ts';
 import { at, clutches } from './waxbill-log.ts';
 
 // What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
@@ -108,6 +108,28 @@ describe('a chick that died', () => {
     expect(
       living('date: 2026-03-22, laid: 4, sitting\ndate: 2026-04-05, heard\ndate: 2026-04-08, died: 1'),
     ).toEqual([]);
+  });
+
+  it('leaves nobody where the chicks were counted, though nobody saw their eggs', () => {
+    const two = 'date: 2026-03-10, sitting: hen\ndate: 2026-03-23, hatched: 2';
+    expect(living(`${two}\ndate: 2026-03-28, died: 2`)).toEqual([]);
+    expect(living(`${two}\ndate: 2026-03-28, died: c1\ndate: 2026-03-29, died: c2`)).toEqual([]);
+  });
+
+  it('leaves those that may be there with its brother, until he dies too or is given away', () => {
+    const two = `${heard}\ndate: 2026-04-10, weighed: {c2: 5.1}`;
+    expect(living(`${two}\ndate: 2026-04-12, died: c1`)).toEqual(['c2+']);
+    expect(living(`${two}\ndate: 2026-04-12, died: c1\ndate: 2026-04-14, died: c2`)).toEqual(['c3+']);
+    const hand = `${two}\ndate: 2026-04-11, fostered: {hand: c2}\ndate: 2026-04-12, died: c1`;
+    expect(living(hand)).toEqual(['c3+']);
+    // Nobody saw the egg that the third came of either.
+    expect(clutchIn(at(hand), 'LW-1/1').eggs.map(({ assumed }) => assumed)).toEqual([true, true, true]);
+  });
+
+  it('leaves nobody in the nest that it had been taken out of', () => {
+    expect(living(`${heard}\ndate: 2026-04-10, fostered: {hand: c1}\ndate: 2026-04-12, died: c1`)).toEqual(
+      [],
+    );
   });
 
   it('died no earlier than it can have hatched', () => {
