@@ -92,6 +92,18 @@ test('who comes back by count was in the room or missing; the dead and the sold 
   expect(clutch(named).chicks.map(({ fate }) => fate?.kind ?? 'here')).toEqual(['here', 'here', 'here']);
 });
 
+test('who was written dead without a cause may have been missing only; a chick may be called by its egg', () => {
+  const dead = told(fledglings, '2026-04-08, died: c2', '2026-04-10, back: 3');
+  expect([codes(dead), chick(dead, 'c2').fate]).toEqual([[], null]);
+  const both = told(fledglings, '2026-04-08, died: {missing: [c1, c2]}', '2026-04-10, back: [c1, e2]');
+  expect(clutch(both).chicks.map(({ fate }) => fate)).toEqual([null, null, null]);
+});
+
+test('a fledgling that was taken into the hand is fed by its parents again once it is back', () => {
+  const known = told(fledglings, '2026-04-08, fostered: {hand: c1}', '2026-04-10, back: c1');
+  expect([codes(known), chick(known).stays.at(-1)?.nest?.id]).toEqual([[], 'LW-1']);
+});
+
 test('a fledgling put back in the nest has not left it; one that was missing has', () => {
   const inNest = told(fledglings, '2026-04-08, back: c1');
   expect([chick(inNest).fledged, chick(inNest, 'c2').fledged === null]).toEqual([null, false]);

@@ -50,12 +50,27 @@ describe('whoever comes home', () => {
     expect(life(files, 'LW-1/1/c1').at(-1)).toMatch(/^03-20 .* BF-1$/);
   });
 
+  it('may be called by its egg beside one that is called by itself', () => {
+    const log = `${chicks}\ndate: 2026-03-20, fostered: {BF-1: [c1, e2]}`;
+    const files = { P: waxbills(log), Q: bengalese };
+    const feeders = ['c1', 'c2', 'c3'].map(
+      (ref) => birdIn(known(files), `LW-1/1/${ref}`).stays.at(-1)?.nest?.id,
+    );
+    expect([feeders, codes(known(files))]).toEqual([['BF-1', 'BF-1', 'LW-1'], []]);
+  });
+
   it('may be a chick while an egg is still in the incubator', () => {
     const log = `${chicks}\ndate: 2026-03-19, fostered: {incubator: e5}\ndate: 2026-03-20, fostered: {hand: c4}
       date: 2026-03-24, fostered: {LW-1: all}`;
     const files = { P: waxbills(log) };
     expect(life(files, 'LW-1/1/c4').at(-1)).toMatch(/^03-24 .* LW-1$/);
     expect(codes(known(files))).toEqual([]);
+  });
+
+  it('may be an egg that lay in store before it was put into the incubator', () => {
+    const log = `date: 2026-03-05, laid: 1, pulled: e1\ndate: 2026-03-07, set: {incubator: e1}
+      date: 2026-03-12, fostered: {LW-1: all}`;
+    expect(way({ P: waxbills(log) }, 'LW-1/1/e1').at(-1)).toBe('03-12 LW-1');
   });
 
   it('is nobody where the eggs that were away came to nothing', () => {
@@ -105,6 +120,8 @@ describe('an egg that is given away', () => {
     expect(way(into, 'LW-1/1/e1')).toEqual(['03-05 LW-1', '03-08 incubator']);
     expect(way(into, 'LW-1/1/e3')).toEqual(['03-07 LW-1', '03-08 hand', '03-10 incubator']);
     expect(way(log('{hand: 1}'), 'LW-1/1/e1').at(-1)).toBe('03-10 hand');
+    const again = log('{incubator: e3}\ndate: 2026-03-12, fostered: {incubator: all}');
+    expect(way(again, 'LW-1/1/e3').at(-1)).toBe('03-10 incubator');
   });
 
   it('is named in what is said where the nest is empty and another pair sits on it', () => {

@@ -21,7 +21,7 @@ export const back: Apply<'back'> = (scene, who) => {
     impossible: notAway,
     past: (bird) => isGrown(bird, day),
     rank: ({ fate }) => (fate === null ? 0 : 1),
-    kind: wayOut,
+    kind: owner,
   });
   for (const bird of birds) returnBird(scene.fold, bird, pair, day);
 };
@@ -45,10 +45,6 @@ function mayBeCounted({ fate }: Bird): boolean {
 function isGrown({ fate, hatched, clutch }: Bird, day: number): boolean {
   if (fate === null || hatched === null || clutch === null) return false;
   return day - hatched.to > independence(clutch.pair.profile).high;
-}
-
-function wayOut(bird: Bird): string {
-  return `${owner(bird)} ${bird.fate?.kind ?? 'fledged'}`;
 }
 
 function notMissingEgg(egg: Egg): string | null {

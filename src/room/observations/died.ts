@@ -47,7 +47,7 @@ export const died: Apply<'died'> = (scene, value) => {
       if (who.kind !== 'all') leaveOthers(fold, bird);
       bird.placeholder = false;
       const { from } = reportedOf(scene, bird);
-      const earliest = Math.max(from, seenAlive(bird, day) ?? hatchedOn(bird)?.from ?? from);
+      const earliest = Math.max(from, seenAlive(bird) ?? hatchedOn(bird)?.from ?? from);
       endLife(bird, {
         kind: 'died',
         day,
@@ -69,14 +69,14 @@ function wasBadlyOff({ crops }: Bird): boolean {
   return last !== undefined && last.crop !== 'full';
 }
 
-/** The last day up to this on which it was seen or handled by itself, in whichever nest; null where it never was. */
-function seenAlive(bird: Bird, day: Day): Day | null {
+/** The last day on which it was seen or handled by itself, in whichever nest; null where it never was. */
+function seenAlive(bird: Bird): Day | null {
   const { fledged, stays, crops, weights, fedBy, unwell, treated, ringed } = bird;
   const out = fledged === null ? [] : [fledged.span.from];
   // Where it hatched it was found on a day of the nest's, not of its own.
   const moved = stays.slice(1).map(({ from }) => from);
   const told = [...crops, ...weights, ...fedBy, ...unwell, ...treated].map((one) => one.day);
-  const days = [...out, ...moved, ...told, ...(ringed === null ? [] : [ringed])].filter((on) => on <= day);
+  const days = [...out, ...moved, ...told, ...(ringed === null ? [] : [ringed])];
   return days.length === 0 ? null : Math.max(...days);
 }
 
