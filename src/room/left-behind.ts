@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import { fledging, independence, longPast, nestOf } from './lives.ts';
+import { fledging, independence, longPast } from './lives.ts';
 import type { Bird, Egg } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
@@ -32,7 +32,7 @@ const LAYS_AGAIN = 5;
 
 /** Whether what lies in the nest by then is no longer this egg, nor a chick of it: the hen may have laid again. */
 export function isOver(egg: Egg, day: Day): boolean {
-  const { fate, places, clutch } = egg;
+  const { fate } = egg;
   if (longPast(egg, day)) return true;
   const isSinceLong = (end: Day) => day - end >= LAYS_AGAIN;
   if (fate?.kind === 'hatched') {
@@ -40,7 +40,14 @@ export function isOver(egg: Egg, day: Day): boolean {
     return bird.fate === null ? !isStillNestling(bird, day) : isSinceLong(bird.fate.day);
   }
   if (fate !== null) return isSinceLong(fate.day);
-  return wasLeftBehind(egg, day) || (nestOf(egg) !== clutch.pair && isSinceLong(places.at(-1)?.from ?? day));
+  const away = takenOn(egg);
+  return wasLeftBehind(egg, day) || (away !== null && isSinceLong(away));
+}
+
+/** The day on which it was taken out of its own nest, wherever it went from there; null while it is in it. */
+function takenOn({ places, clutch }: Egg): Day | null {
+  const last = places.findLastIndex(({ place }) => place.kind === 'nest' && place.pair === clutch.pair);
+  return places[last + 1]?.from ?? null;
 }
 
 function wasLeftBehind({ clutch }: Egg, day: Day): boolean {

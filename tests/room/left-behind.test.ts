@@ -232,6 +232,20 @@ describe('eggs that a look finds where none were known', () => {
     expect(seen(away, '2026-01-21')).toBe('2: 2 eggs, 0 chicks');
   });
 
+  it('are a new clutch five days after all were taken out of the nest, however late they are put to warmth', () => {
+    const away = 'date: 2026-01-05, laid: 4\ndate: 2026-01-10, pulled: all';
+    for (const on of ['12', '16']) {
+      const set = `${away}\ndate: 2026-01-${on}, set: {incubator: all}`;
+      expect(seen(set, '2026-01-17'), on).toBe('2: 2 eggs, 0 chicks');
+    }
+    // Once more in the nest, they were taken out on the later day.
+    const back = `${away}\ndate: 2026-01-12, set: {LW-1: all}\ndate: 2026-01-22, pulled: all`;
+    expect([seen(back, '2026-01-26'), seen(back, '2026-01-27')]).toEqual([
+      '1: 4 eggs, 0 chicks',
+      '2: 2 eggs, 0 chicks',
+    ]);
+  });
+
   it('are a new clutch five days after all went to foster parents', () => {
     const given = (on: string) => {
       const log = `date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-16, fostered: {BF-1: all}`;
