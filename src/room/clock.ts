@@ -90,13 +90,13 @@ export function eggClock(egg: Egg, day: Day): EggClock | null {
   egg.places.forEach(({ from, place }, i) => {
     const until = egg.places[i + 1]?.from ?? null;
     if (egg.aged !== null && until !== null && until <= egg.aged.day) return;
-    const begun = satOnFrom(egg, from, place, day);
+    const satOn = satOnFrom(egg, from, place, day);
     // Taken away before anybody sat on it: its clock has not begun.
-    if (begun === null || (until !== null && begun.from >= until)) {
+    if (satOn === null || (until !== null && satOn.span.from >= until)) {
       if (clock !== null) clock.running = false;
       return;
     }
-    const start = egg.aged !== null && from <= egg.aged.day ? agedStart(egg.aged) : begun;
+    const start = egg.aged !== null && from <= egg.aged.day ? agedStart(egg.aged) : satOn.span;
     const earlier = before ?? { from: 0, to: 0 };
     clock = {
       start: { from: start.from - earlier.to, to: start.to - earlier.from },
@@ -104,7 +104,7 @@ export function eggClock(egg: Egg, day: Day): EggClock | null {
     };
     if (until !== null) {
       before = {
-        from: Math.max(0, until - clock.start.to),
+        from: satOn.inferred && !hadGrown(egg, until) ? earlier.from : Math.max(0, until - clock.start.to),
         to: Math.max(0, until - clock.start.from),
       };
     }
@@ -116,16 +116,30 @@ function agedStart({ day, days }: { day: Day; days: number }): Span {
   return { from: day - Math.round(days), to: day - Math.round(days) };
 }
 
-/** From when the egg is sat on in this place, or null where nobody sits on it. */
-function satOnFrom(egg: Egg, from: Day, place: Egg['places'][number]['place'], day: Day): Span | null {
-  if (place.kind === 'incubator') return { from, to: from };
+/** Whether the lamp had shown by then that somebody must have sat on it. */
+function hadGrown({ lamp, aged }: Egg, day: Day): boolean {
+  return aged !== null || lamp.some((look) => look.day <= day && look.saw === 'fertile');
+}
+
+/**
+ * From when the egg is sat on in this place, or null where nobody sits on it. Where nobody saw it they may not have sat at all:
+ * eggs are taken to an incubator because nobody does.
+ */
+function satOnFrom(
+  egg: Egg,
+  from: Day,
+  place: Egg['places'][number]['place'],
+  day: Day,
+): { span: Span; inferred: boolean } | null {
+  if (place.kind === 'incubator') return { span: { from, to: from }, inferred: false };
   if (place.kind !== 'nest') return null;
   const home = place.clutch === egg.clutch;
   const first = egg.places[0];
   const arrived: Span = first !== undefined && first.from === from && home ? egg.laid : { from, to: from };
   const sitting = place.clutch === null ? null : sittingStart(place.clutch, day);
-  if (sitting === null) return home && arrived === egg.laid ? null : arrived;
-  return { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) };
+  if (sitting === null) return home && arrived === egg.laid ? null : { span: arrived, inferred: false };
+  const span = { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) };
+  return { span, inferred: sitting.inferred && home };
 }
 
 /**

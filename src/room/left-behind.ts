@@ -1,5 +1,7 @@
 import type { Day } from '../days.ts';
-import { fledging, independence, longPast } from './lives.ts';
+
+import { fledging, incubation, independence, longPast } from './lives.ts';
+
 import type { Bird, Egg } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
@@ -34,27 +36,43 @@ const LAYS_AGAIN = 5;
 export function isOver(egg: Egg, day: Day): boolean {
   const { fate } = egg;
   if (longPast(egg, day)) return true;
-  const isSinceLong = (end: Day) => day - end >= LAYS_AGAIN;
-  if (fate?.kind === 'hatched') {
-    const { bird } = fate;
-    return bird.fate === null ? !isStillNestling(bird, day) : isSinceLong(bird.fate.day);
-  }
-  if (fate !== null) return isSinceLong(fate.day);
-  const away = takenOn(egg);
-  return wasLeftBehind(egg, day) || (away !== null && isSinceLong(away));
+  if (fate?.kind !== 'hatched') return isOutSinceLong(egg, day) || (fate === null && wasLeftBehind(egg, day));
+  const { bird } = fate;
+  return isOutSinceLong(bird, day) || (bird.fate === null && !isStillNestling(bird, day));
 }
 
-/** The day on which it was taken out of its own nest, wherever it went from there; null while it is in it. */
-function takenOn({ places, clutch }: Egg): Day | null {
-  const last = places.findLastIndex(({ place }) => place.kind === 'nest' && place.pair === clutch.pair);
-  return places[last + 1]?.from ?? null;
-}
-
-function wasLeftBehind({ clutch }: Egg, day: Day): boolean {
+function wasLeftBehind(egg: Egg, day: Day): boolean {
   // Whoever is out of the nest within days of hatching fell out of it or walks off, and leaves nobody behind yet.
   const flew = (chick: Bird) =>
     !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > HATCHING);
-  return clutch.chicks.some(flew);
+  return egg.clutch.chicks.some(flew) || wasLeftByKeeper(egg, day);
+}
+
+/**
+ * Whether its keeper took the young from beside it, to other parents or into the hand, and left it, though it should have
+ * hatched. Where young only died, others may have hatched that nobody saw, and be brooded.
+ */
+function wasLeftByKeeper({ clutch, laid }: Egg, day: Day): boolean {
+  const { chicks, pair } = clutch;
+  if (day - laid.to <= incubation(pair.profile).high + HATCHING) return false;
+  const wasTaken = ({ fate, stays }: Bird) => fate === null && stays[0]?.nest === pair;
+  return chicks.some(wasTaken) && chicks.every((chick) => isOutSinceLong(chick, day));
+}
+
+/** Whether it ended, or was taken out of its own nest, so long ago that its hen can have laid again. */
+function isOutSinceLong(one: Egg | Bird, day: Day): boolean {
+  const out = one.fate?.day ?? takenOn(one);
+  return out !== null && day - out >= LAYS_AGAIN;
+}
+
+/** The day on which it was taken out of its own nest, wherever it went from there; null while it is in it. */
+function takenOn(one: Egg | Bird): Day | null {
+  const stays =
+    'laid' in one
+      ? one.places.map(({ from, place }) => ({ from, nest: place.kind === 'nest' ? place.pair : null }))
+      : one.stays;
+  const last = stays.findLastIndex(({ nest }) => nest === one.clutch?.pair);
+  return stays[last + 1]?.from ?? null;
 }
 
 /** Whether it may be one of those that are heard to beg: nobody begs for long after its kind feeds itself. */

@@ -77,8 +77,8 @@ A number takes those that agree best with what is known, then the lowest.
 - A chick of which nobody wrote that it flew or died lies in the nest for a week longer than its kind does at the most. What is
   sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
   behind what is sat on later, or meant by a number beside newer ones, or missed by a look that counts without it.
-- Eggs that a look finds where none is waited for are a new clutch once the last is over: its young are out, or it lost its last
-  egg or chick five days ago.
+- Eggs that a look finds where none is waited for are a new clutch once the last is over: its young are out, or its last egg
+  or chick was lost, or taken elsewhere, five days ago.
 
 The day of hatching is day 0; so is the day full sitting began.
 

@@ -273,6 +273,20 @@ describe('an egg’s clock, when the egg goes from place to place', () => {
     expect(moved(`${moves}\ndate: 2026-03-07, set: {incubator: e1}`, '2026-03-08')).toBe('03-07 running');
   });
 
+  it('may not have begun in a nest where nobody was seen to sit, until the lamp shows that it had', () => {
+    const unseen = (lamp: string) => {
+      const log = `date: 2026-03-05, laid: 5\n${lamp}date: 2026-03-10, set: {incubator: all}`;
+      return clock({ P: waxbills(log) }, 'LW-1/1/e5', '2026-03-12');
+    };
+    // Cold until the 10th, for all that anybody knows, or sat on since before the 5th.
+    const [seldom, grown] = [unseen(''), unseen('date: 2026-03-10, candled: {fertile: all}\n')];
+    expect(seldom).toMatch(/…03-10 running$/);
+    expect(grown).toMatch(/03-05 running$/);
+    expect(unseen('date: 2026-03-10, candled: {clear: all}\n')).toBe(seldom);
+    // What has begun does not begin anew: in the incubator it ran since the 10th, whatever was before.
+    expect(seldom?.split('…')[0]).toBe(grown?.split(/…| /)[0]);
+  });
+
   it('adds up over several places', () => {
     // Three or four days until the 7th, none in store, then from the 10th; three days more, and the store again.
     const moves = `date: 2026-03-07, pulled: e1

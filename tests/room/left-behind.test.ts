@@ -205,6 +205,25 @@ describe('an egg that a brood left behind', () => {
     expect(clutches(`${dead}\ndate: 2026-01-22, sitting: hen`)).toHaveLength(1);
   });
 
+  it('is not sat on once the keeper took the young from beside it to foster parents, and it is overdue', () => {
+    // Laid by 5 January: 13 days of sitting at the most and a week are over on the 25th.
+    const given = `${brood.split('\ndate: 2026-02-06')[0]}\ndate: 2026-01-20, fostered: {BF-1: all}`;
+    const clutchesWith = (entry: string) => {
+      const files = { P: waxbills(`${given}\n${entry}`), Q: journal('BF-1', 'bengalese finch', '') };
+      return pairIn(room(files, '2026-02-14'), 'LW-1').clutches.length;
+    };
+    expect([clutchesWith('date: 2026-01-25, sitting'), clutchesWith('date: 2026-01-26, sitting')]).toEqual([
+      1, 2,
+    ]);
+    expect(clutchesWith('date: 2026-01-24, checked: {eggs: 4}')).toBe(1);
+    expect(clutchesWith('date: 2026-01-30, checked: {eggs: 4}')).toBe(2);
+    const files = {
+      P: waxbills(`${given}\ndate: 2026-02-01, sitting\ndate: 2026-02-02, checked: {eggs: 4}`),
+      Q: journal('BF-1', 'bengalese finch', ''),
+    };
+    expect(due(files, '2026-02-14')).toEqual(expect.arrayContaining(['LW-1 hatch', 'LW-1 live-food']));
+  });
+
   it('where none hatched is sat on for a month and more: it is waited for, and may be clear', () => {
     const laid = 'date: 2026-01-05, laid: 1\ndate: 2026-01-08, laid: 3, sitting';
     // Twice the longest sitting and a fortnight: 40 days from the 8th.
@@ -254,6 +273,17 @@ describe('eggs that a look finds where none were known', () => {
       return pairIn(room(files, '2026-02-01'), 'LW-1').clutches.length;
     };
     expect([given('2026-01-20'), given('2026-01-21')]).toEqual([1, 2]);
+  });
+
+  it('are a new clutch five days after all its young went to foster parents or into the hand', () => {
+    const given = (to: string, on: string) => {
+      const log = `date: 2026-01-05, laid: 2, sitting\ndate: 2026-01-18, hatched: 2\ndate: 2026-01-20, fostered: {${to}: all}`;
+      const look = `date: ${on}, checked: {eggs: 2}`;
+      const files = { P: waxbills(`${log}\n${look}`), Q: journal('BF-1', 'bengalese finch', '') };
+      return pairIn(room(files, '2026-02-01'), 'LW-1').clutches.length;
+    };
+    expect([given('BF-1', '2026-01-24'), given('BF-1', '2026-01-25')]).toEqual([1, 2]);
+    expect([given('hand', '2026-01-24'), given('hand', '2026-01-25')]).toEqual([1, 2]);
   });
 
   it('are a new clutch once the last of its eggs was lost five days ago, and not while only some were', () => {

@@ -221,6 +221,21 @@ describe('eggs that were with another pair', () => {
     expect(given(`${hand}\ndate: 2026-03-19, lost: {clear: [e3, e4]}`)).toEqual(['c1', 'c2']);
     expect(given('date: 2026-03-18, hatched: 2')).toEqual(['c1', 'c2']);
   });
+
+  it('are not what a count means while chicks out of the incubator wait for parents, and are again where those stayed in the hand', () => {
+    const hatchery =
+      'date: 2026-03-06, set: {incubator: all}\ndate: 2026-03-14, laid: 2\ndate: 2026-03-18, hatched: 4, clutch: 1';
+    const given = (on: string, who: string) => {
+      const { eggs, young } = pairIn(
+        place(`${hatchery}\ndate: ${on}, fostered: {BF-1: ${who}}`),
+        'BF-1',
+      ).here;
+      return [...eggs, ...young].map(({ ref }) => ref);
+    };
+    expect(given('2026-03-23', 'all')).toEqual(['c1', 'c2', 'c3', 'c4']);
+    expect(given('2026-03-19', '2')).toEqual(['c1', 'c2']);
+    expect(given('2026-03-24', '2')).toEqual(['e1', 'e2']);
+  });
 });
 
 describe('what its own pair’s journal tells of an egg or chick that another pair has', () => {

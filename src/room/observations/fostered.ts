@@ -1,3 +1,4 @@
+import type { Day } from '../../days.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseBirds, chooseEggs, namedFirst } from '../choose.ts';
 import { isLeftBehind } from '../left-behind.ts';
@@ -46,18 +47,20 @@ interface Reach {
 }
 
 /**
- * Those of the nest, and young in the hand: a count means the eggs while these are all the young there are. Where there is
- * nobody else, the eggs in the incubator.
+ * Those of the nest, and young in the hand: a count means the eggs while these are all the young there are, and none of them
+ * came out of an incubator these days. Where there is nobody else, the eggs in the incubator.
  */
 function around(scene: Scene, to: EggPlace): Reach {
-  const { pair } = scene;
+  const { pair, day } = scene;
   const young = youngInReach(pair);
   const nest = [...pair.here.eggs];
   const eggs = nest.length + young.length > 0 ? nest : warmedFor(pair, to);
   return {
     eggs: notBroughtToday(scene, eggs),
     young: notBroughtToday(scene, young),
-    meansEggs: young.every(isFedByHand) && (eggs.length > 0 || young.length === 0),
+    meansEggs:
+      young.every((bird) => isFedByHand(bird) && !awaitsParents(bird, day)) &&
+      (eggs.length > 0 || young.length === 0),
     // A pair may be given those from the nest as well as those from the hand.
     wanted: {
       before: notFledged,
@@ -65,6 +68,14 @@ function around(scene: Scene, to: EggPlace): Reach {
     },
     last: isFedByHand,
   };
+}
+
+/** Days in which a chick out of an incubator is put under foster parents, if it is at all (common practice). */
+const TAKEN_ON = 5;
+
+/** Whether it hatched of late in nobody's nest, and nobody wrote since where it is. */
+function awaitsParents({ hatched, stays }: Bird, day: Day): boolean {
+  return stays.length === 1 && stays[0]?.nest === null && hatched !== null && day - hatched.to <= TAKEN_ON;
 }
 
 /** Its eggs that are kept warm without a pair, in another place than the one that they go to. */
