@@ -73,14 +73,24 @@ export interface Sum {
   terms: { sign: 1 | -1; term: Template }[];
 }
 
-/** Before a sign with blanks around it that is not part of a heading. */
-const SIGN = /(?<!\s)\s+(?=[+-]\s)(?![^<>]*>)/;
-const OR = /(?<!\s)\s+or\s+(?![^<>]*>)/;
+/** Before a sign with blanks around it. */
+const SIGN = /(?<!\s)\s+(?=[+-]\s)/;
+const OR = /(?<!\s)\s+or\s+/;
 const TERM = /^(?:<[^<>]+>|\d+)$/;
+
+/** The text split where it is so written, but within no heading. */
+function splitBetweenHeadings(source: string, separator: RegExp): string[] {
+  const pieces = [''];
+  for (const part of source.split(/(<[^<>]+>)/)) {
+    const [first = '', ...rest] = part.startsWith('<') ? [part] : part.split(separator);
+    pieces.push((pieces.pop() ?? '') + first, ...rest);
+  }
+  return pieces;
+}
 
 /** The text as a sum of whole numbers and columns, or null where it is none. */
 export function sumOf(source: string): Sum | null {
-  const [first = '', ...rest] = source.trim().split(SIGN);
+  const [first = '', ...rest] = splitBetweenHeadings(source.trim(), SIGN);
   const sum = { terms: [{ sign: 1 as const, term: templateOf(first) }, ...rest.map(signed)] };
   const plain = sum.terms.every(({ term }) => TERM.test(term.source));
   return plain && rest.length > 0 && sum.terms.some(({ term }) => holesOf(term).length > 0) ? sum : null;
@@ -118,15 +128,12 @@ export interface DateTemplate {
 
 /** `<hatched on> or <sitting> + 13`: the first of these for which the row has something counts. */
 export function dateTemplates(source: string): DateTemplate[] {
-  return source
-    .trim()
-    .split(OR)
-    .map((way) => {
-      const [base = '', ...days] = way.split(SIGN);
-      return {
-        source: way,
-        base: templateOf(base),
-        offset: days.length === 0 ? null : { terms: days.map(signed) },
-      };
-    });
+  return splitBetweenHeadings(source.trim(), OR).map((way) => {
+    const [base = '', ...days] = splitBetweenHeadings(way, SIGN);
+    return {
+      source: way,
+      base: templateOf(base),
+      offset: days.length === 0 ? null : { terms: days.map(signed) },
+    };
+  });
 }
