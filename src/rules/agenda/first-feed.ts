@@ -21,35 +21,35 @@ const SHOWN = 4;
 type Mouths = Anchor & { brought?: true };
 
 /**
- * The first hatching, and that of each other clutch of which chicks came when nobody looked after those before them any
+ * Of all of the brood, or of some: the first hatching, and that of each other clutch of which chicks came when nobody looked after those before them any
  * more: small ones beside big ones are easily passed over.
  */
-function hatchings(brood: Brood): Mouths[] {
+function hatchings(brood: Brood, hatched: readonly Bird[]): Mouths[] {
   const told: Mouths[] = [];
-  const clutches = [...grouped(brood.hatched, ({ clutch }) => clutch).values()].flatMap((birds) =>
+  const clutches = [...grouped(hatched, ({ clutch }) => clutch).values()].flatMap((birds) =>
     hatching(birds, Math.min, 'first hatched').map((anchor) => ({ anchor, birds })),
   );
   for (const { anchor, birds } of clutches.sort((a, b) => a.anchor.span.to - b.anchor.span.to)) {
     const before = told.at(-1);
     const who = birds.filter((bird) => brood.young.includes(bird));
-    if (before === undefined) told.push(anchor);
-    else if (anchor.span.to > before.span.to + HATCHED.to && who.length > 0)
+    if (before === undefined && hatched.length === brood.hatched.length) told.push(anchor);
+    else if ((before === undefined || anchor.span.to > before.span.to + HATCHED.to) && who.length > 0)
       told.push({ ...anchor, who, profile: profileIn(brood, who[0] as Bird) });
   }
   return told;
 }
 
-/** Since they hatched, or since nestlings were brought here from another nest or from the hand, whichever was later. */
+/** Since they hatched, or since nestlings were brought here from another nest or from the hand; of both, where the days meet. */
 function newMouths(brood: Brood): Mouths[] {
-  const hatched = hatchings(brood);
-  const came = brood.where === 'nest' ? brood.young.filter(({ fledged }) => fledged === null) : [];
-  const last: Day = Math.max(...came.map((bird) => broughtOn(bird) ?? Number.NEGATIVE_INFINITY));
-  const since = hatched.filter(({ span }) => span.to > last);
-  if (!Number.isFinite(last) || since.length > 0) return since;
-  const who = came.filter((bird) => broughtOn(bird) === last);
-  const profile = profileIn(brood, who[0] as Bird);
+  const nestlings = brood.where === 'nest' ? brood.young.filter(({ fledged }) => fledged === null) : [];
+  const last: Day = Math.max(...nestlings.map((bird) => broughtOn(bird) ?? Number.NEGATIVE_INFINITY));
+  if (!Number.isFinite(last)) return hatchings(brood, brood.hatched);
+  const who = nestlings.filter((bird) => broughtOn(bird) === last);
+  const others = brood.hatched.filter((bird) => !who.includes(bird));
+  const hatched = hatchings(brood, others).filter(({ span }) => span.to + HATCHED.to >= last);
   const span = { from: last, to: last };
-  return [{ span, says: `brought here ${shortDay(last)}`, who, profile, brought: true }];
+  const profile = profileIn(brood, who[0] as Bird);
+  return [...hatched, { span, says: `brought here ${shortDay(last)}`, who, profile, brought: true }];
 }
 
 export const firstFeed = {

@@ -85,3 +85,35 @@ it('is counted from guests that hatch first, and then anew from the chicks of th
     '03-15; first hatched 15 Mar; HF-1/1/c1; HF-1/1/c2; HF-1/1/c3',
   ]);
 });
+
+/** Chicks of another pair that hatched on 12 March and were brought on this day to the nest whose own hatch on the 15th. */
+const guests = (brought: string) =>
+  hillFinches(
+    THREE_CHICKS,
+    {},
+    {
+      'HF-2': pair(
+        'HF-2',
+        'hill finch',
+        `date: 2026-02-28, laid: 2, sitting\ndate: 2026-03-12, hatched: 2\ndate: ${brought}, fostered: {HF-1: all}`,
+      ),
+    },
+  );
+
+it('is asked of nestlings that are brought and of those that hatch about then, each from its own day', () => {
+  const own = '03-15; first hatched 15 Mar; HF-1/1/c1; HF-1/1/c2; HF-1/1/c3';
+  const brought = (day: number) => `03-${day}; brought here ${day} Mar; HF-2/1/c1; HF-2/1/c2`;
+  expect(mouths(guests('2026-03-14'), '2026-03-14')).toEqual([brought(14)]);
+  expect(mouths(guests('2026-03-14'), '2026-03-15')).toEqual([own, brought(14)]);
+  expect(mouths(guests('2026-03-15'), '2026-03-15')).toEqual([own, brought(15)]);
+  // Two days after the hatching it is seen who is fed: from then on it is those that came.
+  expect(mouths(guests('2026-03-17'), '2026-03-17')).toEqual([own, brought(17)]);
+  expect(mouths(guests('2026-03-18'), '2026-03-18')).toEqual([brought(18)]);
+});
+
+it('of those that hatch on the day on which others are brought is still asked when these were seen to be fed', () => {
+  const days = (on: string) =>
+    lines(guests('2026-03-15'), 'first-feed', on).map(({ who, from, to }) => [who?.length, from, to]);
+  expect(days('2026-03-16')).toHaveLength(2);
+  expect(lines(guests('2026-03-15'), 'first-feed', '2026-03-17').map(({ state }) => state)).toContain('now');
+});
