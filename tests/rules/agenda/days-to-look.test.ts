@@ -66,3 +66,17 @@ describe('a nest in which the next clutch lies', () => {
     ]);
   });
 });
+
+describe('an incubator and the nest of its pair', () => {
+  // Four eggs are sat on or warm from 3 or 4 March; their hatch is looked for 14 … 17 March, hands off from 12 March on.
+  it('are opened each for itself: the lamp shows the next clutch while chicks hatch in the incubator', () => {
+    const next = `${FOUR_EGGS}date: 2026-03-04, set: {incubator: all}
+      date: 2026-03-08, clutch: 2, laid: 3, sitting`;
+    expect(shown(next, 'candle', '2026-03-13')).toEqual(['2026-03-13 … 2026-03-14 now']);
+  });
+
+  it('are opened each for itself: the lamp shows an egg that was set later while the nest is left alone', () => {
+    const late = `${FOUR_EGGS}date: 2026-03-05, pulled: e4\ndate: 2026-03-08, set: {incubator: e4}`;
+    expect(shown(late, 'candle', '2026-03-13')).toEqual(['2026-03-12 … 2026-03-13 now']);
+  });
+});
