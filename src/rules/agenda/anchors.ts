@@ -3,7 +3,7 @@ import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
-import { type Bird, type Egg, refIn } from '../../room/model.ts';
+import { type Bird, type Egg, type Pair, refIn } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import type { Brood, EggTime } from '../brood.ts';
@@ -222,13 +222,18 @@ function lastIn({ hatched, young }: Brood): Bird[] | null {
   return hatched.some(({ fledged }) => fledged !== null) ? still : null;
 }
 
-/** Days on which young left this very nest; who was brought elsewhere fledged there. */
+/** Days on which young left this very nest; who was brought elsewhere, or into the hand, fledged there. */
 function fledgings({ hatched, pair }: Brood): Day[] {
-  return hatched.flatMap(({ fledged, stays }) => {
-    if (fledged === null) return [];
-    const nest = stays.findLast(({ from }) => from <= fledged.day)?.nest;
-    return nest === pair || nest === null ? [fledged.day] : [];
-  });
+  return hatched.flatMap((bird) =>
+    bird.fledged !== null && fedIn(bird, bird.fledged.day) === pair ? [bird.fledged.day] : [],
+  );
+}
+
+/** In whose nest it was fed on a day, or last before it fed itself; null in the hand. */
+function fedIn({ stays, independent }: Bird, day: Day): Pair | null {
+  const feedsItself = independent?.day ?? Number.POSITIVE_INFINITY;
+  const stay = stays.findLast(({ from, nest }) => from <= day && (nest !== null || from < feedsItself));
+  return stay?.nest ?? null;
 }
 
 /** The first and the last of the young to leave this nest. */

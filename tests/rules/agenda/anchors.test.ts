@@ -283,6 +283,13 @@ describe('from the young', () => {
     expect(found('firstFledging', elsewhere, '2026-04-06')).toEqual(['04-05; first fledged 5 Apr']);
   });
 
+  it('who was taken into the hand leaves no nest, whoever feeds itself on the day on which it flies does', () => {
+    const hand = `${THREE_CHICKS}date: 2026-03-25, fostered: {hand: c1}\ndate: 2026-04-05, fledged: c1\n`;
+    expect(found('firstFledging', hand, '2026-04-06')).toEqual([]);
+    const flown = `${THREE_CHICKS}date: 2026-04-05, fledged: c1, independent: c1`;
+    expect(found('firstFledging', flown, '2026-04-06')).toEqual(['04-05; first fledged 5 Apr']);
+  });
+
   it('the first fledging at once, the last when the nest is empty', () => {
     const first = `${fourth}date: 2026-04-04, fledged: [c1, c2]\n`;
     expect(found('firstFledging', first, '2026-04-04')).toEqual(['04-04; first fledged 4 Apr']);
