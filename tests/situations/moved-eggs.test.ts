@@ -209,3 +209,18 @@ describe('a power cut, with eggs and young chicks in the incubator', () => {
     expect(warned(taken, 'live-food-missing', '2026-03-17')).toMatchObject([{ pair: 'BF-1' }]);
   });
 });
+
+it('eggs of another species that hatch before the nest’s own give the hatch its name and its days; the whole nest is asked after', () => {
+  // Star finches hatch after 12 to 14 days, Bengalese finches after 15 or 16 (species profiles).
+  const given = {
+    A: journal(
+      'SF-1',
+      'star finch',
+      'date: 2026-03-01, laid: 1\ndate: 2026-03-04, laid: 3, sitting\ndate: 2026-03-06, fostered: {BF-1: all}',
+    ),
+    B: journal('BF-1', 'Bengalese finch', 'date: 2026-03-04, laid: 1\ndate: 2026-03-07, laid: 3, sitting'),
+  };
+  const hatch = agenda(given, '2026-03-14').find(({ task }) => task === 'hatch');
+  expect(hatch).toMatchObject({ pair: 'BF-1', species: 'star finch', who: null });
+  expect(hatch?.why).toMatch(/^sat on since 3–5 Mar \+ 12–14 d/);
+});
