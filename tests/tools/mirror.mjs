@@ -7,6 +7,7 @@ export const tableTested = {
   'src/journal/bird-observations': 'tests/journal/bird-observations.test.ts',
   'src/room/observations': 'tests/room/observations.test.ts',
   'src/findings/codes': 'tests/findings/codes.test.ts',
+  'src/rules/ahead/housing': 'tests/rules/ahead/housing.test.ts',
   'src/rules/season/measures': 'tests/rules/season/measures.test.ts',
   'src/report/tables': 'tests/report/tables/rows.test.ts',
   'src/report/terminal/ahead': 'tests/report/terminal/ahead.test.ts',

@@ -1,6 +1,7 @@
 import { formatDay } from '../../days.ts';
 import type { Basis, StepShare } from '../../rules/ahead/ahead.ts';
-import type { Leaving, WeanedPlace } from '../../rules/ahead/housing.ts';
+import type { Leaving } from '../../rules/ahead/housing/leaving.ts';
+import type { WeanedPlace } from '../../rules/ahead/housing/weaned-place.ts';
 import type { ComingRest } from '../../rules/ahead/rest.ts';
 import type { RingSize, Rings } from '../../rules/ahead/rings.ts';
 import type { SpeciesYoung, Week, Young } from '../../rules/ahead/weeks.ts';

@@ -1,5 +1,7 @@
 import type { Day } from '../../../days.ts';
-import type { Housing, Leaving, WeanedPlace } from '../../../rules/ahead/housing.ts';
+import type { Leaving } from '../../../rules/ahead/housing/leaving.ts';
+import type { WeanedPlace } from '../../../rules/ahead/housing/weaned-place.ts';
+import type { Housing } from '../../../rules/ahead/housing.ts';
 import { count } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { dateSpan, shortDate } from '../dates.ts';
