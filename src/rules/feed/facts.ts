@@ -8,7 +8,11 @@ import { daysRange } from '../../words.ts';
 import { growthCurve, HALF_GROWN, HATCH_SHARE } from '../growth/curve.ts';
 import { nestlingDays } from './energy.ts';
 
-/** Taken where a profile does not say it: a small finch. Ages in days, masses in g. */
+/**
+ * Taken where a profile does not say it: a small finch (common practice). Ages in days, masses in g. The age at fledging
+ * is a likely one, not the widest that there is, as where dates are foretold: amounts are reckoned from its middle, and
+ * who is thought to grow until day 27 is reckoned too light, and given too little, on every day before.
+ */
 const UNKNOWN = {
   mass: 12,
   fledging: { low: 18, high: 22 },

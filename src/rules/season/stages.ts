@@ -27,6 +27,15 @@ interface Course {
 /** Days past its usual end up to which a stage that nobody ended is still believed to be in course. */
 const PATIENCE = 14;
 
+/** Intervals between the eggs of a clutch where the profile does not say how many there are: four eggs (common practice). */
+const USUAL_INTERVALS = 3;
+
+/**
+ * Days from leaving the nest to independence where the profile does not say when that is: what lies between the middles
+ * of the ages taken for an unknown species. Its own known fledging age is not set against that widest range of all.
+ */
+const USUAL_AFTER_NEST = 18;
+
 /** Survival of whole clutches, stage by stage. */
 export function stagesOf(clutches: readonly Clutch[], day: Day): Stage[] {
   return stageNames.map((stage) => {
@@ -48,17 +57,17 @@ export function stagesOf(clutches: readonly Clutch[], day: Day): Stage[] {
   });
 }
 
-/** How long each stage usually takes, in days: middles of the profile's ranges. */
+/** How long each stage usually takes, in days: middles of the profile's ranges, or of what is usual without one. */
 function usualDays(profile: Profile | null): Record<StageName, number> {
   const from = profile?.sittingFrom?.value;
   const eggs = from === undefined || from === 'last' ? profile?.clutch?.value : from;
   const nest = middle(fledging(profile));
   const independent = profile?.independence?.value;
   return {
-    laying: Math.max(1, (eggs === undefined ? 3 : middle(eggs) - 1) * layingInterval(profile)),
+    laying: Math.max(1, (eggs === undefined ? USUAL_INTERVALS : middle(eggs) - 1) * layingInterval(profile)),
     sitting: middle(incubation(profile)),
     nest,
-    fledged: independent === undefined ? 18 : Math.max(1, middle(independent) - nest),
+    fledged: independent === undefined ? USUAL_AFTER_NEST : Math.max(1, middle(independent) - nest),
   };
 }
 
