@@ -6,7 +6,7 @@ import { hashOf } from './cache-file.ts';
 import { isFolder } from './folders.ts';
 import type { SourceFile, SourceText } from './record.ts';
 import { isAlmostOurs, mayBeMisnamed, strayOf } from './stray.ts';
-import { codeOf } from './system-error.ts';
+import { codeOf, meaningOf } from './system-error.ts';
 import { LOST } from './text/prepare.ts';
 
 /** Bytes. The journal of a lifetime has a hundredth of it. */
@@ -164,11 +164,7 @@ export function fingerprint(files: readonly SourceFile[]): string {
 function problemOf(path: string, error: unknown): SourceFile {
   const code = codeOf(error);
   if (code === 'ELOOP') return { path, problem: 'loop', detail: '' };
-  return { path, problem: 'unreadable', detail: reasons[code] ?? (code || 'unknown') };
+  // Its name was listed a moment ago: what is missing is what it points to.
+  const reason = code === 'ENOENT' ? 'it is a link to a file that does not exist' : meaningOf(code);
+  return { path, problem: 'unreadable', detail: reason ?? (code || 'unknown') };
 }
-
-const reasons: Record<string, string> = {
-  EACCES: 'permission denied',
-  EPERM: 'permission denied',
-  ENOENT: 'it is a link to a file that does not exist',
-};
