@@ -32,14 +32,17 @@ function rivals(mating: Mating, field: Field): string[] {
   const { cock, inbreeding } = rarest;
   const kin = kinOf(cock.ancestor, hen.ancestor, inbreeding);
   const goes = field.chosen.find((other) => other.cock === cock)?.hen.id ?? null;
+  const instead = goes === null ? '' : `; he goes to ${goes}`;
+  const fewer = `${cock.id} has fewer relatives here, but`;
+  if (rarest.chased !== null) {
+    const day = dayWithYear(rarest.chased);
+    return [`${fewer} there was fierce chasing between him and ${hen.id} on ${day}${instead}`];
+  }
   if (kin !== null && inbreeding > mating.inbreeding) {
     const beyond = isWithin(rarest, field.limit) ? '' : ', beyond the limit';
-    const instead = goes === null ? '' : `; he goes to ${goes}`;
-    return [
-      `${cock.id} has fewer relatives here, but he and ${hen.id} are ${kin} (F ${rounded(inbreeding)}${beyond})${instead}`,
-    ];
+    return [`${fewer} he and ${hen.id} are ${kin} (F ${rounded(inbreeding)}${beyond})${instead}`];
   }
-  return goes === null ? [] : [`${cock.id} has fewer relatives here, but does more good with ${goes}`];
+  return goes === null ? [] : [`${fewer} does more good with ${goes}`];
 }
 
 /** The cheapest other mate for the hen; where there is no other cock, for the cock. */

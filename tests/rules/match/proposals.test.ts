@@ -170,6 +170,20 @@ describe('two that chased each other fiercely', () => {
     expect(fierce.proposals[0]?.runnerUp).toBeNull();
   });
 
+  it('are why the hen gets another cock than the one with the fewest relatives', () => {
+    const others = `
+        - {id: C, species: king quail, sex: hen, hatched: 2025-05-05}
+        - {id: E, species: king quail, sex: cock, hatched: 2025-05-05, sire: S, dam: D}
+        - {id: BROTHER-OF-E, species: king quail, hatched: 2025-05-05, sire: S, dam: D}`;
+    const { proposals } = match(quail('fierce', others), '2026-04-05');
+    expect(proposals.find(({ hen }) => hen.id === 'B')).toMatchObject({
+      cock: { id: 'E' },
+      reasons: [
+        'A has fewer relatives here, but there was fierce chasing between him and B on 1 Apr 2026; he goes to C',
+      ],
+    });
+  });
+
   it('are marked where they are together again', () => {
     const again = '\n        - {date: 2026-04-03, reunited}';
     expect(match(quail('fierce', '', again), '2026-04-05').kept[0]?.cautions).toContain(
