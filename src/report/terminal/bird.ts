@@ -6,8 +6,8 @@ import { count } from '../../words.ts';
 import { pedigreeLines } from './bird/pedigree.ts';
 import { factsOf, inbreedingOf, titleOf } from './bird/words.ts';
 import { periodText, shortDate } from './dates.ts';
-import { indented, type Screen, section, textOf } from './page.ts';
-import { type Styles, styles } from './style.ts';
+import { indented, type Page, type Screen, section, textOf } from './page.ts';
+import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { pad, truncate, widthOf, wrap } from './width.ts';
 
@@ -29,10 +29,10 @@ export function birdText(portrait: Portrait, stock: Stock, { width, color }: Scr
       inbreedingOf(portrait).flatMap((text) => indented(visible(text), page, { hanging: 2 })),
       page,
     ),
-    section('PEDIGREE', pedigree(one, stock, width, look), page),
+    section('PEDIGREE', pedigree(one, stock, page), page),
     section(
       'MATES AND YOUNG',
-      mates.flatMap((mate) => mateLines(mate, day, width)),
+      mates.flatMap((mate) => mateLines(mate, day, page)),
       page,
     ),
     section('LIFE', lifeLines(life, day, width), page),
@@ -40,7 +40,7 @@ export function birdText(portrait: Portrait, stock: Stock, { width, color }: Scr
   return textOf(blocks);
 }
 
-function pedigree({ ancestor }: StockBird, { of }: Stock, width: number, look: Styles): string[] {
+function pedigree({ ancestor }: StockBird, { of }: Stock, { width, look }: Page): string[] {
   const lines = pedigreeLines(ancestor, ({ bird }: Ancestor) =>
     bird === null ? null : (of(bird)?.parents ?? null),
   );
@@ -52,7 +52,7 @@ function pedigree({ ancestor }: StockBird, { of }: Stock, width: number, look: S
   ];
 }
 
-function mateLines({ id, times, young }: Mate, day: Day, width: number): string[] {
+function mateLines({ id, times, young }: Mate, day: Day, page: Page): string[] {
   const together = times.map(({ pair, from, to }) => {
     const until = to === null ? '' : `–${shortDate(to, day)}`;
     return `${pair} ${to === null ? 'since ' : ''}${shortDate(from, day)}${until}`;
@@ -63,9 +63,8 @@ function mateLines({ id, times, young }: Mate, day: Day, width: number): string[
       ? 'no young'
       : `${count(young.length, 'young', 'young')}, ${here} here: ${young.map((one) => one.id).join(', ')}`;
   const mate = id ?? 'mate not certain';
-  return wrap(visible([[mate, ...together].join(', '), bred].join(' · ')), width - 2, { hanging: 2 }).map(
-    (line) => `  ${line}`,
-  );
+  const text = [[mate, ...together].join(', '), bred].join(' · ');
+  return indented(visible(text), page, { hanging: 2 });
 }
 
 function lifeLines(life: Portrait['life'], day: Day, width: number): string[] {

@@ -1,6 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { count, stated } from '../../words.ts';
 import { countLevel, findingsText } from './findings.ts';
+import type { Screen } from './page.ts';
 import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
@@ -16,9 +17,7 @@ export interface Checked {
   entries: number;
 }
 
-interface CheckOptions {
-  width: number;
-  color: boolean;
+interface CheckOptions extends Screen {
   /** How many findings of one file are shown. */
   perFile: number;
 }

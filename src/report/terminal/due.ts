@@ -8,14 +8,12 @@ import { hintsText, openingOf, quietText } from './due/opening.ts';
 import { warningLines } from './due/warnings.ts';
 import { unsaid } from './due/where.ts';
 import { countLevel, findingsSummary } from './findings.ts';
-import { textOf } from './page.ts';
+import { type Screen, textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { widthOf, wrap } from './width.ts';
 
-interface DueOptions {
-  width: number;
-  color: boolean;
+interface DueOptions extends Screen {
   by: Grouping;
 }
 

@@ -1,13 +1,12 @@
 import { sumBy } from '../../statistics/sums.ts';
 import { count } from '../../words.ts';
 import type { ImportOutcome } from '../import.ts';
-import { type Styles, styles } from './style.ts';
+import { indented, type Page, type Screen } from './page.ts';
+import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { truncate, widthOf, wrap } from './width.ts';
 
-interface Options {
-  width: number;
-  color: boolean;
+interface ImportOptions extends Screen {
   /** How many problems are shown. */
   most: number;
 }
@@ -17,32 +16,23 @@ const INDENT = '  ';
 const SAMPLE = 14;
 
 /** What an import did or would do; where it cannot be done, every reason by its row. */
-export function importText(outcome: ImportOutcome, { width, color, most }: Options): string {
-  const look = styles(color);
+export function importText(outcome: ImportOutcome, { width, color, most }: ImportOptions): string {
+  const page = { width, look: styles(color) };
   const lines =
     outcome.problems.length > 0
-      ? problemLines(outcome, width, most, look)
-      : [
-          ...summaryLines(outcome, width, look),
-          ...sampleLines(outcome, look),
-          '',
-          ...lastLines(outcome, width, look),
-        ];
+      ? problemLines(outcome, most, page)
+      : [...summaryLines(outcome, page), ...sampleLines(outcome, page), '', ...lastLines(outcome, page)];
   return `${lines.join('\n')}\n`;
 }
 
-function problemLines({ problems }: ImportOutcome, width: number, most: number, look: Styles): string[] {
+function problemLines({ problems }: ImportOutcome, most: number, page: Page): string[] {
+  const { width, look } = page;
   const lines = problems.slice(0, most).flatMap((problem) => {
     const place = placeOf(problem, width);
     const head = `${place} error: `;
     const [first, ...rest] = wrap(visible(problem.text), width, { hanging: 2, taken: widthOf(head) });
-    const fix = problem.hint === null ? [] : wrap(`fix: ${visible(problem.hint)}`, width - 2, { hanging: 5 });
-    return [
-      `${look.place(place)} ${look.error('error:')} ${first}`,
-      ...rest,
-      ...fix.map((line) => INDENT + line),
-      '',
-    ];
+    const fix = problem.hint === null ? [] : indented(`fix: ${visible(problem.hint)}`, page, { hanging: 5 });
+    return [`${look.place(place)} ${look.error('error:')} ${first}`, ...rest, ...fix, ''];
   });
   const more = problems.length - most;
   if (more > 0) lines.push(`and ${more} more; --all shows them`, '');
@@ -57,7 +47,7 @@ function placeOf({ file, row, line, column }: ImportOutcome['problems'][number],
   return `${short(file)}${where}${column === null ? '' : `, ${short(column)}`}:`;
 }
 
-function summaryLines(outcome: ImportOutcome, width: number, look: Styles): string[] {
+function summaryLines(outcome: ImportOutcome, page: Page): string[] {
   const { table, rows, skipped, journals, dates, unread, zeros, hints } = outcome;
   const entries = sumBy(journals, (journal) => journal.entries);
   const assumed = sumBy(journals, (journal) => journal.assumed);
@@ -76,14 +66,12 @@ function summaryLines(outcome: ImportOutcome, width: number, look: Styles): stri
     }),
   ];
   return [
-    ...wrap(visible(head), width).map(look.heading),
-    ...facts.flatMap((fact) =>
-      fact === null ? [] : wrap(visible(fact), width - 2, { hanging: 2 }).map((line) => INDENT + line),
-    ),
+    ...wrap(visible(head), page.width).map(page.look.heading),
+    ...facts.flatMap((fact) => (fact === null ? [] : indented(visible(fact), page, { hanging: 2 }))),
   ];
 }
 
-function sampleLines({ journals: [first] }: ImportOutcome, look: Styles): string[] {
+function sampleLines({ journals: [first] }: ImportOutcome, { look }: Page): string[] {
   if (first === undefined) return [];
   const lines = first.text.trimEnd().split('\n');
   return [
@@ -94,7 +82,7 @@ function sampleLines({ journals: [first] }: ImportOutcome, look: Styles): string
   ];
 }
 
-function lastLines({ written }: ImportOutcome, width: number, look: Styles): string[] {
+function lastLines({ written }: ImportOutcome, { width, look }: Page): string[] {
   const said = written
     ? 'All of it is written. `nestlog check` reads it once more.'
     : 'Nothing is written yet: without --dry-run it will be.';

@@ -7,17 +7,15 @@ import { count, stated } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { ancestorsText, coefficient } from './birds.ts';
 import { longDate } from './dates.ts';
-import { type Screen, textOf } from './page.ts';
-import { type Styles, styles } from './style.ts';
+import { indented, type Page, type Screen, textOf } from './page.ts';
+import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
 
 /** Columns before what is said of a pair. */
 const INDENT = 4;
 
-interface Layout {
-  width: number;
-  look: Styles;
+interface Layout extends Page {
   limit: number | null;
 }
 
@@ -130,8 +128,8 @@ function item(label: string, text: string, layout: Layout): string[] {
   return wrapped(`${label}: ${text}`, layout);
 }
 
-function wrapped(text: string, { width }: Layout): string[] {
-  return wrap(visible(text), width - INDENT, { hanging: 2 }).map((line) => ' '.repeat(INDENT) + line);
+function wrapped(text: string, layout: Layout): string[] {
+  return indented(visible(text), layout, { indent: INDENT, hanging: 2 });
 }
 
 /** Of a pair that is together again. */

@@ -7,6 +7,7 @@ import type { DuePage } from './due/lines.ts';
 import { warningLines } from './due/warnings.ts';
 import { subject } from './due/where.ts';
 import { findingsText } from './findings.ts';
+import type { Screen } from './page.ts';
 import { type Styles, styles } from './style.ts';
 import { visible, visibleData } from './visible.ts';
 import { pad, wrap } from './width.ts';
@@ -29,17 +30,12 @@ export interface Recorded {
   typed: (text: string) => string | null;
 }
 
-interface Layout {
-  width: number;
-  color: boolean;
-}
-
 /** Lines of the agenda that are shown of each kind; more than that is read in the morning. */
 const MOST = 6;
 const GUTTER = 7;
 
 /** An entry and what it changed, or why it was not written, in a few lines. */
-export function recordText(recorded: Recorded, { width, color }: Layout): string {
+export function recordText(recorded: Recorded, { width, color }: Screen): string {
   const { what, verdict } = recorded;
   const look = styles(color);
   const findings = [...verdict.unreadable, ...verdict.errors, ...verdict.hints];

@@ -8,8 +8,8 @@ import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percentInTwoFigures } from './birds.ts';
 import { columns } from './columns.ts';
 import { longDate, shortDate } from './dates.ts';
-import { type Screen, textOf } from './page.ts';
-import { type Styles, styles } from './style.ts';
+import { indented, type Page, type Screen, textOf } from './page.ts';
+import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
 
@@ -18,17 +18,16 @@ const FOUNDERS = 6;
 const INDENT = 2;
 
 /** Who is here, species by species, and how varied they are; or who left, and where to. */
-export function stockText(page: StockPage, { width, color }: Screen): string {
+export function stockText(stock: StockPage, { width, color }: Screen): string {
   const look = styles(color);
-  const { day, room, groups, gone, unaccounted } = page;
+  const page: Page = { width, look };
+  const { day, room, groups, gone, unaccounted } = stock;
   const title = stated([longDate(day), room]);
   const blocks = [
-    [...wrap(visible(title), width).map(look.heading), ...wrap(summary(page), width)],
-    ...groups.map((group) =>
-      gone ? goneLines(group, day, width, look) : groupLines(group, day, width, look),
-    ),
+    [...wrap(visible(title), width).map(look.heading), ...wrap(summary(stock), width)],
+    ...groups.map((group) => (gone ? goneLines(group, day, page) : groupLines(group, day, page))),
     unaccountedLines(unaccounted, width),
-    groups.some(({ living }) => living !== null) ? legend(width, look) : [],
+    groups.some(({ living }) => living !== null) ? legend(page) : [],
   ];
   return textOf(blocks);
 }
@@ -44,7 +43,8 @@ function speciesName({ species }: StockGroup): string {
   return visible(species ?? 'species not recorded');
 }
 
-function groupLines(group: StockGroup, day: Day, width: number, look: Styles): string[] {
+function groupLines(group: StockGroup, day: Day, page: Page): string[] {
+  const { width, look } = page;
   const { birds, living, breeders } = group;
   const head = ['bird', 'ring', 'sex', 'age', '', 'housing', 'pair', 'F', 'kinship'];
   const rows = birds.map((one) => [
@@ -61,13 +61,13 @@ function groupLines(group: StockGroup, day: Day, width: number, look: Styles): s
   const [first = '', ...others] = table([head, ...rows], [4, 7, 8], 5, width);
   return [
     look.heading(`${speciesName(group)} · ${birds.length}`),
-    ...wrap(countsOf(birds), width - INDENT).map(indented),
+    ...indented(countsOf(birds), page),
     look.muted(first),
     ...others,
-    ...(living === null ? [] : diversityLines(living, 'all here', width, look)),
+    ...(living === null ? [] : diversityLines(living, 'all here', page)),
     ...(breeders === null || breeders.birds === living?.birds
       ? []
-      : diversityLines(breeders, 'possible breeders', width, look)),
+      : diversityLines(breeders, 'possible breeders', page)),
   ];
 }
 
@@ -77,8 +77,6 @@ function table(rows: string[][], right: number[], cut: number, width: number): s
     { width, indent: INDENT, right, cut },
   );
 }
-
-const indented = (line: string) => ' '.repeat(INDENT) + line;
 
 const PLURALS: Record<AgeClass, [string, string]> = {
   adult: ['adult', 'adults'],
@@ -98,19 +96,17 @@ function countsOf(birds: readonly StockBird[]): string {
   return `${ages.join(', ')} · ${sexes.filter((words) => !words.startsWith('0')).join(', ')}`;
 }
 
-function diversityLines(group: GroupDiversity, who: string, width: number, look: Styles): string[] {
+function diversityLines(group: GroupDiversity, who: string, page: Page): string[] {
   const { birds, meanKinship, geneDiversity, founderGenomes, founderEquivalents, founders } = group;
   const figures =
     `${who} (${birds}): mean kinship ${coefficient(meanKinship)}, gene diversity ${percentInTwoFigures(geneDiversity)}, ` +
     `founder genomes ${founderGenomes.toFixed(1)}`;
   const shares = founders.map(({ founder, share }) => `${visible(founder)} ${percentInTwoFigures(share)}`);
   const from = `founders: ${few(shares, FOUNDERS).join(', ')}; as even as ${founderEquivalents.toFixed(1)}`;
-  return [figures, from].flatMap((text) =>
-    wrap(text, width - INDENT, { hanging: 2 }).map((line) => look.muted(indented(line))),
-  );
+  return [figures, from].flatMap((text) => indented(text, page, { hanging: 2 }).map(page.look.muted));
 }
 
-function goneLines(group: StockGroup, day: Day, width: number, look: Styles): string[] {
+function goneLines(group: StockGroup, day: Day, { width, look }: Page): string[] {
   const rows = [...group.birds]
     .sort((a, b) => (b.bird.fate?.day ?? 0) - (a.bird.fate?.day ?? 0))
     .map((one) => {
@@ -143,7 +139,7 @@ function unaccountedLines(birds: readonly StockBird[], width: number): string[] 
   );
 }
 
-function legend(width: number, look: Styles): string[] {
+function legend({ width, look }: Page): string[] {
   return wrap(
     'F: inbreeding, the share of gene pairs that are twice one ancestor’s gene. Kinship: a bird’s mean kinship with all of its species here, itself included; low is rare. Gene diversity: 1 − mean kinship. Founder genomes: 1 / (2 × mean kinship). Birds of unknown parents count as unrelated.',
     width,

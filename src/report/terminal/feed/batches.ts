@@ -3,6 +3,7 @@ import { formatTime } from '../../../journal/grammar/time-text.ts';
 import type { Batch, Moment } from '../../../rules/feed/batches.ts';
 import type { FeedPlan } from '../../../rules/feed/plan.ts';
 import { weekdayDate } from '../dates.ts';
+import { indented } from '../page.ts';
 import { pad, wrap } from '../width.ts';
 import { portion } from './grams.ts';
 
@@ -44,9 +45,9 @@ function begunLines(begun: readonly Batch[], day: Day, width: number): string[] 
         `${portion(dry)} g for ${weekdayDate(on, day)} (soaked ${weekdayDate(soak.day, day)} ${formatTime(soak.minute)})`,
     )
     .join(', ');
-  return wrap(
+  return indented(
     `To be under way already: ${which}. If it is not, give more egg food and greens on that day.`,
-    width - 2,
+    { width },
     { hanging: 2 },
-  ).map((line) => `  ${line}`);
+  );
 }

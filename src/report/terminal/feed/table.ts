@@ -2,7 +2,7 @@ import { civilDate, type Day, weekday } from '../../../days.ts';
 import type { Food } from '../../../rules/feed/foods.ts';
 import type { FeedPlan, HousingDay } from '../../../rules/feed/plan.ts';
 import { columns } from '../columns.ts';
-import type { Styles } from '../style.ts';
+import type { Page } from '../page.ts';
 import { portion } from './grams.ts';
 import { housingName } from './who.ts';
 
@@ -15,11 +15,7 @@ const INDENT = 2;
  * What goes into each dish of one food: a row a housing, a column a day; a dot where there is none. Of live food as much
  * as they may need at most, in portions; of soft food what is likely, as it spoils.
  */
-export function dishTable(
-  { housings, hours }: FeedPlan,
-  food: Food,
-  { width, look }: { width: number; look: Styles },
-): string[] {
+export function dishTable({ housings, hours }: FeedPlan, food: Food, { width, look }: Page): string[] {
   const of = ({ foods }: HousingDay) =>
     food === 'live' ? foods.live.high / hours.portions.length : foods[food].likely;
   const given = housings.filter(({ days }) => days.some((one) => of(one) > 0));

@@ -1,6 +1,6 @@
 import type { Day } from '../../../days.ts';
 import type { ClutchStory } from '../../../rules/season/story.ts';
-import type { Styles } from '../style.ts';
+import type { Page } from '../page.ts';
 
 /** What the letters of a timeline mean. */
 export const LEGEND =
@@ -10,11 +10,7 @@ export const LEGEND =
 const LONGEST = 120;
 
 /** A clutch's course, a letter a day or few, and below it what was foreseen; nothing without any day. */
-export function timelineLines(
-  story: ClutchStory,
-  day: Day,
-  { width, look }: { width: number; look: Styles },
-): string[] {
+export function timelineLines(story: ClutchStory, day: Day, { width, look }: Page): string[] {
   const marks = foreseenMarks(story);
   const first = Math.min(story.begun, story.laid?.from ?? story.begun);
   const end = Math.min(story.over ?? day, day, first + LONGEST);
