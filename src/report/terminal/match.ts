@@ -1,4 +1,4 @@
-import { formatDay } from '../../days.ts';
+import { dayWithYear } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
@@ -134,7 +134,7 @@ function wrapped(text: string, layout: Layout): string[] {
 
 /** Of a pair that is together again. */
 function chasedWords({ chased }: KeptPair): string {
-  return chased === null ? '' : `; there was fierce chasing between them on ${formatDay(chased)}`;
+  return chased === null ? '' : `; there was fierce chasing between them on ${dayWithYear(chased)}`;
 }
 
 function keptLines(kept: readonly KeptPair[], layout: Layout): string[] {

@@ -26,3 +26,22 @@ it('states close kin, says what it means and leaves the rest to the keeper', asy
   expect(page).toContain('12.5 % are expected to be one ancestor’s gene twice');
   expect(page.replaceAll('\n', ' ')).toContain('what local rules ask, is yours to judge');
 });
+
+it('gives the day on which a pair that stays chased each other as every other page does', async () => {
+  const files = {
+    'birds.yaml': `birds:
+  - {id: A, species: king quail, sex: cock, hatched: 2025-05-05}
+  - {id: B, species: king quail, sex: hen, hatched: 2025-05-05}
+`,
+    'A-1': `pair: A-1
+species: king quail
+cock: A
+hen: B
+log:
+  - {date: 2026-03-01, paired}
+  - {date: 2026-04-01, chasing: {by: cock, at: hen, level: fierce}}
+`,
+  };
+  const page = (await runCommand({ run }, files, { on: '2026-04-05', width: 200, options: {} })).text;
+  expect(page).toContain('there was fierce chasing between them on 1 Apr 2026');
+});
