@@ -41,7 +41,7 @@ export const parentLost: Warning<ParentLost> = {
   say: ({ lost, died, what, whom, left, goesOn, takers, alone, onFoot, date }) => ({
     text: `${opening(listed(lost))} on ${shortDay(date)}, with ${what}${onFoot ? ' to keep warm' : ' in the nest'}. ${left}${takers === null ? '' : ` ${takers}.`}`,
     check: goesOn
-      ? `at dusk, that the one that is left still sits or broods and feeds${died ? '; what the other died of, with an avian vet' : ''}`
+      ? `at dusk, that the one that is left still sits or broods and feeds; ${died ? 'what the other died of, with an avian vet' : 'an avian vet if it is not well'}`
       : `now: ${whom === 'it' ? 'is it' : 'are they'} warm${alone ? `, and does the other parent ${onFoot ? `brood ${whom}` : 'sit, brood and feed'}` : ''}? If not, ${onFoot ? 'a brooder at once, with a warm place and a cooler one beside it' : `give ${whom} to another pair, or to an incubator and the hand`}. An avian vet if the loss has no plain cause`,
   }),
 };
@@ -51,8 +51,9 @@ function lostFrom(view: View, brood: Brood): ParentLost | null {
   const away = absencesFrom(brood);
   const absences = away.filter(leavesCold);
   const last = absences.at(-1);
-  const ago = last === undefined ? Number.POSITIVE_INFINITY : view.day - last.day;
-  if (last === undefined || ago > SHOWN) return null;
+  if (last === undefined) return null;
+  const ago = view.day - last.day;
+  if (ago > SHOWN) return null;
   // A cock that was taken away before is not there to go on either.
   const gone = new Set(away.map(({ parent }) => parent));
   const alone = gone.size === 1;

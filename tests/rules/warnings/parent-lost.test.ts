@@ -65,6 +65,50 @@ describe('a parent lost with eggs', () => {
     expect(line(room, 'parent-lost', '2026-03-09').text).toContain('The cock was seen going on alone.');
   });
 
+  it('is not settled by who was seen on the eggs on that very day, nor by a line that says the lost one sits', () => {
+    const { level, text } = line(
+      files('date: 2026-03-08, died: hen, sitting: cock'),
+      'parent-lost',
+      '2026-03-08',
+    );
+    expect(level).toBe('act');
+    expect(text).toContain('Nobody wrote yet whether the cock goes on alone');
+    const taken = {
+      'LW-1': waxbills(
+        `${eggs}\n date: 2026-03-08, moved: {hen: cage 4}\n date: 2026-03-09, sitting: hen`,
+        `${heads}\nhousing: flight 2`,
+      ),
+    };
+    expect(line(taken, 'parent-lost', '2026-03-09').level).toBe('act');
+  });
+
+  it('has cold eggs where a look since found nobody on them, on the very day too, not where one before did', () => {
+    const text = (looks: string) => line(files(looks), 'parent-lost', '2026-03-09').text;
+    expect(text('date: 2026-03-08, died: hen, sitting: off')).toContain('Nobody was on them on 8 Mar;');
+    expect(text('date: 2026-03-06, sitting: off\n date: 2026-03-08, died: hen')).toContain(
+      'Nobody wrote yet whether the cock goes on alone;',
+    );
+  });
+
+  it('asks a vet what the other died of; where it was taken away or flew off, how the one is that goes on alone', () => {
+    for (const lost of ['moved: {hen: cage 4}', 'gone: {escaped: hen}']) {
+      const room = {
+        'LW-1': waxbills(
+          `${eggs}\n date: 2026-03-08, ${lost}\n date: 2026-03-09, sitting: cock`,
+          `${heads}\nhousing: flight 2`,
+        ),
+      };
+      const { check } = line(room, 'parent-lost', '2026-03-09');
+      expect(check).toBe(
+        'at dusk, that the one that is left still sits or broods and feeds; an avian vet if it is not well',
+      );
+    }
+    const died = files('date: 2026-03-08, died: hen\n date: 2026-03-09, sitting: cock');
+    expect(line(died, 'parent-lost', '2026-03-09').check).toContain(
+      'what the other died of, with an avian vet',
+    );
+  });
+
   it('presses anew where the chick that was fed since has died, or its crop was empty', () => {
     const level = (more: string) =>
       line(
@@ -101,6 +145,19 @@ describe('a parent lost with eggs', () => {
         '2026-03-31',
       ),
     ).toEqual(['03-08 act']);
+    const warmed = files('date: 2026-03-08, died: hen\n date: 2026-03-09, set: {incubator: all}');
+    expect(spell(warmed, 'parent-lost', '2026-03-08', '2026-03-31')).toEqual(['03-08 act']);
+  });
+
+  it('is as bad where the eggs are those of another pair alone', () => {
+    const room = {
+      'LW-1': waxbills('date: 2026-03-01, paired\n date: 2026-03-08, died: hen', heads),
+      'LW-2': pair('LW-2', 'lavender waxbill', `${eggs}\n date: 2026-03-05, fostered: {LW-1: all}`),
+    };
+    expect(line(room, 'parent-lost', '2026-03-08')).toMatchObject({
+      level: 'act',
+      text: expect.stringContaining('with 4 eggs in the nest. Nobody wrote yet whether the cock goes on'),
+    });
   });
 
   it('has nobody left when both are gone', () => {
@@ -152,6 +209,41 @@ describe('a parent lost with chicks', () => {
     expect(text).toContain('with 3 eggs and young (not counted) in the nest.');
     expect(line({ 'LW-1': begging }, 'live-food-missing', '2026-03-18').text).toMatch(
       /^Young \(not counted\) in the nest/,
+    );
+  });
+
+  it('that were heard only are them, though a single egg was there', () => {
+    const one =
+      'date: 2026-03-01, laid: 1, sitting: hen\n date: 2026-03-13, heard\n date: 2026-03-14, died: hen';
+    const { text } = line({ 'LW-1': waxbills(one, heads) }, 'parent-lost', '2026-03-14');
+    expect(text).toContain('with young (not counted) in the nest');
+    expect(text).toContain('unwarmed they last hours');
+  });
+
+  it('counts eggs and chicks together before it says them or it', () => {
+    const two = 'date: 2026-03-01, laid: 2\n date: 2026-03-13, hatched: 1\n date: 2026-03-14, died: hen';
+    const { text } = line({ 'LW-1': waxbills(two, heads) }, 'parent-lost', '2026-03-14');
+    expect(text).toContain('with 1 egg and 1 chick in the nest');
+    expect(text).toContain('unwarmed they last hours');
+  });
+
+  // King quail walk off as they hatch and feed themselves; they need a hen or a brooder to keep warm (common practice).
+  it('that run as they hatch want a brooder, and no other pair', () => {
+    const quail = (id: string) =>
+      pair(
+        id,
+        'king quail',
+        'date: 2026-03-01, laid: 3\n date: 2026-03-02, sitting: hen\n date: 2026-03-18, hatched: 3',
+        `cock: ${id}-01\nhen: ${id}-11`,
+      );
+    const room = { 'KQ-1': `${quail('KQ-1')}\n  - {date: 2026-03-20, died: hen}`, 'KQ-2': quail('KQ-2') };
+    const { level, text, check } = line(room, 'parent-lost', '2026-03-20');
+    expect(level).toBe('act');
+    expect(text).toBe(
+      'The hen KQ-1-11 died on 20 Mar, with 3 chicks to keep warm. Nobody wrote yet whether the cock goes on alone; unwarmed they last hours.',
+    );
+    expect(check).toMatch(
+      /^now: are they warm, and does the other parent brood them\? If not, a brooder at once, with a warm place and a cooler one beside it\./,
     );
   });
 
