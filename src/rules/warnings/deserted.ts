@@ -45,8 +45,8 @@ function desertedIn(view: View, brood: Brood): Deserted | null {
   const eggs = eggsToWarm(brood);
   if (clutch === null || where !== 'nest' || eggs.length === 0 || hatched.length > 0) return null;
   const off = lastOff(clutch);
-  const last = off?.at(-1);
-  if (off === null || last === undefined || view.day - last > SHOWN) return null;
+  const last = off.at(-1);
+  if (last === undefined || view.day - last > SHOWN) return null;
   const away = absencesFrom(brood);
   if (away.some(leavesCold)) return null;
   return {
@@ -61,16 +61,16 @@ function desertedIn(view: View, brood: Brood): Deserted | null {
   };
 }
 
-/** The days of two looks in a row that found nobody on; null for fewer, and before sitting has begun. */
-function lastOff(clutch: Clutch): Day[] | null {
+/** The days of two looks in a row that found nobody on; none for fewer, and before sitting has begun. */
+function lastOff(clutch: Clutch): Day[] {
   const days = byDay(clutch.sittings);
   const on = days.findLast(({ all }) => all.some(({ by }) => by !== 'off'))?.day ?? Number.NEGATIVE_INFINITY;
   const start = sittingStart(clutch, days.at(-1)?.day ?? clutch.opened);
-  if (start === null) return null;
+  if (start === null) return [];
   const off = days.filter(({ day }) => day > on && day >= start.span.to);
   const last = off.at(-1);
-  if (last === undefined) return null;
+  if (last === undefined) return [];
   if (off.length > 1) return off.slice(-2).map(({ day }) => day);
   const times = last.all.flatMap(({ time }) => time ?? []);
-  return times.length > 1 && Math.max(...times) - Math.min(...times) >= APART ? [last.day] : null;
+  return Math.max(...times) - Math.min(...times) >= APART ? [last.day] : [];
 }

@@ -34,6 +34,22 @@ describe('deserted eggs', () => {
     expect(warned(looks('07:00', '07:20'), 'deserted', '2026-03-09')).toEqual([]);
   });
 
+  it('are, after two looks of one day that lie two hours apart, whoever looked in between and wrote no hour', () => {
+    const looks = (evening: string) =>
+      files(`date: 2026-03-09, time: 07:00, sitting: off
+        date: 2026-03-09, sitting: off
+        date: 2026-03-09, time: ${evening}, sitting: off`);
+    expect(warned(looks('09:00'), 'deserted', '2026-03-09')).toHaveLength(1);
+    expect(warned(looks('08:59'), 'deserted', '2026-03-09')).toEqual([]);
+  });
+
+  it('are told with the last two of many looks', () => {
+    const looks = ['08', '09', '10'].map((on) => `date: 2026-03-${on}, sitting: off`);
+    expect(line(files(looks.join('\n')), 'deserted', '2026-03-10').text).toMatch(
+      /^4 eggs found cold or alone on 9 Mar and 10 Mar;/,
+    );
+  });
+
   it('are not, where another helper saw her on that day', () => {
     const room = files(`date: 2026-03-09, sitting: off
       date: 2026-03-10, sitting: off
@@ -45,6 +61,7 @@ describe('deserted eggs', () => {
     ['she sits again', 'sitting: hen'],
     ['the eggs are given away', 'lost: {deserted: all}'],
     ['chicks are heard', 'heard'],
+    ['they are taken to an incubator', 'set: {incubator: all}'],
   ])('are no more asked about when %s', (_what, then) => {
     const room = files(
       `date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off\n date: 2026-03-11, ${then}`,
@@ -55,6 +72,16 @@ describe('deserted eggs', () => {
   it('are not those on which nobody sits yet', () => {
     const laying = 'date: 2026-03-01, laid: 1, sitting: off\n date: 2026-03-02, laid: 1, sitting: off';
     expect(warned({ 'LW-1': waxbills(laying) }, 'deserted', '2026-03-02')).toEqual([]);
+  });
+
+  // Lavender waxbills sit from the third or fourth egg on (from memory).
+  it('count from the egg with which the species begins to sit, also where nobody was seen sitting', () => {
+    const laid = [1, 2, 3, 4].map((on) => `date: 2026-03-0${on}, laid: 1, sitting: off`).join('\n');
+    const room = { 'LW-1': waxbills(`${laid}\n date: 2026-03-05, sitting: off`) };
+    expect(warned(room, 'deserted', '2026-03-04')).toEqual([]);
+    expect(line(room, 'deserted', '2026-03-05').text).toMatch(
+      /^4 eggs found cold or alone on 4 Mar and 5 Mar; nobody was seen sitting yet\./,
+    );
   });
 
   it('are another warning’s where a parent died', () => {
@@ -89,9 +116,10 @@ describe('deserted eggs', () => {
       ),
     };
     expect(line(room, 'deserted', '2026-03-10').check).toContain('is the hen, who sits alone now, well?');
-    expect(
-      line(files('date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off'), 'deserted', '2026-03-10')
-        .check,
-    ).toContain('are both birds well?');
+    const looks = 'date: 2026-03-09, sitting: off\n date: 2026-03-10, sitting: off';
+    for (const before of ['', 'date: 2026-03-06, parted\n'])
+      expect(line(files(`${before}${looks}`), 'deserted', '2026-03-10').check).toContain(
+        'are both birds well?',
+      );
   });
 });

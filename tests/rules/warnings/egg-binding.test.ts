@@ -37,14 +37,37 @@ describe('a hen that cannot pass her egg', () => {
     const fluffed = (on: string) => `date: ${on}, unwell: {hen: fluffed}`;
     expect(warned(files(fluffed('2026-03-11')), 'egg-binding', '2026-03-11')).toHaveLength(1);
     expect(warned(files(fluffed('2026-03-12')), 'egg-binding', '2026-03-12')).toEqual([]);
+    const third = `date: 2026-03-07, laid: 1\n ${fluffed('2026-03-12')}`;
+    expect(warned(files(third), 'egg-binding', '2026-03-12')).toHaveLength(1);
     const courted = files('date: 2026-03-04, courting, unwell: {hen: fluffed}', '');
     expect(warned(courted, 'egg-binding', '2026-03-04')).toHaveLength(1);
+  });
+
+  it('is feared for three weeks after the nest was lined, and not for a nest begun after she was ill', () => {
+    const lined = (on: string) =>
+      files(`date: 2026-03-01, nest: lined\n date: ${on}, unwell: {hen: fluffed}`, '');
+    expect(warned(lined('2026-03-22'), 'egg-binding', '2026-03-22')).toHaveLength(1);
+    expect(warned(lined('2026-03-23'), 'egg-binding', '2026-03-23')).toEqual([]);
+    const begun = files('date: 2026-03-01, unwell: {hen: fluffed}\n date: 2026-03-03, nest: building', '');
+    expect(warned(begun, 'egg-binding', '2026-03-03')).toEqual([]);
+  });
+
+  it('is not feared of a hen that sits on her eggs, or whose eggs have hatched', () => {
+    const sits = files('date: 2026-03-14, nest: lined\n date: 2026-03-15, unwell: {hen: fluffed}');
+    expect(warned(sits, 'egg-binding', '2026-03-15')).toEqual([]);
+    const found =
+      'date: 2026-03-10, laid: 4\n date: 2026-03-11, hatched: 4\n date: 2026-03-12, unwell: {hen: fluffed}';
+    expect(warned(files(found, ''), 'egg-binding', '2026-03-12')).toEqual([]);
   });
 
   it('is not feared for the nest that was built for eggs already laid', () => {
     const built = `date: 2026-02-25, nest: lined\n${laying}\n date: 2026-03-08, lost: {eaten: all}`;
     const room = files('date: 2026-03-14, unwell: {hen: fluffed}', built);
     expect(warned(room, 'egg-binding', '2026-03-14')).toEqual([]);
+    const whileLaying = built.replace('03-06, laid: 1', '03-06, laid: 1, nest: lined');
+    expect(
+      warned(files('date: 2026-03-14, unwell: {hen: fluffed}', whileLaying), 'egg-binding', '2026-03-14'),
+    ).toEqual([]);
     const anew = files('date: 2026-03-14, nest: building, unwell: {hen: fluffed}', built);
     expect(warned(anew, 'egg-binding', '2026-03-14')).toHaveLength(1);
   });
@@ -106,6 +129,13 @@ describe('a hen that cannot pass her egg', () => {
     expect(warned(room, 'egg-binding', '2026-03-07')).toHaveLength(1);
   });
 
+  it('is also one that came as a new mate and stands in no bird list', () => {
+    const room = files(
+      'date: 2026-03-10, paired: {hen: LW-21-07}\n date: 2026-03-12, unwell: {hen: straining}',
+    );
+    expect(warned(room, 'egg-binding', '2026-03-12')).toMatchObject([{ pair: 'LW-1', bird: 'LW-21-07' }]);
+  });
+
   it('is no cock', () => {
     const room = files('date: 2026-03-07, unwell: {cock: straining}');
     expect(warned(room, 'egg-binding', '2026-03-07')).toEqual([]);
@@ -115,11 +145,12 @@ describe('a hen that cannot pass her egg', () => {
   it.each([
     ['she laid', 'date: 2026-03-08, laid: 1', '03-07 act'],
     ['the vet saw her', 'date: 2026-03-08, treated: {hen: as the vet ordered}', '03-07 act'],
+    ['the vet saw her on that very day', 'date: 2026-03-07, treated: {hen: as the vet ordered}', ''],
     ['she is well again', 'date: 2026-03-09, unwell: {hen: well again}', '03-07 … 03-08 act'],
     ['she died', 'date: 2026-03-08, died: {egg bound: hen}', '03-07 act'],
   ])('is no more to be feared when %s', (_what, then, days) => {
     const room = files(`date: 2026-03-07, unwell: {hen: straining}\n${then}`);
-    expect(spell(room, 'egg-binding', '2026-03-01', '2026-03-20')).toEqual([days]);
+    expect(spell(room, 'egg-binding', '2026-03-01', '2026-03-20')).toEqual(days === '' ? [] : [days]);
   });
 
   it('is one cause: no line about the missing egg beside it, and none about an unwell bird', () => {

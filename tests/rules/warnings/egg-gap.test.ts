@@ -24,6 +24,12 @@ describe('an egg that did not come', () => {
     ],
     ['they sit', `${two}\n date: 2026-03-07, checked: {eggs: 2}, sitting: hen`],
     ['the eggs are gone', `${two}\n date: 2026-03-07, lost: {eaten: all}`],
+    [
+      'they sit since the last egg',
+      `${two.replace('03-06, laid: 1', '03-06, laid: 1, sitting')}\n date: 2026-03-07, checked: {eggs: 2}`,
+    ],
+    ['it hatches', 'date: 2026-03-06, laid: 2\n date: 2026-03-07, hatched: 1\n date: 2026-03-08, checked'],
+    ['the look was into their other nest', `${two}\n date: 2026-03-07, site: box 2, checked`],
     ['the keeper set it aside', `${two}\n date: 2026-03-07, checked: {eggs: 2}, skip: next-egg`],
   ])('is nothing when %s', (_why, log) => {
     expect(spell({ 'LW-1': waxbills(log) }, 'egg-gap', '2026-03-01', '2026-03-20')).toEqual([]);
@@ -31,10 +37,25 @@ describe('an egg that did not come', () => {
 
   it.each([
     ['they were seen off the eggs', 'checked: {eggs: 2}, sitting: off'],
+    ['one of the eggs was broken', 'lost: {broken: e1}, checked: {eggs: 1}'],
     ['another task was set aside', 'checked: {eggs: 2}, skip: candle'],
   ])('is one all the same when %s', (_what, then) => {
     const files = { 'LW-1': waxbills(`${two}\n date: 2026-03-07, ${then}`) };
     expect(warned(files, 'egg-gap', '2026-03-07')).toHaveLength(1);
+  });
+
+  it('is one all the same, though she was seen on the nest before the last egg', () => {
+    const log = `${two.replace('03-05, laid: 1', '03-05, laid: 1, sitting: hen')}\n date: 2026-03-07, checked: {eggs: 2}`;
+    expect(warned({ 'LW-1': waxbills(log, 'hen: LW-20-11') }, 'egg-gap', '2026-03-07')).toHaveLength(1);
+  });
+
+  it('is told by a look that names no nest as by one that names it', () => {
+    const log = two.replaceAll('laid', 'site: box 1, laid');
+    for (const look of ['checked: {eggs: 2}', 'site: box 1, checked: {eggs: 2}'])
+      expect(
+        warned({ 'LW-1': waxbills(`${log}\n date: 2026-03-07, ${look}`) }, 'egg-gap', '2026-03-07'),
+        look,
+      ).toHaveLength(1);
   });
 
   it('is one line of the hen, also where some of her eggs lie in the incubator', () => {
