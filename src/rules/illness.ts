@@ -7,7 +7,7 @@ export type Sign = 'straining' | 'down' | 'breathing' | 'injured';
 
 const SIGNS: Record<Sign, string> = {
   straining: "strain\\w*|egg[- ]?bound|can(?:not|no|’t|'t) (?:lay|pass)|prolaps\\w*|swollen vent",
-  down: "on the (?:floor|ground|bottom)|fluffed|puffed|hunched|collapsed|limp|lying|can(?:not|’t|'t) (?:fly|perch|stand|get up)|penguin\\w*|convuls\\w*|seizures?",
+  down: "on the (?:floor|ground|bottom)|fluffed|puffed|hunched|collapsed|limp\\w*|lying|lame\\w*|can(?:not|’t|'t) (?:fly|perch|stand|get up)|penguin\\w*|convuls\\w*|seizures?",
   breathing:
     'breath\\w*|gasp\\w*|wheez\\w*|tail[- ]?bob\\w*|bobbing|panting|sneez\\w*|open[- ](?:mouth|beak|bill)ed|clicking|discharge|runny',
   injured: 'bleed\\w*|blood\\w*|broken|wounds?|scalped|torn',

@@ -17,6 +17,10 @@ describe('signs in a keeper’s own words', () => {
     ['not on the floor any more', []],
     ['stopped straining', []],
     ['quieter than usual', []],
+    ['pale and limp', ['down']],
+    // An egg that presses on the nerves makes a hen lame (common practice).
+    ['limps on the left leg', ['down']],
+    ['lame on one leg', ['down']],
     ['constrained by the netting', []],
   ])('%s', (text, signs) => {
     expect(signsIn(text)).toEqual(signs);

@@ -15,7 +15,7 @@ describe('a bird that is unwell', () => {
     expect(text).toBe(
       'LW-20-01: “off his food” on 5 Nov. An ill bird hides it as long as it can, so what is seen is late.',
     );
-    expect(check).toContain('An avian vet says what it is');
+    expect(check).toBe('warm, quiet, apart; does it eat? An avian vet says what it is');
   });
 
   it.each(['fluffed', 'on the floor', 'breathing hard', 'tail bobbing', 'bleeding from a claw'])(
@@ -29,6 +29,13 @@ describe('a bird that is unwell', () => {
     },
   );
 
+  it('presses still on the day after, though less was seen of it by then', () => {
+    const room = files(
+      'date: 2026-11-03, unwell: {cock: fluffed}\n date: 2026-11-04, unwell: {cock: off his food}',
+    );
+    expect(spell(room, 'unwell', '2026-11-01', '2026-11-05')).toEqual(['11-03 … 11-04 act', '11-05 watch']);
+  });
+
   it('is over when it is well again, dead or gone', () => {
     for (const end of ['unwell: {cock: well again}', 'died: cock', 'gone: {given: cock}']) {
       const room = files(`date: 2026-11-03, unwell: {cock: fluffed}\n date: 2026-11-04, ${end}`);
@@ -41,7 +48,20 @@ describe('a bird that is unwell', () => {
       'date: 2026-11-03, unwell: {cock: fluffed}\n date: 2026-11-03, treated: {cock: as the vet ordered}',
     );
     expect(spell(room, 'unwell', '2026-11-01', '2026-11-30')).toEqual(['11-03 … 11-10 watch']);
-    expect(line(room, 'unwell', '2026-11-04').text).toContain('In treatment since 3 Nov.');
+    const { text, check } = line(room, 'unwell', '2026-11-04');
+    expect(text).toContain('In treatment since 3 Nov.');
+    expect(check).toBe('whether it gets better; if not, back to the avian vet');
+  });
+
+  it('presses anew where it is worse after the treatment began', () => {
+    const room = files(
+      'date: 2026-11-03, unwell: {cock: quiet}, treated: {cock: as the vet ordered}\n date: 2026-11-05, unwell: {cock: on the floor}',
+    );
+    expect(spell(room, 'unwell', '2026-11-01', '2026-11-08')).toEqual([
+      '11-03 … 11-04 watch',
+      '11-05 … 11-06 act',
+      '11-07 … 11-08 watch',
+    ]);
   });
 
   it('stays ill where two helpers of one day do not agree', () => {
@@ -79,6 +99,13 @@ describe('a bird that is unwell', () => {
     expect(line(room, 'unwell', '2026-03-18').text).toMatch(
       /^LW-1\/1\/c1, LW-1\/1\/c2 and LW-1\/1\/c3: “pale and limp”/,
     );
+  });
+
+  it('is a line of its own where another is ill in another way', () => {
+    const room = files('date: 2026-11-03, unwell: {cock: off his food, hen: fluffed}');
+    expect(
+      warned(room, 'unwell', '2026-11-03').map(({ level, text }) => `${level} ${text.split(' on')[0]}`),
+    ).toEqual(['act LW-20-11: “fluffed”', 'watch LW-20-01: “off his food”']);
   });
 
   it('never names a remedy', () => {
