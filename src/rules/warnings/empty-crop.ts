@@ -47,17 +47,16 @@ function emptyIn(brood: Brood, today: Day): EmptyCrop[] {
     const crop = cropOf(bird);
     return crop === null || today - crop.day > SHOWN ? [] : [{ bird, ...crop }];
   });
-  return (['empty', 'unclear', 'thin'] as const).flatMap((crop) => {
-    const these = seen.filter((one) => one.crop === crop);
-    if (these.length === 0) return [];
-    const yolk = these.every(({ bird, day }) => bird.hatched !== null && day - bird.hatched.to < 1);
-    const birds = these.map(({ bird }) => bird);
-    const level: WarningLevel = crop === 'empty' && !yolk && brood.where === 'nest' ? 'act' : 'watch';
-    const date = Math.max(...these.map(({ day }) => day));
-    const byHand = brood.where !== 'nest';
-    const young = names(brood, birds);
-    return [{ ...about(brood, birds), level, date, young, many: birds.length > 1, crop, yolk, byHand }];
-  });
+  const byHand = brood.where !== 'nest';
+  return (['empty', 'unclear', 'thin'] as const).flatMap((crop) =>
+    byDay(seen.filter((one) => one.crop === crop)).map(({ day: date, all }) => {
+      const birds = all.map(({ bird }) => bird);
+      const yolk = birds.every(({ hatched }) => hatched !== null && date - hatched.to < 1);
+      const level: WarningLevel = crop === 'empty' && !yolk && !byHand ? 'act' : 'watch';
+      const young = names(brood, birds);
+      return { ...about(brood, birds), level, date, young, many: birds.length > 1, crop, yolk, byHand };
+    }),
+  );
 }
 
 /** What the last day's looks say of a chick that is short of food; null for one that is fed. */
