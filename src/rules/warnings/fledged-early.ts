@@ -48,9 +48,11 @@ function leftWords(left: FledgedEarly['left']): string {
 function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
   const early = brood.young.flatMap((bird) => {
     const usual = profileIn(brood, bird)?.fledging?.value;
-    const age = ageAtFledging(bird);
+    const hatched = hatchedOn(bird);
     const left = bird.fledged?.day;
-    if (usual === undefined || age === null || left === undefined) return [];
+    if (usual === undefined || hatched === null || left === undefined) return [];
+    // The youngest and the oldest that it can have been on the day it was found out of the nest.
+    const age = { low: left - hatched.to, high: left - hatched.from };
     if ((hatchingWritten(bird) ? age.low : age.high) >= usual.low - 1) return [];
     const shown = day - left <= SHOWN && day - left + age.low < usual.low;
     return shown ? [{ bird, age, left, usual, sure: age.high < usual.low - 1 }] : [];
@@ -81,14 +83,6 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
     sure: first.sure,
     fed,
   };
-}
-
-/** The youngest and the oldest that it can have been on the day it was found out of the nest. */
-function ageAtFledging(bird: Bird): { low: number; high: number } | null {
-  const hatched = hatchedOn(bird);
-  const { fledged } = bird;
-  if (fledged === null || hatched === null) return null;
-  return { low: fledged.day - hatched.to, high: fledged.day - hatched.from };
 }
 
 /** Whether somebody wrote that it hatched; else its day follows from begging, or from a count of chicks. */

@@ -36,9 +36,9 @@ export const neverSeenOut: Warning<NeverSeenOut> = {
 
 function leftBehind(brood: Brood, day: Day): NeverSeenOut | null {
   const { hatched, young, where, pair } = brood;
-  const out = hatched.filter(({ fledged }) => fledged !== null);
+  const out = hatched.flatMap(({ fledged }) => fledged?.day ?? []);
   if (where !== 'nest' || out.length === 0) return null;
-  const last = Math.max(...out.flatMap(({ fledged }) => fledged?.day ?? []));
+  const last = Math.max(...out);
   if (pair.events.some(({ key, day: on }) => key === 'checked' && on > last)) return null;
   const behind = young.filter((bird) => bird.fledged === null && !seenSince(bird, last));
   const usual = behind.map((bird) => lastUsualDay(brood, bird));

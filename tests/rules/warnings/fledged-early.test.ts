@@ -20,7 +20,14 @@ describe('a chick that left the nest too early', () => {
     expect(line(room, 'fledged-early', '2026-03-28').text).toBe(
       'c2 left the nest on 28 Mar, at 14 d; 17–21 d is usual. So young a bird chills on the floor in its first night, and nobody wrote who feeds it since.',
     );
-    expect(line(room, 'fledged-early', '2026-03-28').check).toContain('at dusk: warm, off the floor');
+    expect(line(room, 'fledged-early', '2026-03-28').check).toMatch(
+      /^at dusk: warm, off the floor, .* Put it back if it will stay\./,
+    );
+    const younger = files('date: 2026-03-24, fledged: c2');
+    expect(spell(younger, 'fledged-early', '2026-03-20', '2026-04-10')).toEqual([
+      '03-24 … 03-25 act',
+      '03-26 … 03-29 watch',
+    ]);
   });
 
   it('is not the one that leaves a day before the usual age', () => {
@@ -33,6 +40,15 @@ describe('a chick that left the nest too early', () => {
     expect(spell(back, 'fledged-early', '2026-03-20', '2026-04-10')).toEqual(['03-28 act']);
     const fed = files('date: 2026-03-28, fledged: c2, feeding: {cock: c2}');
     expect(warned(fed, 'fledged-early', '2026-03-28')).toMatchObject([{ level: 'watch' }]);
+    expect(line(fed, 'fledged-early', '2026-03-28').text).toMatch(
+      /chills on the floor in its first night\.$/,
+    );
+  });
+
+  it('presses on where it was fed in the nest only, or another of those that left was', () => {
+    const level = (log: string) => line(files(log), 'fledged-early', '2026-03-28').level;
+    expect(level('date: 2026-03-27, feeding: {cock: c2}\n date: 2026-03-28, fledged: c2')).toBe('act');
+    expect(level('date: 2026-03-28, fledged: [c1, c2], feeding: {cock: c1}')).toBe('act');
   });
 
   it('is told with the day on which each of them left', () => {
@@ -40,6 +56,10 @@ describe('a chick that left the nest too early', () => {
     expect(line(room, 'fledged-early', '2026-03-28').text).toMatch(
       /^c1 left the nest on 27 Mar, c2 on 28 Mar, at 13–14 d;/,
     );
+    expect(spell(room, 'fledged-early', '2026-03-27', '2026-03-30')).toEqual([
+      '03-27 … 03-29 act',
+      '03-30 watch',
+    ]);
   });
 
   // Young of the usual age that are chased back into the nest come to harm (common practice).
@@ -57,6 +77,9 @@ describe('a chick that left the nest too early', () => {
       ),
     };
     expect(spell(found, 'fledged-early', '2026-04-20', '2026-05-05')).toEqual([]);
+    // One was seen hatched that day, by itself: of the three counted later nobody wrote it.
+    const one = { 'A-1': found['A-1'].replace('heard: begging', 'hatched: 1') };
+    expect(spell(one, 'fledged-early', '2026-04-20', '2026-05-05')).toEqual([]);
     const far = { 'A-1': found['A-1'].replace('04-24, fledged', '04-17, fledged') };
     expect(line(far, 'fledged-early', '2026-04-17')).toMatchObject({
       level: 'act',
@@ -78,6 +101,44 @@ describe('a chick that left the nest too early', () => {
     expect(text).toMatch(/at 14–16 d; 17–21 d is usual\. A bird that leaves too early chills/);
     expect(check).not.toMatch(/put it back/i);
     expect(check).toContain('One that flies up by itself is old enough: leave it be');
+  });
+
+  it('beside one that is surely too young waits, where it can have been old enough', () => {
+    const room = {
+      'LW-1': waxbills(
+        `date: 2026-02-28, laid: 1
+         date: 2026-03-03, laid: 3, sitting: hen
+         date: 2026-03-14, hatched: 3
+         date: 2026-03-15, hatched: 1
+         date: 2026-03-28, fledged: [c2, c4]`,
+      ),
+    };
+    expect(line(room, 'fledged-early', '2026-03-28')).toMatchObject({
+      level: 'act',
+      text: expect.stringMatching(/^c4 left the nest on 28 Mar, at 13 d;/),
+    });
+  });
+
+  it('is watched under foster parents too, in whose journal the hatching stands', () => {
+    const room = {
+      'LW-1': waxbills(
+        'date: 2026-02-28, laid: 1\n date: 2026-03-03, laid: 3, sitting: hen\n date: 2026-03-04, fostered: {LW-2: all}',
+      ),
+      'LW-2': pair(
+        'LW-2',
+        'lavender waxbill',
+        'date: 2026-03-05, checked: {eggs: 4}\n date: 2026-03-14, hatched: 3\n date: 2026-03-28, fledged: 3',
+      ),
+    };
+    expect(spell(room, 'fledged-early', '2026-03-20', '2026-04-10')).toEqual(['03-28 … 03-30 watch']);
+  });
+
+  it('is nothing where nobody knows when its kind leaves the nest', () => {
+    const untold = {
+      'species/ridge-finch.yaml': 'species: ridge finch\nclutch: 4-5\nincubation: 11-13\n',
+      'RF-1': pair('RF-1', 'ridge finch', `${brood}\n date: 2026-03-20, fledged: c2`),
+    };
+    expect(warned(untold, 'fledged-early', '2026-03-20')).toEqual([]);
   });
 
   it('is one line for all that left that day', () => {

@@ -39,12 +39,23 @@ describe('a chick that was never seen out of the nest', () => {
       '2026-05-01',
     );
     expect(unknown).toEqual([]);
+    const untold = {
+      'species/ridge-finch.yaml': 'species: ridge finch\nclutch: 4-5\nincubation: 11-13\n',
+      'RF-1': pair('RF-1', 'ridge finch', log),
+    };
+    expect(spell(untold, 'never-seen-out', '2026-04-01', '2026-05-01')).toEqual([]);
+  });
+
+  it('is not, where they are reared by hand, in no nest', () => {
+    expect(days(`date: 2026-03-20, fostered: {hand: all}\n ${three}`)).toEqual([]);
   });
 
   it('is named with the others that were not seen out', () => {
     const room = { 'LW-1': waxbills(`${brood}\n date: 2026-04-03, fledged: c1`) };
     expect(line(room, 'never-seen-out', '2026-04-06')).toMatchObject({
       text: 'c2, c3 and c4 were never seen out of the nest; 1 other left it, the last on 3 Apr.',
+      check:
+        'is anybody still in there, weak or held by a thread? Then an avian vet. Else write what became of them: `fledged`, or `died: {missing: …}`',
     });
   });
 
