@@ -336,3 +336,9 @@ it('a housing stands empty where nobody of the record lives today', () => {
   expect(housing({ 'birds.yaml': birds }, '2026-03-01').empty).toEqual(['cage 8', 'cage 9']);
   expect(housing({ 'birds.yaml': birds }, '2026-01-15').empty).toEqual([]);
 });
+
+it('a cage that the keeper calls `store` stands empty as any other', () => {
+  const birds =
+    'birds:\n  - {id: X, log: [{date: 2026-01-01, arrived: store}, {date: 2026-02-01, moved: cage 1}]}\n';
+  expect(housing({ 'birds.yaml': birds }, '2026-03-01').empty).toEqual(['store']);
+});

@@ -82,5 +82,5 @@ export function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>
   return [...named].filter((housing) => !taken.has(housing)).sort(naturally);
 }
 
-/** Where eggs and young are kept, but no bird is housed. */
-const NO_HOUSING = ['incubator', 'hand', 'store'];
+/** Names that a young bird's home may have while it is fed, but where no bird is housed. */
+const NO_HOUSING = ['incubator', 'hand'];
