@@ -71,15 +71,9 @@ function runOf(pair: Pair, { room, day }: View, judgedOf: JudgedOf): ClearEggs |
     ({ clutch: { cock, hen } }) => sameBirds(cock, pair.cock) && sameBirds(hen, pair.hen),
   );
   const last = all.at(-1);
-  if (last === undefined || last.clear === 0 || all.length < 2 || day - last.known > SHOWN) return null;
-  let first = all.length - 1;
-  while (
-    all[first]?.clear === all[first]?.judged &&
-    first > 0 &&
-    all[first - 1]?.clear === all[first - 1]?.judged
-  ) {
-    first -= 1;
-  }
+  if (last === undefined || all.length < 2 || day - last.known > SHOWN) return null;
+  const fertile = all.findLastIndex((one) => one.clear < one.judged);
+  const first = Math.min(fertile + 1, all.length - 1);
   const run = all.slice(first);
   const clear = sumBy(run, (one) => one.clear);
   const judged = sumBy(run, (one) => one.judged);

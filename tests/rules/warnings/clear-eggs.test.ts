@@ -63,6 +63,55 @@ describe('a run of clear eggs', () => {
     expect(warned(room, 'clear-eggs', '2026-04-10')).toEqual([]);
   });
 
+  it('of one clutch is that one alone, where a few of its eggs were fertile', () => {
+    const log = two('fertile: all', 'fertile: e1, clear: [e2, e3, e4]');
+    const good = pair('LW-2', 'lavender waxbill', two('fertile: all', 'fertile: all'));
+    const { text } = line({ 'LW-1': waxbills(log), 'LW-2': good }, 'clear-eggs', '2026-04-10');
+    expect(text).toMatch(/^3 of 4 eggs of this clutch are clear\./);
+    // Three of four by themselves are no rarity, and a clutch that was all clear before them is not of their run.
+    const after = { 'LW-1': waxbills(two('clear: all', 'fertile: e1, clear: [e2, e3, e4]')) };
+    expect(warned(after, 'clear-eggs', '2026-04-10')).toEqual([]);
+  });
+
+  it('is nothing where the last clutch was fertile throughout', () => {
+    const room = { 'LW-1': waxbills(two('clear: all', 'fertile: all')) };
+    expect(warned(room, 'clear-eggs', '2026-04-10')).toEqual([]);
+  });
+
+  it('goes on over winter, and over a clutch of which nobody knows', () => {
+    const spring = two('clear: all', 'clear: all').replaceAll('2026-03', '2025-05');
+    expect(line({ 'LW-1': waxbills(spring) }, 'clear-eggs', '2026-04-10').text).toMatch(
+      /^All 8 eggs of the last 2 clutches are clear\./,
+    );
+    const more = `date: 2026-04-20, lost: all
+      date: 2026-05-01, clutch: 3, laid: 2
+      date: 2026-05-02, sitting
+      date: 2026-05-10, lost: {eaten: all}
+      date: 2026-05-20, clutch: 4, laid: 1
+      date: 2026-05-21, laid: 1, sitting
+      date: 2026-05-28, candled: {clear: all}`;
+    expect(
+      line({ 'LW-1': waxbills(two('clear: all', 'clear: all', more)) }, 'clear-eggs', '2026-05-28').text,
+    ).toMatch(/^All 10 eggs of the last 3 clutches are clear\./);
+  });
+
+  it('counts no egg that was broken before anybody saw what it was', () => {
+    const log = two('clear: all', 'clear: [e1, e2, e3]').replace(
+      '04-04, laid: 1, sitting',
+      '04-04, laid: 1, sitting\n date: 2026-04-06, lost: {broken: e4}',
+    );
+    expect(line({ 'LW-1': waxbills(log) }, 'clear-eggs', '2026-04-10').text).toMatch(
+      /^All 7 eggs of the last 2 clutches are clear\./,
+    );
+  });
+
+  it('is said from the day on which the last was told clear, whatever the lamp could not show later', () => {
+    const log = two('clear: all', 'clear: all', 'date: 2026-04-14, candled: {unsure: e1}');
+    expect(spell({ 'LW-1': waxbills(log) }, 'clear-eggs', '2026-04-05', '2026-05-20')).toEqual([
+      '04-10 … 04-24 note',
+    ]);
+  });
+
   it('is nothing where the lamp came too early to tell', () => {
     const room = {
       'LW-1': waxbills(

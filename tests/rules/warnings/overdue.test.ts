@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { day } from '../../rooms.ts';
 import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 // Lavender waxbill: 11–13 d of sitting, from memory. Overdue: 4 d past the longest usual incubation of the last egg
@@ -40,9 +41,30 @@ describe('overdue eggs', () => {
       'BF-1': pair('BF-1', 'Bengalese finch', `${sat}\n date: 2026-03-05, fostered: {LW-1: all}`),
       'LW-1': waxbills(sat),
     };
+    const looked = { ...files, 'LW-1': waxbills(`${sat}\n date: 2026-03-20, checked: {eggs: 8}`) };
+    expect(spell(looked, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 03-31 watch']);
+    expect(warned(looked, 'overdue', '2026-03-24')).toMatchObject([{ date: day('2026-03-21') }]);
     expect(spell(files, 'overdue', '2026-03-15', '2026-04-10')).toEqual(['03-21 … 04-03 watch']);
     expect(line(files, 'overdue', '2026-03-21').text).toMatch(/past: e1, e2, e3 and e4, day/);
     expect(line(files, 'overdue', '2026-03-24').text).toMatch(/past: e1, e2, e3, e4, BF-1\/1\/e1, /);
+  });
+
+  it('are not waited for longer because eggs of another species were put to them later', () => {
+    const late = sat.replaceAll('2026-03-0', '2026-03-1');
+    const files = {
+      'BF-1': pair('BF-1', 'Bengalese finch', `${late}\n date: 2026-03-15, fostered: {LW-1: all}`),
+      'LW-1': waxbills(`${sat}\n date: 2026-03-17, checked: {eggs: 8}`),
+    };
+    expect(line(files, 'overdue', '2026-03-21').text).toMatch(/^e1, e2, e3 and e4 are overdue: day 17–18/);
+  });
+
+  it('wait for the last of their clutch, and are told with the days of all', () => {
+    const fifth = `${sat}\n date: 2026-03-07, laid: 1\n date: 2026-03-19, checked: {eggs: 5}`;
+    const files = { 'LW-1': waxbills(fifth) };
+    expect(spell(files, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-24 … 03-31 watch']);
+    expect(line(files, 'overdue', '2026-03-24').text).toMatch(
+      /^e1, e2, e3, e4 and e5 are overdue: day 17–21 of sitting/,
+    );
   });
 
   it('are not kept back for weeks by another clutch that was found warm: nobody knows how long that one took', () => {
@@ -61,8 +83,15 @@ describe('overdue eggs', () => {
   it('are nothing while chicks share the nest, and never an egg that the lamp showed clear', () => {
     const chicks = `${sat}\n date: 2026-03-16, hatched: [e1, e2]`;
     expect(spell({ 'LW-1': waxbills(chicks) }, 'overdue', '2026-03-15', '2026-03-30')).toEqual([]);
+    const looked = `${chicks}\n date: 2026-03-19, checked: {eggs: 2, chicks: 2}`;
+    expect(spell({ 'LW-1': waxbills(looked) }, 'overdue', '2026-03-15', '2026-03-30')).toEqual([]);
     const clear = `${sat}\n date: 2026-03-11, candled: {clear: [e1, e2, e3], fertile: e4}\n date: 2026-03-18, checked`;
     expect(line({ 'LW-1': waxbills(clear) }, 'overdue', '2026-03-22').text).toMatch(/^e4 is overdue/);
+  });
+
+  it('are not the one that has pipped', () => {
+    const pipped = { 'LW-1': waxbills(`${sat}\n date: 2026-03-20, pipped: e3`) };
+    expect(line(pipped, 'overdue', '2026-03-21').text).toMatch(/^e1, e2 and e4 are overdue/);
   });
 
   it('wait as much longer as the room’s own eggs took', () => {
@@ -105,12 +134,31 @@ describe('a nest into which nobody has looked since its eggs could hatch', () =>
     // A look that found them eggs: a week, as of any.
     const looked = { 'LW-1': waxbills(`${sat}\n date: 2026-03-21, checked: {eggs: 4}`) };
     expect(spell(looked, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
+    // On the first day on which they could hatch, 14 March, it saw what lay there; a day before, it did not.
+    const first = (on: string) => ({ 'LW-1': waxbills(`${sat}\n date: ${on}, checked: {eggs: 4}`) });
+    expect(line(first('2026-03-14'), 'overdue', '2026-03-21').text).toMatch(/are overdue/);
+    expect(line(first('2026-03-13'), 'overdue', '2026-03-21').text).toMatch(/nobody has looked since 13 Mar/);
+    const named = { 'LW-1': waxbills(`${sat}\n date: 2026-03-21, clutch: 1, checked: {eggs: 4}`) };
+    expect(spell(named, 'overdue', '2026-03-10', '2026-04-10')).toEqual(['03-21 … 03-28 watch']);
+  });
+
+  it('is not looked into by who writes of the clutch before', () => {
+    const before = 'date: 2026-02-01, laid: 2\n date: 2026-02-03, sitting: hen';
+    const late = 'date: 2026-03-20, clutch: 1, lost: {missing: all}';
+    const files = { 'LW-1': waxbills(`${before}\n ${sat.replace('laid', 'clutch: 2, laid')}\n ${late}`) };
+    expect(line(files, 'overdue', '2026-03-21').text).toMatch(/^The usual days of hatching are past/);
   });
 
   it('is not asked about where chicks were heard or seen, though one of them died', () => {
     const heard = `${sat}\n date: 2026-03-16, heard: begging`;
     expect(spell({ 'LW-1': waxbills(heard) }, 'overdue', '2026-03-15', '2026-04-10')).toEqual([]);
     const died = `${heard}\n date: 2026-03-20, died: 1`;
+    // A look before anybody heard them tells nothing of what came since.
+    const before = died.replace(
+      'date: 2026-03-16',
+      'date: 2026-03-15, checked: {eggs: 4}\n date: 2026-03-16',
+    );
+    expect(spell({ 'LW-1': waxbills(before) }, 'overdue', '2026-03-15', '2026-04-10')).toEqual([]);
     expect(spell({ 'LW-1': waxbills(died) }, 'overdue', '2026-03-15', '2026-04-10')).toEqual([]);
     // A look that found eggs alone settles it.
     const looked = `${died}\n date: 2026-03-22, checked: {eggs: 3, chicks: 0}`;
