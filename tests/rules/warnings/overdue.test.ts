@@ -111,6 +111,20 @@ describe('overdue eggs', () => {
     expect(Number(first?.slice(3, 5))).toBeGreaterThan(21);
   });
 
+  it('tell the odds of the one that may best hatch yet, where such eggs differ much', () => {
+    const wide = (log: string) => ({
+      'species/ridge-finch.yaml': 'species: ridge finch\nclutch: 4-5\nincubation: 10-20\nsitting-from: 1\n',
+      'RF-1': pair('RF-1', 'ridge finch', `${log}\n date: 2026-03-20, checked`),
+    });
+    const odds = (log: string) => {
+      const { text } = line(wide(log), 'overdue', '2026-04-01');
+      return Number(/; (\d) in 1,000 such eggs hatch later than today/.exec(text)?.[1]);
+    };
+    const late = `${sat}\n date: 2026-03-07, laid: 1`;
+    expect(odds(sat)).toBeGreaterThanOrEqual(1);
+    expect(odds(late)).toBeGreaterThan(odds(sat));
+  });
+
   // Lockwood & Massey, Bird Scene: do not discard fertile eggs just because they did not hatch on the day of a book.
   it('never ask for an egg to be thrown away', () => {
     const { text, check } = line({ 'LW-1': waxbills(seen) }, 'overdue', '2026-03-21');

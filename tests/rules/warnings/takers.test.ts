@@ -84,3 +84,31 @@ it('young that have left the nest take no place in it', () => {
     /^Could be taken by B \(hatch \d+ Mar, room for 2\)$/,
   );
 });
+
+it('a pair whose own eggs lie in the incubator, or whose young of that age have flown, has no nest for them', () => {
+  const away = `${sat('B', 'lavender waxbill', 10)}\n  - {date: 2026-03-11, set: {incubator: all}}`;
+  expect(takers({ A: a, B: away })).toMatch(/^No pair/);
+  const reared = (id: string, more = '') =>
+    `${sat(id, 'lavender waxbill', 2)}\n  - {date: 2026-03-14, hatched: 3}${more}`;
+  const flown = reared('B', '\n  - {date: 2026-03-31, fledged: all}');
+  expect(takers({ A: reared('A'), B: reared('B') }, '2026-03-31')).toMatch(/^Could be taken by B/);
+  expect(takers({ A: reared('A'), B: flown }, '2026-03-31')).toMatch(/^No pair/);
+});
+
+it('eggs and chicks of a species of which nobody knows anything go to nobody by themselves', () => {
+  const strange = sat('A', 'ridge finch', 10);
+  const b = sat('B', 'lavender waxbill', 10);
+  const hatched = '\n  - {date: 2026-03-22, hatched: 3}';
+  expect(takers({ A: strange, B: b })).toMatch(/^No pair/);
+  expect(takers({ A: strange + hatched, B: b + hatched }, '2026-03-23')).toMatch(/^No pair/);
+});
+
+it('a pair of the same species can, also where nobody knows its weight; one whose usual clutch nobody knows cannot', () => {
+  const known = (clutch: string) => ({
+    'species/ridge-finch.yaml': `species: ridge finch\n${clutch}incubation: 11-13\nsitting-from: 3\n`,
+    A: sat('A', 'ridge finch', 10),
+    B: sat('B', 'ridge finch', 10),
+  });
+  expect(takers(known('clutch: 4-5\n'))).toMatch(/^Could be taken by B \(hatch \d+ Mar, room for 2\)$/);
+  expect(takers(known(''))).toMatch(/^No pair/);
+});

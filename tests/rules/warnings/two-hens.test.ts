@@ -12,11 +12,27 @@ describe('two eggs in a day', () => {
       text: 'Two eggs were laid by 5 Mar where one hen lays one every day. Cock and hen look alike in this species: two hens?',
     });
     expect(line(room, 'two-hens', '2026-03-05').check).toContain('whether an egg was written down twice');
+    const named = { 'LW-1': waxbills(log, 'cock: LW-20-01\nhen: LW-20-11') };
+    expect(warned(named, 'two-hens', '2026-03-05')).toHaveLength(1);
+  });
+
+  it('are told with the day on which they were found, whatever was laid or written before', () => {
+    const before = `date: 2026-03-02, laid: 1\n date: 2026-03-03, laid: 1\n ${log.replace('03-04, laid: 1', '03-04, laid: 1, nest: lined')}`;
+    expect(line({ 'LW-1': waxbills(before) }, 'two-hens', '2026-03-05').text).toMatch(
+      /^Two eggs were laid by 5 Mar where/,
+    );
+  });
+
+  it('are one line, also where one of them was taken to an incubator', () => {
+    const room = { 'LW-1': waxbills(`${log}\n date: 2026-03-06, set: {incubator: e1}`) };
+    expect(warned(room, 'two-hens', '2026-03-06')).toHaveLength(1);
   });
 
   it('are another hen’s where cock and hen differ', () => {
     const room = { 'ZF-1': pair('ZF-1', 'zebra finch', log) };
-    expect(line(room, 'two-hens', '2026-03-05').text).toContain('Does another hen lay in this nest?');
+    const { text, check } = line(room, 'two-hens', '2026-03-05');
+    expect(text).toContain('Does another hen lay in this nest?');
+    expect(check).toMatch(/; which hens can get at the nest$/);
   });
 
   it('are nothing where they were found together at a first look, by count or by name', () => {
@@ -70,6 +86,26 @@ describe('too many eggs for one hen', () => {
     expect(text).toContain('8 eggs lie in one clutch; 5 is a large one');
   });
 
+  it('are so still when some of them broke, or all were taken to an incubator, after the last was laid', () => {
+    for (const then of ['lost: {broken: e1}', 'set: {incubator: all}'])
+      expect(
+        warned({ 'LW-1': waxbills(`${days(8)}\n date: 2026-03-18, ${then}`) }, 'two-hens', '2026-03-18'),
+        then,
+      ).toMatchObject([{ level: 'watch' }]);
+  });
+
+  it.each([
+    ['broke on the day of the last', 'date: 2026-03-17, lost: {broken: e1}'],
+    ['went to an incubator while she laid', 'date: 2026-03-12, set: {incubator: [e1, e2]}'],
+    ['went to another pair while she laid', 'date: 2026-03-12, fostered: {LW-2: [e1, e2]}'],
+  ])('are not those of which some %s', (_what, then) => {
+    const files = {
+      'LW-1': waxbills(`${days(8)}\n ${then}`),
+      'LW-2': pair('LW-2', 'lavender waxbill', 'date: 2026-03-10, laid: 1'),
+    };
+    expect(warned(files, 'two-hens', '2026-03-17')).toEqual([]);
+  });
+
   it('are not those of a hen whose eggs are taken from her', () => {
     const log = `${days(8)}\n date: 2026-03-12, lost: {removed: [e1, e2]}`;
     expect(warned({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-17')).toEqual([]);
@@ -115,10 +151,26 @@ describe('a clutch that is all clear', () => {
       date: 2026-03-02, laid: 2
       date: 2026-03-03, laid: 1, sitting: hen
       date: 2026-03-09, candled: {clear: all}`;
-    expect(line({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-09')).toMatchObject({ level: 'watch' });
+    const room = { 'LW-1': waxbills(log) };
+    expect(line(room, 'two-hens', '2026-03-09')).toMatchObject({
+      level: 'watch',
+      text: expect.stringMatching(/^Two eggs were laid by 2 Mar .*; all 4 eggs are clear\./),
+    });
+    expect(spell(room, 'two-hens', '2026-03-01', '2026-03-31')).toEqual([
+      '03-02 … 03-08 note',
+      '03-09 … 03-16 watch',
+    ]);
   });
 
   it.each([
+    [
+      'one of them was not candled',
+      `${eggs.replace(', sitting: hen', '')}\n date: 2026-03-05, laid: 1, sitting: hen\n date: 2026-03-10, candled: {clear: [e1, e2, e3, e4]}`,
+    ],
+    [
+      'they are fewer than usual',
+      'date: 2026-03-01, laid: 1\n date: 2026-03-02, laid: 1, sitting\n date: 2026-03-10, candled: {clear: all}',
+    ],
     ['candled before their day', `${eggs}\n date: 2026-03-06, candled: {clear: all}`],
     [
       'one of them has pipped',
@@ -167,6 +219,25 @@ describe('a clutch that is all clear', () => {
     expect(spell({ 'LW-1': waxbills(log) }, 'two-hens', '2026-03-01', '2026-03-31')).toEqual([
       '03-10 … 03-17 note',
     ]);
+  });
+
+  it('is known when the last of them was told clear, by the lamp or when it was taken out as clear', () => {
+    const one = (then: string) =>
+      spell({ 'LW-1': waxbills(`${eggs}\n ${then}`) }, 'two-hens', '2026-03-01', '2026-03-31');
+    expect(
+      one('date: 2026-03-10, candled: {clear: [e1, e2]}\n date: 2026-03-12, candled: {clear: [e3, e4]}'),
+    ).toEqual(['03-12 … 03-19 note']);
+    expect(one('date: 2026-03-14, lost: {clear: all}')).toEqual(['03-14 … 03-21 note']);
+    expect(one('date: 2026-03-10, candled: {clear: all}\n date: 2026-03-14, lost: {eaten: all}')).toEqual([
+      '03-10 … 03-17 note',
+    ]);
+  });
+
+  it('is settled by a new hen as by a new cock', () => {
+    const log = `${eggs}\n date: 2026-03-10, candled: {clear: all}\n date: 2026-03-12, paired: {hen: LW-20-12}`;
+    expect(spell({ 'LW-1': waxbills(log, 'hen: LW-20-11') }, 'two-hens', '2026-03-01', '2026-03-31')).toEqual(
+      ['03-10 … 03-11 note'],
+    );
   });
 
   it('is settled by a new mate', () => {
