@@ -3,7 +3,6 @@ import { grouped } from '../../grouped.ts';
 import { type Bird, refIn } from '../../room/model.ts';
 import type { Profile } from '../../species/profile.ts';
 import { daysRange, listed } from '../../words.ts';
-import type { WarningLevel } from '../agenda/item.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { type Standing, standingOf, type Weighing, weighingsOf } from '../growth/weighings.ts';
 import { about, type Found, type Warning } from './warning.ts';
@@ -63,17 +62,15 @@ function weightIn(brood: Brood, today: Day): Weight | null {
     const seen = lossOf(brood, one) ?? behindSiblings(brood, one, weighed) ?? belowCurve(brood, one);
     return seen === null ? [] : [{ ...seen, day: one.last.day }];
   });
-  const [first] = found;
-  if (first === undefined) return null;
-  const why = (['losing', 'behind', 'light'] as const).find((one) => found.some((seen) => seen.why === one));
+  if (found.length === 0) return null;
+  const whys = found.map(({ why }) => why);
   return {
     ...about(brood),
-    level: found.some(({ level }) => level === 'act') ? 'act' : 'watch',
+    level: found.some(({ grave }) => grave) ? 'act' : 'watch',
     date: Math.max(...found.map(({ day }) => day)),
     seen: together(found),
-    why: why ?? first.why,
-    allLight:
-      recent.length > 1 && found.length === recent.length && found.every((one) => one.why === 'light'),
+    why: whys.includes('losing') ? 'losing' : whys.includes('behind') ? 'behind' : 'light',
+    allLight: recent.length > 1 && found.length === recent.length && whys.every((why) => why === 'light'),
   };
 }
 
@@ -85,7 +82,8 @@ interface WeighedBird {
 }
 
 interface Seen {
-  level: WarningLevel;
+  /** A nestling that lost a tenth. */
+  grave: boolean;
   /** Whom it is about, and what is said of it behind its name. */
   who: string;
   text: string;
@@ -106,10 +104,10 @@ function lossOf(brood: Brood, { bird, profile, weights }: WeighedBird): Seen | n
   const age = bird.hatched === null ? null : now.day - bird.hatched.to;
   const growing = leaving !== undefined && age !== null && age <= leaving / 2;
   // Differences of tenths must not be lost in the binary fraction: 7.0 to 6.3 g is a tenth.
-  if (!(fall >= FALL - 1e-9 || (growing && fall >= 0))) return null;
+  const fell = fall >= FALL - 1e-9;
+  if (!fell && !(growing && fall >= 0)) return null;
   const text = `weighed ${before.grams} g on ${shortDay(before.day)} and ${now.grams} g on ${shortDay(now.day)}`;
-  const level = fall >= FALL - 1e-9 && bird.fledged === null ? 'act' : 'watch';
-  return { level, who: refIn(brood, bird), text, why: 'losing' };
+  return { grave: fell && bird.fledged === null, who: refIn(brood, bird), text, why: 'losing' };
 }
 
 function behindSiblings(brood: Brood, own: WeighedBird, weighed: readonly WeighedBird[]): Seen | null {
@@ -128,14 +126,14 @@ function behindSiblings(brood: Brood, own: WeighedBird, weighed: readonly Weighe
   const middle = others[Math.floor((others.length - 1) / 2)];
   if (middle === undefined || last.grams >= middle * BEHIND) return null;
   const text = `weighed ${last.grams} g on ${shortDay(last.day)}, well below siblings of its age`;
-  return { level: 'watch', who: refIn(brood, bird), text, why: 'behind' };
+  return { grave: false, who: refIn(brood, bird), text, why: 'behind' };
 }
 
 function belowCurve(brood: Brood, { bird, profile, last }: WeighedBird): Seen | null {
   const standing = standingOf(bird, profile, last);
   if (standing === null || last.grams >= standing.usual.low) return null;
   const text = `weighed ${last.grams} g on ${shortDay(last.day)}, where ${usually(standing)}`;
-  return { level: 'watch', who: refIn(brood, bird), text, why: 'light' };
+  return { grave: false, who: refIn(brood, bird), text, why: 'light' };
 }
 
 /** `2.9–5.8 g is usual at 6 d`. */

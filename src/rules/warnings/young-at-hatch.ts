@@ -1,11 +1,11 @@
 import { type Day, shortSpan } from '../../days.ts';
-import { isDependent } from '../../room/lives.ts';
-import { type Bird, fullRef } from '../../room/model.ts';
+import { housingOf, isDependent } from '../../room/lives.ts';
+import { type Bird, fullRef, type Pair } from '../../room/model.ts';
 import { count, few, listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
 import { type Brood, livesOrMayHatch } from '../brood.ts';
 import { parentsLeft } from './parents.ts';
-import { about, type Found, type View, type Warning } from './warning.ts';
+import { about, type Found, type Warning } from './warning.ts';
 
 interface YoungAtHatch extends Found {
   independent: string[];
@@ -31,10 +31,7 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
   over: `they live elsewhere, or nobody of the new clutch lives or may hatch; ${AFTER} d after the first chick is out. A note where all of them still depend on being fed`,
   explain:
     'Young of the last brood crowd the nest, sleep in it, pull at the lining and beg the food away from chicks just hatched; in some species they are driven hard. Those that feed themselves move out before the hatch (common practice). Those that are still fed stay: do not part young from who feeds them for the sake of eggs.',
-  find: (view) => {
-    const inOrder = orderOf(view.room.birds);
-    return view.broods.flatMap((brood) => crowdAt(brood, view, inOrder) ?? []);
-  },
+  find: ({ day, broods }) => broods.flatMap((brood) => crowdAt(brood, day) ?? []),
   say: ({ independent, dependent, when, parents }) => {
     const who = [...few(independent, NAMED), ...(dependent > 0 ? [`${dependent} still fed`] : [])];
     return {
@@ -47,21 +44,7 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
   },
 };
 
-/** Birds of the room in its order; the order is gone through once, and only where somebody asks. */
-function orderOf(all: readonly Bird[]): (some: readonly Bird[]) => Bird[] {
-  let places: Map<Bird, number> | null = null;
-  const place = (bird: Bird): number => {
-    places ??= new Map(all.map((one, index) => [one, index]));
-    return places.get(bird) as number;
-  };
-  return (some) => [...some].sort((a, b) => place(a) - place(b));
-}
-
-function crowdAt(
-  brood: Brood,
-  { day }: View,
-  inOrder: (some: readonly Bird[]) => Bird[],
-): YoungAtHatch | null {
+function crowdAt(brood: Brood, day: Day): YoungAtHatch | null {
   const { clutch, hatch, hatched, where } = brood;
   if (clutch === null || where !== 'nest' || !livesOrMayHatch(brood)) return null;
   const hatchings = hatched.flatMap((bird) =>
@@ -71,8 +54,10 @@ function crowdAt(
   const span = first === null ? hatch : { from: first, to: first };
   if (span === null || day < span.from - BEFORE || day > (first === null ? span.to : first + AFTER))
     return null;
-  const bredHere = brood.pair.clutches.flatMap(({ chicks }) => chicks);
-  const young = inOrder(bredHere.filter((bird) => livesWith(bird, brood, day)));
+  const bredBefore = brood.pair.clutches.flatMap(({ chicks, opened }) =>
+    opened < clutch.opened ? chicks : [],
+  );
+  const young = bredBefore.filter((bird) => livesWith(bird, brood.pair, day));
   const parents = parentsLeft(absencesFrom(brood));
   if (young.length === 0 || parents === null) return null;
   const dependent = young.filter(isDependent).length;
@@ -87,10 +72,8 @@ function crowdAt(
   };
 }
 
-/** A young bird of the pair and of an earlier clutch, out of the nest, in the pair's housing. */
-function livesWith(bird: Bird, { pair, clutch }: Brood, day: Day): boolean {
-  if (bird.clutch === null || bird.clutch === clutch || bird.fate !== null) return false;
-  if (bird.fledged === null || bird.hatched === null || day - bird.hatched.to > LATELY) return false;
-  if (clutch !== null && bird.clutch.opened >= clutch.opened) return false;
-  return bird.stays.at(-1)?.housing === pair.housing;
+/** A young bird that is out of the nest, in the pair's housing. */
+function livesWith(bird: Bird, { housing }: Pair, day: Day): boolean {
+  if (bird.fate !== null || bird.fledged === null) return false;
+  return bird.hatched !== null && day - bird.hatched.to <= LATELY && housingOf(bird) === housing;
 }

@@ -28,5 +28,9 @@ it('in words, those of whom nothing is known last', () => {
   expect(feedingWords(known, known.young, day('2026-03-30'))).toBe(
     'the cock and the hen fed c1 on 22 Mar; your hand fed c2 on 24 Mar; the cock fed c3 on 20 Mar',
   );
+  const first = brood(log.replace('cock: all', 'cock: c3'));
+  expect(feedingWords(first, first.young, day('2026-03-20'))).toBe(
+    'the cock fed c3 on 20 Mar; nobody wrote who feeds c1 and c2',
+  );
   expect(feedingWords(known, known.young, day('2026-03-19'))).toBe('nobody wrote who feeds c1, c2 and c3');
 });

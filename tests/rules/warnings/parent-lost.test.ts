@@ -266,6 +266,12 @@ describe('a parent lost with chicks', () => {
     ],
     ['the other was seen feeding one of them', '20, feeding: {cock: c1}', 'act'],
     ['their crops were thin', '20, crops: {thin: all}', 'act'],
+    ['a line says that the dead one fed them', '20, feeding: {hen: all}', 'act'],
+    [
+      'one was fed then and the others later',
+      '20, feeding: {cock: c1}\n date: 2026-03-20, crops: {full: [c2, c3]}',
+      'watch',
+    ],
     [
       'the other fed on the very day, which may have been before',
       '19, feeding: {cock: all}, crops: {full: all}',

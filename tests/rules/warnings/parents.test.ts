@@ -1,6 +1,12 @@
 import { expect, it } from 'vitest';
 import type { Brood } from '../../../src/rules/brood.ts';
-import { leavesCold, needsWarmth, other, unbrooded } from '../../../src/rules/warnings/parents.ts';
+import {
+  leavesCold,
+  needsWarmth,
+  other,
+  parentsLeft,
+  unbrooded,
+} from '../../../src/rules/warnings/parents.ts';
 import { mixedNest, pair, view, waxbills } from './warned.ts';
 
 const seen = (more: string, on = '2026-03-20') => ({
@@ -23,6 +29,27 @@ it('where nobody knows how long a species broods, ten days; who left the nest is
   expect(unbrooded(brood('2026-03-22'))).toHaveLength(3);
   expect(unbrooded(brood('2026-03-23'))).toEqual([]);
   expect(unbrooded(brood('2026-03-20', 'date: 2026-03-20, fledged: c1'))).toHaveLength(2);
+});
+
+it('ten days too, where the keeper’s own profile does not say it', () => {
+  const files = {
+    'species/ridge-finch.yaml': 'species: ridge finch\nclutch: 4-5\nincubation: 11-13\n',
+    'X-1': pair('X-1', 'ridge finch', 'date: 2026-03-01, laid: 3\n date: 2026-03-13, hatched: 3'),
+  };
+  expect(unbrooded(view(files, '2026-03-22').broods[0] as Brood)).toHaveLength(3);
+  expect(unbrooded(view(files, '2026-03-23').broods[0] as Brood)).toEqual([]);
+});
+
+it('who is left of the two, also where nobody wrote which of them was taken away', () => {
+  const away = (...all: ('cock' | 'hen' | null)[]) =>
+    parentsLeft(all.map((parent) => ({ parent, bird: null, day: 0, how: 'parted' as const })));
+  expect([away(), away('cock'), away('hen'), away(null), away('cock', 'hen')]).toEqual([
+    'the parents',
+    'the hen',
+    'the cock',
+    'the parent that stayed',
+    null,
+  ]);
 });
 
 it('the other of cock and hen', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { day } from '../../rooms.ts';
 import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const brood = `
@@ -57,6 +58,34 @@ describe('a chick that loses weight', () => {
     });
   });
 
+  it('is what the one line says, whoever is behind or light beside it, and its day is the last weighing', () => {
+    const room = files(
+      'date: 2026-03-24, weighed: {c1: 2.9, c2: 7.0, c3: 6.9}\n date: 2026-03-25, weighed: {c2: 6.3}',
+    );
+    expect(line(room, 'weight', '2026-03-24').text).toContain('It may be pushed aside at feeding.');
+    expect(line(room, 'weight', '2026-03-25')).toMatchObject({
+      level: 'act',
+      text: expect.stringMatching(
+        /^c1 weighed 2\.9 g .* siblings of its age; c2 weighed 7 g .* A chick that grows gains/,
+      ),
+    });
+    expect(warned(room, 'weight', '2026-03-25')).toMatchObject([{ date: day('2026-03-25') }]);
+  });
+
+  it('is one where nobody knows when its kind leaves the nest, once it lost a tenth', () => {
+    const own = 'species: ridge finch\nclutch: 4-5\nincubation: 11-13\n';
+    const log = (grams: string) =>
+      pair(
+        'RF-1',
+        'ridge finch',
+        `${brood}\n date: 2026-03-18, weighed: {c1: 3.0}\n date: 2026-03-19, weighed: {c1: ${grams}}`,
+      );
+    for (const profile of [{}, { 'species/ridge-finch.yaml': own }] as Record<string, string>[]) {
+      expect(warned({ ...profile, 'RF-1': log('2.9') }, 'weight', '2026-03-19')).toEqual([]);
+      expect(line({ ...profile, 'RF-1': log('2.7') }, 'weight', '2026-03-19').level).toBe('act');
+    }
+  });
+
   it('is one line for a brood that is short of food', () => {
     const room = files(
       'date: 2026-03-18, weighed: {c1: 3.0, c2: 3.1}\n date: 2026-03-19, weighed: {c1: 2.6, c2: 3.0}',
@@ -89,10 +118,35 @@ describe('a chick well below its siblings', () => {
     );
   });
 
+  it('is told by one of its age that was weighed with it, not by those weighed before', () => {
+    const room = files(
+      'date: 2026-03-19, weighed: {c2: 2.6, c4: 2.4}\n date: 2026-03-20, weighed: {c1: 4.2, c3: 2.5}',
+    );
+    expect(line(room, 'weight', '2026-03-20').text).toMatch(
+      /^c3 weighed 2\.5 g on 20 Mar, well below siblings/,
+    );
+  });
+
+  it('is not told by the one that grew fastest', () => {
+    const room = files('date: 2026-03-20, weighed: {c1: 2.8, c2: 3.5, c3: 6.3, c4: 3.6}');
+    expect(warned(room, 'weight', '2026-03-20')).toEqual([]);
+  });
+
+  it('is no one that has left the nest', () => {
+    const room = files(
+      'date: 2026-04-02, fledged: c3\n date: 2026-04-03, weighed: {c1: 8.0, c2: 8.1, c3: 4.0}',
+    );
+    expect(warned(room, 'weight', '2026-04-03')).toEqual([]);
+  });
+
   // Hatching spreads over about three days in captive zebra finches (Ikebuchi et al. 2017).
   it('is not the one that hatched a day later', () => {
     const room = files('date: 2026-03-20, weighed: {c1: 4.0, c2: 4.2, c4: 2.5}');
     expect(warned(room, 'weight', '2026-03-20')).toEqual([]);
+    const far = files('date: 2026-03-20, weighed: {c1: 4.0, c2: 4.2, c4: 1.9}');
+    expect(line(far, 'weight', '2026-03-20').text).toMatch(
+      /^c4 weighed 1\.9 g on 20 Mar, well below siblings/,
+    );
   });
 
   it('is not the one that hatched two days later, nor one weighed on another day, nor one of another species', () => {
@@ -147,6 +201,19 @@ describe('a chick below the curve of its species', () => {
     const room = files('date: 2026-03-24, weighed: {c1: 3.2, c2: 3.2, c3: 3.3}');
     expect(line(room, 'weight', '2026-03-24').text).toBe(
       'c1 and c2 weighed 3.2 g on 24 Mar, where 4.1–6.9 g is usual at 10 d; c3 weighed 3.3 g on 24 Mar, where 4.1–6.9 g is usual at 10 d. All that were weighed are light: the brood is short of food or warmth, or your birds are smaller than the profile’s adult mass.',
+    );
+  });
+
+  it('beside one within the band is light by itself, and so is one beside another that loses', () => {
+    const one = files('date: 2026-03-24, weighed: {c1: 3.8, c2: 5.0}');
+    expect(line(one, 'weight', '2026-03-24').text).toMatch(
+      /^c1 weighed 3\.8 g .*\. Too light for its age it may be fed too little/,
+    );
+    const both = files(
+      'date: 2026-03-23, weighed: {c2: 5.0}\n date: 2026-03-24, weighed: {c1: 3.8, c2: 4.4}',
+    );
+    expect(line(both, 'weight', '2026-03-24').text).toMatch(
+      /^c1 weighed 3\.8 g .*; c2 .* A chick that grows gains/,
     );
   });
 

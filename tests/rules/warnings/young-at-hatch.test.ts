@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { line, spell, warned, waxbills } from './warned.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const heads = 'cock: LW-20-01\nhen: LW-20-11\nhousing: flight 2';
 const log = `
@@ -28,6 +28,27 @@ describe('young of the last brood at the next hatch', () => {
   it('are counted from the first of the new chicks, not from the last', () => {
     const room = files(`${independent}\n date: 2026-05-05, hatched: 1\n date: 2026-05-07, hatched: 1`);
     expect(spell(room, 'young-at-hatch', '2026-05-01', '2026-05-31')).toEqual(['05-01 … 05-09 watch']);
+    expect(line(room, 'young-at-hatch', '2026-05-07').text).toContain('at the next hatch (5 May)');
+  });
+
+  it('are counted from the hatch in that nest, not from a chick that was brought to it', () => {
+    const guest =
+      'date: 2026-04-11, laid: 3\n date: 2026-04-13, sitting: hen\n date: 2026-04-28, hatched: 3\n date: 2026-04-29, fostered: {LW-1: c1}';
+    const room = { ...files(independent), 'BF-1': pair('BF-1', 'Bengalese finch', guest) };
+    expect(spell(room, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 … 05-06 watch']);
+  });
+
+  it('are no matter where the new eggs lie in an incubator', () => {
+    const room = files(`${independent}\n date: 2026-04-26, set: {incubator: all}`);
+    expect(spell(room, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual([]);
+  });
+
+  it('are told in the order of their clutches, whichever of them stands in the bird list', () => {
+    const room = {
+      ...files(independent),
+      'birds.yaml': 'birds:\n  - {id: LW-26-03, is: LW-1/1/c3, species: lavender waxbill}\n',
+    };
+    expect(line(room, 'young-at-hatch', '2026-04-30').text).toMatch(/: LW-1\/1\/c1, LW-1\/1\/c2 and /);
   });
 
   it('that have lived there for four months are kept there on purpose', () => {
@@ -39,6 +60,9 @@ describe('young of the last brood at the next hatch', () => {
       '06-30 … 07-06 watch',
     ]);
     expect(spell(room('07-1'), 'young-at-hatch', '2026-07-10', '2026-07-31')).toEqual([]);
+    const july = log.replace(/04-2(\d)/g, (_all, on) => `07-0${Number(on) + 1}`);
+    const meanwhile = { 'LW-1': waxbills(`${july}\n${independent}`, heads) };
+    expect(spell(meanwhile, 'young-at-hatch', '2026-07-01', '2026-07-31')).toEqual(['07-11 … 07-12 watch']);
   });
 
   it('are over when nobody of the new clutch lives or may hatch', () => {
@@ -76,7 +100,9 @@ describe('young of the last brood at the next hatch', () => {
     const { level, text, check } = line(files(''), 'young-at-hatch', '2026-04-30');
     expect(level).toBe('note');
     expect(text).toContain('3 still fed');
-    expect(check).toContain('they stay until they feed themselves');
+    expect(check).toBe(
+      'who feeds them, and food enough for 3 young birds more; they stay until they feed themselves',
+    );
   });
 
   it('of which some feed themselves: those move, the others stay', () => {
