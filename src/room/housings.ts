@@ -10,8 +10,8 @@ export interface Housings {
   byNumbers: Map<string, string[]>;
 }
 
-/** Places that every room has, under these names. */
-const OF_EVERY_ROOM = ['hand', 'incubator'];
+/** Places that every room has, under these names: young are kept there while they are fed, but no bird is housed. */
+export const OF_EVERY_ROOM: readonly string[] = ['hand', 'incubator'];
 
 /** So many names with the same numbers, or without any, are codes: what is one letter away is meant so. */
 const CODES = 200;

@@ -2,6 +2,7 @@ import type { Day } from '../../../days.ts';
 import { naturally } from '../../../findings/naturally.ts';
 import { keptIn } from '../../../grouped.ts';
 import type { Room } from '../../../room/fold.ts';
+import { OF_EVERY_ROOM } from '../../../room/housings.ts';
 import { housingOf } from '../../../room/lives.ts';
 import type { Bird } from '../../../room/model.ts';
 import { type Housed, timesHoused } from '../../housed.ts';
@@ -76,11 +77,8 @@ export function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>
   const taken = new Set([
     ...lived,
     ...fed,
-    ...NO_HOUSING,
+    ...OF_EVERY_ROOM,
     ...nursing.flatMap(({ housing }) => housing ?? []),
   ]);
   return [...named].filter((housing) => !taken.has(housing)).sort(naturally);
 }
-
-/** Names that a young bird's home may have while it is fed, but where no bird is housed. */
-const NO_HOUSING = ['incubator', 'hand'];
