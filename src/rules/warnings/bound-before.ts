@@ -52,9 +52,8 @@ function again({ day, find }: View, pair: Pair): BoundBefore | null {
   const since = [
     ...eggs.filter(({ laid }) => laid.from > bound + THAT_EGG).map(({ laid }) => ['egg', laid.to] as const),
     ...nests.filter((nest) => nest.day > bound).map((nest) => ['nest', nest.day] as const),
-    ...pair.partings
-      .filter((one) => one.day > bound && one.what !== 'parted')
-      .map((one) => ['mate', one.day] as const),
+    // Whoever is together now was put together last: a parting before that is no later.
+    ...pair.partings.filter((one) => one.day > bound).map((one) => ['mate', one.day] as const),
   ];
   const last = since.reduce<(typeof since)[number] | null>(
     (a, b) => (a === null || b[1] > a[1] ? b : a),

@@ -33,7 +33,22 @@ describe('a hen that could not pass an egg', () => {
   it('is warned of with a cock as well, and not of the egg that she passed at last', () => {
     const mate = files('date: 2026-05-03, parted\n date: 2026-05-20, reunited');
     expect(spell(mate, 'bound-before', '2026-04-28', '2026-06-30')).toEqual(['05-20 … 06-03 watch']);
+    expect(line(mate, 'bound-before', '2026-05-20').text).toContain('She has a mate again since 20 May;');
     expect(warned(files(''), 'bound-before', '2026-05-03')).toEqual([]);
+    const held = files('date: 2026-05-04, clutch: 2, laid: 1');
+    expect(warned(held, 'bound-before', '2026-05-04')).toEqual([]);
+  });
+
+  it('is not warned of the nest and the cock that she had when it happened', () => {
+    const had = { 'LW-1': waxbills(`date: 2026-04-20, paired, nest: lined\n ${bound}`, hen) };
+    expect(warned(had, 'bound-before', '2026-05-02')).toEqual([]);
+  });
+
+  it('is warned of the nest that was offered after she laid once more, and no more once she is dead', () => {
+    const egg = 'date: 2026-05-14, clutch: 2, laid: 1\n date: 2026-05-16, lost: {broken: all}';
+    const nest = files(`${egg}\n date: 2026-05-20, nest: offered\n date: 2026-05-22, died: hen`);
+    expect(line(nest, 'bound-before', '2026-05-20').text).toContain('She has a nest again since 20 May;');
+    expect(warned(nest, 'bound-before', '2026-05-22')).toEqual([]);
   });
 
   it('may breed again next year, and nothing is said of a nest that is taken out', () => {

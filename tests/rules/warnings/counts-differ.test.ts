@@ -89,6 +89,26 @@ describe('a count that does not agree', () => {
     );
   });
 
+  it('tells of one egg as of one', () => {
+    const room = files('date: 2026-03-05, checked: {eggs: 1}');
+    expect(line(room, 'counts-differ', '2026-03-05').text).toMatch(/^1 egg seen on 5 Mar where/);
+  });
+
+  it('of chicks is settled when one of them is seen out of the nest: the others are those that were counted', () => {
+    const room = files(
+      'date: 2026-03-14, hatched: 3\n date: 2026-04-01, checked: {chicks: 2}\n date: 2026-04-03, fledged: c1',
+    );
+    expect(spell(room, 'counts-differ', '2026-03-20', '2026-04-20')).toEqual(['04-01 … 04-02 watch']);
+  });
+
+  it('of eggs where none was known any more is watched', () => {
+    const room = files('date: 2026-03-10, lost: {eaten: all}\n date: 2026-03-11, checked: {eggs: 3}');
+    expect(line(room, 'counts-differ', '2026-03-12')).toMatchObject({
+      level: 'watch',
+      text: expect.stringMatching(/^3 eggs seen on 11 Mar where the journal knows of 0\. Somebody laid/),
+    });
+  });
+
   it('of chicks is not settled by as many eggs', () => {
     // Three chicks and an egg are there; one chick is seen.
     const room = files('date: 2026-03-14, hatched: 3\n date: 2026-03-20, checked: {chicks: 1}');

@@ -48,6 +48,17 @@ describe('eggs in an incubator', () => {
     expect(warned(early, 'egg-weight-loss', '2026-03-05')).toEqual([]);
   });
 
+  it('are no more spoken of when they pip, or on the day on which they should', () => {
+    const weighed = 'date: 2026-03-15, weighed: {e1: 1.03, e2: 0.98, e3: 1.05}';
+    expect(spell(eggs(weighed), 'egg-weight-loss', '2026-03-01', '2026-03-31')).toEqual([
+      '03-15 … 03-16 watch',
+    ]);
+    const pips = eggs(`${weighed}\n date: 2026-03-16, pipped: [e2, e3]`);
+    expect(line(pips, 'egg-weight-loss', '2026-03-16').text).toMatch(
+      /^e1 in the incubator, .*, about when it pips; .*\. It dries too slowly\.$/,
+    );
+  });
+
   it('that are clear may dry as they like', () => {
     const room = eggs(
       'date: 2026-03-10, weighed: {e1: 1.05, e2: 1.00, e3: 1.07}\ndate: 2026-03-11, candled: {clear: all}',

@@ -29,6 +29,19 @@ describe('a death in a nest that nobody counted', () => {
     expect(stands('date: 2026-04-22, died: all')).toEqual(['04-20 … 04-21 watch']);
   });
 
+  it('ends also when a crop was looked at', () => {
+    expect(stands('date: 2026-04-22, crops: {full: 1}')).toEqual(['04-20 … 04-21 watch']);
+  });
+
+  it('goes on whatever was heard on the day of the death, and whatever else was seen since', () => {
+    expect(stands('date: 2026-04-20, heard: begging')).toEqual(['04-20 … 04-24 watch']);
+    expect(stands('date: 2026-04-22, courting')).toEqual(['04-20 … 04-24 watch']);
+  });
+
+  it('is counted from the last that died', () => {
+    expect(stands('date: 2026-04-22, died: 1')).toEqual(['04-20 … 04-26 watch']);
+  });
+
   it('is not said of a brood that was counted', () => {
     const counted = pair(
       'A-1',

@@ -20,11 +20,20 @@ describe('a hen that has had her clutches of the year', () => {
     expect(line(room, 'over-limit', '2026-04-10').text).toMatch(
       /^The hen LW-20-11 has had 3 clutches in a year and was offered a nest on 10 Apr; 3 is the most for the species\./,
     );
+    expect(line(room, 'over-limit', '2026-04-10').check).toMatch(
+      /^take the nest out while it is empty, or part them for a rest\./,
+    );
+    const one = {
+      'nestlog.yaml': 'limits: {clutches-per-year: 1}\n',
+      'LW-1': waxbills(`${clutch(1, '01')}\n date: 2026-02-10, nest: offered`, heads),
+    };
+    expect(line(one, 'over-limit', '2026-02-10').text).toContain('has had 1 clutch in a year');
   });
 
   it.each([
     ['the nest is removed', 'nest: removed'],
     ['they are parted', 'parted'],
+    ['she has died', 'died: hen'],
   ])('is over when %s', (_what, then) => {
     const room = files(`date: 2026-04-10, nest: offered\n date: 2026-04-12, ${then}`);
     expect(spell(room, 'over-limit', '2026-03-20', '2026-05-10')).toEqual(['04-10 … 04-11 watch']);
@@ -36,6 +45,26 @@ describe('a hen that has had her clutches of the year', () => {
     );
     expect(spell(room, 'over-limit', '2026-03-20', '2026-05-10')).toEqual(['04-10 … 04-13 watch']);
     expect(line(room, 'over-limit', '2026-04-10').text).toContain('laid again on 10 Apr: clutch 4 in a year');
+    expect(line(room, 'over-limit', '2026-04-10').check).toMatch(/^her weight and breast; calcium on offer;/);
+    const one = files(
+      'date: 2026-04-10, laid: 1\n date: 2026-04-11, laid: 1\n date: 2026-04-14, lost: {broken: e1}',
+    );
+    expect(spell(one, 'over-limit', '2026-03-20', '2026-05-10')).toEqual(['04-10 … 04-24 watch']);
+    expect(warned(one, 'over-limit', '2026-04-14')).toMatchObject([{ clutch: 4 }]);
+  });
+
+  it('is not said of the nest in which she laid the last of them, while she sits or after it was lost', () => {
+    const two = `${clutch(1, '01')}\n${clutch(2, '02')}`;
+    const third = (more: string) => ({
+      'LW-1': waxbills(
+        `${two}\n date: 2026-02-28, nest: lined\n date: 2026-03-01, clutch: 3, laid: 1\n date: 2026-03-02, laid: 1\n ${more}`,
+        heads,
+      ),
+    });
+    const lost = third('date: 2026-03-05, lost: {eaten: all}');
+    expect(warned(lost, 'over-limit', '2026-03-05')).toEqual([]);
+    const sits = third('date: 2026-03-03, sitting: hen\n date: 2026-03-05, lost: {broken: e1}, nest: lined');
+    expect(warned(sits, 'over-limit', '2026-03-05')).toEqual([]);
   });
 
   it('is reckoned by the room’s limit, where it has one', () => {

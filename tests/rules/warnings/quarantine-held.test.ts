@@ -78,6 +78,16 @@ describe('birds that stay in quarantine for the sake of one that was with them',
     );
   });
 
+  it('are told of where one died and another is ill when their days are over', () => {
+    const both = two(ILL, ', {date: 2026-03-25, quarantine: 5}');
+    const files = {
+      'birds.yaml': `${both['birds.yaml']}  - {id: Q-3, log: [{date: 2026-03-01, arrived: q cage}, ${DEAD}]}\n`,
+    };
+    expect(warned(files, kind, '2026-04-03').map(({ text }) => text)).toContainEqual(
+      expect.stringMatching(/^Q-1 \(q cage\): .* as Q-3 died on 29 Mar and Q-2 fell ill on 28 Mar\./),
+    );
+  });
+
   it('are told of wherever they live, where they are a pair', () => {
     const pair: Files = {
       'birds.yaml': two(ILL)['birds.yaml']?.replaceAll('arrived: q cage', 'arrived') ?? '',

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { day } from '../../rooms.ts';
 import { line, mixedNest, spell, warned, waxbills } from './warned.ts';
 
 const brood = `
@@ -18,6 +19,13 @@ it('a nestling past its ring age is noted on two days: do not force a ring', () 
   );
 });
 
+it('is one by itself, whatever else the keeper set aside', () => {
+  const log = 'date: 2026-03-20, skip: candle\n date: 2026-03-21, ringed: {c1: A1, c2: A2}';
+  const room = { 'LW-1': waxbills(`${brood}\n ${log}`) };
+  expect(line(room, 'ring-too-late', '2026-03-23').text).toMatch(/^c3: 9 d old .* over the foot\.$/);
+  expect(warned(room, 'ring-too-late', '2026-03-23')).toMatchObject([{ date: day('2026-03-22') }]);
+});
+
 it('of which nobody knows the day of hatching is as old as the looks allow', () => {
   const weekly = brood.replace('date: 2026-03-14, hatched', 'date: 2026-03-20, hatched');
   expect(line({ 'LW-1': waxbills(weekly) }, 'ring-too-late', '2026-03-29').text).toMatch(
@@ -35,6 +43,7 @@ it('the eldest is named first where they hatched on two days', () => {
 it.each([
   ['all are ringed', { log: 'date: 2026-03-21, ringed: {c1: A1, c2: A2, c3: A3}' }],
   ['the keeper set it aside', { log: 'date: 2026-03-20, skip: ring' }],
+  ['it is set aside beside another task', { log: 'date: 2026-03-20, skip: [candle, ring]' }],
   ['the nest is never looked into', { head: 'nest-looks: never' }],
   ['the room does not ring', { settings: 'ringing: no\n' }],
 ])(

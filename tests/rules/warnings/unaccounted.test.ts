@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { agendaOf } from '../../../src/rules/agenda/agenda.ts';
-import type { Files } from '../../rooms.ts';
+import { day, type Files } from '../../rooms.ts';
 import { line, pair, spell, view, warned, waxbills } from './warned.ts';
 
 function tasksOn(files: Files, on: string) {
@@ -69,6 +69,19 @@ it('young that nobody called independent are asked about as well, eggs in store 
   expect(spell({ 'LW-1': waxbills(store) }, 'unaccounted', '2026-01-01', '2026-06-30')).toEqual([
     '01-16 … 02-15 note',
   ]);
+});
+
+it('an egg and a young bird are two, and the line is as old as the last of them', () => {
+  const egg = pair('LW-2', 'lavender waxbill', 'date: 2026-02-15, laid: 1\n date: 2026-02-16, sitting: hen');
+  const young =
+    'date: 2026-01-01, laid: 1\n date: 2026-01-02, sitting: hen\n date: 2026-01-14, hatched: 1\n date: 2026-02-02, fledged: 1';
+  const files = { 'LW-1': waxbills(young), 'LW-2': egg };
+  const { text, check } = line(files, 'unaccounted', '2026-05-05');
+  expect(text).toMatch(
+    /^1 egg and 1 young have no end in the journal long after their time, in LW-1\/1 and LW-2\/1\./,
+  );
+  expect(check).toMatch(/^what became of them:/);
+  expect(warned(files, 'unaccounted', '2026-05-05')).toMatchObject([{ date: day('2026-05-05') }]);
 });
 
 it('an honest `missing` ends it', () => {
