@@ -84,6 +84,14 @@ describe('deserted eggs', () => {
     );
   });
 
+  it('are also those of a small clutch, once no more is awaited', () => {
+    const two = 'date: 2026-03-01, laid: 1, sitting: off\n date: 2026-03-02, laid: 1, sitting: off';
+    const looks = ['03', '08', '09'].map((on) => `date: 2026-03-${on}, sitting: off`).join('\n');
+    expect(line({ 'LW-1': waxbills(`${two}\n ${looks}`) }, 'deserted', '2026-03-09').text).toMatch(
+      /^2 eggs found cold or alone on 8 Mar and 9 Mar; nobody was seen sitting yet\./,
+    );
+  });
+
   it('are another warning’s where a parent died', () => {
     const room = {
       'LW-1': waxbills(

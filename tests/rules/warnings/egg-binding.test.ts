@@ -27,6 +27,11 @@ describe('a hen that cannot pass her egg', () => {
     ).toHaveLength(1);
     const beforeFirst = 'date: 2026-03-04, nest: lined, unwell: {hen: sits puffed up all day}';
     expect(warned(files(beforeFirst, ''), 'egg-binding', '2026-03-04')).toHaveLength(1);
+    for (const words of ['quiet', 'bleeding from a claw', 'limps'])
+      expect(
+        warned(files(`date: 2026-03-07, unwell: {hen: ${words}}`), 'egg-binding', '2026-03-07'),
+        words,
+      ).toEqual([]);
     const winter = 'date: 2026-11-20, unwell: {hen: fluffed}';
     expect(warned(files(winter), 'egg-binding', '2026-11-20')).toEqual([]);
     expect(warned(files(winter), 'unwell', '2026-11-20')).toHaveLength(1);
@@ -134,6 +139,14 @@ describe('a hen that cannot pass her egg', () => {
       'date: 2026-03-10, paired: {hen: LW-21-07}\n date: 2026-03-12, unwell: {hen: straining}',
     );
     expect(warned(room, 'egg-binding', '2026-03-12')).toMatchObject([{ pair: 'LW-1', bird: 'LW-21-07' }]);
+  });
+
+  it('is feared of the one in the hen’s place, also where the bird list calls it a cock', () => {
+    const room = {
+      ...files('date: 2026-03-07, unwell: {hen: straining}'),
+      'birds.yaml': 'birds: [{id: LW-20-11, species: lavender waxbill, sex: cock}]\n',
+    };
+    expect(warned(room, 'egg-binding', '2026-03-07')).toMatchObject([{ pair: 'LW-1', bird: 'LW-20-11' }]);
   });
 
   it('is no cock', () => {
