@@ -27,7 +27,7 @@ describe('a hen that cannot pass her egg', () => {
     ).toHaveLength(1);
     const beforeFirst = 'date: 2026-03-04, nest: lined, unwell: {hen: sits puffed up all day}';
     expect(warned(files(beforeFirst, ''), 'egg-binding', '2026-03-04')).toHaveLength(1);
-    for (const words of ['quiet', 'bleeding from a claw', 'limps'])
+    for (const words of ['quiet', 'bleeding from a claw', 'off her food'])
       expect(
         warned(files(`date: 2026-03-07, unwell: {hen: ${words}}`), 'egg-binding', '2026-03-07'),
         words,
