@@ -1,4 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
+import { grouped } from '../../grouped.ts';
 import { familyOf } from '../../species/families.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
@@ -23,7 +24,7 @@ export const pippedLong: Warning<PippedLong> = {
   over: `hatched, or the egg has an end; ${SHOWN} d later`,
   explain:
     'From the first crack to the chick a small bird needs about a day, a parrot up to two. The chick rests for most of that time and takes in the yolk, so help that comes too early bleeds it. It needs warmth and moist air. One that has stopped and is still alive is a matter for an avian vet or a very experienced hand.',
-  find: ({ day, broods }) => broods.flatMap((brood) => pippedIn(brood, day) ?? []),
+  find: ({ day, broods }) => broods.flatMap((brood) => pippedIn(brood, day)),
   say: ({ eggs, many, usual, date }) => ({
     text: `${opening(eggs)} pipped on ${shortDay(date)} and ${many ? 'have' : 'has'} not hatched; ${usual === 1 ? 'a day' : `${usual} days`} is usual. A chick that dries in its shell cannot turn.`,
     check:
@@ -31,7 +32,8 @@ export const pippedLong: Warning<PippedLong> = {
   }),
 };
 
-function pippedIn(brood: Brood, day: Day): PippedLong | null {
+/** One line for those that pipped on one day. */
+function pippedIn(brood: Brood, day: Day): PippedLong[] {
   const late = brood.eggs.flatMap((egg) => {
     const { pipped } = egg;
     const usual =
@@ -40,9 +42,9 @@ function pippedIn(brood: Brood, day: Day): PippedLong | null {
       ? []
       : [{ egg, pipped, usual }];
   });
-  if (late.length === 0) return null;
-  const eggs = late.map(({ egg }) => egg);
-  const date = Math.min(...late.map(({ pipped }) => pipped));
-  const usual = Math.max(...late.map((one) => one.usual));
-  return { ...about(brood), level: 'watch', date, eggs: names(brood, eggs), many: eggs.length > 1, usual };
+  return [...grouped(late, ({ pipped, usual }) => `${pipped} ${usual}`).values()].map((some) => {
+    const [{ pipped: date, usual }] = some;
+    const eggs = some.map(({ egg }) => egg);
+    return { ...about(brood), level: 'watch', date, eggs: names(brood, eggs), many: eggs.length > 1, usual };
+  });
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { line, pair, spell, waxbills } from './warned.ts';
+import { line, pair, spell, warned, waxbills } from './warned.ts';
 
 const sat = `
   date: 2026-03-01, laid: 3
@@ -14,6 +14,16 @@ it('an egg pipped for more than a day is watched for three, and nobody is told t
     /^e1 and e2 pipped on 13 Mar and have not hatched; a day is usual\./,
   );
   expect(line(files, 'pipped-long', '2026-03-15').check).toContain('Do not peel it');
+});
+
+it('of eggs that pipped on two days each is told with its own', () => {
+  const files = {
+    'LW-1': waxbills(`${sat}\n date: 2026-03-13, pipped: [e1, e2]\n date: 2026-03-14, pipped: e3`),
+  };
+  expect(warned(files, 'pipped-long', '2026-03-16').map(({ text }) => text.split(' and ha')[0])).toEqual([
+    'e1 and e2 pipped on 13 Mar',
+    'e3 pipped on 14 Mar',
+  ]);
 });
 
 it('it is over when they are out', () => {
