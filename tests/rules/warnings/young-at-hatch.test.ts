@@ -136,6 +136,14 @@ describe('young of the last brood at the next hatch', () => {
     expect(warned(room, 'young-at-hatch', '2026-05-02')).toEqual([]);
   });
 
+  // King quail walk off as they hatch (common practice).
+  it('are not the new chicks themselves, where those run on the day after they hatch', () => {
+    const quails =
+      'date: 2026-03-01, laid: 3\n date: 2026-03-02, sitting: hen\n date: 2026-03-18, hatched: 3';
+    const room = { 'KQ-1': pair('KQ-1', 'king quail', `${quails}\n date: 2026-03-19, fledged: 3`) };
+    expect(warned(room, 'young-at-hatch', '2026-03-20')).toEqual([]);
+  });
+
   it('that died or left are not there', () => {
     const room = files(`${independent}\n date: 2026-04-26, gone: {sold: [1/c1, 1/c2]}, died: 1/c3`);
     expect(warned(room, 'young-at-hatch', '2026-05-01')).toEqual([]);
