@@ -300,6 +300,24 @@ describe('a parent lost with chicks', () => {
     expect(line(room, 'parent-lost', '2026-03-21').level).toBe('act');
   });
 
+  it('presses where one was there at the last feeding and was not among those seen fed', () => {
+    const died = 'date: 2026-03-19, died: hen';
+    const level = (more: string) => line(rear(`${died}\n ${more}`), 'parent-lost', '2026-03-22').level;
+    expect(level('date: 2026-03-20, hatched: 1, feeding: {cock: [c1, c2, c3]}')).toBe('act');
+    const all = 'date: 2026-03-20, feeding: {cock: all}\n date: 2026-03-21, hatched: 1';
+    expect(level(all)).toBe('watch');
+    expect(level(`${all}\n date: 2026-03-22, feeding: {cock: c2}`)).toBe('act');
+  });
+
+  it('whose mate goes on does not press anew for a chick that was brought to it since', () => {
+    const goesOn = 'date: 2026-03-19, died: hen\n date: 2026-03-20, feeding: {cock: all}';
+    const room = {
+      ...rear(goesOn),
+      'LW-2': pair('LW-2', 'lavender waxbill', `${chicks}\n date: 2026-03-21, fostered: {LW-1: c1}`),
+    };
+    expect(line(room, 'parent-lost', '2026-03-21').level).toBe('watch');
+  });
+
   it('of feathered young is a matter of who feeds them', () => {
     const room = rear('date: 2026-03-18, lost: {clear: e4}\n date: 2026-03-28, died: hen');
     expect(warned(room, 'parent-lost', '2026-03-28')).toEqual([]);
