@@ -1,7 +1,5 @@
 import type { Day } from '../days.ts';
-
 import { fledging, incubation, independence, longPast } from './lives.ts';
-
 import type { Bird, Egg } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */

@@ -78,7 +78,9 @@ A number takes those that agree best with what is known, then the lowest.
   sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
   behind what is sat on later, or meant by a number beside newer ones, or missed by a look that counts without it.
 - Eggs that a look finds where none is waited for are a new clutch once the last is over: its young are out, or its last egg
-  or chick was lost, or taken elsewhere, five days ago.
+  or chick was lost, or taken elsewhere, five days ago. An overdue egg from beside which its keeper took all the young is left behind.
+- In \`fostered\` a number and \`all\` mean chicks that hatched in nobody's nest in the last five days before they mean eggs. Eggs taken
+  to another place before anybody was seen sitting may have been cold until then: their hatch is looked for until the later day.
 
 The day of hatching is day 0; so is the day full sitting began.
 

@@ -279,12 +279,12 @@ describe('an egg’s clock, when the egg goes from place to place', () => {
       return clock({ P: waxbills(log) }, 'LW-1/1/e5', '2026-03-12');
     };
     // Cold until the 10th, for all that anybody knows, or sat on since before the 5th.
-    const [seldom, grown] = [unseen(''), unseen('date: 2026-03-10, candled: {fertile: all}\n')];
-    expect(seldom).toMatch(/…03-10 running$/);
+    const [unsure, grown] = [unseen(''), unseen('date: 2026-03-10, candled: {fertile: all}\n')];
+    expect(unsure).toMatch(/…03-10 running$/);
     expect(grown).toMatch(/03-05 running$/);
-    expect(unseen('date: 2026-03-10, candled: {clear: all}\n')).toBe(seldom);
+    expect(unseen('date: 2026-03-10, candled: {clear: all}\n')).toBe(unsure);
     // What has begun does not begin anew: in the incubator it ran since the 10th, whatever was before.
-    expect(seldom?.split('…')[0]).toBe(grown?.split(/…| /)[0]);
+    expect(unsure?.split('…')[0]).toBe(grown?.split(/…| /)[0]);
   });
 
   it('adds up over several places', () => {

@@ -1,4 +1,4 @@
-import { type Day, shortDay } from '../../days.ts';
+import { type Day, formatDay, shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
 import type { Bird } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
@@ -21,8 +21,8 @@ const SHOWN = 4;
 type Mouths = Anchor & { brought?: true };
 
 /**
- * Of all of the brood, or of some: the first hatching, and that of each other clutch of which chicks came when nobody looked after those before them any
- * more: small ones beside big ones are easily passed over.
+ * The first hatching of these chicks, and that of each other clutch of which chicks came when nobody looked after those
+ * before them any more: small ones beside big ones are easily passed over. Where they are not the whole brood they are named.
  */
 function hatchings(brood: Brood, hatched: readonly Bird[]): Mouths[] {
   const told: Mouths[] = [];
@@ -62,7 +62,8 @@ export const firstFeed = {
     'A chick lives a day on its yolk. On the first and second day after the first hatching listen for begging, look for a full crop or for parents that carry food in. Small ones that hatch days later beside those of another clutch are easily passed over. Chicks brought from another nest or from the hand have no yolk left: watch on the same day and the next that they are taken on, and take back at once those that are not (common practice). A crop that is full on that day may have been filled where they came from: once you saw that they are fed here, write `feeding`.',
   needsLook: false,
   anchors: newMouths,
-  each: latecomers,
+  // Some may hatch on the very day on which others are brought.
+  each: (mouths: Mouths) => (mouths.brought ? `brought ${formatDay(mouths.span.to)}` : latecomers(mouths)),
   window: (mouths: Mouths) => {
     const { from, to } = mouths.brought ? BROUGHT : HATCHED;
     return days(from, to)(mouths);

@@ -111,9 +111,11 @@ it('is asked of nestlings that are brought and of those that hatch about then, e
   expect(mouths(guests('2026-03-18'), '2026-03-18')).toEqual([brought(18)]);
 });
 
-it('of those that hatch on the day on which others are brought is still asked when these were seen to be fed', () => {
-  const days = (on: string) =>
-    lines(guests('2026-03-15'), 'first-feed', on).map(({ who, from, to }) => [who?.length, from, to]);
-  expect(days('2026-03-16')).toHaveLength(2);
-  expect(lines(guests('2026-03-15'), 'first-feed', '2026-03-17').map(({ state }) => state)).toContain('now');
+it('of those that hatch on the day on which others are brought is a line by itself, and goes on a day longer', () => {
+  const shown = (on: string) =>
+    lines(guests('2026-03-15'), 'first-feed', on).map(({ who, state }) => `${who?.[0]} ${state}`);
+  expect(shown('2026-03-16').sort()).toEqual(['HF-2/1/c1 now', 'c1 now']);
+  expect(shown('2026-03-17').sort()).toEqual(['HF-2/1/c1 late', 'c1 now']);
+  const apart = lines(guests('2026-03-15'), 'first-feed', '2026-03-16').map((item) => item.apart);
+  expect(new Set(apart).size).toBe(2);
 });

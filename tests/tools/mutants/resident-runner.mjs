@@ -43,7 +43,7 @@ const FROM = Number(process.env.NESTLOG_MUTANTS_FROM ?? 0);
 /** Whether those are tried that work at loading alone; then no others are. Each takes as long as loading all tests. */
 const AT_LOADING = Boolean(process.env.NESTLOG_MUTANTS_LOADING);
 
-/** How long a mutant is hunted, in ms of the processor: its own tests first, then the nearest folders', there the quick before the slow. */
+/** How long a mutant is hunted, in ms of the processor: its own tests first, then those of the nearest folders, the quick before the slow. */
 const HUNT = Number(process.env.NESTLOG_MUTANTS_HUNT ?? 2.5) * 1000;
 
 /**
