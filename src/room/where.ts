@@ -2,7 +2,7 @@ import type { Span } from '../days.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { feederOf, hostClutch, isDependent, nestOf, takesEggs } from './lives.ts';
 import type { Bird, Clutch, Egg, EggPlace, Pair } from './model.ts';
-import { lastLook, reportNoPair, type Scene } from './scene.ts';
+import { lastLook, reportNoPair, type Scene, siteOf } from './scene.ts';
 
 /** The place that `set` or `fostered` names: a pair, `incubator` or `hand`; null (and a finding) for neither. */
 export function placeNamed(scene: Scene, name: Located): EggPlace | null {
@@ -40,17 +40,18 @@ export function notBroughtToday<T extends Egg | Bird>({ day }: Scene, all: reado
 
 /**
  * The days on which what an entry reports of this one can have happened: after the last look into the nest in which it is,
- * whoever's journal tells it, and not before it came there.
+ * whoever's journal tells it, and not before it came there. Who brought it there saw that nest, though no look was written.
  */
-export function reportedOf({ pair, entry, since }: Scene, one: Egg | Bird): Span {
+export function reportedOf(scene: Scene, one: Egg | Bird): Span {
+  const { pair, entry, since } = scene;
   const { to } = since;
   const nest = 'laid' in one ? nestOf(one) : feederOf(one);
-  const brought = broughtOn(one) ?? since.from;
-  const isElsewhere = nest !== null && nest !== pair && entry.after === null;
-  const looked = isElsewhere
-    ? (lastLook(nest, hostClutch(one)?.site ?? null, to) ?? brought) + 1
-    : since.from;
-  return { from: Math.min(to, Math.max(looked, brought)), to };
+  const site = nest === pair ? siteOf(scene) : (hostClutch(one)?.site ?? null);
+  const last = nest === null || entry.after !== null ? since.from - 1 : lastLook(nest, site, to);
+  const unseen = last === null ? null : last + 1;
+  const brought = broughtOn(one);
+  const from = Math.max(unseen ?? brought ?? to, brought ?? unseen ?? to);
+  return { from: Math.min(to, from), to };
 }
 
 /** The day on which it came to the nest in which it is; null where it has been there from its beginning. */

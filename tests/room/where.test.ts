@@ -263,6 +263,13 @@ describe('what its own pair’s journal tells of an egg or chick that another pa
     expect(hatched('date: 2026-03-01, checked')).toBe('03-08…03-20');
   });
 
+  it('happened since it came there, where nobody looked in before: who brought it saw that nest', () => {
+    expect(hatched('')).toBe('03-08…03-20');
+    const there = told('', 'date: 2026-03-20, hatched: LW-1/1/e1\ndate: 2026-03-24, died: LW-1/1/c1');
+    const { fate } = birdIn(there, 'LW-1/1/c1');
+    expect(fate?.kind === 'died' && days(fate.span)).toBe('03-21…03-24');
+  });
+
   it('is so of eggs that were lost, and of chicks that died', () => {
     const looked = 'date: 2026-03-06, laid: 2, sitting\ndate: 2026-03-17, checked\ndate: 2026-03-22, checked';
     const { fate } = eggIn(told('date: 2026-03-20, lost: {dead-in-shell: e1}', looked), 'LW-1/1/e1');

@@ -133,6 +133,39 @@ describe('a chick that left the nest too early', () => {
     expect(spell(room, 'fledged-early', '2026-03-20', '2026-04-10')).toEqual(['03-28 … 03-30 watch']);
   });
 
+  it('is watched, and never put back, where nobody had seen that nest before the hatching was written', () => {
+    const first = (before: string) => ({
+      'LW-1': waxbills(`${before}\n date: 2026-03-14, hatched: 3\n date: 2026-03-28, fledged: 3`),
+    });
+    for (const unseen of ['', 'date: 2026-03-02, sitting: hen']) {
+      const { level, text, check } = line(first(unseen), 'fledged-early', '2026-03-28');
+      expect(level).toBe('watch');
+      expect(text).toContain('at 14 d; 17–21 d is usual. A bird that leaves too early chills');
+      expect(check).toContain('One that flies up by itself is old enough: leave it be');
+    }
+    const seen = first('date: 2026-03-02, sitting: hen\n date: 2026-03-13, checked');
+    expect(line(seen, 'fledged-early', '2026-03-28').level).toBe('act');
+  });
+
+  it('is watched where eggs were given to a nest that nobody looked into before they had hatched', () => {
+    const given = (looks: string) => ({
+      'LW-1': waxbills(
+        'date: 2026-02-28, laid: 1\n date: 2026-03-03, laid: 3, sitting: hen\n date: 2026-03-04, fostered: {LW-2: all}',
+      ),
+      'LW-2': pair(
+        'LW-2',
+        'lavender waxbill',
+        `${looks} date: 2026-03-14, hatched: 3\n date: 2026-03-28, fledged: 3`,
+      ),
+    });
+    const late = line(given(''), 'fledged-early', '2026-03-28');
+    expect(late.level).toBe('watch');
+    expect(late.text).toContain('at 14–16 d;');
+    expect(line(given('date: 2026-03-13, checked: {eggs: 4}\n'), 'fledged-early', '2026-03-28').level).toBe(
+      'act',
+    );
+  });
+
   it('is nothing where nobody knows when its kind leaves the nest', () => {
     const untold = {
       'species/ridge-finch.yaml': 'species: ridge finch\nclutch: 4-5\nincubation: 11-13\n',
