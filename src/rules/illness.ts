@@ -3,15 +3,20 @@ import type { Bird } from '../room/model.ts';
 import { byDay } from './by-day.ts';
 
 /** Signs in a keeper's own words that mean danger within hours. */
-export type Sign = 'straining' | 'down' | 'breathing' | 'injured';
+export type Sign = 'straining' | 'down' | 'labouring' | 'airways' | 'injured';
 
 const SIGNS: Record<Sign, string> = {
   straining: "strain\\w*|egg[- ]?bound|can(?:not|no|’t|'t) (?:lay|pass)|prolaps\\w*|swollen vent",
   down: "on the (?:floor|ground|bottom)|fluffed|puffed|hunched|collapsed|limp\\w*|lying|lame\\w*|can(?:not|’t|'t) (?:fly|perch|stand|get up)|penguin\\w*|convuls\\w*|seizures?",
-  breathing:
-    'breath\\w*|gasp\\w*|wheez\\w*|tail[- ]?bob\\w*|bobbing|panting|sneez\\w*|open[- ](?:mouth|beak|bill)ed|clicking|discharge|runny',
+  labouring: 'breath\\w*|gasp\\w*|tail[- ]?bob\\w*|bobbing|panting|open[- ](?:mouth|beak|bill)ed',
+  airways: 'wheez\\w*|sneez\\w*|clicking|discharge|runny',
   injured: 'bleed\\w*|blood\\w*|broken|wounds?|scalped|torn',
 };
+
+/** Whether a bird breathes badly: what ails it may be caught by people. */
+export function breathesBadly(signs: readonly Sign[]): boolean {
+  return signs.includes('labouring') || signs.includes('airways');
+}
 
 /** What is said not to be so any more. A bird that is not breathing well is one that breathes badly. */
 const DENIED = new RegExp(

@@ -2,9 +2,10 @@ import { type Day, shortDay } from '../../days.ts';
 import { feederOf } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
 import { listed } from '../../words.ts';
-import { type Illness, illnessOf } from '../illness.ts';
+import { breathesBadly, type Illness, illnessOf } from '../illness.ts';
 import { bindingOf } from './egg-binding.ts';
 import { type Found, folded, pairWith, type View, type Warning } from './warning.ts';
+import { FOR_PEOPLE } from './words.ts';
 
 interface Unwell extends Found {
   birds: string[];
@@ -35,12 +36,9 @@ export const unwell: Warning<Unwell> = {
   say({ birds, words, breathing, treated, date }) {
     const vet =
       treated === null ? 'An ill bird hides it as long as it can' : `In treatment since ${shortDay(treated)}`;
-    const people = breathing
-      ? '; for people: mask, damp cleaning, washed hands, and a word to the doctor about the birds if flu-like illness follows (psittacosis)'
-      : '';
     return {
       text: `${listed(birds)}: “${words}” on ${shortDay(date)}. ${vet}${treated === null ? ', so what is seen is late' : ''}.`,
-      check: `${treated === null ? 'warm, quiet, apart; does it eat? An avian vet says what it is' : 'whether it gets better; if not, back to the avian vet'}${people}`,
+      check: `${treated === null ? 'warm, quiet, apart; does it eat? An avian vet says what it is' : 'whether it gets better; if not, back to the avian vet'}${breathing ? FOR_PEOPLE : ''}`,
     };
   },
 };
@@ -57,7 +55,7 @@ function unwellBird(view: View, bird: Bird): Unwell | null {
     date: illness.last,
     birds: [bird.id],
     words,
-    breathing: illness.seen.some(({ signs }) => signs.includes('breathing')),
+    breathing: illness.seen.some(({ signs }) => breathesBadly(signs)),
     treated: illness.treated,
   };
 }

@@ -17,3 +17,7 @@ export function chicksWords(some: readonly Bird[]): string {
 export function opening(text: string): string {
   return /^[ec]\d/.test(text) ? text : capital(text);
 }
+
+/** What goes with the check of a bird that breathes badly (NASPHV Compendium 2010: psittacosis spreads by the dust of droppings). */
+export const FOR_PEOPLE =
+  '; for people: mask, damp cleaning, washed hands, and a word to the doctor about the birds if flu-like illness follows (psittacosis)';

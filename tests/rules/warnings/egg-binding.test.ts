@@ -48,6 +48,24 @@ describe('a hen that cannot pass her egg', () => {
     expect(warned(courted, 'egg-binding', '2026-03-04')).toHaveLength(1);
   });
 
+  // From memory, of veterinary pages: an egg that presses makes a hen breathe hard, and her tail bob.
+  it('is feared of a hen that breathes hard about then, with the caution for people besides; of one that sneezes it is not', () => {
+    for (const words of ['tail bobbing', '"fluffed, tail bobbing"', 'breathing hard'])
+      expect(
+        line(files(`date: 2026-03-07, unwell: {hen: ${words}}`), 'egg-binding', '2026-03-07').check,
+      ).toMatch(/do not break the egg; for people: mask.*psittacosis/);
+    const fluffed = files('date: 2026-03-07, unwell: {hen: fluffed}');
+    expect(line(fluffed, 'egg-binding', '2026-03-07').check).not.toContain('psittacosis');
+    for (const [words, day] of [
+      ['sneezing', '2026-03-07'],
+      ['tail bobbing', '2026-03-12'],
+    ] as const) {
+      const other = files(`date: ${day}, unwell: {hen: ${words}}`);
+      expect(warned(other, 'egg-binding', day), words).toEqual([]);
+      expect(line(other, 'unwell', day).check).toContain('psittacosis');
+    }
+  });
+
   it('is feared for three weeks after the nest was lined, and not for a nest begun after she was ill', () => {
     const lined = (on: string) =>
       files(`date: 2026-03-01, nest: lined\n date: ${on}, unwell: {hen: fluffed}`, '');
