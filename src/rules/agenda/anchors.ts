@@ -4,6 +4,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
 import { type Bird, type Egg, type Pair, refIn } from '../../room/model.ts';
+import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import type { Brood, EggTime } from '../brood.ts';
@@ -47,7 +48,10 @@ export const sittingEgg: FindAnchors = ({ clutch, profile, where, eggs }) => {
   if (where !== 'nest' || eggs.length === 0) return [];
   const egg = from === 'last' ? clutch.eggs.at(-1) : clutch.eggs[from.low - 1];
   if (egg === undefined) return [];
-  return one({ span: day(egg.laid.to), says: `${egg.ref} laid ${foundWords(egg.laid)}`, who: null });
+  const set = eggs.includes(egg) ? broughtOn(egg) : null;
+  return set === null
+    ? one({ span: day(egg.laid.to), says: `${egg.ref} laid ${foundWords(egg.laid)}`, who: null })
+    : one({ span: day(set), says: `${egg.ref} set ${shortDay(set)}`, who: null });
 };
 
 /** Full sitting; as the lamp told it where it aged them all; for guests and for eggs in an incubator, the clocks of the eggs themselves. */
@@ -80,10 +84,25 @@ function guestSitting(brood: Brood, times: readonly EggTime[]): Anchor | null {
   return { span, says: `sat on since ${shortSpan(span)}`, who, profile };
 }
 
-/** Since when all that lies here is sat on: of guests by themselves their own days. */
+/** Eggs that came to lie here, from store or another nest, after sitting began: their own clocks are behind the clutch's. */
+function broughtLater(times: readonly EggTime[], start: Anchor): EggTime[] {
+  return times.filter(({ egg, clock }) => egg.places.length > 1 && clock.start.to > start.span.to);
+}
+
+/** Since when these eggs are sat on: as their clutch is; of guests by themselves, or where all came later, their own days. */
+function startOf(brood: Brood, times: readonly EggTime[]): Anchor | null {
+  const guests = guestSitting(brood, times);
+  const start = sitting(brood)[0] ?? null;
+  if (guests !== null || start === null) return guests;
+  if (times.length === 0 || broughtLater(times, start).length < times.length) return start;
+  const span = begunOn(times);
+  return { span, says: `sat on since ${shortSpan(span)}`, who: null };
+}
+
+/** Since when all that lies here is sat on. */
 export const eggTerm: FindAnchors = (brood) => {
-  const guests = guestSitting(brood, brood.clocks);
-  return guests === null ? sitting(brood) : one(guests);
+  const start = startOf(brood, brood.clocks);
+  return start === null ? [] : one(start);
 };
 
 /**
@@ -94,7 +113,7 @@ export const lamp: FindAnchors = (brood) => {
   const [start] = sitting(brood);
   if (start === undefined) return [];
   const unknown = brood.clocks.filter(({ egg }) => fertilityOf(egg) === null);
-  const brought = unknown.filter(({ egg, clock }) => egg.places.length > 1 && clock.start.to > start.span.to);
+  const brought = broughtLater(unknown, start);
   if (brought.length === 0) return [start];
   const span = begunOn(brought);
   const guests = guestSitting(brood, brought);
@@ -122,7 +141,7 @@ export const hatchWindow: FindAnchors = (brood) => {
   // What makes the first day of the window gives the reason; the whole nest is asked after, whoever comes later.
   const first = brood.waiting.filter(({ duration }) => duration === hatch.duration);
   const guests = guestSitting(brood, first);
-  const start = guests?.says ?? sitting(brood)[0]?.says ?? `hatch ${shortSpan(hatch)}`;
+  const start = startOf(brood, first)?.says ?? `hatch ${shortSpan(hatch)}`;
   return one({
     ...(guests !== null && { profile: guests.profile ?? null }),
     span: { from: hatch.from, to: hatch.to },
