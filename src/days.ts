@@ -130,6 +130,11 @@ export function shortSpan({ from, to }: Span): string {
   return sameMonth ? `${civilDate(from).date}–${shortDay(to)}` : `${shortDay(from)}–${shortDay(to)}`;
 }
 
+/** All days up to one, however long ago. */
+export function upTo(to: Day): Span {
+  return { from: Number.NEGATIVE_INFINITY, to };
+}
+
 /** From the first to the last of some days, of which there is one at least. */
 export function spanOf(days: readonly Day[]): Span {
   return { from: Math.min(...days), to: Math.max(...days) };

@@ -54,3 +54,8 @@ export function offsetAfter(text: string, codePoints: number, from = 0): number 
   }
   return offset;
 }
+
+/** The name of a species, or that nobody wrote which it is. */
+export function speciesName(species: string | null): string {
+  return species ?? 'species not recorded';
+}

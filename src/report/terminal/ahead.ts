@@ -8,7 +8,7 @@ import { ringLines } from './ahead/rings.ts';
 import { speciesLines, weekLines } from './ahead/young.ts';
 import { longDate, weekdayDate } from './dates.ts';
 import { findingsSummary } from './findings.ts';
-import { type Screen, textOf } from './page.ts';
+import { pageWidth, type Screen, textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { wrap } from './width.ts';
@@ -22,7 +22,7 @@ export function aheadText(ahead: AheadPage, { width, color }: Screen): string {
   const { findings } = ahead;
   const shown = visibleData({ ...ahead, findings: [] });
   const look = styles(color);
-  const page: DatedPage = { day: ahead.day, width: Math.min(Math.max(width, NARROWEST), WIDEST), look };
+  const page: DatedPage = { day: ahead.day, width: pageWidth(width, NARROWEST, WIDEST), look };
   const some = ahead.eggs + ahead.chicks > 0;
   const blocks = [
     opening(shown, page),

@@ -8,7 +8,7 @@ import { hintsText, openingOf, quietText } from './due/opening.ts';
 import { warningLines } from './due/warnings.ts';
 import { unsaid } from './due/where.ts';
 import { countLevel, findingsSummary } from './findings.ts';
-import { type Screen, textOf } from './page.ts';
+import { pageWidth, type Screen, textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visibleData } from './visible.ts';
 import { widthOf, wrap } from './width.ts';
@@ -39,7 +39,7 @@ export function dueText(morning: Morning, { width, color, by }: DueOptions): str
   const rows = fold(shown.items);
   const page: DuePage = {
     day: shown.day,
-    width: Math.min(Math.max(width, NARROWEST), WIDEST),
+    width: pageWidth(width, NARROWEST, WIDEST),
     look: styles(color),
     gutter: Math.max(USUAL_GUTTER, max(rows, ([item]) => widthOf(gutterWords(item, shown.day))) ?? 0),
   };

@@ -10,7 +10,7 @@ import { gramRange } from './feed/grams.ts';
 import { dishTable } from './feed/table.ts';
 import { housingName, whoLines } from './feed/who.ts';
 import { findingsSummary } from './findings.ts';
-import { indented, type Page, type Screen, textOf } from './page.ts';
+import { indented, type Page, pageWidth, type Screen, textOf } from './page.ts';
 import { styles } from './style.ts';
 import { visible } from './visible.ts';
 import { wrap } from './width.ts';
@@ -22,7 +22,7 @@ const WIDEST = 100;
 /** A plan for the kitchen wall: who eats where, what goes into each dish, when to begin each batch, what to buy. */
 export function feedText(plan: FeedPlan, options: Screen): string {
   const page = {
-    width: Math.min(Math.max(options.width, NARROWEST), WIDEST),
+    width: pageWidth(options.width, NARROWEST, WIDEST),
     look: styles(options.color),
   };
   const blocks = [

@@ -3,7 +3,7 @@ import { grouped } from '../../grouped.ts';
 import type { JudgedMating } from '../../rules/match/mating.ts';
 import type { KeptPair, LeftOut, Proposal, SpeciesMatch } from '../../rules/match/proposals.ts';
 import { isCloser } from '../../statistics/pedigree/relationship.ts';
-import { count, stated } from '../../words.ts';
+import { count, speciesName, stated } from '../../words.ts';
 import type { JudgedPair, MatchPage } from '../match.ts';
 import { ancestorsText, coefficient } from './birds.ts';
 import { longDate } from './dates.ts';
@@ -68,7 +68,7 @@ function speciesBlocks(match: SpeciesMatch, layout: Layout): string[][] {
   const number =
     proposals.length === 0 ? 'no pair to propose' : `${count(proposals.length, 'pair')} proposed`;
   return [
-    wrap(visible(`${species ?? 'species not recorded'} · ${number}`), width).map(look.heading),
+    wrap(visible(`${speciesName(species)} · ${number}`), width).map(look.heading),
     ...proposals.map((proposal) => proposalLines(proposal, layout)),
     keptLines(kept, layout),
     leftOutLines(leftOut, layout),

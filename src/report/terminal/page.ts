@@ -13,6 +13,11 @@ export interface Page {
   look: Styles;
 }
 
+/** The width that a page is laid out for: on a narrower screen its lines are longer, and of a wider one no more is used. */
+export function pageWidth(width: number, least: number, most: number): number {
+  return Math.min(Math.max(width, least), most);
+}
+
 /** A page's text: its blocks with an empty line between them, those without lines left out. */
 export function textOf(blocks: readonly (readonly string[])[]): string {
   return blocks

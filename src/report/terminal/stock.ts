@@ -3,7 +3,7 @@ import type { GroupDiversity } from '../../rules/stock/groups.ts';
 import type { AgeClass } from '../../rules/stock/life.ts';
 import type { StockBird } from '../../rules/stock/stock.ts';
 import { sumBy } from '../../statistics/sums.ts';
-import { count, few, stated } from '../../words.ts';
+import { count, few, speciesName, stated } from '../../words.ts';
 import type { StockGroup, StockPage } from '../stock.ts';
 import { ageText, coefficient, percentInTwoFigures } from './birds.ts';
 import { columns } from './columns.ts';
@@ -39,10 +39,6 @@ function summary({ groups, gone }: StockPage): string {
   return gone ? `${count(birds, 'bird')}${species} left or died` : `${count(birds, 'bird')}${species} here`;
 }
 
-function speciesName({ species }: StockGroup): string {
-  return visible(species ?? 'species not recorded');
-}
-
 function groupLines(group: StockGroup, day: Day, page: Page): string[] {
   const { width, look } = page;
   const { birds, living, breeders } = group;
@@ -60,7 +56,7 @@ function groupLines(group: StockGroup, day: Day, page: Page): string[] {
   ]);
   const [first = '', ...others] = table([head, ...rows], [4, 7, 8], 5, width);
   return [
-    look.heading(`${speciesName(group)} · ${birds.length}`),
+    look.heading(`${visible(speciesName(group.species))} · ${birds.length}`),
     ...indented(countsOf(birds), page),
     look.muted(first),
     ...others,
@@ -127,7 +123,11 @@ function goneLines(group: StockGroup, day: Day, { width, look }: Page): string[]
     5,
     width,
   );
-  return [look.heading(`${speciesName(group)} · ${group.birds.length}`), look.muted(first), ...others];
+  return [
+    look.heading(`${visible(speciesName(group.species))} · ${group.birds.length}`),
+    look.muted(first),
+    ...others,
+  ];
 }
 
 function unaccountedLines(birds: readonly StockBird[], width: number): string[] {

@@ -1,4 +1,5 @@
 import type { Day } from '../../days.ts';
+import { upTo } from '../../days.ts';
 import { byName } from '../../grouped.ts';
 import type { Room } from '../../room/fold.ts';
 import { betaInterval, betaMean } from '../../statistics/beta.ts';
@@ -89,8 +90,8 @@ export function aheadOf(
     chicks: sum('chicks'),
     clutches: sum('clutches'),
     weeks,
-    before: youngIn(courses, { from: Number.NEGATIVE_INFINITY, to: day - 1 }, draws),
-    total: youngIn(courses, { from: Number.NEGATIVE_INFINITY, to: until }, draws),
+    before: youngIn(courses, upTo(day - 1), draws),
+    total: youngIn(courses, upTo(until), draws),
     species,
     pastTheirTime,
     uncounted,

@@ -1,4 +1,4 @@
-import { type Day, isoWeek, weekday } from '../../days.ts';
+import { type Day, isoWeek, upTo, weekday } from '../../days.ts';
 import { naturally } from '../../findings/naturally.ts';
 import { byName, grouped } from '../../grouped.ts';
 import { type Estimate, estimateOf } from '../../statistics/estimate.ts';
@@ -123,7 +123,7 @@ export function youngBySpecies(
     eggs: group.filter(({ prospect: { is } }) => is.stage === 'egg' && is.toCome === null).length,
     chicks: group.filter(({ prospect: { is } }) => is.stage !== 'egg').length,
     clutches: new Set(group.map(({ prospect }) => prospect.clutch)).size,
-    ...youngIn(group, { from: Number.NEGATIVE_INFINITY, to: until }, draws),
+    ...youngIn(group, upTo(until), draws),
     weeks: weekly(group, weeks, draws),
   });
   return [...groups]

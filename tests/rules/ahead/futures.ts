@@ -1,3 +1,4 @@
+import { upTo } from '../../../src/days.ts';
 import type { Room } from '../../../src/room/fold.ts';
 import { beliefsOf } from '../../../src/rules/ahead/beliefs.ts';
 import { type Course, coursesOf } from '../../../src/rules/ahead/courses.ts';
@@ -23,7 +24,7 @@ export function ever(
   draws = DRAWS,
 ): Estimate {
   const days = courses.map((course) => course[of]);
-  return estimateOf(countBy(days, { from: Number.NEGATIVE_INFINITY, to: NEVER - 1 }, draws));
+  return estimateOf(countBy(days, upTo(NEVER - 1), draws));
 }
 
 /** A pair of zebra finches that laid so many eggs from 1 March on, seen one by one, and sat on the last day. */

@@ -1,6 +1,7 @@
 import { type Day, parseDay, type Span } from '../../../days.ts';
 import { naturally } from '../../../findings/naturally.ts';
 import { grouped } from '../../../grouped.ts';
+import { speciesName } from '../../../words.ts';
 import type { SeasonData } from '../../json/season.ts';
 import type { Course } from '../timeline/course.ts';
 
@@ -63,7 +64,7 @@ export function foldsOf<T extends { pair: string; species: string | null }>(
   members: readonly T[],
 ): Fold<T>[] {
   if (members.length <= MOST) return [{ title: '', members: [...members] }];
-  const bySpecies = [...grouped(members, ({ species }) => species ?? 'species not known')];
+  const bySpecies = [...grouped(members, ({ species }) => speciesName(species))];
   bySpecies.sort(([a], [b]) => naturally(a, b));
   return bySpecies.flatMap(([species, some]) => {
     const parts = partsOf(some);

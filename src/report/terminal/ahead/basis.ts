@@ -1,5 +1,5 @@
 import type { Ahead, Basis, StepShare } from '../../../rules/ahead/ahead.ts';
-import { count } from '../../../words.ts';
+import { count, speciesName } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { aside } from '../page.ts';
 import type { DatedPage } from './page.ts';
@@ -10,7 +10,7 @@ export function basisLines(
   page: DatedPage,
 ): string[] {
   const rows = basis.map((one) => [
-    one.species ?? 'species not recorded',
+    speciesName(one.species),
     ...steps.map((step) => shareText(one[step])),
     String(Math.max(...steps.map((step) => one[step].own.clutches))),
   ]);

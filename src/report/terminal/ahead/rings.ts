@@ -1,5 +1,5 @@
 import type { RingSize, Rings } from '../../../rules/ahead/rings.ts';
-import { count } from '../../../words.ts';
+import { count, speciesName } from '../../../words.ts';
 import { relativeDay, shortDate, weekdayDate } from '../dates.ts';
 import { aside } from '../page.ts';
 import { type DatedPage, estimateText, item } from './page.ts';
@@ -27,7 +27,7 @@ function sizeLines(size: RingSize, page: DatedPage): string[] {
   const { day, look } = page;
   const names = species.map(
     ({ species: name, size: allowed }) =>
-      `${name ?? 'species not recorded'}${allowed === null ? '' : ` ${millimetres(allowed.low)}–${millimetres(allowed.high)}`}`,
+      `${speciesName(name)}${allowed === null ? '' : ` ${millimetres(allowed.low)}–${millimetres(allowed.high)}`}`,
   );
   const facts = [
     `${estimateText(needed)} needed${chicks > 0 ? `, ${chicks} of them by chicks in the nests` : ''}`,
@@ -70,7 +70,7 @@ function lateLines({ late }: RingSize, page: DatedPage): string[] {
 
 function spareLines({ spare }: RingSize, page: DatedPage): string[] {
   return spare.flatMap(({ mm, rings, species }) => {
-    const names = species.map((name) => name ?? 'species not recorded').join(', ');
+    const names = species.map(speciesName).join(', ');
     return item(
       `${rings} spare of ${millimetres(mm)} mm in hand would fit too, by the profile: ${names}`,
       page,

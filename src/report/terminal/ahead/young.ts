@@ -1,5 +1,6 @@
 import type { Ahead } from '../../../rules/ahead/ahead.ts';
 import type { Young } from '../../../rules/ahead/weeks.ts';
+import { speciesName } from '../../../words.ts';
 import { columns } from '../columns.ts';
 import { dateSpan } from '../dates.ts';
 import { type DatedPage, estimateText, NOBODY } from './page.ts';
@@ -30,7 +31,7 @@ export function weekLines(
 
 /** The same weeks, species by species. */
 export function speciesLines({ species }: Pick<Ahead, 'species'>, page: DatedPage): string[] {
-  const rows = species.map((one) => [one.species ?? 'species not recorded', ...figures(one)]);
+  const rows = species.map((one) => [speciesName(one.species), ...figures(one)]);
   return table('By species', [['', ...HEADS], ...rows], page, 0);
 }
 

@@ -2,6 +2,7 @@ import type { Day } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
 import type { Portrait } from '../../../rules/stock/portrait.ts';
 import type { StockBird } from '../../../rules/stock/stock.ts';
+import { speciesName } from '../../../words.ts';
 import { ageText, ancestorsText, coefficient } from '../birds.ts';
 import { periodText } from '../dates.ts';
 
@@ -14,12 +15,9 @@ export function titleOf(one: StockBird, day: Day): string {
 export function leadOf({ bird, age, status }: StockBird, day: Day): string {
   const years = ageText({ bird }, bird.fate?.day ?? day);
   const how = age === null ? [] : [[age, years].filter((part) => part !== '').join(', ')];
-  return [
-    bird.species ?? 'species not recorded',
-    bird.sex ?? 'not sexed',
-    ...how,
-    ...(age === null ? [status] : []),
-  ].join(' · ');
+  return [speciesName(bird.species), bird.sex ?? 'not sexed', ...how, ...(age === null ? [status] : [])].join(
+    ' · ',
+  );
 }
 
 /** Its ring, hatching, home and whence it came. */

@@ -4,7 +4,7 @@ import type { Bird } from '../../../room/model.ts';
 import type { Family, Hatching } from '../../../rules/feed/families.ts';
 import type { HousingPlan } from '../../../rules/feed/plan.ts';
 import { sumBy } from '../../../statistics/sums.ts';
-import { count, fromTo, stated } from '../../../words.ts';
+import { count, fromTo, speciesName, stated } from '../../../words.ts';
 import { dateSpan, weekdayDate } from '../dates.ts';
 import { indented, type Page } from '../page.ts';
 import { visible } from '../visible.ts';
@@ -48,7 +48,7 @@ function familyWords({ pair, young, hatching, facts }: Family, day: Day): string
     ...hatching.map((one) => hatchingWords(one, day)),
   ];
   const need = facts.liveFood === null ? 'its need of live food is unknown' : NEEDS[facts.liveFood];
-  return `${visible(pair.id)}, ${visible(pair.species ?? 'species not recorded')} (${need}): ${stated(parts, '; ')}`;
+  return `${visible(pair.id)}, ${visible(speciesName(pair.species))} (${need}): ${stated(parts, '; ')}`;
 }
 
 function youngWords(young: readonly Bird[], day: Day, where: string): string | null {

@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../../days.ts';
 import { type Clutch, hatchedFrom } from '../../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../../rules/season/story.ts';
-import { count, either } from '../../../words.ts';
+import { count, either, speciesName } from '../../../words.ts';
 import { dateSpan, shortDate } from '../dates.ts';
 import { visible } from '../visible.ts';
 
@@ -13,11 +13,7 @@ export function titleOf(story: PairStory): string {
 /** The same without its id. */
 export function leadOf({ pair }: PairStory): string {
   const parents = [...pair.cock, ...pair.hen].length === 0 ? 'parents unknown' : parentsOf(pair);
-  const parts = [
-    pair.species ?? 'species not known',
-    parents,
-    ...(pair.housing === null ? [] : [pair.housing]),
-  ];
+  const parts = [speciesName(pair.species), parents, ...(pair.housing === null ? [] : [pair.housing])];
   return parts.map(visible).join(' · ');
 }
 

@@ -1,4 +1,5 @@
 import type { Day, Span } from '../../../days.ts';
+import { upTo } from '../../../days.ts';
 import { keptIn } from '../../../grouped.ts';
 import type { Room } from '../../../room/fold.ts';
 import { housingOf, livesAway } from '../../../room/lives.ts';
@@ -35,7 +36,7 @@ export function leavingPairs(
   { broods, until, draws }: { broods: readonly Brood[]; until: Day; draws: number },
 ): Leaving[] {
   return youngInCare(room, courses).flatMap(({ carer, clutch, home, housing, ready, coming }): Leaving[] => {
-    const young = estimateOf(countBy(coming, { from: Number.NEGATIVE_INFINITY, to: until }, draws));
+    const young = estimateOf(countBy(coming, upTo(until), draws));
     if (ready === 0 && young.high === 0) return [];
     // Who lives elsewhere is in no chick's way.
     const isHome = housing === carer.housing;

@@ -1,4 +1,5 @@
 import type { Day } from '../../../days.ts';
+import { upTo } from '../../../days.ts';
 import type { Room } from '../../../room/fold.ts';
 import type { Bird } from '../../../room/model.ts';
 import { type Estimate, estimateOf } from '../../../statistics/estimate.ts';
@@ -47,7 +48,7 @@ export function weanedPlace(
     most,
     mostOn,
     weeks: weeks.map(({ year, week, to }) => {
-      const come = estimateOf(countBy(all, { from: Number.NEGATIVE_INFINITY, to }, draws));
+      const come = estimateOf(countBy(all, upTo(to), draws));
       return {
         year,
         week,
