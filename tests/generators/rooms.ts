@@ -123,3 +123,13 @@ export const plausible: fc.Arbitrary<Logs> = fc
 
 /** Rooms in which anything may be written on any day. */
 export const wild: fc.Arbitrary<Logs> = fc.tuple(...PAIRS.map(() => fc.array(anyLine, { maxLength: 25 })));
+
+/** Rooms beside the same with the lines of every journal in another order. */
+export function shuffled(rooms: fc.Arbitrary<Logs>): fc.Arbitrary<[Logs, Logs]> {
+  return rooms.chain((logs) =>
+    fc.tuple(
+      fc.constant(logs),
+      fc.tuple(...logs.map((lines) => fc.shuffledSubarray(lines, { minLength: lines.length }))),
+    ),
+  );
+}

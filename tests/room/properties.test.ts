@@ -2,26 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { codes } from '../../src/findings/codes.ts';
 import type { Room } from '../../src/room/fold.ts';
-import { broodsOf } from '../../src/rules/brood.ts';
-import { learnedDurations } from '../../src/rules/durations.ts';
-import { warningsOf } from '../../src/rules/warnings/index.ts';
 import { eggsWithoutFate, inTwoPlaces, outOfOrder, raisedByCount } from '../fuzz/laws.ts';
 import { dateOf } from '../generators/lines.ts';
-import { filesOf, type Logs, plausible, wild } from '../generators/rooms.ts';
+import { filesOf, type Logs, plausible, shuffled, wild } from '../generators/rooms.ts';
 import { findingsOf, summaryOf } from '../generators/summary.ts';
-import { agenda, day, record, room } from '../rooms.ts';
+import { day, record, room } from '../rooms.ts';
 
 const LAST = 260;
 const known = (logs: Logs, on = LAST): Room => room(filesOf(logs), dateOf(on));
-
-/** The same lines of every journal in another order. */
-const shuffled = (logs: fc.Arbitrary<Logs>) =>
-  logs.chain((some) =>
-    fc.tuple(
-      fc.constant(some),
-      fc.tuple(...some.map((lines) => fc.shuffledSubarray(lines, { minLength: lines.length }))),
-    ),
-  );
 
 describe.each([
   ['plausible', plausible, 60],
@@ -81,22 +69,6 @@ describe.each([
     fc.assert(
       fc.property(rooms, (logs) => {
         expect(outOfOrder(known(logs))).toEqual([]);
-      }),
-      { numRuns },
-    );
-  });
-
-  it('gives a morning for every day of it', () => {
-    fc.assert(
-      fc.property(rooms, fc.integer({ min: 0, max: 200 }), (logs, on) => {
-        const today = known(logs, on);
-        const items = agenda(filesOf(logs), dateOf(on));
-        for (const { task, from, to, likely, why, say } of items) {
-          expect([from, to ?? from, likely ?? from].every(Number.isInteger), task).toBe(true);
-          expect(to ?? from, task).toBeGreaterThanOrEqual(from);
-          expect(`${why}${say}`).not.toMatch(/undefined|NaN|null|Infinity/);
-        }
-        expect(() => warningsOf(today, broodsOf(today, learnedDurations(today)))).not.toThrow();
       }),
       { numRuns },
     );
