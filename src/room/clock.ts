@@ -1,5 +1,5 @@
 import type { Day, Span } from '../days.ts';
-import { layingInterval, usualClutch } from './lives.ts';
+import { incubation, layingInterval, usualClutch } from './lives.ts';
 import type { Bird, Clutch, Egg } from './model.ts';
 import { lastLook } from './scene.ts';
 
@@ -144,14 +144,33 @@ function satOnFrom(
 
 /**
  * The days on which it can have hatched: as the looks tell, but no earlier than a day before the shortest usual
- * sitting, so that a nest looked into once a week does not make its chicks a week older than they can be.
+ * sitting, so that a nest looked into once a week does not make its chicks a week older than they can be; nor longer
+ * before the others of its clutch than eggs hatch apart.
  */
 export function hatchedOn(bird: Bird): Span | null {
   const { hatched, egg } = bird;
-  if (hatched === null || egg === null) return hatched;
+  if (hatched === null || egg === null || hatched.from === hatched.to) return hatched;
   const shortest = egg.clutch.pair.profile?.incubation?.value.low;
   const clock = shortest === undefined ? null : eggClock(egg, hatched.to);
   if (clock === null || shortest === undefined) return hatched;
-  const from = Math.max(hatched.from, clock.start.from + Math.floor(shortest) - 1);
+  const from = Math.max(hatched.from, clock.start.from + Math.floor(shortest) - 1, besideMates(egg));
   return { from: Math.min(from, hatched.to), to: hatched.to };
+}
+
+/**
+ * The day before which an egg cannot have hatched, as another of its clutch hatched later: they were laid one after another,
+ * and sat on alike but for what sittings differ. Nothing is known so from one that went another way.
+ */
+function besideMates(egg: Egg): Day {
+  const { eggs, counted, chicks, pair } = egg.clutch;
+  const { low, high } = incubation(pair.profile);
+  const laid = Math.max(eggs.length, counted ? 0 : usualClutch(pair.profile).high);
+  const apart = (laid - 1) * layingInterval(pair.profile) + Math.ceil(high - low);
+  const mates = chicks.filter((chick) => chick.egg !== null && wentAlike(chick.egg, egg));
+  return Math.max(...mates.map(({ hatched }) => hatched?.from ?? Number.NEGATIVE_INFINITY)) - apart;
+}
+
+/** Whether two eggs of a clutch were moved, or left where they lay, on the same days. */
+function wentAlike({ places: one }: Egg, { places: other }: Egg): boolean {
+  return one.length === other.length && one.every(({ from }, i) => i === 0 || from === other[i]?.from);
 }

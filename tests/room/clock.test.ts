@@ -173,6 +173,25 @@ describe('the day of hatching', () => {
     expect(days(hatchedOn(first) as never)).toBe('03-13…03-17');
     expect(days(hatchedOn(birdIn(known, 'LW-1/1/c2')) as never)).toBe('03-15…03-17');
   });
+
+  // Laid daily and sat on for 11–13 d: five eggs hatch within four days of laying and two of sitting.
+  it('is no longer before that of the others than eggs of a clutch hatch apart', () => {
+    const first = (log: string) => {
+      const known = room({ P: waxbills(log) }, '2026-04-20');
+      return days(hatchedOn(birdIn(known, 'LW-1/1/c1')) as never);
+    };
+    // Found on the first of March, they may have been laid since the middle of February.
+    const found = 'date: 2026-02-10, checked\ndate: 2026-03-01, laid: 5, sitting';
+    const hatched = 'date: 2026-03-13, hatched: e1';
+    expect(first(`${found}\n${hatched}`)).toBe('03-02…03-13');
+    expect(first(`${found}\n${hatched}\ndate: 2026-03-14, hatched: e2`)).toBe('03-08…03-13');
+    // Three or more may be the five that are usual at most.
+    const uncounted = found.replace('laid: 5', 'laid: 3+');
+    expect(first(`${uncounted}\n${hatched}\ndate: 2026-03-14, hatched: e2`)).toBe('03-08…03-13');
+    // Set under them from store days after the others, it hatches by itself.
+    const stored = `${found}\ndate: 2026-03-02, pulled: e5\ndate: 2026-03-06, set: e5\n${hatched}`;
+    expect(first(`${stored}\ndate: 2026-03-19, hatched: e5`)).toBe('03-02…03-13');
+  });
 });
 
 describe('sitting, where little is known', () => {
