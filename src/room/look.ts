@@ -128,7 +128,7 @@ function reconcileEggs(scene: Scene, seen: Count): void {
   if (more === 0 || isOfMorning(scene, seen, eggsOfMorning(scene), eggs)) return;
   const last = youngestMeant(scene);
   // Beside eggs that were left behind nobody knows how many are new.
-  const clutch = more > 0 && isOfNext(scene, last, more) ? openClutch(scene, { counted: known === 0 }) : last;
+  const clutch = isOfNext(scene, last, more) ? openClutch(scene, { counted: known === 0 }) : last;
   if (more > 0 && clutch !== null && growsBy(clutch, more, scene.day)) {
     addLaid(scene, clutch, more, true);
     report(scene, seen.at, 'counted-as-laid', { count: more, clutch: clutch.number });
@@ -213,8 +213,7 @@ function nestlings(scene: Scene, seen: number): Bird[] {
     still.length > 0 ||
     young.every((one) => !mayBeg(one, day)) ||
     inNest(scene, pair.here.eggs).some((egg) => isDue(egg, day) && !isOutOfQuestion(egg, day));
-  const late = isNext ? [] : young.filter((one) => !still.includes(one));
-  return [...still, ...late.slice(0, Math.max(0, seen - still.length))];
+  return isNext ? still : young.slice(0, seen);
 }
 
 /** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
@@ -233,7 +232,7 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
     const egg = eggs[hatched] ?? (nest && unseen.another(nest));
     if (egg === null) break;
     hatch(scene.fold, egg, { from: scene.day - age, to: scene.day }, scene.day);
-    if (hatched < eggs.length && hostClutch(egg)?.counted) counted.push(egg);
+    if (hatched < eggs.length && egg.clutch.counted) counted.push(egg);
   }
   if (counted.length > 0) {
     const who = counted.map((egg) => refIn(scene, egg)).join(', ');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { birdIn, clutchIn, codes, days, eggIn, fates, pairIn } from './facts.ts';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, days, eggIn, fates, journal, pairIn, waxbills } from './facts.ts';
 import { at, clutches, hatched, laid } from './waxbill-log.ts';
 
 describe('whom a look finds', () => {
@@ -65,6 +66,26 @@ describe('whom a look finds', () => {
     expect(codes(named)).toEqual(['counted-as-hatched']);
     const pinned = at(`${two}\ndate: 2026-03-18, clutch: 2, checked: {chicks: 1}, weighed: {c1: 2.1}`);
     expect(codes(pinned)).toEqual(['counted-as-hatched']);
+    const both = [1, 2].map(
+      (clutch) => `date: 2026-03-18, clutch: ${clutch}, checked: {chicks: 1}, weighed: {c1: 2.${clutch}}`,
+    );
+    const weights = (name: string) => birdIn(at([two, ...both].join('\n')), name).weights;
+    expect([...weights('LW-1/1/c1'), ...weights('LW-1/2/c1')].map(({ grams }) => grams)).toEqual([2.1, 2.2]);
+  });
+
+  it('is in the nest of which the look tells, be it the second that was looked into that day', () => {
+    const brood = `${eggs}\ndate: 2026-03-24, checked: {chicks: 2}, ringed: {c1: `;
+    const two = { P: waxbills(`${brood}"014"}`), Q: journal('LW-2', 'lavender waxbill', `${brood}"015"}`) };
+    const rings = ['LW-1/1/c1', 'LW-2/1/c1'].map((name) => birdIn(room(two, '2026-07-01'), name).ring);
+    expect(rings).toEqual(['014', '015']);
+  });
+
+  it('is nobody of whom an entry speaks that names another clutch', () => {
+    const pinned = at(
+      `${eggs}\ndate: 2026-03-12, clutch: 1, checked: {eggs: 4}\ndate: 2026-03-12, unwell: {c1: fluffed}`,
+    );
+    expect(codes(pinned)).toEqual(['counts-differ', 'no-such-chick']);
+    expect(clutchIn(pinned, 'LW-1/1').mismatches).toHaveLength(1);
   });
 });
 
@@ -108,6 +129,15 @@ describe('a look that counts', () => {
     expect(clutches(`${lost}\n${seen('2026-03-11')}`)).toHaveLength(2);
   });
 
+  it('and finds one more while the hen lays, though those before it were taken out into store: it is of that clutch', () => {
+    const pulled = 'date: 2026-03-05, laid: 2\ndate: 2026-03-06, pulled: all';
+    expect(clutches(`${pulled}\ndate: 2026-03-11, checked: {eggs: 1}`)).toEqual(['1: 3 eggs, 0 chicks']);
+    expect(clutches(`${pulled}\ndate: 2026-03-12, checked: {eggs: 1}`)).toEqual([
+      '1: 2 eggs, 0 chicks',
+      '2: 1 eggs, 0 chicks',
+    ]);
+  });
+
   it('and finds a clutch where young flew that nobody counted: it is the next, unless they can be eggs left over', () => {
     const flown = 'date: 2026-03-20, heard\ndate: 2026-04-05, fledged: 3';
     // Lavender waxbills lay five at the most.
@@ -119,6 +149,13 @@ describe('a look that counts', () => {
     expect(clutches(`${flown.split('\n')[0]}\ndate: 2026-03-30, checked: {chicks: 3, eggs: 3}`)).toHaveLength(
       1,
     );
+    const weaned = 'date: 2026-04-14, independent: all, checked: {eggs: 4}';
+    expect(clutches(`${flown}\n${weaned}`)).toHaveLength(2);
+    // No egg is kept in the nest for ten weeks; the last of those found is asked.
+    expect(clutches(`${flown}\ndate: 2026-05-29, checked: {eggs: 2}`)).toHaveLength(2);
+    const found =
+      'date: 2026-03-10, sitting\ndate: 2026-03-25, checked: {chicks: 3}\ndate: 2026-04-10, fledged: all';
+    expect(clutches(`${found}\ndate: 2026-04-25, checked: {eggs: 2}`)).toEqual(['1: 5+ eggs, 3+ chicks']);
   });
 
   it('once finds some that nobody counted: they may be as old as any clutch that is found', () => {
@@ -146,6 +183,8 @@ describe('a look that counts', () => {
     const lost = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, lost: {broken: e1}';
     expect(codes(at(`${lost}\n${seen('2026-04-01')}`))).toEqual(['counts-differ']);
     expect(clutches(`${lost}\n${seen('2026-04-02')}`)).toHaveLength(2);
+    // Four weeks after the first egg they can still be of it.
+    expect(clutches(`date: 2026-03-05, laid: 5\n${seen('2026-04-02')}`)).toEqual(['1: 5 eggs, 3 chicks']);
     // Fledglings that come back to sleep are counted too.
     expect(clutches(`${brood}\ndate: 2026-04-06, fledged: all\n${seen('2026-04-08')}`)).toHaveLength(1);
   });
@@ -171,6 +210,25 @@ describe('a look that counts', () => {
     ]);
   });
 
+  it('and finds more chicks: it is said which eggs of those that were told they came of, wherever they were sat on', () => {
+    const told = (known: ReturnType<typeof at>) =>
+      known.findings.map(({ code, args }) => `${code} ${args.who ?? args.count}`);
+    const grown = 'date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-20, checked: {chicks: 3}';
+    expect(told(at(grown, '2026-07-01', 'nest-looks: never'))).toEqual([
+      'counted-as-hatched e1, e2',
+      'counted-as-laid 1',
+    ]);
+    const under = {
+      P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-08, set: {BF-1: all}'),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        'date: 2026-03-01, paired\ndate: 2026-03-22, checked: {chicks: 2}',
+      ),
+    };
+    expect(told(room(under, '2026-07-01'))).toEqual(['counted-as-hatched LW-1/1/e1, LW-1/1/e2']);
+  });
+
   it('and finds chicks of a second brood of which nobody saw an egg: they are all of that, and none of the first', () => {
     const first = `${five}\ndate: 2026-03-18, hatched: 4\ndate: 2026-04-06, fledged: 4, lost: {clear: e5}`;
     const second = `${first}\ndate: 2026-04-20, sitting: hen\ndate: 2026-05-03, checked: {chicks: 3}`;
@@ -191,6 +249,40 @@ describe('a look that counts', () => {
     ]);
   });
 
+  it('and finds more chicks than eggs that are left: the others do not agree', () => {
+    const lost = 'date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-08, lost: {broken: e1}';
+    expect(differs(`${lost}\ndate: 2026-03-20, checked: {chicks: 2}`)).toEqual(['chicks: 0 known, 2 seen']);
+    expect(clutches(`${lost}\ndate: 2026-03-20, checked: {chicks: 2}`)).toEqual(['1: 2 eggs, 1 chicks']);
+    const none = 'date: 2026-03-05, sitting\ndate: 2026-03-08, lost: {missing: 4}';
+    expect(clutches(`${none}\ndate: 2026-03-20, checked: {chicks: 3}`)).toEqual(['1: 4+ eggs, 0+ chicks']);
+  });
+
+  it('and finds no egg under a hen that was seen sitting: it does not agree', () => {
+    expect(differs('date: 2026-03-05, checked: {eggs: 0}, sitting')).toEqual(['eggs: 1 known, 0 seen']);
+  });
+
+  it('and finds fewer chicks: it is kept with the brood, and not with the eggs beside it', () => {
+    const log = `${brood}\ndate: 2026-04-06, laid: 2\ndate: 2026-04-07, checked: {chicks: 2}`;
+    expect(pairIn(at(log), 'LW-1').clutches.map(({ mismatches }) => mismatches.length)).toEqual([1, 0]);
+  });
+
+  it('and counts young that should have left long ago: of those as many may be late, each brood by itself', () => {
+    const late = `date: 2026-03-18, hatched: 3\n`;
+    expect(differs(`${late}date: 2026-04-19, checked: {chicks: 1}`)).toEqual([]);
+    expect(differs(`${late}date: 2026-04-19, checked: {chicks: 4}`)).toEqual([]);
+    // The first brood would feed itself, the second is late.
+    const two = `${brood}\ndate: 2026-05-01, laid: 4, sitting\ndate: 2026-05-15, hatched: 3`;
+    expect(differs(`${two}\ndate: 2026-06-15, checked: {chicks: 3}`)).toEqual([]);
+    expect(clutches(`${two}\ndate: 2026-06-15, checked: {chicks: 3}`)).toEqual([
+      '1: 5 eggs, 3 chicks',
+      '2: 4 eggs, 3 chicks',
+    ]);
+    // As soon as one egg of the next can have hatched, it is a chick of that.
+    const next = `${brood}\ndate: 2026-04-10, laid: 1\ndate: 2026-04-14, laid: 1`;
+    expect(clutches(`${next}\ndate: 2026-04-19, checked: {chicks: 1}`)[1]).toBe('2: 2 eggs, 0 chicks');
+    expect(clutches(`${next}\ndate: 2026-04-21, checked: {chicks: 1}`)[1]).toBe('2: 2 eggs, 1 chicks');
+  });
+
   it('counts those in the nest: who has left it is none of them', () => {
     const out = `${brood}\ndate: 2026-04-06, fledged: c1`;
     expect(codes(at(`${out}\ndate: 2026-04-07, checked: {chicks: 2}`))).toEqual([]);
@@ -209,5 +301,48 @@ describe('a look that counts', () => {
       '03-14',
     ]);
     expect(at(log).findings[0]?.args).toEqual({ what: 'eggs', known: 5, seen: 4, pair: 'LW-1' });
+  });
+});
+
+describe('a look without a time, on a day on which some were taken out', () => {
+  const five = 'date: 2026-03-05, laid: 5, sitting';
+  const brood = `${five}\ndate: 2026-03-18, hatched: [e1, e2, e3, e4]`;
+  const differs = (log: string) => codes(at(log));
+
+  it('may have counted them still', () => {
+    for (const eggs of [4, 5])
+      expect(differs(`${five}\ndate: 2026-03-12, pulled: e1, checked: {eggs: ${eggs}}`)).toEqual([]);
+    for (const chicks of [3, 4])
+      expect(
+        differs(`${brood}\ndate: 2026-03-24, fostered: {hand: c1}, checked: {chicks: ${chicks}}`),
+      ).toEqual([]);
+    expect(differs(`${five}\ndate: 2026-03-12, pulled: e1, checked: {eggs: 3}`)).toEqual(['counts-differ']);
+  });
+
+  it('did not count who was gone before that day', () => {
+    expect(
+      differs(
+        `${five}\ndate: 2026-03-10, lost: {broken: e2}\ndate: 2026-03-12, pulled: e1, checked: {eggs: 4}`,
+      ),
+    ).toEqual([]);
+    const gone = ['date: 2026-03-20, died: {cold: c2}', 'date: 2026-04-05, fledged: c2'];
+    for (const one of gone)
+      expect(
+        differs(`${brood}\n${one}\ndate: 2026-04-06, fostered: {hand: c1}, checked: {chicks: 3}`),
+      ).toEqual([]);
+    const under = {
+      P: waxbills(
+        `${five}\ndate: 2026-03-10, set: {BF-1: e5}\ndate: 2026-03-12, pulled: e1, checked: {eggs: 4}`,
+      ),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-04, laid: 4, sitting'),
+    };
+    expect(codes(room(under, '2026-03-12'))).toEqual([]);
+  });
+
+  it('counted no egg that hatched on it; with its time it counted who was there by then', () => {
+    expect(differs(`${five}\ndate: 2026-03-18, hatched: e1, checked: {eggs: 5}`)).toEqual(['counts-differ']);
+    const out = `${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-04-06, time: 08:00, fledged: c1`;
+    expect(differs(`${out}\ndate: 2026-04-06, checked: {chicks: 5}`)).toEqual([]);
+    expect(differs(`${out}\ndate: 2026-04-06, time: 12:00, checked: {chicks: 5}`)).toEqual(['counts-differ']);
   });
 });
