@@ -34,9 +34,9 @@ const LAYS_AGAIN = 5;
 export function isOver(egg: Egg, day: Day): boolean {
   const { fate } = egg;
   if (longPast(egg, day)) return true;
-  if (fate?.kind !== 'hatched') return isOutSinceLong(egg, day) || (fate === null && wasLeftBehind(egg, day));
-  const { bird } = fate;
-  return isOutSinceLong(bird, day) || (bird.fate === null && !isStillNestling(bird, day));
+  if (fate?.kind !== 'hatched') return isOutSinceLong(egg, day) || wasLeftBehind(egg, day);
+  // Whatever became of it since it flew, it is in nobody's way.
+  return isOutSinceLong(fate.bird, day) || !isStillNestling(fate.bird, day);
 }
 
 function wasLeftBehind(egg: Egg, day: Day): boolean {

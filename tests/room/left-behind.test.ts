@@ -63,6 +63,11 @@ describe('a chick of which nobody wrote that it left the nest or died', () => {
     expect(clutches(found.replace('03-07', '03-06'))).toHaveLength(1);
   });
 
+  it('lies in it no more on the day on which it flew', () => {
+    const flown = 'date: 2026-01-05, laid: 1, sitting\ndate: 2026-02-06, fledged: 1, checked: {chicks: 1}';
+    expect(codes(at(flown, '2026-02-06', 'nest-looks: freely'))).toEqual(['counts-differ']);
+  });
+
   it('begs with those that flew until its kind feeds itself, and a week', () => {
     // Hatched on the 18th at the latest: 40 days and a week are over on 6 March.
     expect(clutches(`${brood}\ndate: 2026-03-06, heard`)).toHaveLength(1);
@@ -224,6 +229,18 @@ describe('an egg that a brood left behind', () => {
     expect(due(files, '2026-02-14')).toEqual(expect.arrayContaining(['LW-1 hatch', 'LW-1 live-food']));
   });
 
+  it('is sat on while its brood hatched elsewhere, or died, or one chick lies beside it', () => {
+    const sat = 'date: 2026-01-05, laid: 4, sitting';
+    const warm = `${sat}\ndate: 2026-01-08, set: {incubator: [e1, e2]}\ndate: 2026-01-18, hatched: [e1, e2]`;
+    expect(clutches(`${warm}\ndate: 2026-01-27, sitting: hen`)).toHaveLength(1);
+    const brooded = `${sat}\ndate: 2026-01-18, hatched: [e1, e2]`;
+    expect(clutches(`${brooded}\ndate: 2026-01-20, died: all\ndate: 2026-01-27, sitting: hen`)).toHaveLength(
+      1,
+    );
+    const one = `${brooded}\ndate: 2026-01-20, fostered: {hand: c1}\ndate: 2026-01-27, hatched: 1`;
+    expect([clutches(one), codes(at(one))]).toEqual([['1: 4 eggs, 3 chicks'], []]);
+  });
+
   it('where none hatched is sat on for a month and more: it is waited for, and may be clear', () => {
     const laid = 'date: 2026-01-05, laid: 1\ndate: 2026-01-08, laid: 3, sitting';
     // Twice the longest sitting and a fortnight: 40 days from the 8th.
@@ -243,6 +260,16 @@ describe('eggs that a look finds where none were known', () => {
       'date: 2026-01-05, laid: 2, sitting\ndate: 2026-01-18, hatched: 2\ndate: 2026-01-20, died: all';
     expect(seen(dead, '2026-01-24')).toBe('1: 2 eggs, 2 chicks');
     expect(seen(dead, '2026-01-25')).toBe('2: 2 eggs, 0 chicks');
+  });
+
+  it('are a new clutch at once where its young had flown before, whatever became of them and of the last egg since', () => {
+    const flown =
+      'date: 2026-01-05, laid: 4, sitting\ndate: 2026-01-18, hatched: 3\ndate: 2026-02-06, fledged: all';
+    for (const since of ['lost: {clear: e4}', 'gone: {sold: c1}', 'died: {found dead: c2}'])
+      expect(seen(`${flown}\ndate: 2026-02-11, ${since}`, '2026-02-12'), since).toMatch(/^2: /);
+    // Nor does anybody ask after an egg of six weeks ago.
+    const old = 'date: 2026-01-05, laid: 1\ndate: 2026-02-15, lost: {addled: e1}';
+    expect(seen(old, '2026-02-16')).toBe('2: 2 eggs, 0 chicks');
   });
 
   it('are a new clutch five days after all were given away', () => {

@@ -234,6 +234,25 @@ describe('home again', () => {
     expect(birdIn(both, 'LW-1/1/c2').fate).toBeNull();
   });
 
+  it('by count is none that would feed itself by now, though nobody wrote so, and one of the last brood', () => {
+    const next = `date: 2026-06-01, laid: 2, sitting\ndate: 2026-06-15, hatched: 2\ndate: 2026-07-04, fledged: 2`;
+    const known = at(`${fledged}\n${next}\ndate: 2026-07-05, back: 1`, {}, '2026-07-06');
+    expect(codes(known)).toEqual([]);
+    const inNest = known.birds.filter((bird) => bird.clutch !== null && bird.fledged === null);
+    expect(inNest.map(({ id }) => id)).toEqual(['LW-1/2/c1']);
+  });
+
+  it('a chick that was always fed by hand is in its box again, and in nobody’s nest', () => {
+    const hand =
+      'date: 2026-03-05, laid: 2\ndate: 2026-03-06, set: {incubator: all}\ndate: 2026-03-18, hatched: 2';
+    const chick = birdIn(
+      at(`${hand}\ndate: 2026-04-05, fledged: c1\ndate: 2026-04-06, back: c1`),
+      'LW-1/1/c1',
+    );
+    expect(chick.stays.at(-1)).toMatchObject({ housing: 'hand', nest: null });
+    expect(chick.fledged).toBeNull();
+  });
+
   it('an adult lives where it did, by the word of any pair’s journal', () => {
     const known = at(
       'date: 2026-03-01, paired\ndate: 2026-03-05, gone: {lent: cock}\ndate: 2026-04-05, back: cock',

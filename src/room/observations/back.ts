@@ -1,7 +1,8 @@
 import { type Day, formatDay } from '../../days.ts';
 import { chooseBirds, chooseEggs } from '../choose.ts';
 import { everReared } from '../family.ts';
-import { comeBack, housingOf, independence, isFedByHand, placeEgg, settle } from '../lives.ts';
+import { mayBeg } from '../left-behind.ts';
+import { comeBack, housingOf, isFedByHand, placeEgg, settle } from '../lives.ts';
 import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
 import type { Fold, Refusal } from '../scene.ts';
 import { owner } from '../wanted.ts';
@@ -19,7 +20,8 @@ export const back: Apply<'back'> = (scene, who) => {
     did: 'back',
     among: ofThisNest(pair).filter(mayBeCounted),
     impossible: notAway,
-    past: (bird) => isGrown(bird, day),
+    // Missing or out of the nest since so long that it would feed itself by now.
+    past: (bird) => !mayBeg(bird, day),
     rank: ({ fate }) => (fate === null ? 0 : 1),
     kind: owner,
   });
@@ -39,12 +41,6 @@ function lastNest({ stays }: Bird): Bird['stays'][number] | undefined {
 function mayBeCounted({ fate }: Bird): boolean {
   if (fate === null) return true;
   return fate.kind === 'died' && (fate.cause === null || fate.cause === 'missing');
-}
-
-/** Missing since so long that it would feed itself by now. */
-function isGrown({ fate, hatched, clutch }: Bird, day: number): boolean {
-  if (fate === null || hatched === null || clutch === null) return false;
-  return day - hatched.to > independence(clutch.pair.profile).high;
 }
 
 function notMissingEgg(egg: Egg): string | null {
@@ -76,20 +72,13 @@ function returnEgg(egg: Egg, day: Day): void {
 
 /**
  * Who was missing or away lives where it did and is fed by whoever fed it; who had been moved away is with its parents,
- * and who only left its nest is put back into it.
+ * and who only left its nest, or the box in which it was fed by hand, is put back into it.
  */
 function returnBird(fold: Fold, bird: Bird, pair: Pair, day: Day): void {
   const wasHere = bird.fate === null;
-  const home = wasHere ? lastNest(bird) : bird.stays.at(-1);
-  const housing = wasHere ? home?.nest?.housing : home?.housing;
+  const home = (wasHere ? lastNest(bird) : undefined) ?? bird.stays.at(-1);
+  const housing = (wasHere ? home?.nest?.housing : null) ?? home?.housing ?? pair.housing;
   comeBack(fold, bird, day);
   if (wasHere && housingOf(bird) === housing) bird.fledged = null;
-  const isFed = bird.clutch !== null && bird.independent === null;
-  settle(
-    bird,
-    day,
-    housing ?? pair.housing,
-    isFed ? (home?.nest ?? null) : null,
-    isFed ? (home?.clutch ?? null) : null,
-  );
+  settle(bird, day, housing, home?.nest ?? null, home?.clutch ?? null);
 }
