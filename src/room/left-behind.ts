@@ -1,6 +1,6 @@
 import type { Day } from '../days.ts';
 import { fledging, incubation, independence, longPast } from './lives.ts';
-import type { Bird, Egg } from './model.ts';
+import type { Bird, Clutch, Egg } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
 const UNWRITTEN = 7;
@@ -40,10 +40,17 @@ export function isOver(egg: Egg, day: Day): boolean {
 }
 
 function wasLeftBehind(egg: Egg, day: Day): boolean {
-  // Whoever is out of the nest within days of hatching fell out of it or walks off, and leaves nobody behind yet.
-  const flew = (chick: Bird) =>
-    !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > HATCHING);
-  return egg.clutch.chicks.some(flew) || wasLeftByKeeper(egg, day);
+  return hasFlown(egg.clutch, day) || wasLeftByKeeper(egg, day);
+}
+
+/**
+ * Whether any of its young have left the nest, as a brood does. Whoever is out of the nest within days of hatching fell out
+ * of it or walks off, and leaves nobody behind yet.
+ */
+export function hasFlown({ chicks }: Clutch, day: Day): boolean {
+  return chicks.some(
+    (chick) => !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > HATCHING),
+  );
 }
 
 /**

@@ -61,7 +61,7 @@ export function unseenEggs(scene: Scene, hatched: Day, age = 0): UnseenEggs {
   const known = new Map<Clutch, boolean>();
   const grows = (clutch: Clutch) => {
     // As it was before the first was added.
-    const isSo = known.get(clutch) ?? mayHaveGrown(scene, clutch);
+    const isSo = known.get(clutch) ?? mayHaveGrown(scene, clutch, latestOfHatched(clutch, hatched));
     known.set(clutch, isSo);
     return isSo;
   };
@@ -74,14 +74,15 @@ export function unseenEggs(scene: Scene, hatched: Day, age = 0): UnseenEggs {
 }
 
 /**
- * Whether eggs may have come to a clutch after the last look into it: the pair is better left alone, fewer were told than it
- * lays, and nobody looked again once the next could have been there.
+ * Whether eggs may have come to a clutch by a day, after the last look into it: the pair is better left alone, fewer were told
+ * than it lays, and nobody looked again once the next could have been there.
  */
-function mayHaveGrown(scene: Scene, clutch: Clutch): boolean {
+function mayHaveGrown(scene: Scene, clutch: Clutch, latest: Day): boolean {
   const { pair, eggs, counted } = clutch;
   const last = eggs.at(-1);
   if (!counted || last === undefined || pair.nestLooks === 'freely') return false;
   if (eggs.length >= usualClutch(pair.profile).low || longPast(last, scene.day)) return false;
+  if (nextLaying(scene, clutch, last) > latest) return false;
   return isHere(clutch) && lastSeen(scene, clutch, last) - last.laid.to <= layingInterval(pair.profile);
 }
 
@@ -121,9 +122,14 @@ function grownEgg(scene: Scene, clutch: Clutch, latest: Day): Egg | null {
   const { profile } = clutch.pair;
   const last = clutch.eggs.at(-1);
   if (last === undefined || clutch.eggs.length >= usualClutch(profile).high) return null;
-  const from = Math.max(lastSeen(scene, clutch, last) + 1, last.laid.from + layingInterval(profile));
+  const from = nextLaying(scene, clutch, last);
   const to = Math.max(from, Math.min(latest, last.laid.from + layingEndsAfter(profile)));
   return from > latest ? null : addEgg(clutch, { from, to }, true);
+}
+
+/** The first day on which an egg can have come after the last that is known. */
+function nextLaying(scene: Scene, clutch: Clutch, last: Egg): Day {
+  return Math.max(lastSeen(scene, clutch, last) + 1, last.laid.from + layingInterval(clutch.pair.profile));
 }
 
 /** Says how many eggs came to a clutch since so many were told; from then on nobody knows how many there were. */

@@ -32,18 +32,21 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   // Of another clutch than the one it names while young of that nest are known, it is a slip: nothing opens.
   const isThere = meansNone(scene) ? isInNest : means;
   const isKnown = () => nestlings().some((young) => isThere(scene, hostClutch(young)));
+  const latest = lastHatching(scene);
+  const mayHoldMore = (clutch: Clutch) => isUncounted(clutch) && !hadLeftBy(clutch, latest);
   if (!isKnown() && who.kind === 'count') hatchUntold(scene, who.count);
   if (
     !isKnown() &&
     scene.pinned === null &&
     who.kind === 'count' &&
-    clutchesThere(scene).every((clutch) => !isUncounted(clutch)) &&
-    !meansFostered(scene)
+    !clutchesThere(scene).some(mayHoldMore) &&
+    !meansFostered(scene) &&
+    !hadTheirNest(scene, latest)
   ) {
     openClutch(scene, { counted: false });
   }
   const inNest = nestlings();
-  const unseen = unseenEggs(scene, lastHatching(scene));
+  const unseen = unseenEggs(scene, latest);
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
     among: inNest,
@@ -52,7 +55,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     past: (bird) => isFedByHand(bird) || !isStillNestling(bird, day),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: owner,
-    mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),
+    mayHoldMore: (clutch) => mayHoldMore(clutch) || unseen.grows(clutch),
     another: (clutch) => unseenNestling(scene, clutch, unseen),
   });
   for (const bird of birds) {
@@ -66,6 +69,18 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
 /** Its young are reared by others: unless a clutch is named, it is they who can have left a nest, and no brood that nobody saw. */
 function meansFostered({ pair, entry }: Scene): boolean {
   return entry.clutch === null && rearedElsewhere(pair).some((one) => !('laid' in one));
+}
+
+/** Whether young of it left the nest before those can have hatched that leave it now: they are of another brood. */
+function hadLeftBy({ chicks }: Clutch, latest: Day): boolean {
+  return chicks.some(({ fledged }) => fledged !== null && fledged.day <= latest);
+}
+
+/** Others left the nest since those can have hatched that leave it now: there was no room for a brood that nobody saw. */
+function hadTheirNest(scene: Scene, latest: Day): boolean {
+  return [...scene.pair.here.young].some(
+    (bird) => bird.fledged !== null && bird.fledged.day > latest && means(scene, hostClutch(bird)),
+  );
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, isUncounted } from '../choose.ts';
 import { daysToHatch, hatchRank, lampSays } from '../fertility.ts';
-import { isLeftBehind } from '../left-behind.ts';
+import { hasFlown, isLeftBehind, isStillNestling } from '../left-behind.ts';
 import {
   begun,
   canHatchBy,
@@ -43,7 +43,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
     // Whoever hatches in the nest has to be fed there, and nobody but the journal tells it.
     likely: (egg) => daysToHatch(egg, scene.day) + (nestOf(egg) === null ? LATER : 0),
     kind: (egg) => `${owner(egg)} ${lampSays(egg)} ${nestOf(egg) === null ? 'incubator' : 'nest'}`,
-    mayHoldMore: (clutch) => isUncounted(clutch) || unseen.grows(clutch),
+    mayHoldMore: (clutch) => (isUncounted(clutch) && !hasFlown(clutch, scene.day)) || unseen.grows(clutch),
     another: unseen.another,
   });
   for (const egg of eggs) hatchOne(scene, egg, at);
@@ -67,7 +67,9 @@ function hatchOne(scene: Scene, egg: Egg, at: Place): void {
 function takePlaceholders(scene: Scene, who: Who): Who | null {
   if (who.kind !== 'count') return who;
   const heard = [...scene.pair.here.young]
-    .filter((young) => young.placeholder && means(scene, hostClutch(young)))
+    .filter(
+      (young) => young.placeholder && isStillNestling(young, scene.day) && means(scene, hostClutch(young)),
+    )
     .slice(0, who.count);
   for (const young of heard) young.placeholder = false;
   scene.about.push({ at: who.at, who: heard.map((young) => young.egg ?? young) });

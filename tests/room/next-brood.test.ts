@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, journal, pairIn, waxbills } from './facts.ts';
+import { at, clutches } from './waxbill-log.ts';
+
+// Lavender waxbills leave the nest at 17 to 21 days, and sit 11 to 13 days (species profile).
+describe('young that leave a nest which is left alone', () => {
+  it('are the next brood once others flew before these can have hatched', () => {
+    const flown = (on: string) => clutches(`date: 2026-04-06, fledged: 3\ndate: ${on}, fledged: 2`);
+    expect(flown('2026-06-20')).toEqual(['1: 3+ eggs, 3+ chicks', '2: 2+ eggs, 2+ chicks']);
+    expect(flown('2026-04-23')).toHaveLength(2);
+    expect(flown('2026-04-22')).toEqual(['1: 5+ eggs, 5+ chicks']);
+  });
+
+  it('are none of a clutch that was counted beside it, but of the one that was only heard', () => {
+    const heard = 'date: 2026-04-03, heard\ndate: 2026-04-21, laid: 2\ndate: 2026-04-24, fledged: 4';
+    expect(clutches(heard)).toEqual(['1: 4+ eggs, 4+ chicks', '2: 2 eggs, 0 chicks']);
+    expect(codes(at(heard))).toEqual([]);
+  });
+
+  it('are no second brood where they are told once more, nor where one more flew than had hatched: it is asked about', () => {
+    const brood =
+      'date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-18, hatched: 3\ndate: 2026-04-06, fledged: 3';
+    for (const again of ['date: 2026-04-07, fledged: 3', 'date: 2026-04-22, fledged: 1']) {
+      expect(clutches(`${brood}\n${again}`), again).toEqual(['1: 4 eggs, 3 chicks']);
+      expect(codes(at(`${brood}\n${again}`)), again).toEqual(['too-many']);
+    }
+    expect(clutches(`${brood}\ndate: 2026-04-23, fledged: 2`)).toEqual([
+      '1: 4 eggs, 3 chicks',
+      '2: 2+ eggs, 2+ chicks',
+    ]);
+  });
+
+  it('came of no eggs that were laid too late for them, nor of those in the other nest', () => {
+    const late = 'date: 2026-04-01, laid: 1\ndate: 2026-04-18, fledged: 2';
+    expect(clutches(late)).toEqual(['1: 1 eggs, 0 chicks', '2: 2+ eggs, 2+ chicks']);
+    const two = 'date: 2026-03-09, site: left, laid: 4\ndate: 2026-04-11, site: right, fledged: 2';
+    expect(clutches(two)).toEqual(['1: 4 eggs, 0 chicks', '2: 2+ eggs, 2+ chicks']);
+    expect(clutches(two.replace('right', 'left'))).toEqual(['1: 4 eggs, 2+ chicks']);
+  });
+
+  it('are a brood of its own, though the pair’s eggs lie under others', () => {
+    const log = 'date: 2026-03-09, laid: 2\ndate: 2026-03-23, set: {LW-1: all}, fledged: 4';
+    const files = { P: journal('BF-1', 'bengalese finch', log), Q: waxbills('') };
+    expect(pairIn(room(files, '2026-03-24'), 'BF-1').clutches.map(({ chicks }) => chicks.length)).toEqual([
+      0, 4,
+    ]);
+  });
+
+  it('are counted, or were named before: no number names one of whom nobody told', () => {
+    expect(codes(at('date: 2026-03-12, laid: 4\ndate: 2026-04-21, fledged: c1'))).toEqual(['no-such-chick']);
+  });
+});
+
+describe('chicks that hatch more than there were eggs', () => {
+  it('are none of a brood that was heard months ago: neither the one that begged, nor more of its kind', () => {
+    const heard = 'date: 2026-03-24, heard\ndate: 2026-06-01, laid: 2, sitting';
+    const known = (count: number) => {
+      const log = `${heard}\ndate: 2026-06-16, hatched: ${count}`;
+      const one = room({ P: journal('BF-1', 'bengalese finch', log) }, '2026-06-17');
+      return [...pairIn(one, 'BF-1').clutches.map(({ chicks }) => chicks.length), ...codes(one)];
+    };
+    expect(known(2)).toEqual([1, 2]);
+    expect(known(4)).toEqual([1, 2, 'too-many']);
+  });
+
+  it('are of the brood that was heard days ago, and the one that begged is the first of them', () => {
+    const heard = 'date: 2026-03-24, heard\ndate: 2026-03-26, hatched: 3';
+    expect(clutches(heard)).toEqual(['1: 3+ eggs, 3+ chicks']);
+    // Named by its egg it hatched already, and how many there are stays open.
+    const named = at('date: 2026-03-24, heard\ndate: 2026-03-26, hatched: e1');
+    expect([birdIn(named, 'LW-1/1/c1').placeholder, codes(named)]).toEqual([true, ['hatched-twice']]);
+  });
+
+  it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-01, paired\ndate: 2026-03-20, hatched: 2'),
+    };
+    const known = room(files, '2026-03-21');
+    expect(pairIn(known, 'BF-1').clutches).toEqual([]);
+    expect(clutchIn(known, 'LW-1/1').chicks).toHaveLength(2);
+  });
+});
