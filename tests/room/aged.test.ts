@@ -114,3 +114,9 @@ describe('the age of one chick of a brood of which nobody saw an egg', () => {
     expect([nest(22), nest(23)]).toEqual(['03-15', '03-21…04-10']);
   });
 });
+
+it('eggs in the nest and in the incubator are taken by their numbers where a count says how many', () => {
+  const log =
+    'date: 2026-03-05, laid: 3\ndate: 2026-03-06, set: {incubator: e1}\ndate: 2026-03-11, aged: {5: 2}';
+  expect(ages(log).eggs).toBe('5 5 -');
+});

@@ -90,6 +90,28 @@ describe('a count', () => {
     expect([eggs.length, counted]).toEqual([3, false]);
   });
 
+  it('of eggs takes none out of a nest whose young have flown, and more than are known out of one with eggs', () => {
+    const known = (log: string) => codes(room({ P: waxbills(log) }, '2026-06-01'));
+    expect(known('date: 2026-04-14, fledged: 3\ndate: 2026-04-29, pulled: 1')).toEqual(['too-many']);
+    expect(
+      known(
+        'date: 2026-04-24, hatched: 3\ndate: 2026-04-26, checked: {eggs: 1}\ndate: 2026-04-27, pulled: 2',
+      ),
+    ).toEqual([]);
+  });
+
+  it('of more than all eggs of two clutches says only that they are too many', () => {
+    const two =
+      'date: 2026-03-01, laid: 1\ndate: 2026-03-03, clutch: 4, laid: 1\ndate: 2026-03-16, hatched: 6';
+    const known = room({ P: waxbills(two, 'nest-looks: freely') }, '2026-03-16');
+    expect(codes(known)).toEqual(['too-many']);
+  });
+
+  it('asks only about those who would do as well as the last that it takes', () => {
+    const clear = 'date: 2026-03-11, candled: {clear: [e1, e2, e3]}\ndate: 2026-03-18, hatched: 4';
+    expect(eggs(clear).codes).not.toContain('guessed');
+  });
+
   it('of none changes nothing', () => {
     expect(eggs('date: 2026-03-11, candled: {clear: 0, fertile: 5}').codes).toEqual([]);
   });
@@ -146,6 +168,17 @@ describe('guests', () => {
       true,
     ]);
     expect(clutchIn(known, 'BF-1/1').chicks).toHaveLength(2);
+  });
+
+  it('are none of those of whom one may have died in the place of an own chick', () => {
+    const [finding] = room(
+      files('date: 2026-03-22, died: c1\ndate: 2026-03-24, crops: {full: c1}'),
+      '2026-04-10',
+    ).findings;
+    expect(finding && kinds[finding.code].hint(finding.args as never)).toMatch('of those here c2, or a slip');
+    const hen = 'date: 2026-03-22, gone: {sold: hen}\ndate: 2026-03-24, died: hen';
+    const parents = room({ P: waxbills(hen, 'cock: LW-19-04\nhen: LW-20-11') }, '2026-04-10');
+    expect(parents.findings.map(({ args }) => args.others)).toEqual(['']);
   });
 
   it('or own young by count is another rate: a hint asks which', () => {

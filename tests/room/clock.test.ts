@@ -330,3 +330,26 @@ describe('an egg’s clock, when the egg goes from place to place', () => {
     expect(moved('date: 2026-03-06, aged: {4.6: e1}', '2026-03-07')).toBe('03-01 running');
   });
 });
+
+describe('the clock of an egg whose age the lamp read', () => {
+  const started = (log: string, egg = 'LW-1/1/e1') =>
+    clock(
+      { P: waxbills(log), Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-04, laid: 4, sitting') },
+      egg,
+      '2026-03-14',
+    );
+
+  it('is set by that, though it was moved before, and though it was counted by that look', () => {
+    const moved = 'date: 2026-03-01, laid: 3, sitting\ndate: 2026-03-08, set: {BF-1: all}';
+    expect(started(`${moved}\ndate: 2026-03-12, aged: {6: [LW-1/1/e1]}`)).toBe('03-06 running');
+    expect(started('date: 2026-03-01, sitting\ndate: 2026-03-09, aged: {6: 4}', 'LW-1/1/e4')).toBe(
+      '03-03 running',
+    );
+  });
+});
+
+it('an egg that nobody put to warmth hatched when it is told to have', () => {
+  const log = 'date: 2026-03-05, laid: 1, pulled: 1\ndate: 2026-03-18, hatched: e1';
+  const chick = birdIn(room({ P: waxbills(log) }, '2026-03-20'), 'LW-1/1/c1');
+  expect(hatchedOn(chick)).toEqual(chick.hatched);
+});

@@ -99,6 +99,33 @@ test('who was written dead without a cause may have been missing only; a chick m
   expect(clutch(both).chicks.map(({ fate }) => fate)).toEqual([null, null, null]);
 });
 
+test('by number into the incubator go eggs in store, then those of the nest, and none that a brood left behind', () => {
+  const places = (...entries: string[]) =>
+    clutch(told(eggs, ...entries)).eggs.map(({ places }) => places.at(-1)?.place.kind ?? '');
+  const pulled = '2026-03-06, pulled: [e3, e4]';
+  expect(places(pulled, '2026-03-08, set: {incubator: 2}')).toEqual([
+    'nest',
+    'nest',
+    'incubator',
+    'incubator',
+  ]);
+  expect(places(pulled, '2026-03-08, set: {incubator: 3}')).toEqual([
+    'incubator',
+    'nest',
+    'incubator',
+    'incubator',
+  ]);
+  // Of those in store none is left: the others go straight from the nest.
+  const lost = '2026-03-07, lost: {broken: [e3, e4]}';
+  expect(places(pulled, lost, '2026-03-08, set: {incubator: all}').slice(0, 2)).toEqual([
+    'incubator',
+    'incubator',
+  ]);
+  const next = told(fledglings, '2026-04-16, laid: 3', '2026-04-20, set: {incubator: 1}');
+  expect(codes(next)).toEqual([]);
+  expect(egg(next, 'e4').places).toHaveLength(1);
+});
+
 test('a fledgling that was taken into the hand is fed by its parents again once it is back', () => {
   const known = told(fledglings, '2026-04-08, fostered: {hand: c1}', '2026-04-10, back: c1');
   expect([codes(known), chick(known).stays.at(-1)?.nest?.id]).toEqual([[], 'LW-1']);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { clutchIn, days, waxbills } from './facts.ts';
+import { clutchIn, codes, days, waxbills } from './facts.ts';
 
-const at = (log: string) => room({ P: waxbills(log) }, '2026-07-01');
+const at = (log: string, head = '') => room({ P: waxbills(log, head) }, '2026-07-01');
 describe('the days on which an egg can have been laid', () => {
   const spans = (log: string) => clutchIn(at(log), 'LW-1/1').eggs.map((egg) => days(egg.laid));
 
@@ -112,5 +112,25 @@ describe('the days on which an egg can have been laid', () => {
     );
     const { eggs } = clutchIn(room({ P: text }, '2026-03-05'), 'LW-1/1');
     expect(eggs.map((egg) => days(egg.laid))).toEqual(['03-01', '03-03', '03-05']);
+  });
+});
+
+describe('eggs that are laid', () => {
+  it('need a hen: what became of the cock does not matter', () => {
+    const sold = (parent: string) =>
+      codes(
+        at(
+          `date: 2026-03-01, gone: {sold: ${parent}}\ndate: 2026-03-05, laid: 4`,
+          'cock: LW-19-04\nhen: LW-20-11',
+        ),
+      );
+    expect([sold('cock'), sold('hen')]).toEqual([[], ['dead-bird']]);
+  });
+
+  it('while those before are still waited for begin a clutch that is asked about', () => {
+    const log = 'date: 2026-03-05, laid: 1\ndate: 2026-03-12, laid: 1';
+    expect(at(log).findings.map(({ code, args }) => [code, args])).toEqual([
+      ['which-clutch', { did: 'laid', taken: 'a new one, clutch 2', others: 'clutch 1', number: 2 }],
+    ]);
   });
 });

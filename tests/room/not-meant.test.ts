@@ -63,6 +63,21 @@ describe('who died or was lost by count is not one of whom a later line tells', 
     ]);
   });
 
+  it('nor is anybody asked whether it was the one that is named later', () => {
+    const lamp = 'date: 2026-03-12, candled: {fertile: e1, clear: [e2, e3, e4, e5]}';
+    const log = `${five}\n${lamp}\ndate: 2026-03-13, lost: {broken: 1}`;
+    const asked = (more: string) =>
+      room({ P: waxbills(`${log}${more}`) }, '2026-03-24').findings.map(({ code }) => code);
+    expect([asked(''), asked('\ndate: 2026-03-18, hatched: e1')]).toEqual([['guessed'], []]);
+  });
+
+  it('nor does a slip change who hatched, where it was all of them', () => {
+    const log = `${five}\ndate: 2026-03-18, hatched: 5\ndate: 2026-03-24, lost: {broken: e1}`;
+    const known = room({ P: waxbills(log) }, '2026-03-24');
+    expect(known.findings.map(({ code }) => code)).toEqual(['impossible']);
+    expect(known.birds.flatMap(({ egg }) => egg?.ref ?? [])).toEqual(['e1', 'e2', 'e3', 'e4', 'e5']);
+  });
+
   it('nor is an egg that hatched by count one that is lost by its name', () => {
     const log = `${five}\ndate: 2026-03-18, hatched: 3\ndate: 2026-03-24, lost: {dead-in-shell: e1, addled: e3}`;
     const known = room({ P: waxbills(log) }, '2026-03-24');

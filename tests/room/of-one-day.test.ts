@@ -288,6 +288,17 @@ describe('a count without a time, on a day on which something else of its pair h
     expect(chicks.map(({ aged }) => aged?.days)).toEqual([6, 6, 6]);
   });
 
+  it('is of before another count that has its time', () => {
+    const log = 'date: 2026-03-16, time: 18:15, checked: {chicks: 1}\n  date: 2026-03-16, checked: {eggs: 4}';
+    const known = room({ P: waxbills(log) }, '2026-03-16');
+    expect(clutchIn(known, 'LW-1/1').eggs.map(({ fate }) => fate?.kind ?? 'open')).toEqual([
+      'hatched',
+      'open',
+      'open',
+      'open',
+    ]);
+  });
+
   it('with a time is what was there at that hour', () => {
     const files = {
       P: waxbills(

@@ -168,6 +168,35 @@ describe('young that are heard', () => {
   });
 });
 
+describe('eggs that a look counts beside chicks, more than were told', () => {
+  const eggs = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1';
+  const found = 'date: 2026-03-20, checked: {eggs: 2, chicks: 1}';
+
+  it('came while nobody looked, where the hen of a nest that is left alone still laid', () => {
+    expect(clutches(`${eggs}\n${found}`)).toEqual(['1: 3+ eggs, 1 chicks']);
+    // A day after the last egg the next may still come, two days after it does not.
+    expect(clutches(`${eggs}\ndate: 2026-03-07, checked: {eggs: 2}\n${found}`)).toEqual([
+      '1: 3+ eggs, 1 chicks',
+    ]);
+    expect(codes(at(`${eggs}\ndate: 2026-03-08, checked: {eggs: 2}\n${found}`))).toEqual([
+      'counts-differ',
+      'counted-as-hatched',
+    ]);
+  });
+
+  it('though one of those before was taken out; the new one was laid after the last look', () => {
+    const pulled = `${eggs}\ndate: 2026-03-06, pulled: e1\n${found}`;
+    expect(clutches(pulled)).toEqual(['1: 4+ eggs, 1 chicks']);
+    const [third] = clutchIn(at(`${eggs}\n${found}`), 'LW-1/1').eggs.slice(2);
+    expect([days(third?.laid as never), third?.assumed]).toEqual(['03-07…03-12', true]);
+  });
+
+  it('of a brood of which nobody saw one are as old as any can be', () => {
+    const heard = 'date: 2026-03-20, heard\ndate: 2026-03-27, checked: {eggs: 1, chicks: 1}';
+    expect(laid(heard, 'LW-1/1/e2')).toBe('03-14…03-27');
+  });
+});
+
 describe('young that come out of a nest nobody looked into', () => {
   it('are of a new clutch where all earlier ones were counted, else of the one that was not', () => {
     const counted = 'date: 2026-01-05, laid: 1\ndate: 2026-01-20, lost: {clear: e1}';

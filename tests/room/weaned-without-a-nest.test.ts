@@ -62,3 +62,11 @@ describe('chicks that are fed by hand', () => {
     expect(codes(hand('date: 2026-04-20, independent: c3'))).toEqual(['impossible']);
   });
 });
+
+it('a chick reared in the hand left its box a fledging age after it hatched at the earliest', () => {
+  const log =
+    'date: 2026-03-05, laid: 1\ndate: 2026-03-06, set: {incubator: all}\ndate: 2026-03-18, hatched: 1\ndate: 2026-05-01, independent: 1';
+  const [chick] = clutchIn(room({ P: waxbills(log) }, '2026-06-01'), 'LW-1/1').chicks;
+  // It hatched on 15 March at the earliest, and lavender waxbills leave the nest at 17 days at the earliest.
+  expect(chick?.fledged && days(chick.fledged.span)).toBe('04-01…05-01');
+});

@@ -61,6 +61,72 @@ describe('whoever is named in a nest that nobody counted', () => {
     expect(lamp('fertile: [e1, e4], clear: [e2, e3]')).toEqual([]);
   });
 
+  it('is told with whoever its number passes over, and with the clutch that begins with it', () => {
+    const asked = (log: string) => at(log).findings.map(({ code, args }) => [code, args]);
+    expect(asked('date: 2026-03-03, sitting\ndate: 2026-03-05, set: {incubator: [e1, e2, e5]}')).toEqual([
+      ['counted-as-laid', { who: 'e3, e4', count: 2, clutch: 1 }],
+    ]);
+    const lost = 'date: 2026-01-11, laid: 1\ndate: 2026-01-22, lost: {deserted: 1}';
+    expect(asked(`${lost}\ndate: 2026-04-20, ringed: {c1: "418"}`)).toEqual([
+      ['counted-as-hatched', { who: 'e1', count: 1, clutch: 2 }],
+    ]);
+    expect(asked('date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-25, weighed: {c2: 5.1}')).toEqual([
+      ['counted-as-hatched', { who: 'e1, e2', count: 2 }],
+    ]);
+  });
+
+  it('is none of a brood that has flown, nor one that ended before, whatever else lies there', () => {
+    const files = {
+      P: journal(
+        'BF-1',
+        'bengalese finch',
+        'date: 2026-03-10, fledged: 1\ndate: 2026-03-29, fostered: {LW-1: [e1, e2]}',
+      ),
+      Q: waxbills(''),
+    };
+    expect(codes(room(files, '2026-03-30'))).toEqual(['impossible', 'no-such-egg']);
+    const two = 'date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {fertile: [e1, e2]}';
+    expect(codes(at(`${two}\ndate: 2026-03-13, hatched: e2\ndate: 2026-03-14, hatched: e2`))).toEqual([
+      'hatched-twice',
+    ]);
+    expect(codes(at(`${two}\ndate: 2026-03-13, hatched: e1\ndate: 2026-03-14, hatched: e1`))).toEqual([
+      'hatched-twice',
+    ]);
+    const dead = 'date: 2026-03-18, heard\ndate: 2026-03-20, died: c1\ndate: 2026-03-22, heard';
+    expect(codes(at(`${dead}\ndate: 2026-03-24, fostered: {hand: c1}`))).toEqual(['dead-bird']);
+  });
+
+  it('is one more of its eggs, though the first have hatched', () => {
+    const log =
+      'date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {fertile: [e1, e2]}\ndate: 2026-03-13, hatched: e1\ndate: 2026-03-24, lost: {addled: [e2, e3]}';
+    expect([clutches(log), codes(at(log))]).toEqual([['1: 3+ eggs, 1+ chicks'], []]);
+  });
+
+  it('came of its own brood, and of no egg that was laid since', () => {
+    const log =
+      'date: 2026-03-05, ringed: {c1: "112"}\ndate: 2026-03-21, laid: some\ndate: 2026-03-31, fledged: [c1, c2]';
+    expect(clutches(log)).toEqual(['1: 2+ eggs, 2+ chicks', '2: 1+ eggs, 0 chicks']);
+  });
+
+  it('hatched of the first of eggs that are sat on as they are laid; of none that nobody sat on yet', () => {
+    const first = 'date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-09, laid: 1';
+    expect(clutches(`${first}\ndate: 2026-03-16, ringed: {c1: "014"}`)).toEqual(['1: 2 eggs, 1+ chicks']);
+    expect(codes(at('date: 2026-03-24, laid: 1\ndate: 2026-03-25, ringed: {c1: "014"}'))).toEqual([
+      'no-such-chick',
+    ]);
+    const guests = {
+      P: waxbills('date: 2026-03-08, sitting\ndate: 2026-03-08, fostered: {BF-1: 4}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-15, weighed: {c1: 5.1}'),
+    };
+    expect(codes(room(guests, '2026-03-16'))).toEqual(['no-such-chick']);
+  });
+
+  it('is there though a look of that day found no egg', () => {
+    expect(clutches('date: 2026-03-22, checked: {eggs: 0}, ringed: {c2: "116"}')).toEqual([
+      '1: 2+ eggs, 2+ chicks',
+    ]);
+  });
+
   it('is none of eggs that are too young to have hatched as a rule: whoever saw it says so', () => {
     const eggs = 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, laid: 1\ndate: 2026-03-07, laid: 1, sitting';
     expect(codes(at(`${eggs}\ndate: 2026-03-14, weighed: {c1: 4.1}`))).toEqual(['no-such-chick']);

@@ -1,4 +1,5 @@
 import { chooseEggs, namedFirst } from '../choose.ts';
+import { isLeftBehind } from '../left-behind.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, EggPlace, Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
@@ -18,7 +19,7 @@ export const setUnder: Apply<'set'> = (scene, value) => {
       impossible: (egg) => whyNotOpen(egg),
       told,
       kind: owner,
-      past: (egg) => stored.length > 0 && !stored.includes(egg),
+      past: (egg) => isLeftBehind(egg, scene.day) || (stored.length > 0 && !stored.includes(egg)),
     });
     for (const egg of eggs)
       placeEgg(egg, scene.day, to ?? { kind: 'nest', pair: scene.pair, clutch: egg.clutch });
