@@ -22,7 +22,6 @@ import { isNestGone } from './nests-down.ts';
 import {
   clutchesThere,
   isInNest,
-  meansNone,
   report,
   reportedDays,
   type Scene,
@@ -55,17 +54,21 @@ function reconcile(scene: Scene, { chicks, eggs }: Counted): void {
 export function takeLookFirst(scene: Scene): boolean {
   const { fold, pair, pinned } = scene;
   const { asked, looked } = fold.today;
-  const name = `${pair.id} ${pinned?.number ?? ''}`;
-  if (asked.has(name) || meansNone(scene)) return false;
+  const number = scene.entry.clutch?.number;
+  const name = `${pair.id} ${number ?? ''}`;
+  if (asked.has(name)) return false;
   asked.add(name);
   if (COMES_OR_GOES.some((key) => toldToday(fold, pair, key).length > 0)) return false;
   const looks = toldToday(fold, pair, 'checked').filter(
-    ({ entry }) => entry.clutch?.number === scene.entry.clutch?.number && !looked.has(entry),
+    ({ entry }) => entry.clutch?.number === number && !looked.has(entry),
   );
   for (const { entry, observation } of looks) {
     looked.add(entry);
     const since = reportedDays(pair, entry, siteOf({ entry, pinned }));
-    reconcile({ ...scene, entry, since }, observation.value as Counted);
+    const looking = { ...scene, entry, since };
+    reconcile(looking, observation.value as Counted);
+    // The clutch that the entry names may begin with it.
+    scene.pinned ??= looking.pinned;
   }
   return looks.length > 0;
 }

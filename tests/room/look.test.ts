@@ -80,6 +80,20 @@ describe('whom a look finds', () => {
     expect(rings).toEqual(['014', '015']);
   });
 
+  it('is in the clutch that begins with it, where its number stands beside', () => {
+    const found = at('date: 2026-03-05, clutch: 1, checked: {eggs: 3}, candled: {fertile: [e1, e2]}');
+    expect(clutchIn(found, 'LW-1/1').eggs.map(({ lamp }) => lamp[0]?.saw)).toEqual([
+      'fertile',
+      'fertile',
+      undefined,
+    ]);
+    expect(codes(found)).toEqual(['counted-as-laid']);
+    const chicks = 'clutch: 1, checked: {chicks: 2}, ringed: {c1: "014", c2: "015"}';
+    expect(codes(at(`date: 2026-03-25, ${chicks}`))).toEqual([]);
+    const slip = at(`${eggs}\ndate: 2026-03-12, clutch: 2, checked: {eggs: 5}, candled: {clear: e1}`);
+    expect(codes(slip)).toEqual(['no-such-clutch', 'no-such-egg']);
+  });
+
   it('is nobody of whom an entry speaks that names another clutch', () => {
     const pinned = at(
       `${eggs}\ndate: 2026-03-12, clutch: 1, checked: {eggs: 4}\ndate: 2026-03-12, unwell: {c1: fluffed}`,
