@@ -73,11 +73,20 @@ describe('whom a look finds', () => {
     expect([...weights('LW-1/1/c1'), ...weights('LW-1/2/c1')].map(({ grams }) => grams)).toEqual([2.1, 2.2]);
   });
 
-  it('is in the nest of which the look tells, be it the second that was looked into that day', () => {
-    const brood = `${eggs}\ndate: 2026-03-24, checked: {chicks: 2}, ringed: {c1: `;
-    const two = { P: waxbills(`${brood}"014"}`), Q: journal('LW-2', 'lavender waxbill', `${brood}"015"}`) };
-    const rings = ['LW-1/1/c1', 'LW-2/1/c1'].map((name) => birdIn(room(two, '2026-07-01'), name).ring);
-    expect(rings).toEqual(['014', '015']);
+  it('is in the nest of which the look tells, be it the second or third that was found that day', () => {
+    const found = 'checked: {eggs: 3}, candled: {fertile: e1, clear: e2}';
+    const two = {
+      P: waxbills(
+        `date: 2026-03-24, clutch: 1, site: left, ${found}\ndate: 2026-03-24, clutch: 2, site: right, ${found}`,
+      ),
+      Q: journal('LW-2', 'lavender waxbill', `date: 2026-03-24, ${found}`),
+    };
+    const known = room(two, '2026-07-01');
+    for (const name of ['LW-1/1', 'LW-1/2', 'LW-2/1'])
+      expect(
+        clutchIn(known, name).eggs.map(({ lamp }) => lamp[0]?.saw ?? '-'),
+        name,
+      ).toEqual(['fertile', 'clear', '-']);
   });
 
   it('is in the clutch that begins with it, where its number stands beside', () => {

@@ -72,6 +72,14 @@ describe('chicks that hatch more than there were eggs', () => {
     expect([birdIn(named, 'LW-1/1/c1').placeholder, codes(named)]).toEqual([true, ['hatched-twice']]);
   });
 
+  it('beside a counted clutch that hatches whole are of the other nest, where young were heard', () => {
+    const two =
+      'date: 2026-03-12, site: left, heard\ndate: 2026-03-18, site: right, laid: 2, sitting\ndate: 2026-03-31, hatched: 4';
+    const known = at(two, '2026-04-01', 'nest-looks: freely');
+    expect(pairIn(known, 'LW-1').clutches.map(({ chicks }) => chicks.length)).toEqual([2, 2]);
+    expect(codes(known)).toEqual([]);
+  });
+
   it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {
     const files = {
       P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),
