@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { room } from '../rooms.ts';
+import { understanding } from '../../src/room/fold.ts';
+import { fullRef } from '../../src/room/model.ts';
+import { day, record, room } from '../rooms.ts';
 import { birdIn, clutchIn, codes, journal, pairIn, waxbills } from './facts.ts';
 import { at, clutches } from './waxbill-log.ts';
 
@@ -67,6 +69,13 @@ describe('chicks that hatch more than there were eggs', () => {
   it('are of the brood that was heard days ago, and the one that begged is the first of them', () => {
     const heard = 'date: 2026-03-24, heard\ndate: 2026-03-26, hatched: 3';
     expect(clutches(heard)).toEqual(['1: 3+ eggs, 3+ chicks']);
+    const clock = { day: day('2026-03-26'), today: day('2026-03-26') };
+    const told = [...understanding(record({ P: waxbills(heard) }, '2026-03-26'), clock, new Set())];
+    expect(told.at(-1)?.about.flatMap(({ who }) => who.map(fullRef))).toEqual([
+      'LW-1/1/e1',
+      'LW-1/1/e2',
+      'LW-1/1/e3',
+    ]);
     // Named by its egg it hatched already, and how many there are stays open.
     const named = at('date: 2026-03-24, heard\ndate: 2026-03-26, hatched: e1');
     expect([birdIn(named, 'LW-1/1/c1').placeholder, codes(named)]).toEqual([true, ['hatched-twice']]);

@@ -189,6 +189,15 @@ describe('eggs that a look counts beside chicks, more than were told', () => {
     expect(clutches(pulled)).toEqual(['1: 4+ eggs, 1 chicks']);
     const [third] = clutchIn(at(`${eggs}\n${found}`), 'LW-1/1').eggs.slice(2);
     expect([days(third?.laid as never), third?.assumed]).toEqual(['03-07…03-12', true]);
+    const looked = `${eggs}\ndate: 2026-03-07, checked: {eggs: 2}\n${found}`;
+    expect(laid(looked, 'LW-1/1/e3')).toBe('03-08…03-12');
+  });
+
+  it('are no more than the hen can have laid by the day on which the last of them had to be there', () => {
+    // Half of eleven days, six, before the 13th: by the 7th there were three.
+    expect(clutches('date: 2026-03-05, laid: 1\ndate: 2026-03-13, checked: {chicks: 5}')).toEqual([
+      '1: 3+ eggs, 3 chicks',
+    ]);
   });
 
   it('of a brood of which nobody saw one are as old as any can be', () => {
