@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { room } from '../rooms.ts';
-import { clutchIn, codes, days, waxbills } from './facts.ts';
+import { clutchIn, codes, days, journal, pairIn, waxbills } from './facts.ts';
 
 const at = (log: string, head = '') => room({ P: waxbills(log, head) }, '2026-07-01');
 describe('the days on which an egg can have been laid', () => {
@@ -132,5 +132,46 @@ describe('eggs that are laid', () => {
     expect(at(log).findings.map(({ code, args }) => [code, args])).toEqual([
       ['which-clutch', { did: 'laid', taken: 'a new one, clutch 2', others: 'clutch 1', number: 2 }],
     ]);
+  });
+});
+
+describe('eggs that come every other day', () => {
+  const laidOn = (log: string) =>
+    pairIn(room({ P: journal('BU-1', 'budgerigar', log) }, '2026-07-01'), 'BU-1').clutches.map(({ eggs }) =>
+      eggs.map(({ laid }) => days(laid)).join(' '),
+    );
+
+  it('are counted back so from the look that found them; the oldest may have been sat on for as long as any', () => {
+    // Budgerigars sit 20 days at the longest.
+    expect(laidOn('date: 2026-03-20, laid: 3')).toEqual(['02-24…03-16 02-26…03-18 02-28…03-20']);
+  });
+
+  it('are of one clutch where the first of them came soon enough after the last that was seen', () => {
+    expect(laidOn('date: 2026-03-01, laid: 1\ndate: 2026-03-13, laid: 3')).toHaveLength(1);
+    expect(laidOn('date: 2026-03-01, laid: 1\ndate: 2026-03-14, laid: 3')).toHaveLength(2);
+  });
+});
+
+describe('the eggs before', () => {
+  const spans = (log: string, number = 1) =>
+    clutchIn(at(log), `LW-1/${number}`).eggs.map((egg) => days(egg.laid));
+
+  it('are no older than it took her to lay on, a gap of three days included, and any age after a longer one', () => {
+    const after = (on: number) =>
+      spans(
+        `date: 2026-03-22, laid: 2\ndate: 2026-03-${on - 1}, checked: {eggs: 2}\ndate: 2026-03-${on}, laid: 1`,
+      );
+    expect(after(26)).toEqual(['03-21', '03-22', '03-26']);
+    expect(after(27)).toEqual(['03-08…03-21', '03-09…03-22', '03-27']);
+  });
+
+  it('were all laid before those in the other nest', () => {
+    const left = [5, 6, 7].map((on) => `date: 2026-03-0${on}, site: left, laid: 1`).join('\n');
+    expect(spans(`${left}\ndate: 2026-03-14, site: right, laid: 3`, 2)[0]).toBe('03-07…03-12');
+  });
+
+  it('of which one was seen to be sat on are found with the others, and nobody need assume it', () => {
+    const found = at('date: 2026-03-05, sitting\ndate: 2026-03-12, laid: some');
+    expect(clutchIn(found, 'LW-1/1').eggs.map(({ assumed }) => assumed)).toEqual([false]);
   });
 });
