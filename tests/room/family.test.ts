@@ -144,3 +144,20 @@ describe('what is said of the health of all', () => {
     ]);
   });
 });
+
+describe('young that are moved by count', () => {
+  const brood = 'date: 2026-03-05, laid: 1, sitting\ndate: 2026-03-18, hatched: 1';
+  const livesIn = (log: string) => birdIn(known(`${brood}\n${log}`), 'LW-1/1/c1').stays.at(-1)?.housing;
+
+  it('are those that are out, be it of the box in which they were reared, and none that was moved away before', () => {
+    for (const to of ['hand', 'incubator'])
+      expect(
+        livesIn(
+          `date: 2026-03-22, fostered: {${to}: c1}\ndate: 2026-05-01, independent: 1\ndate: 2026-05-02, moved: {1: cage 9}`,
+        ),
+        to,
+      ).toBe('cage 9');
+    const away = 'date: 2026-04-06, fledged: c1\ndate: 2026-04-10, moved: {c1: cage 9}';
+    expect(livesIn(`${away}\ndate: 2026-05-26, moved: {1: flight 2}`)).toBe('cage 9');
+  });
+});

@@ -3,7 +3,7 @@ import { formatDay } from '../../src/days.ts';
 import { candlingDay, fertilityOf, hatchRank, lampSays } from '../../src/room/fertility.ts';
 import type { Egg } from '../../src/room/model.ts';
 import { day, room } from '../rooms.ts';
-import { clutchIn, waxbills } from './facts.ts';
+import { clutchIn, journal, pairIn, waxbills } from './facts.ts';
 
 const laid = 'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting';
 
@@ -147,4 +147,36 @@ describe('what the lamp said', () => {
     );
     expect(clutchIn(cold, 'LW-1/1').eggs.map(lampSays)).not.toContain('clear');
   });
+});
+
+describe('a chick that a look finds beside eggs of two clutches', () => {
+  /** Which eggs hatched, of bengalese finches, that sit 14 to 16 days. */
+  const hatched = (log: string) =>
+    pairIn(room({ P: journal('BF-1', 'bengalese finch', log) }, '2026-07-01'), 'BF-1').clutches.map(
+      ({ eggs }) => eggs.flatMap(({ ref, fate }) => (fate?.kind === 'hatched' ? ref : [])).join(' '),
+    );
+
+  it('came of one whose time was over rather than of one that was not sat on for long enough', () => {
+    const two =
+      'date: 2026-03-01, laid: 1, sitting\ndate: 2026-03-19, checked: {eggs: 1}\ndate: 2026-03-20, laid: 1';
+    expect(hatched(`${two}\ndate: 2026-03-27, checked\ndate: 2026-03-28, checked: {chicks: 1}`)).toEqual([
+      'e1',
+      '',
+    ]);
+  });
+
+  it('came of one that may be old enough rather than of one whose time was over', () => {
+    const found = 'date: 2026-03-01, laid: 1\ndate: 2026-03-19, laid: 2';
+    expect(hatched(`${found}\ndate: 2026-03-24, checked: {chicks: 1}`)).toEqual(['', 'e1']);
+  });
+});
+
+it('of a species of which nobody knows when the lamp tells, it does from the fifth day on', () => {
+  const clear = (on: string) => {
+    const log = `date: 2026-04-13, laid: 1, sitting\ndate: 2026-04-${on}, candled: {clear: e1}`;
+    return lampSays(
+      clutchIn(room({ P: journal('X-1', 'unheard-of finch', log) }, '2026-07-01'), 'X-1/1').eggs[0] as Egg,
+    );
+  };
+  expect([clear('17'), clear('18')]).toEqual(['unsure', 'clear']);
 });

@@ -157,12 +157,12 @@ describe('the eggs before', () => {
     clutchIn(at(log), `LW-1/${number}`).eggs.map((egg) => days(egg.laid));
 
   it('are no older than it took her to lay on, a gap of three days included, and any age after a longer one', () => {
-    const after = (on: number) =>
+    const looked = (on: number) =>
       spans(
         `date: 2026-03-22, laid: 2\ndate: 2026-03-${on - 1}, checked: {eggs: 2}\ndate: 2026-03-${on}, laid: 1`,
       );
-    expect(after(26)).toEqual(['03-21', '03-22', '03-26']);
-    expect(after(27)).toEqual(['03-08…03-21', '03-09…03-22', '03-27']);
+    expect(looked(26)).toEqual(['03-21', '03-22', '03-26']);
+    expect(looked(27)).toEqual(['03-08…03-21', '03-09…03-22', '03-27']);
   });
 
   it('were all laid before those in the other nest', () => {
