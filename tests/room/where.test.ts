@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { hostClutch } from '../../src/room/lives.ts';
 import { room } from '../rooms.ts';
-import { birdIn, codes, days, eggIn, journal, pairIn, waxbills } from './facts.ts';
+import { birdIn, clutchIn, codes, days, eggIn, journal, pairIn, waxbills } from './facts.ts';
 
 const laid = 'date: 2026-03-05, laid: 4, sitting';
 const place = (entry: string, foster = '') => {
@@ -280,4 +281,18 @@ describe('what its own pair’s journal tells of an egg or chick that another pa
     );
     expect(chick.fate?.kind === 'died' && days(chick.fate.span)).toBe('03-23…03-25');
   });
+});
+
+it('eggs that come to a pair whose own wait in store lie in the clutch that it sits on', () => {
+  const files = {
+    P: waxbills(`date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-10, lost: {broken: e1}
+      date: 2026-03-12, pulled: [e2, e3, e4]`),
+    Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-15, laid: 3\ndate: 2026-03-20, fostered: {LW-1: 2}'),
+  };
+  const known = room(files, '2026-03-21');
+  expect(clutchIn(known, 'BF-1/1').eggs.map((egg) => hostClutch(egg)?.pair.id)).toEqual([
+    'LW-1',
+    'LW-1',
+    'BF-1',
+  ]);
 });
