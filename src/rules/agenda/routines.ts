@@ -88,9 +88,13 @@ function lastPaired({ birds, pairs }: Room): Map<Bird, Day> {
 /** One brood a pair for what happens to the pair; each brood for what happens to eggs and young. */
 function currentBroods(room: Room, byPair: ReadonlyMap<Pair, Brood[]>, after: AnchorName): Brood[] {
   const nestsOf = (pair: Pair) => (byPair.get(pair) ?? []).filter(({ where }) => where === 'nest');
-  if (after === 'paired' || after === 'parted')
-    return room.pairs.map((pair) => nestsOf(pair).at(-1) ?? emptyBrood(room, pair));
+  if (isOfPair(after)) return room.pairs.map((pair) => nestsOf(pair).at(-1) ?? emptyBrood(room, pair));
   return room.pairs.flatMap(nestsOf);
+}
+
+/** What happens to the pair, not to its eggs and young. */
+function isOfPair(after: AnchorName | null): boolean {
+  return after === 'paired' || after === 'parted';
 }
 
 function emptyBrood(room: Room, pair: Pair): Brood {
@@ -116,15 +120,17 @@ function emptyBrood(room: Room, pair: Pair): Brood {
 
 /** @param broods all of this pair */
 function broodTask(room: Room, routine: Routine, brood: Brood, broods: readonly Brood[]): AgendaItem | null {
-  if (brood.clutch?.skipped.some(({ task }) => task === routine.name.text)) return null;
   const start = happened(brood, routine.after as AnchorName);
   if (start === null) return null;
+  // What happens to the pair goes on beyond a clutch: what was skipped before it began anew was another time.
+  const since = isOfPair(routine.after) ? start.day : Number.NEGATIVE_INFINITY;
+  if (brood.clutch?.skipped.some(({ task, day }) => task === routine.name.text && day >= since)) return null;
   if (routine.until !== null && (isEnded(brood, routine.until, start.day) || isPast(routine, brood, broods)))
     return null;
   const last = lastOf(doneDays(room, routine, [brood.pair]).filter((day) => day >= start.day));
   return counted(room, routine, start.day, last, start.says, {
     pair: brood.pair.id,
-    clutch: routine.after === 'paired' || routine.after === 'parted' ? null : (brood.clutch?.number ?? null),
+    clutch: isOfPair(routine.after) ? null : (brood.clutch?.number ?? null),
     housing: brood.housing,
     species: brood.profile?.species ?? brood.pair.species,
   });

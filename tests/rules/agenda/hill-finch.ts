@@ -45,6 +45,11 @@ export function species(but: Record<string, string> = {}): Files {
   return { 'species/hill-finch.yaml': `${lines.filter((line) => !line.endsWith(': ')).join('\n')}\n` };
 }
 
+/** The file of a room with one routine and perhaps a log of its own. */
+export function withRoutine(routine: string, log = '  - {date: 2026-01-01, note: "begun"}\n'): Files {
+  return { 'nestlog.yaml': `routines:\n  - {${routine}}\nlog:\n${log}` };
+}
+
 /** Four eggs on the first four days of March, sat on from the third. Hatch: 14 … 17 March, as e4 began on the 4th. */
 export const FOUR_EGGS = `
   date: 2026-03-01, laid: 1

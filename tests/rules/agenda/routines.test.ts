@@ -1,14 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { routineWords } from '../../../src/rules/agenda/routines.ts';
-import { agenda, type Files, record } from '../../rooms.ts';
+import { type Files, record } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
-import { ALL_OUT, FOUR_EGGS, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
+import {
+  ALL_OUT,
+  FOUR_EGGS,
+  hillFinches,
+  lines,
+  species,
+  stands,
+  THREE_CHICKS,
+  withRoutine,
+} from './hill-finch.ts';
 
-/** A room with one routine and perhaps a log of its own. */
-const with_ = (routine: string, log = ''): Files => ({
-  'nestlog.yaml': `routines:\n  - {${routine}}\nlog:\n${log === '' ? '  - {date: 2026-01-01, note: "begun"}\n' : log}`,
-});
-const calcium = with_(
+const calcium = withRoutine(
   'name: calcium, after: paired, days: 3, every: 2, until: laid, say: calcium in the egg food',
 );
 
@@ -45,7 +50,7 @@ describe('after something', () => {
   });
 
   it('without `every` once is enough', () => {
-    const once = with_('name: worm, after: paired, days: 3, say: worm them');
+    const once = withRoutine('name: worm, after: paired, days: 3, say: worm them');
     expect(mornings('date: 2026-02-10, paired\ndate: 2026-02-14, done: worm', once, 'worm')).toEqual([
       '02-13 now',
     ]);
@@ -54,7 +59,7 @@ describe('after something', () => {
   });
 
   it('done before it began does not count', () => {
-    const once = with_('name: worm, after: paired, days: 3, say: worm them');
+    const once = withRoutine('name: worm, after: paired, days: 3, say: worm them');
     expect(
       mornings('date: 2026-02-05, done: worm\ndate: 2026-02-10, paired', once, 'worm', '2026-02-13'),
     ).toEqual(['02-13 now']);
@@ -68,7 +73,7 @@ describe('after something', () => {
     ['independent', '2026-04-25'],
     ['parted', '2026-04-28'],
   ])('counts from: %s', (after, on) => {
-    const room = with_(`name: look, after: ${after}, days: 0, say: look`);
+    const room = withRoutine(`name: look, after: ${after}, days: 0, say: look`);
     const log = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-04-28, parted`;
     const first = stands(hillFinches(log, {}, room), 'look', '2026-02-25', on)[0];
     expect(first).toBe(`${on.slice(5)} now`);
@@ -83,7 +88,7 @@ describe('after something', () => {
     ['independent', '2026-04-27', 'independent 27 Apr + 0 d'],
     ['parted', '2026-04-28', 'parted 28 Apr + 0 d'],
   ])('says what it counts from: %s', (after, day, why) => {
-    const room = with_(`name: look, after: ${after}, days: 0, say: look`);
+    const room = withRoutine(`name: look, after: ${after}, days: 0, say: look`);
     const log = `date: 2026-02-10, paired\n${ALL_OUT}date: 2026-04-25, independent: [c1, c2]\ndate: 2026-04-27, independent: c3\ndate: 2026-04-28, parted`;
     const [item] = lines(hillFinches(log, {}, room), 'look', day);
     // What happens to the pair is of no clutch.
@@ -92,7 +97,7 @@ describe('after something', () => {
   });
 
   it('counts from independence once the last feeds itself', () => {
-    const room = with_('name: look, after: independent, days: 0, say: look');
+    const room = withRoutine('name: look, after: independent, days: 0, say: look');
     const log = `${ALL_OUT}date: 2026-04-25, independent: [c1, c2]\ndate: 2026-04-27, independent: c3`;
     expect(mornings(log, room, 'look', '2026-04-28')).toEqual(['04-27 now', '04-28 late']);
     expect(mornings(ALL_OUT, room, 'look', '2026-04-28')).toEqual([]);
@@ -113,7 +118,7 @@ describe('after something', () => {
       (item) => item.pair === 'HF-1',
     );
     expect(found.map(({ why }) => why)).toEqual(['done 16 Feb + 2 d; paired 10 Feb']);
-    const rooms = with_(
+    const rooms = withRoutine(
       'name: calcium, after: paired, days: 3, every: 2, say: calcium',
       '  - {date: 2026-02-15, done: calcium}\n  - {date: 2026-02-17, done: water}\n',
     );
@@ -123,7 +128,7 @@ describe('after something', () => {
   });
 
   it('ends on the very day of what it lasts until, and does not when that was before', () => {
-    const until = with_('name: calcium, after: paired, days: 0, until: laid, say: calcium');
+    const until = withRoutine('name: calcium, after: paired, days: 0, until: laid, say: calcium');
     expect(mornings('date: 2026-02-10, paired, laid: 1', until, 'calcium', '2026-02-12')).toEqual([]);
     // Last year's eggs do not end this year's routine.
     const again = `date: 2026-02-01, laid: 1\ndate: 2026-02-05, lost: {broken: e1}, parted\ndate: 2026-02-10, reunited`;
@@ -136,13 +141,13 @@ describe('after something', () => {
       lines(hillFinches(`${log}\n${more}`, {}, routine), 'calcium', '2026-09-30').map(({ why }) => why);
     const done = 'date: 2026-09-28, done: calcium';
     expect(on(done)).toEqual([]);
-    const always = with_('name: calcium, after: paired, days: 3, every: 2, say: calcium');
+    const always = withRoutine('name: calcium, after: paired, days: 3, every: 2, say: calcium');
     expect(on(done, always)).toEqual(['done 28 Sep + 2 d; paired 2 Jan']);
     expect(on('date: 2026-09-20, parted\ndate: 2026-09-27, reunited')).toEqual(['reunited 27 Sep + 3 d']);
   });
 
   it('does not end with an arrival: that is of a bird, not of a pair', () => {
-    const room = with_('name: calcium, after: paired, days: 3, until: arrived, say: calcium');
+    const room = withRoutine('name: calcium, after: paired, days: 3, until: arrived, say: calcium');
     expect(mornings('date: 2026-02-10, paired', room, 'calcium', '2026-02-14')).toEqual([
       '02-13 now',
       '02-14 late',
@@ -150,7 +155,7 @@ describe('after something', () => {
   });
 
   it('of a pair that was parted before it ever laid', () => {
-    const room = with_('name: look, after: parted, days: 1, say: look');
+    const room = withRoutine('name: look, after: parted, days: 1, say: look');
     expect(
       mornings('date: 2026-02-10, paired\ndate: 2026-02-20, parted', room, 'look', '2026-02-21'),
     ).toEqual(['02-21 now']);
@@ -159,7 +164,7 @@ describe('after something', () => {
   it('keeps each pair apart, and has a line for one that has not laid', () => {
     const files = {
       ...species(),
-      ...with_('name: look, after: paired, days: 0, say: look'),
+      ...withRoutine('name: look, after: paired, days: 0, say: look'),
       'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-01, paired', 'housing: flight 1'),
       'HF-2': pair('HF-2', 'ridge finch', 'date: 2026-03-01, paired', 'housing: flight 2'),
     };
@@ -171,20 +176,20 @@ describe('after something', () => {
   });
 
   it('is one line for a pair, whose eggs lie in the nest and in the incubator', () => {
-    const room = with_('name: look, after: laid, days: 0, say: look');
+    const room = withRoutine('name: look, after: laid, days: 0, say: look');
     const log = `${FOUR_EGGS}date: 2026-03-04, fostered: {incubator: [e1, e2]}`;
     expect(lines(hillFinches(log, {}, room), 'look', '2026-03-05')).toHaveLength(1);
   });
 
   it('skipped is another one', () => {
-    const room = with_('name: look, after: laid, days: 0, say: look');
+    const room = withRoutine('name: look, after: laid, days: 0, say: look');
     expect(
       lines(hillFinches(`${FOUR_EGGS}date: 2026-03-04, skip: candle`, {}, room), 'look', '2026-03-05'),
     ).toHaveLength(1);
   });
 
   it('is skipped for one clutch', () => {
-    const room = with_('name: look, after: laid, days: 5, say: look');
+    const room = withRoutine('name: look, after: laid, days: 5, say: look');
     expect(mornings(`${FOUR_EGGS}date: 2026-03-05, skip: look`, room, 'look')).toEqual([]);
     expect(mornings(FOUR_EGGS, room, 'look', '2026-03-06')).toEqual(['03-06 now']);
   });
@@ -192,7 +197,7 @@ describe('after something', () => {
   it('is one line for a clutch, though the nest holds guests besides', () => {
     const files = {
       ...species(),
-      ...with_('name: look, after: laid, days: 5, say: look'),
+      ...withRoutine('name: look, after: laid, days: 5, say: look'),
       // The guests come when the host has nothing of its own in the nest.
       'HF-1': pair('HF-1', 'hill finch', 'date: 2026-03-01, laid: 1\ndate: 2026-03-02, lost: {broken: e1}'),
       'HF-2': pair(
@@ -209,53 +214,10 @@ describe('after something', () => {
   });
 });
 
-describe('of the whole room', () => {
-  const worms = 'name: worm flights, every: 90, say: worm all flights';
-
-  it('is due at once while it was never done', () => {
-    const [item] = agenda(with_(worms), '2026-05-01');
-    expect(item).toMatchObject({
-      task: 'worm flights',
-      pair: null,
-      bird: null,
-      state: 'now',
-      why: 'every 90 d; never done yet',
-    });
-  });
-
-  it('counts from when it was last done, and is never given up', () => {
-    // 1 February + 90 is 2 May.
-    const room = with_(worms, '  - {date: 2026-02-01, done: worm flights}\n');
-    expect(stands(room, 'worm flights', '2026-02-01', '2026-09-30')).toEqual([
-      '05-02 now',
-      '05-03 … 09-30 late',
-    ]);
-  });
-
-  it('says when it was done', () => {
-    const room = with_(
-      worms,
-      '  - {date: 2026-01-01, done: worm flights}\n  - {date: 2026-02-01, done: worm flights}\n',
-    );
-    expect(agenda(room, '2026-05-02', 0).map(({ why }) => why)).toEqual(['done 1 Feb + 90 d']);
-  });
-
-  it('what is written for later is not done yet', () => {
-    const room = with_(worms, '  - {date: 2026-06-01, done: worm flights}\n');
-    expect(agenda(room, '2026-05-02', 0).map(({ why }) => why)).toEqual(['every 90 d; never done yet']);
-  });
-
-  it('done in a pair’s journal is done', () => {
-    expect(
-      mornings('date: 2026-03-01, done: worm flights', with_(worms), 'worm flights', '2026-04-30'),
-    ).toEqual(['02-01 … 02-28 now']);
-  });
-});
-
 describe('of a bird that arrived', () => {
   const room = (log: string, until = '') => ({
     ...species(),
-    ...with_(`name: weigh, after: arrived, days: 2${until}, say: weigh it`),
+    ...withRoutine(`name: weigh, after: arrived, days: 2${until}, say: weigh it`),
     'birds.yaml': `birds:\n  - id: HF-9\n    species: hill finch\n    log:\n      - {date: 2026-03-01, arrived: cage 1}\n${log}`,
   });
 
@@ -311,12 +273,12 @@ describe('of a bird that arrived', () => {
 
   it('holds for a bird of this room that came home, though it feeds itself', () => {
     const log = `${ALL_OUT}date: 2026-04-25, independent: all\ndate: 2026-05-01, gone: {lent: c1}\ndate: 2026-06-01, back: c1`;
-    const files = hillFinches(log, {}, with_('name: weigh, after: arrived, days: 2, say: weigh it'));
+    const files = hillFinches(log, {}, withRoutine('name: weigh, after: arrived, days: 2, say: weigh it'));
     expect(lines(files, 'weigh', '2026-06-03').map(({ bird }) => bird)).toEqual(['HF-1/1/c1']);
   });
 
   it('ends when a young bird that came back to be fed feeds itself, where it lasts until then', () => {
-    const until = with_(
+    const until = withRoutine(
       'name: hand-feed, after: arrived, days: 1, every: 1, until: independent, say: feed it by hand',
     );
     const log = `${ALL_OUT}date: 2026-04-10, gone: {lent: c1}\ndate: 2026-04-20, back: c1\ndate: 2026-04-24, done: hand-feed`;
@@ -345,8 +307,10 @@ describe('in the words of a task', () => {
       doneBy: '`done: calcium`',
       over: 'once `laid` is recorded',
     });
-    expect(words(with_('name: worm flights, every: 90, say: worm'))).toMatchObject({ when: 'every 90 d' });
-    expect(words(with_('name: worm, after: paired, days: 3, say: worm them'))).toMatchObject({
+    expect(words(withRoutine('name: worm flights, every: 90, say: worm'))).toMatchObject({
+      when: 'every 90 d',
+    });
+    expect(words(withRoutine('name: worm, after: paired, days: 3, say: worm them'))).toMatchObject({
       when: 'paired + 3 d',
       over: 'a month later, unless it comes again',
       explain: 'A routine of this room, from nestlog.yaml.',
@@ -355,7 +319,7 @@ describe('in the words of a task', () => {
 });
 
 describe('lasting until something in the course of the brood', () => {
-  const greens = with_('name: greens, after: hatched, days: 1, every: 1, until: fledged, say: greens');
+  const greens = withRoutine('name: greens, after: hatched, days: 1, every: 1, until: fledged, say: greens');
   const stood = (end: string, room = greens) =>
     mornings(
       `${THREE_CHICKS}date: 2026-03-16, done: greens, lost: {undeveloped: e4}\ndate: 2026-03-19, ${end}`,
@@ -379,14 +343,14 @@ describe('lasting until something in the course of the brood', () => {
   });
 
   it('goes on while one of the eggs waits in the incubator', () => {
-    const turn = with_('name: greens, after: laid, days: 12, every: 1, until: hatched, say: turn them');
+    const turn = withRoutine('name: greens, after: laid, days: 12, every: 1, until: hatched, say: turn them');
     const log = `${FOUR_EGGS}date: 2026-03-05, set: {incubator: e1}, lost: {broken: [e2, e3, e4]}`;
     expect(mornings(log, turn, 'greens', '2026-03-14')).toEqual(['03-13 now', '03-14 late']);
     expect(mornings(`${log}\ndate: 2026-03-08, lost: {clear: e1}`, turn, 'greens', '2026-03-14')).toEqual([]);
   });
 
   it('until the next egg goes on without the brood', () => {
-    const lean = with_('name: greens, after: hatched, days: 1, every: 1, until: laid, say: greens');
+    const lean = withRoutine('name: greens, after: hatched, days: 1, every: 1, until: laid, say: greens');
     expect(stood('died: all', lean).at(-1)).toBe('03-18 … 04-16 late');
     expect(stood('died: all\ndate: 2026-03-25, laid: 1', lean).at(-1)).toBe('03-18 … 03-24 late');
   });
