@@ -105,21 +105,24 @@ function quarantineEnd(room: Room, bird: Bird): AgendaItem[] {
 
 /** From what the days are counted, who was unwell beyond them, and the vet where it was another bird that ailed or died. */
 function whyOut(bird: Bird, { from, until, out, joined, died, ill }: Quarantine): string {
-  const back = bird.absences.some((absence) => absence.until === from);
   const begun =
     died.length > 0
       ? `${fewNames(died)} died`
       : joined.length > 0
         ? `with ${fewNames(joined)} since`
-        : back
-          ? 'back'
-          : 'arrived';
+        : cameWords(bird, from);
   const last = ill.filter(({ over }) => over === out && out > until).map((illness) => illness.bird);
   const others = last.filter((one) => one !== bird);
   const unwell = last.includes(bird) ? 'unwell' : `${fewNames([...new Set(others)])} unwell`;
   const waited = last.length === 0 ? '' : `, ${unwell} until ${shortDay(out)}`;
   const vet = died.length + others.length > 0 ? '; ask an avian vet first' : '';
   return `${begun} ${shortDay(from)} + ${until - from} d${waited}${vet}`;
+}
+
+/** How it came on that day; where it did not, its days were written to begin then. */
+function cameWords({ absences, arrived }: Bird, day: Day): string {
+  if (absences.some(({ until }) => until === day)) return 'back';
+  return arrived === day ? 'arrived' : 'apart since';
 }
 
 /** One note on the day on which a young bird comes into an age. */
@@ -132,7 +135,6 @@ function noteOfAge(room: Room, bird: Bird, task: 'moult' | 'of-age'): AgendaItem
   const age = task === 'moult' ? profile?.moult?.value.low : profile?.breedingAge?.value.low;
   if (age === undefined) return [];
   const on = task === 'moult' ? hatched.to + age : breedsFrom(hatched.to, profile);
-  if (bird.arrived !== null && bird.arrived > on) return [];
   const born = hatched.from === hatched.to ? '' : 'by ';
   const why = `hatched ${born}${shortDay(hatched.to)} + ${age} ${task === 'moult' ? 'd' : 'months'}`;
   return item(room, task, { from: on, to: on, lapses: on, why }, aboutBird(bird));

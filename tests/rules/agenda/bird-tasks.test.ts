@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pair } from '../warnings/warned.ts';
-import { ALL_OUT, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
+import { ALL_OUT, FOUR_EGGS, hillFinches, lines, species, stands, THREE_CHICKS } from './hill-finch.ts';
 
 const bird = (log: string, head = '') => ({
   ...species(),
@@ -30,6 +30,16 @@ describe('the end of quarantine', () => {
     expect(
       quarantine(bird('      - {date: 2026-03-10, quarantine: {until: 2026-04-20}}\n'), '2026-04-20'),
     ).toEqual(['04-20 now']);
+  });
+
+  it('says how it began: it came, it came home, or the keeper set it apart', () => {
+    const why = (log: string, on: string) => lines(bird(log), 'quarantine-end', on).map((item) => item.why);
+    const apart = '      - {date: 2026-03-10, quarantine: 30}\n';
+    expect(why(apart, '2026-04-09')).toEqual(['apart since 10 Mar + 30 d']);
+    const home = '      - {date: 2026-03-20, gone: lent}\n      - {date: 2026-05-01, back}\n';
+    expect(why(`${home}${apart.replace('03-10', '05-10')}`, '2026-06-09')).toEqual([
+      'apart since 10 May + 30 d',
+    ]);
   });
 
   it('waits while the bird is unwell', () => {
@@ -79,6 +89,24 @@ describe('the end of quarantine', () => {
       expect(outs(joined, '2026-04-20')).toEqual(['04-18 … 04-20 now']);
       const apart = with2(`${came}, ${ill}, {date: 2026-03-29, moved: sick bay}`);
       expect(outs(apart, '2026-04-14')).toEqual(['04-12 … 04-14 now']);
+    });
+
+    it('says with whom the days began anew, and of illnesses only those that keep it in longer', () => {
+      const why = (first: string, second: string, on: string) =>
+        lines(with2(second, first), 'quarantine-end', on).find(({ bird: who }) => who === 'Q-1')?.why;
+      const joins = came.replace('03-01', '03-11');
+      expect(why('', joins, '2026-04-10')).toBe('with Q-2 since 11 Mar + 30 d');
+      const early = ', {date: 2026-03-05, unwell: fluffed}, {date: 2026-03-08, unwell: well again}';
+      expect(why(early, came, '2026-03-31')).toBe('arrived 1 Mar + 30 d');
+      // Well again on the very day on which its days are over: it kept nobody in.
+      const just = `${early}, {date: 2026-03-20, unwell: fluffed}, {date: 2026-03-31, unwell: well again}`;
+      expect(why(just, came, '2026-03-31')).toBe('arrived 1 Mar + 30 d');
+      // The last to be well again is named alone.
+      const both = ', {date: 2026-03-29, unwell: fluffed}, {date: 2026-04-01, unwell: well again}';
+      const last = `${came}, {date: 2026-03-29, unwell: fluffed}, {date: 2026-04-03, unwell: well again}`;
+      expect(why(both, last, '2026-04-03')).toBe(
+        'arrived 1 Mar + 30 d, Q-2 unwell until 3 Apr; ask an avian vet first',
+      );
     });
 
     it('does not wait for one that fell ill elsewhere after they were parted', () => {
@@ -163,6 +191,21 @@ describe('notes of an age', () => {
     expect(lines(ringed, 'of-age', '2026-09-30')).toMatchObject([{ why: 'hatched by 31 Dec + 9 months' }]);
     expect(stands(ringed, 'of-age', '2026-09-01', '2026-10-30')).toEqual(['09-30 now']);
     expect(stands(bird('', '    hatched: 2026\n'), 'moult', '2026-03-01', '2026-05-30')).toEqual([]);
+  });
+
+  it('the first moult where the hatch is known within a fortnight, and no day worse', () => {
+    const seen = (after: string) =>
+      hillFinches(
+        `${FOUR_EGGS}date: 2026-03-28, after: ${after}, hatched: 1\ndate: 2026-04-12, fledged: all`,
+      );
+    // Hatched on one of the days from the 14th, or from the 13th, to the 28th of March; forty days on is 7 May.
+    const notes = (after: string) => stands(seen(after), 'moult', '2026-04-20', '2026-06-30');
+    expect([notes('2026-03-13'), notes('2026-03-12')]).toEqual([['05-07 now'], []]);
+  });
+
+  it('of age are young that were bred here, though nobody wrote of them since they hatched', () => {
+    // Nine months, where all that was written of them is that they left the nest.
+    expect(lines(hillFinches(ALL_OUT), 'of-age', '2026-12-15')).toHaveLength(3);
   });
 
   it('are not said where nobody knows the age', () => {
