@@ -221,9 +221,7 @@ export const fledgeWindow: FindAnchors = (brood) => {
   const { fledge, hatched } = brood;
   if (fledge === null) return [];
   const left = lastIn(brood);
-  const first = hatching(left ?? hatched, Math.min, 'hatched')[0];
-  const last = hatching(left ?? hatched, Math.max, 'hatched')[0];
-  const span = { from: first?.span.from ?? fledge.from, to: last?.span.to ?? fledge.to };
+  const span = hullOf((left ?? hatched).flatMap((bird) => hatchedOn(bird) ?? []));
   return [
     {
       span: { from: fledge.from, to: fledge.to },
@@ -336,21 +334,23 @@ export const leftOver: FindAnchors = (brood) => {
   const empty = left ? undefined : nestEmpty(brood)[0];
   if (empty !== undefined) return [{ ...empty, who: eggs }];
   if (term === null || room.day <= term.to || (young.length > 0 && !left)) return [];
-  const start = eggTerm(brood)[0];
-  const says = `${start?.says ?? ''}; hatching was expected until ${shortDay(term.to)}`;
   const alone = left ? Number.NEGATIVE_INFINITY : lastCare(brood);
   const span = { from: term.to + LOOK_AFTER.from, to: term.to + LOOK_AFTER.to };
-  return alone > span.from
-    ? [{ ...start, span: day(alone), says: `${says}, young were here until ${shortDay(alone)}`, who: eggs }]
-    : [{ ...start, span, says, who: eggs }];
+  return eggTerm(brood).map((start) => {
+    const says = `${start.says}; hatching was expected until ${shortDay(term.to)}`;
+    return alone > span.from
+      ? { ...start, span: day(alone), says: `${says}, young were here until ${shortDay(alone)}`, who: eggs }
+      : { ...start, span, says, who: eggs };
+  });
 };
 
 /** The day on which the last of the young here died, went elsewhere or fed itself. */
-function lastCare({ hatched }: Brood): Day {
-  const ends = hatched.map(
-    ({ fate, independent, stays }) => fate ?? independent ?? { day: stays.at(-1)?.from },
-  );
-  return Math.max(Number.NEGATIVE_INFINITY, ...ends.map(({ day: end }) => end ?? Number.NEGATIVE_INFINITY));
+function lastCare({ hatched, pair }: Brood): Day {
+  const ends = hatched.flatMap(({ fate, stays }) => {
+    const next = stays[stays.findLastIndex(({ nest }) => nest === pair) + 1];
+    return next?.from ?? fate?.day ?? [];
+  });
+  return Math.max(Number.NEGATIVE_INFINITY, ...ends);
 }
 
 /** Young that are still fed, from the eldest's hatching to the youngest's; each species, and each place, by itself. */

@@ -120,7 +120,7 @@ export const laidAgainHere: Condition = (brood, anchor) =>
 
 function laterClutches({ pair, clutch }: Brood, anchor: Anchor): Clutch[] {
   const since = clutch?.opened ?? anchor.span.from;
-  return pair.clutches.filter((other) => other !== clutch && other.opened > since && other.eggs.length > 0);
+  return pair.clutches.filter((other) => other.opened > since && other.eggs.length > 0);
 }
 
 /** Clutches without a named site can be in any nest of the pair. */

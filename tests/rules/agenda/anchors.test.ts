@@ -1,29 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { fullRef } from '../../../src/room/model.ts';
-import * as all from '../../../src/rules/agenda/anchors.ts';
+import { NIGHTS_OUT } from '../../../src/rules/agenda/anchors.ts';
 import { days } from '../../room/facts.ts';
-import { agenda, type Files } from '../../rooms.ts';
+import { agenda } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
+import { anchors, beside, found, fourth, unseen } from './found.ts';
 import { ALL_OUT, brood, FOUR_EGGS, hillFinches, species, THREE_CHICKS } from './hill-finch.ts';
-
-const { NIGHTS_OUT, hatching: _, ...anchors } = all;
-
-type Name = keyof typeof anchors;
-
-/** Where a task starts from on a day: the days, the reason, whom it is about. */
-function found(name: Name, log: string | Files, on: string, where?: 'incubator' | 'hand'): string[] {
-  const files = typeof log === 'string' ? hillFinches(log) : log;
-  return anchors[name](brood(files, on, where)).map(({ span, says, who }) =>
-    [days(span), says, ...(who === null ? [] : [who.map(fullRef).join(' ')])].join('; '),
-  );
-}
-
-/** A second pair beside HF-1, whose eggs or young may be brought there. */
-const beside = (log: string, other: string) =>
-  hillFinches(log, {}, { 'HF-2': pair('HF-2', 'hill finch', other) });
-
-const unseen = FOUR_EGGS.replace(', sitting: both', '');
-const fourth = `${THREE_CHICKS}date: 2026-03-17, after: 2026-03-16, hatched: e4\n`;
 
 describe('from the eggs', () => {
   it('the last egg, while something may still be laid', () => {

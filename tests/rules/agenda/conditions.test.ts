@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Anchor } from '../../../src/rules/agenda/anchors.ts';
 import * as is from '../../../src/rules/agenda/conditions.ts';
+import type { Brood } from '../../../src/rules/brood.ts';
 import { day, type Files } from '../../rooms.ts';
 import { pair } from '../warnings/warned.ts';
 import { ALL_OUT, brood, broods, FOUR_EGGS, hillFinches, THREE_CHICKS } from './hill-finch.ts';
@@ -115,6 +116,12 @@ const eggs: Row[] = [
     { 'HF-1': pair('HF-1', 'ridge finch', 'date: 2026-03-15, laid: 1') },
   ],
   ['laying is over when one has hatched', is.layingOver, THREE_CHICKS, 'date: 2026-03-15, laid: 1'],
+  [
+    'laying is over when one has hatched, though the last egg is new and nobody was seen to sit',
+    is.layingOver,
+    `${FOUR_EGGS.replace(', sitting: both', '')}date: 2026-03-10, laid: 1\ndate: 2026-03-15, hatched: e1`,
+    `${FOUR_EGGS.replace(', sitting: both', '')}date: 2026-03-10, laid: 1`,
+  ],
   // Six days without an egg do not end a laying, seven do; the day stood on is the 16th.
   [
     'laying is over a week after the last egg',
@@ -276,6 +283,24 @@ describe('after the fledging', () => {
     expect(holds(is.laidAgain, ALL_OUT, on)).toBe(false);
   });
 
+  it('the pair has laid again after young of others left its nest, which had no clutch of its own', () => {
+    const host = (log: string) =>
+      hillFinches(
+        `date: 2026-03-01, paired\n${log}`,
+        {},
+        { 'HF-2': pair('HF-2', 'hill finch', `${THREE_CHICKS}date: 2026-03-16, fostered: {HF-1: all}`) },
+      );
+    const guests = (log: string) => broods(host(log), on).find((one) => one.clutch === null) as Brood;
+    const asked = (log: string) => is.laidAgain(guests(log), anchorOn('2026-03-15'), day(on));
+    expect(asked('date: 2026-04-18, laid: 1')).toBe(true);
+    expect(asked('')).toBe(false);
+  });
+
+  it('the other of two nests that were laid in on the same day is not laid again', () => {
+    const two = `date: 2026-04-16, clutch: 1, site: left, laid: 1\ndate: 2026-04-16, clutch: 2, site: right, laid: 1`;
+    expect(holds(is.laidAgain, two, on)).toBe(false);
+  });
+
   it('elsewhere, where it has two nests', () => {
     const sited = (
       site: string,
@@ -313,6 +338,13 @@ describe('after the fledging', () => {
     expect(holds(is.nestTakenOut, removed('site: right, '), on)).toBe(false);
     expect(holds(is.nestTakenOut, removed('site: left, '), on)).toBe(true);
     expect(holds(is.nestTakenOut, removed(''), on)).toBe(true);
+  });
+
+  it('the pair builds again in this nest, not in the other of its two', () => {
+    const builds = (site: string, log = ALL_OUT.replaceAll('laid: 1', 'laid: 1, site: left')) =>
+      holds(is.builtAgainHere, `${log}date: 2026-04-10, ${site}nest: building`, on);
+    expect(['site: left, ', '', 'site: right, '].map((site) => builds(site))).toEqual([true, true, false]);
+    expect(['', 'site: right, '].map((site) => builds(site, ALL_OUT))).toEqual([true, false]);
   });
 
   it('one of the young still in it keeps it in use', () => {
