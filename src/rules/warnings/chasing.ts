@@ -103,7 +103,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
   const atYoung = isYoung(pair, worst?.at ?? null);
   if (atYoung && !liveWith(pair)) return null;
   const aggressor = worst?.by === 'hen' ? 'hen' : 'cock';
-  const brood = view.broods.find((one) => one.pair === pair && one.young.length > 0) ?? null;
+  const brood = broods.find((one) => one.young.length > 0) ?? null;
   return {
     ...(brood === null ? { pair: pair.id, bird: null, clutch: null } : about(brood)),
     level: levelOf(worst?.level ?? null, young.length),

@@ -240,3 +240,61 @@ it('a mate that came while some had not hatched yet, or was seen feeding, may be
     'came after',
   );
 });
+
+describe('a chase and who is there', () => {
+  it('of no level counts with one chick and one egg in the nest', () => {
+    const log = 'date: 2026-03-01, laid: 2\n date: 2026-03-03, sitting: hen\n date: 2026-03-15, hatched: e1';
+    const room = files('date: 2026-03-16, chasing: {by: cock, at: hen}', log);
+    expect(warned(room, 'chasing', '2026-03-16')).toHaveLength(1);
+  });
+
+  it('is told by the hard one, whichever was written first', () => {
+    const mild = 'date: 2026-04-10, chasing: {by: hen, at: c1}';
+    const both = [`${mild}\n date: 2026-04-10, ${hard}`, `date: 2026-04-10, ${hard}\n ${mild}`];
+    for (const log of both)
+      expect(line(files(log), 'chasing', '2026-04-10').text).toMatch(/^The cock chased c2 hard/);
+  });
+
+  it('is over on the day itself where the one that chased was taken away', () => {
+    const room = files(`date: 2026-04-10, ${hard}\n date: 2026-04-10, parted: {cock: cage 6}`);
+    expect(warned(room, 'chasing', '2026-04-10')).toEqual([]);
+  });
+
+  it('is over where the young that were chased died', () => {
+    const room = files(
+      'date: 2026-04-10, chasing: {by: cock, at: young, level: hard}\n date: 2026-04-11, died: all',
+    );
+    expect(spell(room, 'chasing', '2026-04-09', '2026-04-20')).toEqual(['04-10 act']);
+  });
+
+  it('of young in the hand is no matter of who feeds: they are not there', () => {
+    const room = files(
+      'date: 2026-03-20, fostered: {hand: all}\n date: 2026-03-22, chasing: {by: cock, at: hen, level: hard}',
+      fledged.slice(0, fledged.indexOf('date: 2026-04-03')),
+    );
+    expect(line(room, 'chasing', '2026-03-22')).toMatchObject({
+      level: 'watch',
+      text: 'The cock chased the hen hard on 22 Mar. A hunted bird does not eat and does not rest.',
+    });
+  });
+
+  it('by a mate that came after they hatched is no feeder’s, though the mate before it fed them', () => {
+    const mate = (on: string) =>
+      line(
+        files(
+          `date: 2026-03-14, parted: {hen: cage 5}\n date: ${on}, paired: {hen: LW-21-02}\n date: 2026-04-10, chasing: {by: hen, at: young, level: hard}`,
+          fledged.replace('2026-03-15, hatched: 3', '2026-03-13, hatched: 3, feeding: {hen: all}'),
+        ),
+        'chasing',
+        '2026-04-10',
+      ).text;
+    expect(mate('2026-03-16')).toContain('The hen came after they had hatched');
+  });
+
+  it('by a mate that came on the day on which they were found may be a feeder’s', () => {
+    const room = files(
+      'date: 2026-03-15, paired: {hen: LW-21-02}\n date: 2026-04-10, chasing: {by: hen, at: young, level: hard}',
+    );
+    expect(line(room, 'chasing', '2026-04-10').text).toContain('do not take the hen');
+  });
+});

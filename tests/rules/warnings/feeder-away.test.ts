@@ -144,3 +144,37 @@ it('young that were taken out together with a parent are with who feeds them', (
   expect(warned(all, 'feeder-away', '2026-04-09')).toEqual([]);
   expect(warned(all, 'young-away', '2026-04-09')).toEqual([]);
 });
+
+describe('who fed before and who chased after', () => {
+  it('are watched where both parents were seen feeding, and press where nobody wrote which of them went', () => {
+    const both = files(
+      'date: 2026-04-07, feeding: {cock: all, hen: all}\n date: 2026-04-08, parted: {cock: cage 6}',
+    );
+    expect(line(both, 'feeder-away', '2026-04-08').level).toBe('watch');
+    const either = files('date: 2026-04-07, feeding: {hen: all}\n date: 2026-04-08, parted');
+    expect(line(either, 'feeder-away', '2026-04-08').level).toBe('act');
+  });
+
+  it('press though crops were full on the day before', () => {
+    const room = files('date: 2026-04-07, crops: {full: all}\n date: 2026-04-08, parted: {cock: cage 6}');
+    expect(line(room, 'feeder-away', '2026-04-08').level).toBe('act');
+  });
+
+  it('press where nobody wrote where any of them lives', () => {
+    const room = {
+      'LW-1': waxbills(`${fledged}\ndate: 2026-04-08, parted`, 'cock: LW-20-01\nhen: LW-20-11'),
+    };
+    expect(line(room, 'feeder-away', '2026-04-08').level).toBe('act');
+    const died = {
+      'LW-1': waxbills(`${fledged}\ndate: 2026-04-08, died: cock`, 'cock: LW-20-01\nhen: LW-20-11'),
+    };
+    expect(line(died, 'feeder-away', '2026-04-08').level).toBe('act');
+  });
+
+  it('who chases after the parting is not the one that is away', () => {
+    const room = files(
+      'date: 2026-04-08, parted: {cock: cage 6}\n date: 2026-04-09, chasing: {at: c2, level: hard}',
+    );
+    expect(line(room, 'feeder-away', '2026-04-09').check).toContain('put the family together again');
+  });
+});

@@ -99,3 +99,28 @@ it('of two species in one nest, the one that cannot do without is named', () => 
   expect(level).toBe('act');
   expect(text).toMatch(/^4 chicks in the nest, .* The lavender waxbill rears on live food/);
 });
+
+it('chicks that left the nest are not counted among those in it', () => {
+  const log = `${brood.replace('hatched: 3', 'hatched: 3, fledged: c1')}`;
+  expect(line({ 'LW-1': waxbills(log) }, 'live-food-missing', '2026-03-14').text).toMatch(
+    /^2 chicks in the nest/,
+  );
+});
+
+it('guests that need live food are counted from their own hatching, not from that of chicks that need none', () => {
+  const log = 'date: 2026-03-01, laid: 2, sitting: hen\n';
+  const files = {
+    'ZF-1': pair('ZF-1', 'zebra finch', `${log} date: 2026-03-12, hatched: all`),
+    'LW-1': waxbills(`${log} date: 2026-03-15, hatched: all\n date: 2026-03-15, fostered: {ZF-1: all}`),
+  };
+  expect(spell(files, 'live-food-missing', '2026-03-10', '2026-04-10')).toEqual([
+    '03-15 … 03-18 act',
+    '03-19 … 03-22 watch',
+  ]);
+});
+
+it('where live food is only advised, the line says no more than that', () => {
+  expect(
+    line({ 'CW-1': pair('CW-1', 'common waxbill', brood) }, 'live-food-missing', '2026-03-14').text,
+  ).toContain('The common waxbill rears far better with live food.');
+});

@@ -163,3 +163,26 @@ describe('birds in one quarantine cage', () => {
 it('a pair whose journal begins later is no pair yet', () => {
   expect(warned({ 'birds.yaml': newcomer(), 'LW-1': paired }, 'quarantine', '2026-03-05')).toEqual([]);
 });
+
+describe('birds in quarantine that others were put to', () => {
+  const resident = (id: string, on: string) =>
+    `  - {id: ${id}, log: [{date: 2025-03-01, arrived: flight 2}, {date: 2025-04-01, released}, {date: ${on}, moved: cage 9}]}\n`;
+  const came = (id: string) => `  - {id: ${id}, log: [{date: 2026-05-01, arrived: cage 9}]}\n`;
+  const file = (...birds: string[]): Files => ({ 'birds.yaml': `birds:\n${birds.join('')}` });
+
+  it('are one line where they came together, with all their company since the first of it', () => {
+    const files = file(came('N'), came('M'), resident('A', '2026-05-05'), resident('B', '2026-05-07'));
+    expect(warned(files, 'quarantine', '2026-05-07')).toHaveLength(1);
+    expect(line(files, 'quarantine', '2026-05-07').text).toContain(
+      'N and M: in quarantine until 6 Jun, and since 5 May in cage 9 with A and B.',
+    );
+  });
+
+  it('are no longer told of once a short quarantine is over', () => {
+    const files = {
+      ...file(came('N'), resident('A', '2026-05-03')),
+      'nestlog.yaml': 'limits: {quarantine: 5}\n',
+    };
+    expect(spell(files, 'quarantine', '2026-05-01', '2026-06-10')).toEqual(['05-03 … 05-07 watch']);
+  });
+});

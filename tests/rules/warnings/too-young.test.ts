@@ -71,6 +71,18 @@ describe('a bird put to a mate too young', () => {
     expect(line(room, 'too-young', '2026-02-01').text).toContain('The cock LW-20-01 is 5 months old');
   });
 
+  it('is watched where both are too young, for the hen’s sake, and told with an egg of the very day', () => {
+    const room: Files = {
+      ...files('date: 2026-02-01, paired, laid: 1'),
+      'birds.yaml':
+        'birds:\n  - {id: LW-25-11, sex: hen, hatched: 2025-09-01}\n  - {id: LW-20-01, sex: cock, hatched: 2025-09-01}\n',
+    };
+    expect(line(room, 'too-young', '2026-02-01')).toMatchObject({
+      level: 'watch',
+      text: expect.stringContaining('with a first egg on 1 Feb'),
+    });
+  });
+
   it('is nothing for a bird of unknown age, or of several', () => {
     expect(
       warned(files('date: 2026-02-01, paired', '{id: LW-25-11, sex: hen}'), 'too-young', '2026-02-01'),

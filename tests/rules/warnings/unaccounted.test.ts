@@ -95,3 +95,16 @@ it('eggs of a nest that is never looked into are asked about once chicks would h
   expect(spell(files, 'overdue', '2026-03-10', '2026-06-30')).toEqual(['03-21 … 04-05 watch']);
   expect(spell(files, 'unaccounted', '2026-03-10', '2026-06-30')).toEqual(['04-06 … 05-06 note']);
 });
+
+it('two eggs and one young bird are several, and eggs beside young in the nest are a note with them, not before', () => {
+  const files = {
+    'LW-1': waxbills(
+      'date: 2026-01-01, laid: 3\n date: 2026-01-02, sitting: hen\n date: 2026-01-14, hatched: 1',
+    ),
+  };
+  // Forty days and the sixty of its task after the hatching of the young one.
+  expect(spell(files, 'unaccounted', '2026-01-01', '2026-04-30')).toEqual(['04-25 … 04-30 note']);
+  const { text, check } = line(files, 'unaccounted', '2026-04-25');
+  expect(text).toMatch(/^2 eggs and 1 young have no end in the journal long after their time, in LW-1\/1\./);
+  expect(check).toMatch(/^what became of them:/);
+});
