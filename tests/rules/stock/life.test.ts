@@ -85,3 +85,74 @@ describe('status', () => {
     expect(life(files, 'y', '2026-03-01').status).toBe('gone');
   });
 });
+
+describe('on the day', () => {
+  const born = (more = '') => ({
+    'LW-1': `
+      pair: LW-1
+      species: lavender waxbill
+      cock: A
+      hen: B
+      log:
+        - {date: 2026-03-01, laid: 1, clutch: 1}
+        - {date: 2026-03-14, hatched: 1}
+        ${more}
+    `,
+  });
+  const on = (day: string, more = '') => life(born(more), 'LW-1/1/c1', day);
+
+  // Lavender waxbills: 17 to 21 days in the nest, fed to the 40th, old enough at nine months.
+  it('it is what it is by its age, from the first day on which it is', () => {
+    expect(['2026-04-04', '2026-04-05'].map((day) => on(day).age)).toEqual(['chick', 'fledgling']);
+    expect(['2026-04-23', '2026-04-24'].map((day) => on(day).age)).toEqual(['fledgling', 'young']);
+    const grown = '- {date: 2026-04-02, fledged: c1}\n        - {date: 2026-04-20, independent: c1}';
+    expect(['2026-12-13', '2026-12-14'].map((day) => on(day, grown).age)).toEqual(['young', 'adult']);
+  });
+
+  it('it is unaccounted for from the day after the thirtieth, where the last sign of it is no later than its time', () => {
+    expect(['2026-05-23', '2026-05-24'].map((day) => on(day).status)).toEqual(['here', 'unaccounted']);
+    const seen = (day: string) => on('2026-06-30', `- {date: ${day}, weighed: {c1: 8.1}}`).status;
+    expect([seen('2026-04-23'), seen('2026-04-24')]).toEqual(['unaccounted', 'here']);
+  });
+
+  it.each([
+    ['seen to sleep somewhere', '- {date: 2026-05-20, roosting: {out: c1}}'],
+    ['moved', '- {date: 2026-05-20, moved: {c1: cage 2}}'],
+  ])('a bird that was %s after its time is here', (_what, line) => {
+    expect(on('2026-06-30', line).status).toBe('here');
+  });
+
+  it('a bird with an item of its own is here, though nobody wrote that it feeds itself', () => {
+    const listed = { ...born(), 'birds.yaml': 'birds: [{id: X, is: LW-1/1/c1}]' };
+    expect(life(listed, 'X', '2026-06-30').status).toBe('here');
+  });
+
+  it('a bird that was ever put to a mate is here', () => {
+    const mated = {
+      ...born(),
+      'LW-2':
+        'pair: LW-2\nspecies: lavender waxbill\ncock: LW-1/1/c1\nhen: Z\nlog:\n  - {date: 2026-05-01, paired}',
+    };
+    expect(life(mated, 'LW-1/1/c1', '2026-06-30').status).toBe('here');
+  });
+
+  it('one that comes is expected until it does, though its log tells of another thing first', () => {
+    const files = {
+      'birds.yaml': 'birds: [{id: x, log: [{date: 2026-03-01, arrived: cage 1, weighed: 8.2}]}]',
+    };
+    expect(['2026-02-28', '2026-03-01'].map((day) => life(files, 'x', day).status)).toEqual([
+      'expected',
+      'here',
+    ]);
+  });
+
+  it('one that hatches on that day is here', () => {
+    const files = { 'birds.yaml': 'birds: [{id: x, species: lavender waxbill, hatched: 2026-03-01}]' };
+    expect(['2026-02-28', '2026-03-01'].map((day) => life(files, 'x', day).status)).toEqual([
+      'expected',
+      'here',
+    ]);
+    // From outside it is a chick as long as its kind stays in the nest, then young: nobody here feeds it.
+    expect(['2026-03-22', '2026-03-23'].map((day) => life(files, 'x', day).age)).toEqual(['chick', 'young']);
+  });
+});

@@ -56,6 +56,24 @@ describe('who was with whom', () => {
     ]);
   });
 
+  it('is one time where they were put together once more without a parting', () => {
+    const log = '  - {date: 2026-02-01, paired}\n  - {date: 2026-03-01, reunited}';
+    expect(mates(log)).toEqual([['A', 'B', '2026-02-01', null]]);
+  });
+
+  it('is no time before it where they were put together on the day of the first line', () => {
+    const log = '  - {date: 2026-02-01, courting}\n  - {date: 2026-02-01, paired: {hen: C}}';
+    expect(mates(log)).toEqual([['A', 'C', '2026-02-01', null]]);
+  });
+
+  it('the death of a bird that was back before they were put together ends nothing', () => {
+    const birds = (log: string) => ({ 'birds.yaml': `birds: [{id: B, log: [${log}]}]` });
+    const log = '  - {date: 2026-02-01, paired}';
+    expect(mates(log, birds('{date: 2026-02-01, died: accident}'))).toEqual([
+      ['A', 'B', '2026-02-01', '2026-02-01'],
+    ]);
+  });
+
   it('ends with the death of one', () => {
     const log = '  - {date: 2026-02-01, paired}\n  - {date: 2026-03-05, died: hen}';
     expect(mates(log)).toEqual([['A', 'B', '2026-02-01', '2026-03-05']]);
@@ -86,5 +104,21 @@ it('a hen put into another pair has left the one before; a cock may have two', (
   expect(of('A')).toEqual([
     ['LW-1', '2026-03-01'],
     ['LW-2', null],
+  ]);
+});
+
+it('the mateships of a bird are in order, in whichever order the pairs stand; a hen that was parted left on that day', () => {
+  const files = {
+    'LW-1': 'pair: LW-1\ncock: A\nhen: B\nlog:\n  - {date: 2026-03-01, paired}',
+    'LW-2':
+      'pair: LW-2\ncock: D\nhen: B\nlog:\n  - {date: 2026-02-01, paired}\n  - {date: 2026-02-10, parted}',
+  };
+  const { pairs, birds } = room(files, '2026-06-01');
+  const find = birdsByName(birds);
+  const hen = find('B');
+  const all = hen === null ? [] : (mateshipsByBird(pairs, find).get(hen) ?? []);
+  expect(all.map(({ pair, to }) => [pair.id, day(to)])).toEqual([
+    ['LW-2', '2026-02-10'],
+    ['LW-1', null],
   ]);
 });

@@ -24,6 +24,28 @@ describe('what is known of a bird', () => {
     expect(portrait(threeGenerations, 'A').origin).toBeNull();
   });
 
+  it('the pair that reared it, where that was another', () => {
+    const files = {
+      'LW-1':
+        'pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-01, laid: 1, clutch: 1}\n  - {date: 2026-03-14, hatched: 1}\n  - {date: 2026-03-16, fostered: {LW-2: c1}}\n  - {date: 2026-03-20, moved: {c1: cage 2}}',
+      'LW-2': 'pair: LW-2\nspecies: lavender waxbill\nlog:\n  - {date: 2026-02-01, paired}',
+    };
+    expect(portrait(files, 'LW-1/1/c1').origin).toEqual({ clutch: 'LW-1/1', egg: 'e1', rearedBy: ['LW-2'] });
+  });
+
+  it('of several that may have been its mate, nobody in particular', () => {
+    const files = {
+      'birds.yaml': 'birds: [{id: A, sex: cock}, {id: B, sex: hen}, {id: C, sex: hen}]',
+      'LW-1': 'pair: LW-1\ncock: A\nhen: [B, C]\nlog:\n  - {date: 2026-02-01, paired}',
+      'LW-2':
+        'pair: LW-2\ncock: A\nhen: Z\nlog:\n  - {date: 2026-01-01, paired}\n  - {date: 2026-01-20, parted}',
+    };
+    expect(portrait(files, 'A').mates.map(({ id, times }) => [id, times.map((time) => time.pair)])).toEqual([
+      ['Z', ['LW-2']],
+      [null, ['LW-1']],
+    ]);
+  });
+
   it('its mates, when they were together, and the young they had', () => {
     const [mate, ...others] = portrait(threeGenerations, 'A').mates;
     expect(others).toEqual([]);
@@ -62,6 +84,12 @@ describe('inbreeding', () => {
 
   it('mean kinship is told beside the mean of the species; of those that are here only', () => {
     expect(portrait(threeGenerations, 'A', '2024-02-10').speciesMean).toBeCloseTo(1 / 8, 12);
+    // Of its own species alone.
+    const two = {
+      'birds.yaml':
+        'birds: [{id: x, species: canary}, {id: y, species: zebra finch, sire: s}, {id: z, species: zebra finch, sire: s}]',
+    };
+    expect(portrait(two, 'x').speciesMean).toBe(1 / 2);
     const gone = { 'birds.yaml': 'birds: [{id: x, log: [{date: 2026-01-01, gone: sold}]}]' };
     expect(portrait(gone, 'x').speciesMean).toBeNull();
   });
