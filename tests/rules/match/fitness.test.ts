@@ -30,6 +30,12 @@ describe('left out of the proposals', () => {
     expect(why('sex: hen, hatched: 2026-01-10')).toBe('too young: 4 months, old enough on 10 Jul 2026');
   });
 
+  it('one that is too young in any case, up to the day before it is old enough', () => {
+    // The eldest that it can be, of 17 November, is six months old on 17 May.
+    expect(why('sex: hen, hatched: 2025-11-17')).toBeUndefined();
+    expect(why('sex: hen, hatched: 2025-11-18')).toBe('too young: 5 months, old enough on 18 May 2026');
+  });
+
   it('one whose ring tells only its year, unless the youngest that it can be is old enough', () => {
     expect(why('sex: hen, hatched: 2025-11')).toBe(
       'may be too young: 5 to 6 months, surely old enough on 30 May 2026',
@@ -149,6 +155,17 @@ describe('a hen that has laid as often as a year allows', () => {
     const log = clutches(['2025-08-01', '2025-11-01', '2026-02-01']).replace('cock: Z', 'cock: C');
     const found = alone(match(room(hen, { 'ZF-1': log, 'nestlog.yaml': limits }), ON));
     expect(found.C).not.toMatch(/resting/);
+  });
+
+  it('does not before the limit, nor where nobody set one', () => {
+    const two = clutches(['2025-11-01', '2026-02-01']);
+    expect(why(hen, { 'ZF-1': two, 'nestlog.yaml': limits })).toBeUndefined();
+    const unknown = two.replace('species: zebra finch', 'species: ridge finch');
+    const files = {
+      ...room(hen, { 'ZF-1': unknown }),
+      'birds.yaml': `birds:\n  - {id: C, species: ridge finch, sex: cock, hatched: 2024-01-01}\n  - {id: H, species: ridge finch, ${hen}}`,
+    };
+    expect(alone(match(files, ON)).H).toBeUndefined();
   });
 
   it('does not for clutches of more than a year ago', () => {

@@ -89,3 +89,77 @@ describe('what the numbers cannot know is said', () => {
     expect(judged(birds, 'a', 'b').cautions.join()).toContain('the pedigree of a runs in a circle');
   });
 });
+
+describe('fierce chasing between two', () => {
+  const birds = `
+  - {id: a, sex: cock, species: zebra finch, hatched: 2023-01-01}
+  - {id: b, sex: hen, species: zebra finch, hatched: 2023-01-01}
+  - {id: c, sex: hen, species: zebra finch, hatched: 2023-01-01}`;
+  const chased = (hen: string, ...log: string[]) => {
+    const lines = [
+      'date: 2025-01-01, paired',
+      'date: 2025-03-05, parted',
+      'date: 2025-06-01, paired: {hen: c}',
+      ...log,
+    ];
+    const journal = `pair: ZF-1\nspecies: zebra finch\ncock: a\nhen: b\nlog:\n${lines.map((line) => `  - {${line}}\n`).join('')}`;
+    const all = stock({ 'birds.yaml': `birds:\n${birds}`, 'ZF-1': journal }, '2026-01-01');
+    const { cautions } = judge(matingOf(birdIn(all, 'a'), birdIn(all, hen), all), all);
+    return cautions.map((caution) => caution.replace('there was fierce chasing between them on ', ''));
+  };
+  const fierce = (on: string, at = 'hen', by = 'cock') =>
+    `date: ${on}, chasing: {by: ${by}, at: ${at}, level: fierce}`;
+
+  it('is told of the mate with whom it was, from the first day to the last, by the last time', () => {
+    expect(chased('b', fierce('2025-01-01'))).toEqual(['1 Jan 2025']);
+    expect(chased('b', fierce('2025-03-05'))).toEqual(['5 Mar 2025']);
+    expect(chased('c', fierce('2025-06-01'))).toEqual(['1 Jun 2025']);
+    const twice = [fierce('2025-02-01'), fierce('2025-02-20'), fierce('2025-07-01')];
+    expect(chased('b', ...twice)).toEqual(['20 Feb 2025']);
+    expect(chased('c', ...twice)).toEqual(['1 Jul 2025']);
+  });
+
+  it('is told by name too, and of nobody named, but not of one of the young', () => {
+    expect(chased('b', fierce('2025-02-01', 'b', 'a'))).toEqual(['1 Feb 2025']);
+    expect(chased('b', 'date: 2025-02-01, chasing: {level: fierce}')).toEqual(['1 Feb 2025']);
+    expect(chased('b', fierce('2025-02-01', 'young'))).toEqual([]);
+    expect(chased('b', fierce('2025-02-01').replace('fierce', 'hard'))).toEqual([]);
+  });
+});
+
+describe('what is no caution', () => {
+  it('a species that nobody wrote is not another one', () => {
+    const birds = (one: string, other: string) => `
+  - {id: a, sex: cock, hatched: 2023-01-01${one}}
+  - {id: b, sex: hen, hatched: 2023-01-01${other}}`;
+    const [zebra, canary] = [', species: zebra finch', ', species: canary'];
+    expect(judged(birds(zebra, ''), 'a', 'b').cautions).toEqual([]);
+    expect(judged(birds('', canary), 'a', 'b').cautions).toEqual([]);
+    expect(judged(birds(zebra, canary), 'a', 'b').cautions).toEqual([
+      'two species, zebra finch and canary: mean kinship says nothing of their young',
+    ]);
+  });
+
+  it('an unknown age is none from the day on which it has been here for as long as the species needs', () => {
+    const birds = (on: string) =>
+      ['a, sex: cock', 'b, sex: hen']
+        .map((one) => `\n  - {id: ${one}, species: zebra finch, log: [{date: ${on}, arrived: cage 1}]}`)
+        .join('');
+    // Zebra finches: six months (common practice).
+    expect(judged(birds('2025-07-01'), 'a', 'b').cautions).toEqual([]);
+    expect(judged(birds('2025-07-02'), 'a', 'b').cautions).toEqual([
+      'nobody wrote when a and b hatched: old enough?',
+    ]);
+  });
+
+  it('one place is none where a parent of one of them is known, and two places are none', () => {
+    const birds = (his: string, hers: string) => `
+  - {id: a, sex: cock, hatched: 2023-01-01${his}}
+  - {id: b, sex: hen, hatched: 2023-01-01${hers}}`;
+    const from = (place: string) => `, origin: ${place}`;
+    expect(judged(birds(`${from('the show')}, sire: S`, from('the show')), 'a', 'b').cautions).toEqual([]);
+    expect(judged(birds(`${from('the show')}, dam: D`, from('the show')), 'a', 'b').cautions).toEqual([]);
+    expect(judged(birds(from('the show'), from('the fair')), 'a', 'b').cautions).toEqual([]);
+    expect(judged(birds('', ''), 'a', 'b').cautions).toEqual([]);
+  });
+});

@@ -28,6 +28,37 @@ describe('why two were put together', () => {
     ]);
   });
 
+  it('not because one has the fewest relatives where it is the only one of its sex', () => {
+    const one = field(null, ['OTHER', 'BROTHER', 'YOUNGEST']);
+    const [only] = one.chosen;
+    expect(only && reasonsFor(only, one).filter((reason) => reason.includes('free cocks'))).toEqual([]);
+  });
+
+  it('because the one with the fewest is closer kin than the limit', () => {
+    const strict = field(0.1);
+    const niece = strict.chosen.find((each) => each.hen.id === 'NIECE-1');
+    expect(niece && reasonsFor(niece, strict)).toEqual([
+      'UNCLE has fewer relatives here, but he and NIECE-1 are uncle and niece (F 0.125, beyond the limit); he goes to STRANGER',
+    ]);
+  });
+
+  it('because the one with the fewest does more good with another', () => {
+    // Two cocks from outside and two hens, none of them related; the elder cock’s sister lives here.
+    const birds = [
+      '{id: A, species: zebra finch, sex: cock, hatched: 2023-01-01}',
+      '{id: B, species: zebra finch, sex: cock, hatched: 2023-01-01, sire: S, dam: D}',
+      '{id: X, species: zebra finch, sex: hen, hatched: 2023-01-01}',
+      '{id: Y, species: zebra finch, sex: hen, hatched: 2023-01-01, sire: S, dam: D}',
+    ];
+    const few = stock(
+      { 'birds.yaml': `birds:\n${birds.map((one) => `  - ${one}\n`).join('')}` },
+      '2026-05-17',
+    );
+    const free = fieldOf(few.birds, few, null);
+    const x = free.chosen.find((each) => each.hen.id === 'X');
+    expect(x && reasonsFor(x, free).at(-1)).toBe('A has fewer relatives here, but does more good with Y');
+  });
+
   it('because the one with the fewest is close kin', () => {
     expect(reasonsFor(of('NIECE-2'), open)).toEqual([
       'UNCLE has fewer relatives here, but he and NIECE-2 are uncle and niece (F 0.125); he goes to STRANGER',
