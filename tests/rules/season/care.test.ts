@@ -132,4 +132,30 @@ describe('a chick', () => {
     const [moved] = fostered(`${hand}\n date: 2026-03-19, moved: {c1: cage 9}`)?.chicks ?? [];
     expect(moved && who(nestFeederOf(moved, day(ON)))[0]).toBeNull();
   });
+
+  it('brought to a pair and dead on that day was that pair’s; brought and fed by hand on that day, nobody’s', () => {
+    const brought = `${hatched}\n date: 2026-03-17, fostered: {SF-1: c1}`;
+    const [dead] = fostered(brought, `${FOSTER}\n  - {date: 2026-03-17, died: LW-1/1/c1}`)?.chicks ?? [];
+    expect(dead && who(nestFeederOf(dead, day(ON)))[0]).toBe('SF-1');
+    const [fed] =
+      fostered(brought, `${FOSTER}\n  - {date: 2026-03-17, feeding: {hand: LW-1/1/c1}}`)?.chicks ?? [];
+    expect(fed && who(nestFeederOf(fed, day(ON)))[0]).toBeNull();
+  });
+
+  it('taken into the hand and given to another pair then is credited to that pair', () => {
+    const hand = `${hatched}\n date: 2026-03-17, fostered: {hand: c1}\n date: 2026-03-18, feeding: {hand: c1}`;
+    const [c1] = fostered(`${hand}\n date: 2026-03-19, fostered: {SF-1: c1}`)?.chicks ?? [];
+    expect(c1 && who(nestFeederOf(c1, day(ON)))[0]).toBe('SF-1');
+  });
+
+  it('seen for the first time when it fed itself was reared by the pair in whose nest it was', () => {
+    const found = pair(
+      'SF-1',
+      'star finch',
+      'date: 2026-04-20, fledged: 1, independent: 1',
+      'housing: cage 4',
+    );
+    const [c1] = clutches({ 'SF-1': found }, ON)[0]?.chicks ?? [];
+    expect(c1 && who(lastFeederOf(c1, day(ON)))).toEqual(['SF-1', 'cage 4']);
+  });
 });

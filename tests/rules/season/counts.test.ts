@@ -44,4 +44,17 @@ describe('what became of eggs and young', () => {
     const [clutch] = clutches({ 'LW-1': waxbills(log) }, '2026-07-01');
     expect(countChicks(clutch?.chicks ?? [])).toMatchObject({ independent: 1, died: {} });
   });
+
+  it('counts young that died while they were fed by cause, and who flew before', () => {
+    const log = `${FOUR}\n date: 2026-03-16, hatched: [e1, e2, e3]\n date: 2026-03-20, died: {chilled: c1}\n date: 2026-04-03, fledged: [c2, c3]\n date: 2026-04-05, died: c2`;
+    const [clutch] = clutches({ 'LW-1': waxbills(log) }, '2026-04-06');
+    expect(countChicks(clutch?.chicks ?? [])).toEqual({
+      hatched: 3,
+      fledged: 2,
+      independent: 0,
+      died: { chilled: 1, unknown: 1 },
+      gone: 0,
+      open: 1,
+    });
+  });
 });

@@ -116,4 +116,17 @@ describe('rates', () => {
     expect(of('fledge')).toEqual(['2/2', '2/2']);
     expect(of('independence')).toEqual(['1/1', '3/3']);
   });
+
+  it('leave a nest out of the hatch rate where it held eggs that nobody counted, whichever pair laid those', () => {
+    const nest = (guests: string) => ({
+      'LW-1': waxbills(`${FOUR}\n date: 2026-03-16, hatched: all`),
+      'LW-2': pair('LW-2', 'lavender waxbill', `${guests}\n date: 2026-03-06, fostered: {LW-1: e1}`),
+    });
+    const rate = (guests: string) =>
+      book(nest(guests), '2026-07-01')
+        .byPair.filter(({ name }) => name === 'LW-1')
+        .map(({ rates: { hatchOfLaid } }) => [hatchOfLaid.n, hatchOfLaid.outside]);
+    expect(rate(FOUR)).toEqual([[5, 0]]);
+    expect(rate('date: 2026-03-01, laid: 3+')).toEqual([[0, 5]]);
+  });
 });
