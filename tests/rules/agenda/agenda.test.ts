@@ -211,6 +211,23 @@ describe('an item', () => {
     expect(apart(split, 'candle', '2026-03-09')).toEqual([null, 'incubator']);
   });
 
+  it('is told apart by the species of guests too', () => {
+    const files = {
+      ...species(),
+      'species/dale-finch.yaml': 'species: dale finch\nscientific: Exemplum vallicola\nring-age: 7-8\n',
+      'HF-1': pair('HF-1', 'hill finch', THREE_CHICKS),
+      'D-1': pair(
+        'D-1',
+        'dale finch',
+        'date: 2026-03-15, hatched: 1\ndate: 2026-03-16, fostered: {HF-1: all}',
+      ),
+    };
+    expect(lines(files, 'ring', '2026-03-22').map((item) => item.apart)).toEqual([
+      '2026-03-15',
+      'dale finch 2026-03-15',
+    ]);
+  });
+
   it('gives the reason alone where no days are counted from it', () => {
     const nights = ['05', '06', '07'].map((night) => `date: 2026-04-${night}, roosting: out`).join('\n');
     const [item] = lines(hillFinches(`${ALL_OUT}${nights}`), 'unhatched', '2026-04-08');

@@ -100,7 +100,7 @@ describe('of young that are not all here', () => {
   });
 
   it('once some are out, nobody is named of a brood that nobody counted', () => {
-    const heard = 'date: 2026-03-01, sitting\ndate: 2026-03-15, heard\ndate: 2026-04-05, fledged: c2';
+    const heard = 'date: 2026-03-01, sitting\ndate: 2026-03-15, heard\ndate: 2026-04-05, fledged: c3';
     expect(found('fledgeWindow', heard, '2026-04-05')[0]).not.toContain('HF-1/1');
   });
 

@@ -42,6 +42,8 @@ describe('its name', () => {
   it('of several', () => {
     expect(seasonsName(ALL, JULY)).toBe('all');
     expect(seasonsName({ from: 2024, to: 2024 }, NEW_YEAR)).toBe('2024');
+    expect(seasonsName({ from: ALL.from, to: 2024 }, NEW_YEAR)).not.toBe('all');
+    expect(seasonsName({ from: 2024, to: ALL.to }, NEW_YEAR)).not.toBe('all');
     expect(seasonsName({ from: 2024, to: 2026 }, JULY)).toBe('2024/25..2026/27');
   });
 });
@@ -59,6 +61,7 @@ describe('what is asked for', () => {
     ['25', null],
     ['2025..', null],
     ['2024..2025..2026', null],
+    ['..2025', null],
     ['', null],
     ['everything', null],
   ])('%s', (text, expected) => {
@@ -70,6 +73,8 @@ describe('what is none, but seems meant as one', () => {
   it.each([
     ['2025-26', '2025/26 or 2025..2026'],
     ['25/26', '2025/26 or 2025..2026'],
+    [' 25 -- 26 ', '2025/26 or 2025..2026'],
+    ['LW-25/26', ''],
     ['2025/2026', '2025/26 or 2025..2026'],
     ['2025–26', '2025/26 or 2025..2026'],
     ['2024-2026', '2024..2026'],
@@ -88,6 +93,12 @@ describe('when a clutch was begun', () => {
   it('is the day of its first egg', () => {
     const [clutch] = clutches({ 'LW-1': waxbills(FOUR) }, '2026-03-20');
     expect(clutch && begun(clutch)).toBe(day('2026-03-01'));
+  });
+
+  it('of eggs that were seen is that day, though they hatched sooner than their kind does', () => {
+    const log = 'date: 2026-01-01, laid: 1\n date: 2026-01-02, laid: 1\n date: 2026-01-09, hatched: e1';
+    const [clutch] = clutches({ 'LW-1': waxbills(log) }, '2026-01-09');
+    expect(clutch && begun(clutch)).toBe(day('2026-01-01'));
   });
 
   it('of a brood found in January is the year before, a short sitting earlier', () => {
