@@ -3,7 +3,7 @@ import { shareBy } from '../../statistics/delay.ts';
 import { studentTail } from '../../statistics/student.ts';
 import type { Duration } from './duration.ts';
 
-/** An egg may be called overdue when fewer than this share of such eggs hatch later. */
+/** An egg may be called overdue when fewer than this share of such eggs hatch on that day or later. */
 const RARE = 0.01;
 
 /** Days of grace past the longest usual incubation of the clutch's last egg (common practice: 3–4 d). */
@@ -20,7 +20,7 @@ export function shareHatchingAfter(duration: Duration, start: Span, day: Day): n
 }
 
 /**
- * The first day on which an egg counts as overdue: fewer than 1 in 100 such eggs hatch later, and the clutch's last
+ * The first day on which an egg counts as overdue: fewer than 1 in 100 such eggs hatch on it or later, and the clutch's last
  * egg is 4 days past the longest usual incubation, both counted from the latest its sitting may have begun; and never
  * by the day on which the slowest egg of this room was out.
  * Overdue asks for a look, never for an egg to be destroyed.
@@ -32,6 +32,6 @@ export function overdueFrom(duration: Duration, start: Span, last: Span): Day {
   const latest = { from: start.to, to: start.to };
   const slowest = start.to + Math.floor(duration.longest);
   let day = Math.max(Math.ceil(last.to + duration.range.high + GRACE), slowest + 1);
-  while (shareHatchingAfter(duration, latest, day) >= RARE) day++;
+  while (shareHatchingAfter(duration, latest, day - 1) >= RARE) day++;
   return day;
 }

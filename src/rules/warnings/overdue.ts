@@ -27,7 +27,7 @@ export const overdue: Warning<Overdue> = {
   kind: 'overdue',
   levels: ['watch'],
   health: false,
-  when: 'fewer than 1 in 100 such eggs hatch later than today, and the clutch’s last egg is 4 d past the longest usual incubation',
+  when: 'fewer than 1 in 100 such eggs hatch today or later, and the clutch’s last egg is 4 d past the longest usual incubation',
   over: `the eggs have a fate; ${SHOWN} d later, or, where nobody has looked, once no chick can be in there that nobody has seen. Not said while chicks share the nest: the eggs stay with them until it comes down; nor where chicks were heard or seen and nobody has looked at the eggs since. Where nobody has looked since they could hatch, it asks whether chicks are in there`,
   explain:
     'Incubation is counted from the day of full sitting, and each egg from its own clock. An egg is called overdue late rather than early, under a tail that the own clutches bear out. Sitting that began late or was broken off delays the hatch, so an overdue egg is a question: candle it, and leave it where it is while there is a doubt. Where nobody has looked since the first day of the hatch window, there may be chicks in there: listen, and see whether food is carried in, before anybody looks. Nothing here asks for an egg to be destroyed.',
