@@ -129,3 +129,27 @@ describe('an egg that is given away', () => {
     expect(doubts({ P: waxbills(log), Q: bengalese }).join()).toMatch(/e1, e2/);
   });
 });
+
+it('guests that were heard and never counted: each that leaves the nest later hatched of the eggs brought there', () => {
+  const own = `date: 2026-03-01, laid: 1\n${[2, 3, 4, 5].map((n) => `date: 2026-03-0${n}, laid: 1`).join('\n')}
+    date: 2026-03-05, sitting
+    date: 2026-03-07, fostered: {BF-1: all}`;
+  const foster = journal(
+    'BF-1',
+    'bengalese finch',
+    `date: 2026-02-01, paired
+    date: 2026-03-17, heard
+    date: 2026-03-22, died: 1
+    date: 2026-04-08, fledged: 1
+    date: 2026-04-09, fledged: 1`,
+  );
+  const stood = known({ P: waxbills(own), Q: foster });
+  const chicks = ['c1', 'c2', 'c3'].map((ref) => birdIn(stood, `LW-1/1/${ref}`));
+  expect(chicks.map(({ fate, fledged }) => fate?.kind ?? (fledged && days(fledged.span)))).toEqual([
+    'died',
+    '04-08',
+    '04-09',
+  ]);
+  expect(codes(stood)).toEqual([]);
+  expect(stood.pairs.find(({ id }) => id === 'BF-1')?.clutches).toEqual([]);
+});

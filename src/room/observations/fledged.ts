@@ -85,17 +85,21 @@ function hadTheirNest(scene: Scene, latest: Day): boolean {
 
 /**
  * Young that left a nest of which nobody told that anything hatched there, nor looked once it had: they came of the eggs that
- * were told.
+ * were told. So do guests' young that were heard and never counted, in a nest without a clutch of its own.
  */
 function hatchUntold(scene: Scene, count: number): void {
   const { pair } = scene;
   const latest = lastHatching(scene);
   if ((lastLook(pair, siteOf(scene), scene.day) ?? latest) > latest) return;
   const told = new Set([...pair.here.young].map(hostClutch));
-  const isUntold = (clutch: Clutch | null) =>
-    means(scene, clutch) && !told.has(clutch) && (clutch === null || clutch.chicks.length === 0);
+  const isUntold = (egg: Egg) => {
+    const host = hostClutch(egg);
+    if (!means(scene, host)) return false;
+    if (host === null && isUncounted(egg.clutch)) return true;
+    return !told.has(host) && (host === null || host.chicks.length === 0);
+  };
   const eggs = eggsInReach(pair)
-    .filter((egg) => isUntold(hostClutch(egg)) && canHatchBy(egg, latest) && !longPast(egg, latest))
+    .filter((egg) => isUntold(egg) && canHatchBy(egg, latest) && !longPast(egg, latest))
     .sort(likeliestToHatch(hatchingDays(scene)));
   for (const egg of eggs.slice(0, count)) {
     hatchUnseen(scene, egg);
