@@ -6,7 +6,7 @@ import type { Bird, Clutch, Egg } from './model.ts';
 const UNWRITTEN = 7;
 
 /** Days in which the eggs of a clutch hatch, and its young leave the nest, and more. */
-const HATCHING = 7;
+export const HATCHING = 7;
 
 /** Whether it lies in the nest still, as far as nobody wrote otherwise. */
 export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {

@@ -77,8 +77,9 @@ A number takes those that agree best with what is known, then the lowest.
 - A chick of which nobody wrote that it flew or died lies in the nest for a week longer than its kind does at the most. What is
   sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
   behind what is sat on later, or meant by a number beside newer ones, or missed by a look that counts without it.
-- Young that fly by number once others of that nest have been out for as long as their kind lies in it at the least are of the
-  next brood, seen or not. Sooner they are more of a brood that nobody counted; of one that was, they are too many.
+- Young that fly by number once others of that nest have been out for as long as their kind lies in it at the least, and a week
+  at the least, are of the next brood, seen or not. Sooner they are more of a brood that nobody counted; of one that was, they are
+  too many. Chicks that hatch by number where no egg is waited for any more are of the next brood, too.
 - Eggs that a look finds where none is waited for are a new clutch once the last is over: its young are out, or its last egg
   or chick was lost, or taken elsewhere, five days ago. An overdue egg from beside which its keeper took all the young is left behind.
 - In \`fostered\` a number and \`all\` mean chicks that hatched in nobody's nest in the last five days before they mean eggs. Eggs taken

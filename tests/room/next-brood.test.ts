@@ -54,7 +54,26 @@ describe('young that leave a nest which is left alone', () => {
   });
 });
 
+it('king quail that walk off a day after the others are of the same brood', () => {
+  const log = 'date: 2026-03-17, hatched: 3\ndate: 2026-03-18, fledged: 3\ndate: 2026-03-19, fledged: 1';
+  const [brood, ...more] = pairIn(
+    room({ P: journal('KQ-1', 'king quail', log) }, '2026-03-20'),
+    'KQ-1',
+  ).clutches;
+  expect([brood?.chicks.length, more.length]).toEqual([4, 0]);
+});
+
 describe('chicks that hatch more than there were eggs', () => {
+  it('are the next clutch, though an egg was left that nobody wrote the end of', () => {
+    const before =
+      'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 3\ndate: 2026-04-06, fledged: 2';
+    for (const again of ['', '\ndate: 2026-04-30, sitting']) {
+      const log = `${before}${again}\ndate: 2026-05-12, hatched: 4`;
+      expect(clutches(log), again).toEqual(['1: 5 eggs, 3 chicks', '2: 4+ eggs, 4+ chicks']);
+      expect(codes(at(log)), again).toEqual([]);
+    }
+  });
+
   it('are none of a brood that was heard months ago: neither the one that begged, nor more of its kind', () => {
     const heard = 'date: 2026-03-24, heard\ndate: 2026-06-01, laid: 2, sitting';
     const known = (count: number) => {

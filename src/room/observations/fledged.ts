@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import { isStillNestling } from '../left-behind.ts';
+import { HATCHING, isStillNestling } from '../left-behind.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -33,7 +33,9 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   const isThere = meansNone(scene) ? isInNest : means;
   const isKnown = () => nestlings().some((young) => isThere(scene, hostClutch(young)));
   const latest = lastHatching(scene);
-  const mayHoldMore = (clutch: Clutch) => isUncounted(clutch) && !hadLeftBy(clutch, latest);
+  const mayHoldMore = (clutch: Clutch) =>
+    isUncounted(clutch) &&
+    clutch.chicks.every((chick) => chick.fledged === null || chick.fledged.day > earlierBrood(scene));
   if (!isKnown() && who.kind === 'count') hatchUntold(scene, who.count);
   if (
     !isKnown() &&
@@ -41,7 +43,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     who.kind === 'count' &&
     !clutchesThere(scene).some(mayHoldMore) &&
     !meansFostered(scene) &&
-    !hadTheirNest(scene, latest)
+    !hadTheirNest(scene)
   ) {
     openClutch(scene, { counted: false });
   }
@@ -71,15 +73,19 @@ function meansFostered({ pair, entry }: Scene): boolean {
   return entry.clutch === null && rearedElsewhere(pair).some((one) => !('laid' in one));
 }
 
-/** Whether young of it left the nest before those can have hatched that leave it now: they are of another brood. */
-function hadLeftBy({ chicks }: Clutch, latest: Day): boolean {
-  return chicks.some(({ fledged }) => fledged !== null && fledged.day <= latest);
+/**
+ * The last day on which young left the nest that are of another brood than those that leave it now: before these can have
+ * hatched. Of kinds that walk off, the first leave it before the last of their own brood are out.
+ */
+function earlierBrood({ pair, day }: Scene): Day {
+  return day - Math.max(fledging(pair.profile).low, HATCHING);
 }
 
-/** Others left the nest since those can have hatched that leave it now: there was no room for a brood that nobody saw. */
-function hadTheirNest(scene: Scene, latest: Day): boolean {
+/** Others of their brood left the nest lately: there was no room for one that nobody saw. */
+function hadTheirNest(scene: Scene): boolean {
   return [...scene.pair.here.young].some(
-    (bird) => bird.fledged !== null && bird.fledged.day > latest && means(scene, hostClutch(bird)),
+    (bird) =>
+      bird.fledged !== null && bird.fledged.day > earlierBrood(scene) && means(scene, hostClutch(bird)),
   );
 }
 

@@ -23,7 +23,7 @@ import { reportedOf } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const hatched: Apply<'hatched'> = (scene, who, at) => {
-  const reach = eggsInReach(scene.pair);
+  const reach = eggsInReach(scene.pair).filter((egg) => !isLeftBehind(egg, scene.day));
   if (
     !reach.some((egg) => means(scene, hostClutch(egg))) &&
     scene.pinned === null &&
@@ -37,7 +37,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   const unseen = unseenEggs(scene, scene.day);
   const eggs = chooseEggs(scene, left, {
     did: 'hatched',
-    among: reach.filter((egg) => !isLeftBehind(egg, scene.day)),
+    among: reach,
     impossible: (egg) => cannotHatch(egg) ?? tooSoon(scene, egg),
     rank: (egg) => hatchRank(egg, scene.since),
     // Whoever hatches in the nest has to be fed there, and nobody but the journal tells it.
