@@ -7,6 +7,20 @@ const life = (files: Files, name: string, on: string) => {
   return { status, age, housing };
 };
 
+/** A pair with one chick that hatched on 14 March, and another line of its log. */
+const born = (more = '') => ({
+  'LW-1': `
+    pair: LW-1
+    species: lavender waxbill
+    cock: A
+    hen: B
+    log:
+      - {date: 2026-03-01, laid: 1, clutch: 1}
+      - {date: 2026-03-14, hatched: 1}
+      ${more}
+  `,
+});
+
 describe('age, as was seen', () => {
   it.each([
     ['2025-06-01', 'LW-3/1/c1', 'chick'],
@@ -22,29 +36,16 @@ describe('age, as was seen', () => {
 });
 
 describe('age, where nothing was written', () => {
-  const log = (line: string) => ({
-    'LW-1': `
-      pair: LW-1
-      species: lavender waxbill
-      cock: A
-      hen: B
-      log:
-        - {date: 2026-03-01, laid: 1, clutch: 1}
-        - {date: 2026-03-14, hatched: 1}
-        ${line}
-    `,
-  });
-
   it('a chick past every usual fledging age has left the nest', () => {
-    expect(life(log(''), 'LW-1/1/c1', '2026-04-10').age).toBe('fledgling');
+    expect(life(born(''), 'LW-1/1/c1', '2026-04-10').age).toBe('fledgling');
   });
 
   it('past every usual age of independence it feeds itself', () => {
-    expect(life(log(''), 'LW-1/1/c1', '2026-04-28').age).toBe('young');
+    expect(life(born(''), 'LW-1/1/c1', '2026-04-28').age).toBe('young');
   });
 
   it('a month after that it is unaccounted for', () => {
-    expect(life(log(''), 'LW-1/1/c1', '2026-06-30')).toEqual({
+    expect(life(born(''), 'LW-1/1/c1', '2026-06-30')).toEqual({
       status: 'unaccounted',
       age: null,
       housing: null,
@@ -52,7 +53,7 @@ describe('age, where nothing was written', () => {
   });
 
   it('unless something was written of it since', () => {
-    const weighed = log('- {date: 2026-05-20, weighed: {c1: 8.1}}');
+    const weighed = born('- {date: 2026-05-20, weighed: {c1: 8.1}}');
     expect(life(weighed, 'LW-1/1/c1', '2026-06-30').status).toBe('here');
   });
 });
@@ -87,18 +88,6 @@ describe('status', () => {
 });
 
 describe('on the day', () => {
-  const born = (more = '') => ({
-    'LW-1': `
-      pair: LW-1
-      species: lavender waxbill
-      cock: A
-      hen: B
-      log:
-        - {date: 2026-03-01, laid: 1, clutch: 1}
-        - {date: 2026-03-14, hatched: 1}
-        ${more}
-    `,
-  });
   const on = (day: string, more = '') => life(born(more), 'LW-1/1/c1', day);
 
   // Lavender waxbills: 17 to 21 days in the nest, fed to the 40th, old enough at nine months.
