@@ -53,6 +53,13 @@ export function hasFlown({ chicks }: Clutch, day: Day): boolean {
   );
 }
 
+/** Whether the last of these clutches may still hatch more than was counted. */
+export function hasClutchInCourse(clutches: readonly Clutch[], day: Day): boolean {
+  const last = clutches.at(-1);
+  if (last === undefined || hasFlown(last, day)) return false;
+  return day - last.opened <= incubation(last.pair.profile).high + 14;
+}
+
 /**
  * Whether its keeper took the young from beside it, to other parents or into the hand, and left it, though it should have
  * hatched. Where young only died, others may have hatched that nobody saw, and be brooded.

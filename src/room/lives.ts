@@ -178,12 +178,6 @@ export function longPast(egg: Egg, day: Day): boolean {
   return day - egg.laid.to > 2 * incubation(egg.clutch.pair.profile).high + 14;
 }
 
-/** Whether the last of these clutches may still hatch more than was counted. */
-export function hasClutchInCourse(clutches: readonly Clutch[], day: Day): boolean {
-  const last = clutches.at(-1);
-  return last !== undefined && day - last.opened <= incubation(last.pair.profile).high + 14;
-}
-
 /**
  * A chick comes out of an egg, in the nest where the egg is; out of anybody's nest it is fed by hand from that hour.
  *

@@ -5,18 +5,16 @@ import type { ObservationKey, ObservationValue } from '../journal/observations/i
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
-import { isLeftBehind, isOutOfQuestion, isOver, isStillNestling, mayBeg } from './left-behind.ts';
-import { joined } from './lists.ts';
 import {
-  canHatchBy,
   hasClutchInCourse,
-  hatch,
-  hostClutch,
-  isDue,
-  longPast,
-  openClutch,
-  usualClutch,
-} from './lives.ts';
+  isLeftBehind,
+  isOutOfQuestion,
+  isOver,
+  isStillNestling,
+  mayBeg,
+} from './left-behind.ts';
+import { joined } from './lists.ts';
+import { canHatchBy, hatch, hostClutch, isDue, longPast, openClutch, usualClutch } from './lives.ts';
 import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
 import { isNestGone } from './nests-down.ts';
 import {

@@ -63,7 +63,26 @@ it('king quail that walk off a day after the others are of the same brood', () =
   expect([brood?.chicks.length, more.length]).toEqual([4, 0]);
 });
 
+it('young that leave a nest beside a winter’s nestling of which nobody wrote that it flew are the next brood', () => {
+  const log =
+    'date: 2026-02-03, sitting: hen\ndate: 2026-02-17, hatched: 5\ndate: 2026-03-10, fledged: 3\ndate: 2026-05-24, fledged: 3';
+  expect(clutches(log)).toEqual(['1: 5+ eggs, 5+ chicks', '2: 3+ eggs, 3+ chicks']);
+  expect(codes(at(log))).toEqual([]);
+});
+
 describe('chicks that hatch more than there were eggs', () => {
+  // A brood that was written of only as it flew begins that late: it is none that hatches three weeks on.
+  it.each([
+    'date: 2026-05-05, fledged: 3',
+    'date: 2026-05-01, checked: {chicks: 3}\ndate: 2026-05-05, fledged: 3',
+    'date: 2026-05-05, fledged: 3\ndate: 2026-05-15, checked: {eggs: 4}',
+  ])('are the next brood, after %s', (before) => {
+    const log = `${before}\ndate: 2026-05-28, hatched: 3`;
+    const [brood, next, ...more] = pairIn(at(log, '2026-05-29'), 'LW-1').clutches;
+    expect([brood?.chicks.length, next?.chicks.length, more.length]).toEqual([3, 3, 0]);
+    expect(codes(at(log, '2026-05-29')).filter((code) => code !== 'counted-as-laid')).toEqual([]);
+  });
+
   it('are the next clutch, though an egg was left that nobody wrote the end of', () => {
     const before =
       'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 3\ndate: 2026-04-06, fledged: 2';

@@ -31,30 +31,31 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   const nestlings = () => youngInReach(pair).filter((young) => young.fledged === null);
   // Of another clutch than the one it names while young of that nest are known, it is a slip: nothing opens.
   const isThere = meansNone(scene) ? isInNest : means;
-  const isKnown = () => nestlings().some((young) => isThere(scene, hostClutch(young)));
+  const isInCourse = (young: Bird) => isStillNestling(young, day);
+  // Those that should have flown long ago are meant only where they are enough.
+  const isKnown = () => {
+    const there = nestlings().filter((young) => isThere(scene, hostClutch(young)));
+    return there.some(isInCourse) || (who.kind === 'count' && there.length > 0 && there.length >= who.count);
+  };
   const latest = lastHatching(scene);
   const mayHoldMore = (clutch: Clutch) =>
-    isUncounted(clutch) &&
-    clutch.chicks.every((chick) => chick.fledged === null || chick.fledged.day > earlierBrood(scene));
+    isUncounted(clutch) && clutch.chicks.every((chick) => chick.fledged === null || isMate(scene, chick));
   if (!isKnown() && who.kind === 'count') hatchUntold(scene, who.count);
-  if (
+  const isNextBrood =
     !isKnown() &&
     scene.pinned === null &&
     who.kind === 'count' &&
     !clutchesThere(scene).some(mayHoldMore) &&
     !meansFostered(scene) &&
-    !hadTheirNest(scene)
-  ) {
-    openClutch(scene, { counted: false });
-  }
-  const inNest = nestlings();
+    !hadTheirNest(scene);
+  if (isNextBrood) openClutch(scene, { counted: false });
   const unseen = unseenEggs(scene, latest);
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
-    among: inNest,
+    among: isNextBrood ? nestlings().filter(isInCourse) : nestlings(),
     impossible: (bird) =>
       whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
-    past: (bird) => isFedByHand(bird) || !isStillNestling(bird, day),
+    past: (bird) => isFedByHand(bird) || !isInCourse(bird),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: owner,
     mayHoldMore: (clutch) => mayHoldMore(clutch) || unseen.grows(clutch),
@@ -74,19 +75,16 @@ function meansFostered({ pair, entry }: Scene): boolean {
 }
 
 /**
- * The last day on which young left the nest that are of another brood than those that leave it now: before these can have
- * hatched. Of kinds that walk off, the first leave it before the last of their own brood are out.
+ * Whether it left the nest so lately that it can be of the brood that leaves it now: not before these can have hatched. Of
+ * kinds that walk off, the first leave it before the last of their own brood are out.
  */
-function earlierBrood({ pair, day }: Scene): Day {
-  return day - Math.max(fledging(pair.profile).low, HATCHING);
+function isMate({ pair, day }: Scene, { fledged }: Bird): boolean {
+  return fledged !== null && day - fledged.day < Math.max(fledging(pair.profile).low, HATCHING);
 }
 
 /** Others of their brood left the nest lately: there was no room for one that nobody saw. */
 function hadTheirNest(scene: Scene): boolean {
-  return [...scene.pair.here.young].some(
-    (bird) =>
-      bird.fledged !== null && bird.fledged.day > earlierBrood(scene) && means(scene, hostClutch(bird)),
-  );
+  return [...scene.pair.here.young].some((bird) => isMate(scene, bird) && means(scene, hostClutch(bird)));
 }
 
 /**

@@ -3,12 +3,11 @@ import type { Place } from '../../findings/finding.ts';
 import type { Who } from '../../journal/grammar/who.ts';
 import { chooseEggs, isUncounted } from '../choose.ts';
 import { daysToHatch, hatchRank, lampSays } from '../fertility.ts';
-import { hasFlown, isLeftBehind, isStillNestling } from '../left-behind.ts';
+import { hasClutchInCourse, hasFlown, isLeftBehind, isStillNestling } from '../left-behind.ts';
 import {
   begun,
   canHatchBy,
   eggsInReach,
-  hasClutchInCourse,
   hatch,
   hostClutch,
   nestOf,

@@ -1,6 +1,6 @@
 import { likeliestToHatch } from '../fertility.ts';
-import { isLeftBehind, isStillNestling, mayBeg } from '../left-behind.ts';
-import { canHatchBy, hasClutchInCourse, hatch, hostClutch, isDue, openClutch } from '../lives.ts';
+import { hasClutchInCourse, isLeftBehind, isStillNestling, mayBeg } from '../left-behind.ts';
+import { canHatchBy, hatch, hostClutch, isDue, openClutch } from '../lives.ts';
 import { clutchesThere, isInNest, means, meansNone, refuse } from '../scene.ts';
 import { addUnseenEgg, ageWhenFound } from '../unseen.ts';
 import type { Apply } from './apply.ts';

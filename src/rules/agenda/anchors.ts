@@ -51,8 +51,13 @@ export const sittingEgg: FindAnchors = ({ clutch, profile, where, eggs }) => {
   const set = eggs.includes(egg) ? broughtOn(egg) : null;
   return set === null
     ? one({ span: day(egg.laid.to), says: `${egg.ref} laid ${foundWords(egg.laid)}`, who: null })
-    : one({ span: day(set), says: `${egg.ref} set ${shortDay(set)}`, who: null });
+    : one({ span: day(set), says: `${egg.ref} ${cameFrom(egg)} ${shortDay(set)}`, who: null });
 };
+
+/** How an egg came to the nest in which it lies. */
+function cameFrom({ places }: Egg): string {
+  return places.at(-2)?.place.kind === 'nest' ? 'brought' : 'set';
+}
 
 /** Full sitting; as the lamp told it where it aged them all; for guests and for eggs in an incubator, the clocks of the eggs themselves. */
 export const sitting: FindAnchors = ({ sitting: start, clocks, waiting, where }) => {

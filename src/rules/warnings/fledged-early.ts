@@ -1,6 +1,8 @@
 import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
+import { incubation } from '../../room/lives.ts';
 import type { Bird } from '../../room/model.ts';
+import type { Range } from '../../species/profile.ts';
 import { daysRange } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { byDay } from '../by-day.ts';
@@ -28,7 +30,7 @@ export const fledgedEarly: Warning<FledgedEarly> = {
   when: 'a chick left the nest more than a day before the youngest usual age. Not said of chicks that were heard or found in the nest where they can have been old enough',
   over: `\`back\`, its usual age, or its end; ${SHOWN} d after it left the nest. Act on its first two days, unless it was seen fed or can have been old enough`,
   explain:
-    'A chick that leaves too early can neither keep warm nor get off the floor, and its parents may not find it. Usually it was frightened out, by a look into the nest or a fright at night. Put back at dusk, and covered with a hand until it is quiet, it often stays (common practice). A young bird of the usual age that is chased back into the nest comes to harm: so nothing is said where nobody wrote `hatched` and the chicks can have been old enough, and where `hatched` came days after the last look, or was the first that anybody wrote of that nest, only to watch. One that is cold and limp is a matter for warmth and an avian vet.',
+    'A chick that leaves too early can neither keep warm nor get off the floor, and its parents may not find it. Usually it was frightened out, by a look into the nest or a fright at night. Put back at dusk, and covered with a hand until it is quiet, it often stays (common practice). A young bird of the usual age that is chased back into the nest comes to harm: so nothing is said where nobody wrote `hatched` and the chicks can have been old enough, and where `hatched` came days after the last look, or nobody had looked there before and they can have been older, only to watch. One that is cold and limp is a matter for warmth and an avian vet.',
   find: ({ day, broods }) => broods.flatMap((brood) => earlyIn(brood, day) ?? []),
   say: ({ left, age, usual, sure, fed }) => ({
     text: `${opening(leftWords(left))}, at ${daysRange(age)}; ${daysRange(usual)} is usual. ${sure ? 'So young a bird' : 'A bird that leaves too early'} chills on the floor in its first night${fed ? '' : ', and nobody wrote who feeds it since'}.`,
@@ -55,7 +57,9 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
     const age = { low: left - hatched.to, high: left - hatched.from };
     if ((hatchingWritten(bird) ? age.low : age.high) >= usual.low - 1) return [];
     const shown = day - left <= SHOWN && day - left + age.low < usual.low;
-    return shown ? [{ bird, age, left, usual, sure: age.high < usual.low - 1 && wasSeenBefore(bird) }] : [];
+    return shown
+      ? [{ bird, age, left, usual, sure: age.high < usual.low - 1 && wasSeenBefore(bird, usual) }]
+      : [];
   });
   // Beside one that is surely too young, of which more is asked, the others wait.
   const said = early.some(({ sure }) => sure) ? early.filter(({ sure }) => sure) : early;
@@ -91,10 +95,19 @@ function hatchingWritten({ clutch, hatched, stays }: Bird): boolean {
   return nests.some((nest) => nest?.events.some(({ key, day }) => key === 'hatched' && day === hatched?.to));
 }
 
-/** Whether anybody had seen that nest before the hatching was written; else they can have been some days old by then. */
-function wasSeenBefore({ hatched, egg, stays }: Bird): boolean {
+/**
+ * Whether anybody had seen that nest before the hatching was written; else they can have been some days old by then. Where it
+ * was made ready, or the pair put together, eggs were laid since, and are counted from there.
+ */
+function wasSeenBefore({ hatched, egg, stays, fledged, clutch }: Bird, usual: Range): boolean {
   const nest = stays[0]?.nest ?? null;
   if (nest === null || hatched === null || hatched.from < hatched.to) return true;
   const wasBroughtThere = egg !== null && egg.places.length > 1;
-  return wasBroughtThere || nest.looks.some(({ day }) => day < hatched.to);
+  if (wasBroughtThere || nest.looks.some(({ day }) => day < hatched.to)) return true;
+  const empty = [
+    ...nest.nestStates.filter(({ state }) => state !== 'lined'),
+    ...nest.events.filter(({ key }) => key === 'paired' || key === 'reunited'),
+  ].filter(({ day }) => day < hatched.to);
+  const first = Math.max(...empty.map(({ day }) => day)) + incubation(clutch?.pair.profile ?? null).low;
+  return (fledged?.day ?? hatched.to) - first < usual.low - 1;
 }

@@ -143,6 +143,11 @@ describe('a chick that left the nest too early', () => {
       expect(text).toContain('at 14 d; 17–21 d is usual. A bird that leaves too early chills');
       expect(check).toContain('One that flies up by itself is old enough: leave it be');
     }
+    const built = (on: string) =>
+      line(first(`date: ${on}, nest: building`), 'fledged-early', '2026-03-28').level;
+    // Built on 1 March, no chick was out before the 12th: it is 16 d old at the most.
+    expect([built('2026-03-01'), built('2026-02-28')]).toEqual(['watch', 'watch']);
+    expect(built('2026-03-02')).toBe('act');
     const seen = first('date: 2026-03-02, sitting: hen\n date: 2026-03-13, checked');
     expect(line(seen, 'fledged-early', '2026-03-28').level).toBe('act');
   });
