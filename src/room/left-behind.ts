@@ -6,7 +6,7 @@ import type { Bird, Clutch, Egg } from './model.ts';
 const UNWRITTEN = 7;
 
 /** Days in which the eggs of a clutch hatch, and its young leave the nest, and more. */
-export const HATCHING = 7;
+export const BROOD_APART = 7;
 
 /** Whether it lies in the nest still, as far as nobody wrote otherwise. */
 export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {
@@ -24,7 +24,7 @@ export function isLeftBehind(egg: Egg, day: Day): boolean {
  * until then it may be that one of them came of it weeks ago.
  */
 export function isOutOfQuestion(egg: Egg, day: Day): boolean {
-  return longPast(egg, day) || wasLeftBehind(egg, day - HATCHING);
+  return longPast(egg, day) || wasLeftBehind(egg, day - BROOD_APART);
 }
 
 /** Days after which a hen that lost her eggs or young can have laid again, and not sooner as a rule (common practice: about a week). */
@@ -49,7 +49,8 @@ function wasLeftBehind(egg: Egg, day: Day): boolean {
  */
 export function hasFlown({ chicks }: Clutch, day: Day): boolean {
   return chicks.some(
-    (chick) => !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > HATCHING),
+    (chick) =>
+      !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > BROOD_APART),
   );
 }
 
@@ -66,7 +67,7 @@ export function hasClutchInCourse(clutches: readonly Clutch[], day: Day): boolea
  */
 function wasLeftByKeeper({ clutch, laid }: Egg, day: Day): boolean {
   const { chicks, pair } = clutch;
-  if (day - laid.to <= incubation(pair.profile).high + HATCHING) return false;
+  if (day - laid.to <= incubation(pair.profile).high + BROOD_APART) return false;
   const wasTaken = ({ fate, stays }: Bird) => fate === null && stays[0]?.nest === pair;
   return chicks.some(wasTaken) && chicks.every((chick) => isOutSinceLong(chick, day));
 }

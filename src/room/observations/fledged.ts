@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
 import { likeliestToHatch } from '../fertility.ts';
-import { HATCHING, isStillNestling } from '../left-behind.ts';
+import { BROOD_APART, isStillNestling } from '../left-behind.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -79,7 +79,7 @@ function meansFostered({ pair, entry }: Scene): boolean {
  * kinds that walk off, the first leave it before the last of their own brood are out.
  */
 function isMate({ pair, day }: Scene, { fledged }: Bird): boolean {
-  return fledged !== null && day - fledged.day < Math.max(fledging(pair.profile).low, HATCHING);
+  return fledged !== null && day - fledged.day < Math.max(fledging(pair.profile).low, BROOD_APART);
 }
 
 /** Others of their brood left the nest lately: there was no room for one that nobody saw. */

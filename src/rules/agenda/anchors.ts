@@ -79,14 +79,18 @@ function begunOn(times: readonly EggTime[]): Span {
   return hullOf(times.map(({ clock }) => clock.start));
 }
 
+/** Since when eggs are sat on by their own clocks. */
+function satOn(times: readonly EggTime[]): Pick<Anchor, 'span' | 'says'> {
+  const span = begunOn(times);
+  return { span, says: `sat on since ${shortSpan(span)}` };
+}
+
 /** As {@link sitting} of eggs that are all of another pair: whose they are, and since when those are sat on. */
 function guestSitting(brood: Brood, times: readonly EggTime[]): Anchor | null {
   const guests = times.filter(({ egg }) => egg.clutch.pair !== brood.pair);
   if (guests.length === 0 || guests.length < times.length) return null;
-  const span = begunOn(guests);
   const who = guests.map(({ egg }) => egg);
-  const profile = who[0]?.clutch.pair.profile ?? null;
-  return { span, says: `sat on since ${shortSpan(span)}`, who, profile };
+  return { ...satOn(guests), who, profile: who[0]?.clutch.pair.profile ?? null };
 }
 
 /** Eggs that came to lie here, from store or another nest, after sitting began: their own clocks are behind the clutch's. */
@@ -100,8 +104,7 @@ function startOf(brood: Brood, times: readonly EggTime[]): Anchor | null {
   const start = sitting(brood)[0] ?? null;
   if (guests !== null || start === null) return guests;
   if (times.length === 0 || broughtLater(times, start).length < times.length) return start;
-  const span = begunOn(times);
-  return { span, says: `sat on since ${shortSpan(span)}`, who: null };
+  return { ...satOn(times), who: null };
 }
 
 /** Since when all that lies here is sat on. */
@@ -120,10 +123,9 @@ export const lamp: FindAnchors = (brood) => {
   const unknown = brood.clocks.filter(({ egg }) => fertilityOf(egg) === null);
   const brought = broughtLater(unknown, start);
   if (brought.length === 0) return [start];
-  const span = begunOn(brought);
   const guests = guestSitting(brood, brought);
   const who = brought.length < brood.eggs.length ? brought.map(({ egg }) => egg) : null;
-  const later = { span, says: `sat on since ${shortSpan(span)}`, who, profile: guests?.profile ?? null };
+  const later = { ...satOn(brought), who, profile: guests?.profile ?? null };
   return brought.length < unknown.length ? [start, later] : [later];
 };
 

@@ -15,7 +15,7 @@ interface FledgedEarly extends Found {
   /** The youngest and the oldest that they can have been. */
   age: { low: number; high: number };
   usual: { low: number; high: number };
-  /** Whether they were too young even if they hatched on the first day that the looks allow, and there were looks. */
+  /** Whether they were too young even if they hatched on the first day that is possible by what was seen of the nest before. */
   sure: boolean;
   fed: boolean;
 }
@@ -58,7 +58,7 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
     if ((hatchingWritten(bird) ? age.low : age.high) >= usual.low - 1) return [];
     const shown = day - left <= SHOWN && day - left + age.low < usual.low;
     return shown
-      ? [{ bird, age, left, usual, sure: age.high < usual.low - 1 && wasSeenBefore(bird, usual) }]
+      ? [{ bird, age, left, usual, sure: age.high < usual.low - 1 && isSurelyYoung(bird, usual) }]
       : [];
   });
   // Beside one that is surely too young, of which more is asked, the others wait.
@@ -96,10 +96,10 @@ function hatchingWritten({ clutch, hatched, stays }: Bird): boolean {
 }
 
 /**
- * Whether anybody had seen that nest before the hatching was written; else they can have been some days old by then. Where it
- * was made ready, or the pair put together, eggs were laid since, and are counted from there.
+ * Whether it cannot be older than was written: somebody had seen that nest before. Else it can have been some days old by then,
+ * but no older than eggs that were laid once the nest was made ready, or the pair put together.
  */
-function wasSeenBefore({ hatched, egg, stays, fledged, clutch }: Bird, usual: Range): boolean {
+function isSurelyYoung({ hatched, egg, stays, fledged, clutch }: Bird, usual: Range): boolean {
   const nest = stays[0]?.nest ?? null;
   if (nest === null || hatched === null || hatched.from < hatched.to) return true;
   const wasBroughtThere = egg !== null && egg.places.length > 1;
@@ -108,6 +108,6 @@ function wasSeenBefore({ hatched, egg, stays, fledged, clutch }: Bird, usual: Ra
     ...nest.nestStates.filter(({ state }) => state !== 'lined'),
     ...nest.events.filter(({ key }) => key === 'paired' || key === 'reunited'),
   ].filter(({ day }) => day < hatched.to);
-  const first = Math.max(...empty.map(({ day }) => day)) + incubation(clutch?.pair.profile ?? null).low;
-  return (fledged?.day ?? hatched.to) - first < usual.low - 1;
+  const earliest = Math.max(...empty.map(({ day }) => day)) + incubation(clutch?.pair.profile ?? null).low;
+  return (fledged?.day ?? hatched.to) - earliest < usual.low - 1;
 }
