@@ -15,11 +15,12 @@ import {
 } from './left-behind.ts';
 import { joined } from './lists.ts';
 import { canHatchBy, hatch, hostClutch, isDue, longPast, openClutch, usualClutch } from './lives.ts';
-import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
+import type { Bird, Clutch, Egg } from './model.ts';
 import { isNestGone } from './nests-down.ts';
 import {
   clutchesThere,
   isInNest,
+  noteHatched,
   report,
   reportedDays,
   type Scene,
@@ -196,7 +197,8 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     (more > 0 && isUnknownBrood(scene, awaited(scene)) ? openClutch(scene, { counted: false }) : null) ??
     youngestMeant(scene, ({ chicks, eggs }) => chicks.length > 0 || (more > 0 && eggs.some(isRipe)));
   if (more > 0) {
-    if (hatchMore(scene, seen.at, clutch, more) < more) mismatch(scene, clutch, 'chicks', known, seen);
+    const hatched = hatchMore(scene, seen.at, clutch, more);
+    if (hatched < more) mismatch(scene, clutch, 'chicks', known + hatched, seen);
   } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
   }
@@ -235,10 +237,7 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
     hatch(scene.fold, egg, { from: scene.day - age, to: scene.day }, scene.day);
     if (hatched < eggs.length && egg.clutch.counted) counted.push(egg);
   }
-  if (counted.length > 0) {
-    const who = counted.map((egg) => refIn(scene, egg)).join(', ');
-    report(scene, at, 'counted-as-hatched', { who, count: counted.length });
-  }
+  noteHatched(scene, at, counted);
   if (nest !== null) noteGrown(scene, at, nest, told);
   return hatched;
 }

@@ -7,7 +7,16 @@ import type { Entry } from '../journal/entry.ts';
 import type { ObservationKey } from '../journal/observations/index.ts';
 import type { Profile } from '../species/profile.ts';
 import type { Housings } from './housings.ts';
-import { type About, type Bird, type Clutch, type Egg, type Event, type Pair, sameSite } from './model.ts';
+import {
+  type About,
+  type Bird,
+  type Clutch,
+  type Egg,
+  type Event,
+  type Pair,
+  refIn,
+  sameSite,
+} from './model.ts';
 import type { NestDown } from './nests-down.ts';
 import type { RingLate } from './rings-late.ts';
 import type { PairSighting, Sighting } from './sightings.ts';
@@ -182,6 +191,13 @@ export function refuse(
 ): void {
   const { code, why } = typeof refusal === 'object' ? refusal : { code: 'impossible' as const, why: refusal };
   report(scene, at, code, { ...about, pair: scene.pair.id, why: wordsOf(why) });
+}
+
+/** Says which eggs a count of young was taken to mean hatched, beyond those of which it was told; nothing where there are none. */
+export function noteHatched(scene: Scene, at: Place, eggs: readonly Egg[]): void {
+  if (eggs.length === 0) return;
+  const who = eggs.map((egg) => refIn(scene, egg)).join(', ');
+  report(scene, at, 'counted-as-hatched', { who, count: eggs.length });
 }
 
 /** Reports that no journal has the pair that was named. */

@@ -4,6 +4,7 @@ import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
+import { mayBeg } from '../room/left-behind.ts';
 import { fledging, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
@@ -257,6 +258,11 @@ export function placeOf({ where, housing }: Brood, who: readonly (Egg | Bird)[] 
 /** Whether anybody of a brood lives, or may still hatch. */
 export function livesOrMayHatch({ eggs, young }: Brood): boolean {
   return young.length > 0 || eggs.some(mayHatch);
+}
+
+/** Those of its young that somebody has to feed: of others nobody may have written that they feed themselves. */
+export function stillFed({ young, room }: Brood): Bird[] {
+  return young.filter((bird) => mayBeg(bird, room.day));
 }
 
 function isStored(egg: Egg): boolean {

@@ -53,7 +53,7 @@ describe('a count', () => {
         ['too-many', `${there}, or name them here: c1, c2`],
       ]);
       expect(told('date: 2026-04-24, independent: all').fixes).toEqual([
-        ['nobody-possible', `${there}, or name them here: c1`],
+        ['nobody-possible', `${there}, or name them here: c1, c2`],
       ]);
     });
 

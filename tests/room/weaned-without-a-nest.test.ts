@@ -58,8 +58,49 @@ describe('chicks that are fed by hand', () => {
     expect(first?.fledged?.span.from).toBeLessThan(first?.independent?.day ?? 0);
   });
 
-  it('do not stand for those in the nest, of which it is to be told', () => {
-    expect(codes(hand('date: 2026-04-20, independent: c3'))).toEqual(['impossible']);
+  it('are who is meant before those of which nobody wrote that they left the nest', () => {
+    for (const who of ['2', 'all'])
+      expect(weaned(`date: 2026-04-20, independent: ${who}`), who).toEqual([true, true, false, false]);
+  });
+});
+
+// Lavender waxbills leave the nest at 17 to 21 days and feed themselves at 30 to 40 (species profile).
+describe('young of which nobody wrote that they left the nest', () => {
+  const brood = (entry: string) =>
+    room(
+      { P: waxbills(`date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, hatched: 3\n${entry}`) },
+      '2026-12-01',
+    );
+  const weaned = (entry: string) =>
+    clutchIn(brood(entry), 'LW-1/1').chicks.map(({ independent }) => independent !== null);
+
+  it('feed themselves once they can be old enough, months later too: by then they are out', () => {
+    for (const entry of [
+      '04-17, independent: all',
+      '04-17, independent: 3',
+      '04-17, independent: [c1, c2, c3]',
+      '11-20, clutch: 1, independent: all',
+    ]) {
+      expect(codes(brood(`date: 2026-${entry}`)), entry).toEqual([]);
+      expect(weaned(`date: 2026-${entry}`), entry).toEqual([true, true, true]);
+    }
+    const [chick] = clutchIn(brood('date: 2026-11-20, independent: all'), 'LW-1/1').chicks;
+    expect(chick?.fledged && days(chick.fledged.span)).toBe('03-23…04-08');
+  });
+
+  it('do not feed themselves before', () => {
+    expect(codes(brood('date: 2026-04-16, independent: all'))).toEqual(['nobody-possible']);
+  });
+
+  it('are not who is meant while others are known to be out', () => {
+    for (const who of ['2', 'all'])
+      expect(
+        weaned(`date: 2026-04-06, fledged: [c2, c3]\ndate: 2026-04-20, independent: ${who}`),
+        who,
+      ).toEqual([false, true, true]);
+    expect(codes(brood('date: 2026-04-06, fledged: [c2, c3]\ndate: 2026-04-20, independent: all'))).toEqual([
+      'guessed',
+    ]);
   });
 });
 

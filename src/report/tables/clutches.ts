@@ -111,7 +111,7 @@ export const clutchColumns: readonly Column<ClutchEntry>[] = [
   },
   {
     name: 'openChicks',
-    doc: 'chicks in the nest or being fed',
+    doc: 'chicks of which no end is known, neither independent nor dead or gone',
     type: 'integer',
     required: true,
     value: ({ chicks }) => chicks.open,

@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
-import { likeliestToHatch } from '../fertility.ts';
-import { BROOD_APART, isStillNestling } from '../left-behind.ts';
+import { lampSays, likeliestToHatch } from '../fertility.ts';
+import { BROOD_APART, isOutOfQuestion, isStillNestling } from '../left-behind.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -16,8 +16,17 @@ import {
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Clutch, Egg, Seen } from '../model.ts';
-import { clutchesThere, isInNest, lastLook, means, meansNone, type Scene, siteOf } from '../scene.ts';
+import type { Bird, Clutch, Egg, Lamp, Seen } from '../model.ts';
+import {
+  clutchesThere,
+  isInNest,
+  lastLook,
+  means,
+  meansNone,
+  noteHatched,
+  type Scene,
+  siteOf,
+} from '../scene.ts';
 import { type UnseenEggs, unseenEggs } from '../unseen.ts';
 import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
@@ -49,6 +58,10 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     !meansFostered(scene) &&
     !hadTheirNest(scene);
   if (isNextBrood) openClutch(scene, { counted: false });
+  if (who.kind === 'count') {
+    const known = nestlings().filter((young) => isThere(scene, hostClutch(young)));
+    noteHatched(scene, who.at, hatchUncounted(scene, who.count - known.length));
+  }
   const unseen = unseenEggs(scene, latest);
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
@@ -93,8 +106,8 @@ function hadTheirNest(scene: Scene): boolean {
  */
 function hatchUntold(scene: Scene, count: number): void {
   const { pair } = scene;
+  if (wasSeenHatched(scene)) return;
   const latest = lastHatching(scene);
-  if ((lastLook(pair, siteOf(scene), scene.day) ?? latest) > latest) return;
   const told = new Set([...pair.here.young].map(hostClutch));
   const isUntold = (egg: Egg) => {
     const host = hostClutch(egg);
@@ -109,6 +122,32 @@ function hatchUntold(scene: Scene, count: number): void {
     hatchUnseen(scene, egg);
     egg.clutch.chicksCounted = false;
   }
+}
+
+/**
+ * So many more leave the nest than were told to have hatched of a counted clutch: of its open eggs, where they are enough and
+ * nobody looked again. None once it is out of the question, nor of eggs that the lamp showed clear or dead. Which hatched.
+ */
+function hatchUncounted(scene: Scene, count: number): Egg[] {
+  if (count <= 0 || wasSeenHatched(scene)) return [];
+  const isOfBrood = ({ clutch }: Egg) => clutch.chicks.length > 0 && !isUncounted(clutch);
+  const eggs = eggsInReach(scene.pair)
+    .filter((egg) => means(scene, hostClutch(egg)) && canHatchBy(egg, lastHatching(scene)))
+    .filter((egg) => isOfBrood(egg) && !isOutOfQuestion(egg, scene.day) && !NOTHING_LIVES.has(lampSays(egg)))
+    .sort(likeliestToHatch(hatchingDays(scene)));
+  if (eggs.length < count) return [];
+  const hatched = eggs.slice(0, count);
+  for (const egg of hatched) hatchUnseen(scene, egg);
+  return hatched;
+}
+
+/** What the lamp shows of eggs out of which nothing hatches. */
+const NOTHING_LIVES = new Set<Lamp | null>(['clear', 'dead']);
+
+/** Whether somebody looked into the nest when all had hatched of what leaves it now. */
+function wasSeenHatched(scene: Scene): boolean {
+  const latest = lastHatching(scene);
+  return (lastLook(scene.pair, siteOf(scene), scene.day) ?? latest) > latest;
 }
 
 /** A fledgling of a nest that was never looked into, of no more eggs than were counted. */

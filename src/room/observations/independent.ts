@@ -16,6 +16,7 @@ import type { Apply } from './apply.ts';
 
 export const independent: Apply<'independent'> = (scene, who) => {
   const { day, pair } = scene;
+  const isOut = (bird: Bird) => bird.fledged !== null || hasNoNest(bird, day);
   const birds = chooseBirds(scene, who, {
     did: 'independent',
     among: youngInReach(pair),
@@ -23,8 +24,10 @@ export const independent: Apply<'independent'> = (scene, who) => {
       whyNotAlive(bird) ??
       (bird.ref === null ? 'it depends on nobody' : null) ??
       (bird.independent !== null ? 'it is independent already' : null) ??
-      (bird.fledged !== null || hasNoNest(bird, day) ? null : 'it has not left the nest'),
+      (isOut(bird) || mustHaveLeft(bird, day) ? null : 'it has not left the nest'),
     ...whoeverRears,
+    before: isOut,
+    past: (bird) => !isOut(bird),
     rank: (bird) => bird.hatched?.to ?? 0,
   });
   for (const bird of birds) {
@@ -44,11 +47,18 @@ function hasNoNest(bird: Bird, day: Day): boolean {
   return day - hatched.to >= Math.max(fledging(profile).low, independence(profile).low / 2);
 }
 
+/** Nobody wrote that it left the nest, and it can be old enough to feed itself: by then its kind is out. */
+function mustHaveLeft(bird: Bird, day: Day): boolean {
+  const hatched = hatchedOn(bird);
+  const profile = bird.clutch?.pair.profile ?? null;
+  return hatched !== null && day - hatched.to >= Math.max(fledging(profile).high, independence(profile).low);
+}
+
 /** When it can have left what others call the nest: as it hatched, or nobody knows on which day until now. */
 function outOn(bird: Bird, day: Day): Seen {
   const profile = bird.clutch?.pair.profile ?? null;
   const { low, high } = fledging(profile);
   const hatched = hatchedOn(bird) ?? { from: day, to: day };
-  const to = walksOff(profile) ? Math.min(hatched.to + high, day) : day;
+  const to = isFedByHand(bird) && !walksOff(profile) ? day : Math.min(hatched.to + high, day);
   return { span: { from: Math.min(hatched.from + low, to), to }, day: to };
 }

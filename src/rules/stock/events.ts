@@ -51,7 +51,6 @@ function beginnings(bird: Bird): Happening[] {
   const hatched = hatchedOn(bird);
   const events: [Day | null | undefined, string][] = [
     [ringed, `ringed ${ring ?? ''}`.trim()],
-    [fledged?.day, 'left the nest'],
     [independent?.day, 'fed itself'],
     [arrived, origin === null ? 'arrived' : `arrived: ${origin}`],
     ...releases.map((day): [Day, string] => [day, 'let out of quarantine']),
@@ -59,6 +58,7 @@ function beginnings(bird: Bird): Happening[] {
   const hatching = clutch === null ? 'hatched' : `hatched in clutch ${clutchId(clutch)}`;
   return [
     ...(hatched === null ? [] : [{ from: hatched.from, day: hatched.to, what: hatching }]),
+    ...(fledged === null ? [] : [{ from: fledged.span.from, day: fledged.day, what: 'left the nest' }]),
     ...events.flatMap(([day, what]) => (day === null || day === undefined ? [] : [{ day, what }])),
   ];
 }

@@ -1,12 +1,12 @@
 import { shortDay } from '../../days.ts';
 import { everReared } from '../../room/family.ts';
-import { housingOf, isDependent } from '../../room/lives.ts';
+import { housingOf } from '../../room/lives.ts';
 import { type Bird, fullRef, type Pair } from '../../room/model.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { count, them } from '../../words.ts';
 import { absencesFrom, type Parent } from '../absences.ts';
 import type { WarningLevel } from '../agenda/item.ts';
-import type { Brood } from '../brood.ts';
+import { type Brood, stillFed } from '../brood.ts';
 import { byDay } from '../by-day.ts';
 import { feedersOf, feedingWords } from './feeders.ts';
 import { eggsToWarm, other } from './parents.ts';
@@ -85,8 +85,8 @@ export const chasing: Warning<Chasing> = {
 };
 
 function chasingIn(view: View, pair: Pair): Chasing | null {
-  const young = [...pair.here.young].filter(isDependent);
   const broods = view.broods.filter((one) => one.pair === pair && one.where === 'nest');
+  const young = broods.flatMap(stillFed);
   const eggs = broods.flatMap(eggsToWarm).length;
   const serious = pair.chasing.filter(
     (chase) => isHard(chase) || (chase.level === null && young.length + eggs > 0),
@@ -103,7 +103,7 @@ function chasingIn(view: View, pair: Pair): Chasing | null {
   const atYoung = isYoung(pair, worst?.at ?? null);
   if (atYoung && !liveWith(pair)) return null;
   const aggressor = worst?.by === 'hen' ? 'hen' : 'cock';
-  const brood = broods.find((one) => one.young.length > 0) ?? null;
+  const brood = broods.find((one) => stillFed(one).length > 0) ?? null;
   return {
     ...(brood === null ? { pair: pair.id, bird: null, clutch: null } : about(brood)),
     level: levelOf(worst?.level ?? null, young.length),
@@ -171,9 +171,10 @@ function liveWith(pair: Pair): boolean {
 }
 
 function feedingWordsOf(brood: Brood, { day }: View): string {
-  return brood.young.every((bird) => feedersOf(bird, day) === null)
-    ? `nobody wrote who feeds ${brood.young.some(({ placeholder }) => placeholder) ? 'them' : them(brood.young.length)}`
-    : feedingWords(brood, brood.young, day);
+  const young = stillFed(brood);
+  return young.every((bird) => feedersOf(bird, day) === null)
+    ? `nobody wrote who feeds ${young.some(({ placeholder }) => placeholder) ? 'them' : them(young.length)}`
+    : feedingWords(brood, young, day);
 }
 
 /** `the cock`, `the young`; anybody else by the name that stands there. */

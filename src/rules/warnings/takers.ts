@@ -1,4 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
+import { isStillNestling } from '../../room/left-behind.ts';
 import { together } from '../../room/model.ts';
 import { familyOf } from '../../species/families.ts';
 import { middle, type Profile } from '../../species/profile.ts';
@@ -75,9 +76,9 @@ function stageOf({ young, eggs, hatch }: Brood): Stage | null {
 }
 
 /** How many more it could rear: its usual clutch less what lies there, clear eggs included. */
-function roomIn({ pair }: Brood): number {
+function roomIn({ pair, room }: Brood): number {
   const usual = pair.profile?.clutch?.value.high ?? 0;
-  const nestlings = [...pair.here.young].filter(({ fledged }) => fledged === null);
+  const nestlings = [...pair.here.young].filter((bird) => isStillNestling(bird, room.day));
   return usual - pair.here.eggs.size - nestlings.length;
 }
 

@@ -1,4 +1,5 @@
 import { type Day, shortSpan } from '../../days.ts';
+import { mayBeg } from '../../room/left-behind.ts';
 import { housingOf, isDependent } from '../../room/lives.ts';
 import { type Bird, fullRef, type Pair } from '../../room/model.ts';
 import { count, few, listed } from '../../words.ts';
@@ -60,12 +61,13 @@ function crowdAt(brood: Brood, day: Day): YoungAtHatch | null {
   const young = bredBefore.filter((bird) => livesWith(bird, brood.pair, day));
   const parents = parentsLeft(absencesFrom(brood));
   if (young.length === 0 || parents === null) return null;
-  const dependent = young.filter(isDependent).length;
+  const isFed = (bird: Bird) => isDependent(bird) && mayBeg(bird, day);
+  const dependent = young.filter(isFed).length;
   return {
     ...about(brood),
     level: dependent === young.length ? 'note' : 'watch',
     date: first ?? span.from - BEFORE,
-    independent: young.filter((bird) => !isDependent(bird)).map((bird) => bird.ring ?? fullRef(bird)),
+    independent: young.filter((bird) => !isFed(bird)).map((bird) => bird.ring ?? fullRef(bird)),
     dependent,
     when: shortSpan({ from: span.from, to: span.to }),
     parents,

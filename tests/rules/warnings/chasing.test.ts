@@ -19,6 +19,18 @@ describe('hard chasing', () => {
     );
   });
 
+  it('months after young of whom nobody wrote that they feed themselves is watched as of a pair by itself', () => {
+    const { level, text } = line(
+      files('date: 2026-08-10, chasing: {by: cock, at: hen, level: hard}'),
+      'chasing',
+      '2026-08-10',
+    );
+    expect(level).toBe('watch');
+    expect(text).toBe(
+      'The cock chased the hen hard on 10 Aug. A hunted bird does not eat and does not rest.',
+    );
+  });
+
   it('of several young is “the young”, as their keeper calls them, and is over where they live elsewhere', () => {
     const at = (word: string) => files(`date: 2026-04-10, chasing: {by: cock, at: ${word}, level: hard}`);
     for (const word of ['young', 'the young', 'fledglings'])

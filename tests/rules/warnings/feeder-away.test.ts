@@ -33,6 +33,11 @@ describe('young whose feeder was parted', () => {
     expect(text).toContain('nobody wrote who feeds c1, c2 and c3');
   });
 
+  it('are none of months ago, though nobody wrote that they feed themselves', () => {
+    for (const away of ['parted', 'died: cock', 'died: hen'])
+      expect(warned(files(`date: 2026-08-08, ${away}`), 'feeder-away', '2026-08-08'), away).toEqual([]);
+  });
+
   it('are watched for a day where the one that stayed was seen feeding all of them', () => {
     const room = files('date: 2026-04-08, feeding: {hen: all}, parted: {cock: cage 6}');
     expect(spell(room, 'feeder-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 … 04-09 watch']);

@@ -77,12 +77,13 @@ it('a species more than twice as heavy cannot, nor one of another family, nor on
   expect(takers({ A: a, B: sat('B', 'ridge finch', 10) })).toMatch(/^No pair/);
 });
 
-it('young that have left the nest take no place in it', () => {
-  const early =
-    'date: 2026-02-03, laid: 3, sitting: hen\ndate: 2026-02-15, hatched: 3\ndate: 2026-03-06, fledged: 3\ndate: 2026-03-10, clutch: 2, laid: 3, sitting: hen';
-  expect(takers({ A: a, B: pair('B', 'lavender waxbill', early) })).toMatch(
-    /^Could be taken by B \(hatch \d+ Mar, room for 2\)$/,
-  );
+it('young that have left the nest take no place in it, whether somebody wrote so or not', () => {
+  for (const flown of ['date: 2026-03-06, fledged: 3', 'date: 2026-03-06, note: "sunny"']) {
+    const early = `date: 2026-02-03, laid: 3, sitting: hen\ndate: 2026-02-15, hatched: 3\n${flown}\ndate: 2026-03-10, clutch: 2, laid: 3, sitting: hen`;
+    expect(takers({ A: a, B: pair('B', 'lavender waxbill', early) }), flown).toMatch(
+      /^Could be taken by B \(hatch \d+ Mar, room for 2\)$/,
+    );
+  }
 });
 
 it('a pair whose own eggs lie in the incubator, or whose young of that age have flown, has no nest for them', () => {

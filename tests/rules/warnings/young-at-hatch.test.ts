@@ -105,6 +105,14 @@ describe('young of the last brood at the next hatch', () => {
     );
   });
 
+  it('are not fed any more at three months, though nobody wrote that they feed themselves', () => {
+    const later = { 'LW-1': waxbills(log.replace(/04-2(\d)/g, '05-2$1'), heads) };
+    const { level, text } = line(later, 'young-at-hatch', '2026-05-31');
+    expect(level).toBe('watch');
+    expect(text).toContain('LW-1/1/c1, LW-1/1/c2 and LW-1/1/c3.');
+    expect(text).not.toContain('still fed');
+  });
+
   it('of which some feed themselves: those move, the others stay', () => {
     const room = files('date: 2026-04-25, clutch: 1, independent: c1');
     const { level, text, check } = line(room, 'young-at-hatch', '2026-04-30');

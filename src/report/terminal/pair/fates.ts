@@ -1,6 +1,7 @@
 import type { Day, Span } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
 import { lampSays } from '../../../room/fertility.ts';
+import { mayBeg } from '../../../room/left-behind.ts';
 import { isDependent, isFedByHand, wasFedByHand } from '../../../room/lives.ts';
 import type { Bird, Egg } from '../../../room/model.ts';
 import type { Standing } from '../../../rules/growth/weighings.ts';
@@ -76,9 +77,15 @@ function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
     ...(fledged === null ? [] : [`fledged ${shortDate(fledged.day, day)}`]),
     ...(independent === null ? [] : [`independent ${shortDate(independent.day, day)}`]),
     ...(fate === null ? [] : [chickEnd(fate, day)]),
-    ...(isDependent(bird) ? [fledged === null && !isFedByHand(bird) ? 'in the nest' : 'being fed'] : []),
+    ...(isDependent(bird) ? [whoFeeds(bird, day)] : []),
     ...(weighed === null ? [] : [weightOf(weighed)]),
   ];
+}
+
+/** Where one that was never seen to feed itself should be. */
+function whoFeeds(bird: Bird, day: Day): string {
+  if (!mayBeg(bird, day)) return 'no end written';
+  return bird.fledged === null && !isFedByHand(bird) ? 'in the nest' : 'being fed';
 }
 
 /** That it was fed by hand, and until when where a pair took it over. */

@@ -31,7 +31,7 @@ export function besideWords({ eggs, chicks }: Pick<Block, 'eggs' | 'chicks'>): s
     eggs.open > 0 ? `${count(eggs.open, 'egg')} without an end yet` : null,
     eggs.unknown > 0 ? `${count(eggs.unknown, 'egg')} of unknown fertility` : null,
     eggs.taken > 0 ? `${count(eggs.taken, 'egg')} taken by our hand` : null,
-    chicks.open > 0 ? `${count(chicks.open, 'young bird')} not independent yet` : null,
+    chicks.open > 0 ? `${count(chicks.open, 'young bird')} not known to be independent` : null,
     chicks.gone > 0 ? `${count(chicks.gone, 'young bird')} gone before that` : null,
   ];
   const beside = stated(parts, ', ');

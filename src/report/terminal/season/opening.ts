@@ -29,15 +29,19 @@ function eggSentence({ laid }: { laid: number }, { hatched }: { hatched: number 
 }
 
 function chickSentence({ fledged, independent, open }: SeasonBook['totals']['chicks']): string {
-  const fed = open > 0 ? `; ${open} ${open === 1 ? 'is' : 'are'} still in the nest or being fed` : '';
   const left = fledged === 0 ? 'None has left the nest' : `${fledged} left the nest`;
   const alone =
-    independent === 0
-      ? fledged === 0
-        ? ''
-        : ', none feeds itself yet'
-      : ` and ${independent} ${independent === 1 ? 'feeds itself' : 'feed themselves'}`;
-  return `${left}${alone}${fed}.`;
+    independent > 0
+      ? ` and ${independent} ${independent === 1 ? 'feeds itself' : 'feed themselves'}`
+      : fledged > 0 && open === 0
+        ? ', none came to feed itself'
+        : '';
+  // Whether they are fed still, or nobody wrote of them for months, is not told apart.
+  const unknown =
+    open === 0
+      ? ''
+      : `; ${open} ${open === 1 ? 'is not known to feed itself' : 'are not known to feed themselves'} yet`;
+  return `${left}${alone}${unknown}.`;
 }
 
 function dangerSentence({ from, to, died, of }: Danger): string {

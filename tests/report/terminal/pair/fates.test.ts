@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { fateLines } from '../../../../src/report/terminal/pair/fates.ts';
+import type { ClutchStory } from '../../../../src/rules/season/story.ts';
 import { day } from '../../../rooms.ts';
-import { known, ON, pair, story } from '../../seasons.ts';
+import { known, ON, pair, story, waxbills } from '../../seasons.ts';
 
 function fates(id: string, number: number): string[] {
   const clutch = story(id, known, ON).clutches.find((one) => one.clutch.number === number);
@@ -27,6 +28,18 @@ it('every egg and every chick has its end, and who cared for it', () => {
     '    c1   fledged 13 Jun · independent 1 Jul',
     '    c2   fed by LW-2 · fledged 14 Jun · died 20 Jun: window',
   ]);
+});
+
+it('young that nobody wrote of again are in the nest or fed only as long as their kind is', () => {
+  const brood = {
+    P: waxbills(
+      'date: 2026-03-01, laid: 3, sitting\ndate: 2026-03-15, hatched: 2\ndate: 2026-04-02, fledged: c1',
+    ),
+  };
+  const on = (date: string) =>
+    fateLines(story('LW-1', brood, date).clutches[0] as ClutchStory, day(date), 100).slice(-2);
+  expect(on('2026-04-03')).toEqual(['    c1   fledged 2 Apr · being fed', '    c2   in the nest']);
+  expect(on('2026-09-03')).toEqual(['    c1   fledged 2 Apr · no end written', '    c2   no end written']);
 });
 
 it('what we took and what is open', () => {

@@ -16,9 +16,19 @@ describe('the season in a few sentences', () => {
     [
       'young in the nest',
       `${FOUR}\n date: 2026-03-16, hatched: [e1, e2]`,
-      'Of 4 eggs 2 hatched. None has left the nest; 2 are still in the nest or being fed.',
+      'Of 4 eggs 2 hatched. None has left the nest; 2 are not known to feed themselves yet.',
+    ],
+    [
+      'one of two young out of the nest',
+      `${FOUR}\n date: 2026-03-16, hatched: [e1, e2]\n date: 2026-04-04, fledged: c1, died: c2`,
+      'Of 4 eggs 2 hatched. 1 left the nest; 1 is not known to feed itself yet.',
+    ],
+    [
+      'young that all died after they flew',
+      `${FOUR}\n date: 2026-03-16, hatched: e1\n date: 2026-04-04, fledged: c1\n date: 2026-04-06, died: c1`,
+      'Of 4 eggs 1 hatched. 1 left the nest, none came to feed itself.',
     ],
   ])('of %s', (_, log, expected) => {
-    expect(told({ 'LW-1': waxbills(log) }, '2026-03-20')).toBe(expected);
+    expect(told({ 'LW-1': waxbills(log) }, '2026-04-10')).toBe(expected);
   });
 });
