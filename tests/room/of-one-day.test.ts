@@ -66,6 +66,24 @@ describe('foster parents that are given eggs', () => {
     expect(through('C', 'B', 'A')).toEqual(BROUGHT);
   });
 
+  it('by two pairs, one of which had hers of a third that day, have all of them before they are seen', () => {
+    const files = {
+      P: waxbills(`${four}\ndate: 2026-03-06, time: 10:00, fostered: {BF-1: 2}`),
+      Q: finches('date: 2026-03-06, sitting, candled: {fertile: 3}'),
+      R: finches(`${own}\ndate: 2026-03-06, fostered: {BF-3: 1}`, 'BF-2'),
+      S: finches('date: 2026-03-06, fostered: {BF-1: 1}', 'BF-3'),
+    };
+    expect(nest(files, 'BF-1')).toEqual({ eggs: 3, clutches: 0, findings: [] });
+  });
+
+  it('had laid their own that day before the look at eight, whatever was brought at ten', () => {
+    const files = {
+      P: waxbills(`${four}\ndate: 2026-03-06, time: 10:00, fostered: {BF-1: 1}`),
+      Q: finches(`${own}\ndate: 2026-03-06, laid: 1\ndate: 2026-03-06, time: 08:00, candled: {unsure: 4}`),
+    };
+    expect(nest(files, 'BF-1')).toEqual({ eggs: 5, clutches: 1, findings: [] });
+  });
+
   it('in exchange for theirs are seen when these have come, whichever pair is named first', () => {
     const exchange = (first: string, second: string) =>
       told({
@@ -141,6 +159,40 @@ describe('who is taken out of a nest by hand', () => {
   });
 });
 
+describe('what two journals tell of a guest on one day', () => {
+  it('is that it hatched with its foster parents before its own pair’s tells that it died there', () => {
+    const files = {
+      P: waxbills(`${four}\ndate: 2026-03-17, fostered: {BF-1: e1}, died: {weak: 1/c1}`),
+      Q: finches(`${own}\ndate: 2026-03-17, hatched: LW-1/1/e1`),
+    };
+    const stood = room(files, '2026-03-17');
+    expect([clutchIn(stood, 'LW-1/1').chicks.map(({ fate }) => fate?.kind), codes(stood)]).toEqual([
+      ['died'],
+      [],
+    ]);
+  });
+
+  it('is its ring, by which its own pair’s journal knows it that day', () => {
+    const files = {
+      P: waxbills(
+        `${four}\ndate: 2026-03-17, hatched: 4\ndate: 2026-03-25, fostered: {BF-1: all}, weighed: {"ring:014": 5.1}`,
+      ),
+      Q: finches(`${own}\ndate: 2026-03-25, ringed: {LW-1/1/c1: "014"}`),
+    };
+    const stood = room(files, '2026-03-25');
+    const [first] = clutchIn(stood, 'LW-1/1').chicks;
+    expect([first?.ring, first?.weights.map(({ grams }) => grams), codes(stood)]).toEqual(['014', [5.1], []]);
+  });
+});
+
+it('whoever comes home in the evening is none of those found dead at an hour that nobody wrote', () => {
+  const log = `${four}\ndate: 2026-03-17, hatched: 4\ndate: 2026-03-20, fostered: {BF-1: [c3, c4]}
+    date: 2026-03-24, died: {chilled: all}\ndate: 2026-03-24, time: 18:00, fostered: {LW-1: all}`;
+  const known = room({ P: waxbills(log), Q: finches('date: 2026-03-01, paired') }, '2026-03-24');
+  const fed = [...pairIn(known, 'LW-1').here.young].map(({ ref }) => ref);
+  expect([fed, codes(known)]).toEqual([['c3', 'c4'], []]);
+});
+
 describe('three pairs whose eggs go round', () => {
   /** Two, three and four eggs of three pairs, each of which gives them to the next; how many each has then. */
   const round = (
@@ -201,6 +253,16 @@ describe('three pairs whose eggs go round', () => {
       [id]: finches('date: 2026-03-06, sitting, checked: {eggs: 1}', id),
     });
     for (const id of ['AA', 'D']) expect(nest(files(id), id)).toEqual({ eggs: 1, clutches: 0, findings: [] });
+  });
+
+  it('give to a fourth, that exchanges one with a fifth and has theirs under the lamp by then', () => {
+    const files = {
+      B: finches(`${own}\ndate: 2026-03-06, fostered: {C: 1}`, 'B'),
+      C: finches(`${own}\ndate: 2026-03-06, fostered: {B: 1, A: 1}`, 'C'),
+      A: finches(`${own}\ndate: 2026-03-06, candled: {fertile: 4}, fostered: {D: 1}`, 'A'),
+      D: finches(`${own}\ndate: 2026-03-06, fostered: {A: 1}`, 'D'),
+    };
+    expect(nest(files, 'A')).toEqual({ eggs: 4, clutches: 1, findings: [] });
   });
 });
 
@@ -286,6 +348,15 @@ describe('a count without a time, on a day on which something else of its pair h
     const log = `date: 2026-03-24, checked: {chicks: 3}, aged: {6: all}\ndate: 2026-03-24, time: 07:00, lost: {broken: 1}`;
     const { chicks } = clutchIn(room({ P: waxbills(log) }, '2026-03-24'), 'LW-1/1');
     expect(chicks.map(({ aged }) => aged?.days)).toEqual([6, 6, 6]);
+  });
+
+  it('is what the day ended with: of after all that comes before it in the order of the trade', () => {
+    const on = 'date: 2026-03-06';
+    const visits = [`${on}, checked: {eggs: 5}`, `${on}, time: 10:00, food: [egg food]`];
+    for (const lines of [visits, visits.toReversed()]) {
+      const log = [four, ...lines, `${on}, time: 18:00, laid: 1`].join('\n');
+      expect(told({ P: waxbills(log) })).toEqual(['LW-1 food', 'LW-1 laid', 'LW-1 checked']);
+    }
   });
 
   it('is of before another count that has its time', () => {

@@ -78,8 +78,11 @@ describe('what was seen is told in the order in which it happened', () => {
   ])('of two visits of one day in the same order, whichever line stands first: %s; %s', (one, other) => {
     const told = (...entries: string[]) => {
       const log = entries.map((entry) => `date: 2026-03-03, ${entry}`).join('\n');
-      const { pairs } = record({ P: waxbills(log) }, '2026-03-03');
-      return [...inOrder(pairs, [], day('2026-03-03'))].map((sighting) => {
+      // Of a pair that is not the first of the room, too.
+      const files = { P: waxbills(log), Q: journal('A-1', 'canary', 'date: 2026-03-02, paired') };
+      const { pairs } = record(files, '2026-03-03');
+      const seen = [...inOrder(pairs, [], day('2026-03-03'))].slice(1);
+      return seen.map((sighting) => {
         if (sighting.of === 'bird') return null;
         const { clutch, site, after } = sighting.entry;
         // Without the places, as those are what differs.
