@@ -46,7 +46,7 @@ export function reportedOf(scene: Scene, one: Egg | Bird): Span {
   const { pair, entry, since } = scene;
   const { to } = since;
   const nest = 'laid' in one ? nestOf(one) : feederOf(one);
-  const site = nest === pair ? siteOf(scene) : (hostClutch(one)?.site ?? null);
+  const site = hostClutch(one)?.site ?? (nest === pair ? siteOf(scene) : null);
   const last = nest === null || entry.after !== null ? since.from - 1 : lastLook(nest, site, to);
   const unseen = last === null ? null : last + 1;
   const brought = broughtOn(one);

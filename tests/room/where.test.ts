@@ -100,9 +100,11 @@ describe('where an egg lies', () => {
     ]);
   });
 
-  it('is the incubator where it is misspelt, or so it is asked', () => {
+  it('is the incubator or the hand where that is misspelt, or so it is asked', () => {
     const { findings } = place('date: 2026-03-08, set: {incubater: e1}');
     expect(findings.map(({ args }) => args.suggestion)).toEqual(['incubator']);
+    const hand = place('date: 2026-03-08, fostered: {hnad: e1}').findings;
+    expect(hand.map(({ args }) => args.suggestion)).toEqual(['hand']);
   });
 
   it('is never its own nest again by mistake: fostering a count to itself is an error', () => {
@@ -264,6 +266,12 @@ describe('what its own pair’s journal tells of an egg or chick that another pa
     expect(hatched('date: 2026-03-01, checked')).toBe('03-08…03-20');
   });
 
+  it('did not happen before it came to the last of the nests in which it was', () => {
+    const log = 'date: 2026-03-06, fostered: {incubator: e1}\ndate: 2026-03-14, fostered: {BF-1: e1}';
+    const { hatched } = birdIn(place(`${log}\ndate: 2026-03-20, hatched: e1`), 'LW-1/1/c1');
+    expect(hatched && days(hatched)).toBe('03-14…03-20');
+  });
+
   it('happened since it came there, where nobody looked in before: who brought it saw that nest', () => {
     expect(hatched('')).toBe('03-08…03-20');
     const there = told('', 'date: 2026-03-20, hatched: LW-1/1/e1\ndate: 2026-03-24, died: LW-1/1/c1');
@@ -281,6 +289,43 @@ describe('what its own pair’s journal tells of an egg or chick that another pa
     );
     expect(chick.fate?.kind === 'died' && days(chick.fate.span)).toBe('03-23…03-25');
   });
+});
+
+describe('a pair with two nests', () => {
+  const hatched = (log: string) => {
+    const { hatched } = birdIn(room({ P: waxbills(log) }, '2026-04-01'), 'LW-1/1/c1');
+    return hatched && days(hatched);
+  };
+  const right = 'date: 2026-03-18, site: right, nest: lined, checked';
+
+  it('has young that hatched since the last look into theirs, though their line does not say which', () => {
+    const left = 'date: 2026-03-05, site: left, laid: 4, sitting';
+    for (const line of ['hatched: 3', 'site: left, hatched: 3', 'clutch: 1, hatched: 3'])
+      expect(hatched(`${left}\n${right}\ndate: 2026-03-20, ${line}`), line).toBe('03-06…03-20');
+    const looked = 'date: 2026-03-17, site: left, checked';
+    expect(hatched(`${left}\n${looked}\n${right}\ndate: 2026-03-20, hatched: 3`)).toBe('03-18…03-20');
+  });
+
+  it('of which nobody said in which the eggs lie, until it is said where they hatched', () => {
+    const laid = `date: 2026-03-05, laid: 4, sitting\n${right}`;
+    expect(hatched(`${laid}\ndate: 2026-03-20, hatched: 3`)).toBe('03-19…03-20');
+    expect(hatched(`${laid}\ndate: 2026-03-20, site: left, hatched: 3`)).toBe('03-06…03-20');
+  });
+});
+
+it('young that are told to have hatched in a nest that nobody had looked into hatched on that day', () => {
+  const known = room(
+    { P: waxbills('date: 2026-03-05, sitting\ndate: 2026-03-18, hatched: 3') },
+    '2026-04-01',
+  );
+  const { hatched } = birdIn(known, 'LW-1/1/c1');
+  expect(hatched && days(hatched)).toBe('03-18');
+});
+
+it('a chick that was only put into another cage that morning goes to the foster parents with the others', () => {
+  const log = `date: 2026-03-18, hatched: 3\ndate: 2026-03-25, time: 08:00, moved: {c1: cage 9}
+    date: 2026-03-25, time: 10:00, fostered: {BF-1: all}`;
+  expect(pairIn(place(log), 'BF-1').here.young.size).toBe(3);
 });
 
 it('eggs that come to a pair whose own wait in store lie in the clutch that it sits on', () => {
