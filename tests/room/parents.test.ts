@@ -41,6 +41,19 @@ describe('a new mate', () => {
     expect(codes(at(`${start}\n${entries}`)).toSorted()).toEqual(found.toSorted());
   });
 
+  it('is none where nobody knew who the first was', () => {
+    const named = (cock: string) =>
+      codes(
+        room(
+          { P: waxbills(`${start}\ndate: 2026-03-05, paired: {cock: LW-19-07}`, `${cock}hen: LW-20-11`) },
+          '2026-07-01',
+        ),
+      );
+    expect(named('')).toEqual([]);
+    expect(named('cock: [LW-19-06, LW-19-07]\n')).toEqual([]);
+    expect(named('cock: [LW-19-04, LW-19-05]\n')).toEqual(['paired-anew']);
+  });
+
   it('named at the first pairing is no new mate', () => {
     expect(codes(at('date: 2026-03-01, paired: {hen: LW-21-02}'))).toEqual([]);
     expect(
@@ -144,6 +157,8 @@ describe('a pair', () => {
   it('put together and parted on one day stays apart where it was apart before, or where the times say so', () => {
     const last = (log: string) => pairIn(at(log), 'LW-1').partings.at(-1)?.what;
     expect(last('date: 2026-03-01, paired, parted')).toBe('parted');
+    // Put into a flight together, where it came to blows.
+    expect(last('date: 2026-03-01, paired\ndate: 2026-04-01, paired: flight 2, parted')).toBe('parted');
     expect(
       last('date: 2026-03-01, paired\ndate: 2026-03-20, parted\ndate: 2026-04-01, reunited, parted'),
     ).toBe('parted');

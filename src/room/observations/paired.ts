@@ -24,13 +24,15 @@ function join(what: 'paired' | 'reunited'): Apply<'paired'> & Apply<'reunited'> 
   };
 }
 
-/** Whether a new mate takes the place of one that is alive and here. */
+/** Whether a new mate takes the place of one that is alive and here, as far as it was known who that is. */
 function leavesMate(scene: Scene, mates: ObservationValue<'paired'>): boolean {
   return (['cock', 'hen'] as const).some((sex) => {
     const mate = mates[sex]?.text;
     if (mate === undefined) return false;
     const names = scene.pair[sex];
-    return !names.includes(mate) && parentsOf(scene, sex).every((bird) => bird.fate === null);
+    return (
+      names.length > 0 && !names.includes(mate) && parentsOf(scene, sex).every((bird) => bird.fate === null)
+    );
   });
 }
 
