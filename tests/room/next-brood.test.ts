@@ -127,6 +127,33 @@ describe('chicks that hatch more than there were eggs', () => {
     expect(codes(known)).toEqual([]);
   });
 
+  it('are one of two broods that were heard in two nests, where one is counted', () => {
+    const begging = ['left', 'right'].map((site) => `date: 2026-03-24, site: ${site}, heard`).join('\n');
+    const known = at(`${begging}\ndate: 2026-03-26, hatched: 1`);
+    const told = pairIn(known, 'LW-1').clutches.flatMap(({ chicks }) => chicks);
+    expect(told.map(({ placeholder }) => placeholder)).toEqual([false, true]);
+    expect(codes(known)).toEqual([]);
+  });
+
+  it('under foster parents, at least so many, leave the nest one after another: of those eggs more may have hatched', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        `date: 2026-03-01, paired\ndate: 2026-03-20, hatched: 2+
+        date: 2026-04-09, fledged: 2\ndate: 2026-04-10, fledged: 1`,
+      ),
+    };
+    const known = room(files, '2026-04-11');
+    expect(clutchIn(known, 'LW-1/1').chicks.map(({ fledged }) => fledged !== null)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect(codes(known)).toEqual([]);
+  });
+
   it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {
     const files = {
       P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),

@@ -47,7 +47,7 @@ export const hatched: Apply<'hatched'> = (scene, who, at) => {
   });
   for (const egg of eggs) hatchOne(scene, egg, at);
   if (who.kind === 'count' && who.exact !== 'exactly') {
-    for (const clutch of new Set(eggs.map(hostClutch))) if (clutch !== null) clutch.chicksCounted = false;
+    for (const egg of eggs) (hostClutch(egg) ?? egg.clutch).chicksCounted = false;
   }
 };
 
