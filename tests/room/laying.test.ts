@@ -127,6 +127,30 @@ describe('eggs that are laid', () => {
     expect([sold('cock'), sold('hen')]).toEqual([[], ['dead-bird']]);
   });
 
+  it('are of the clutch before where the first of several came in time, whether they are counted or named', () => {
+    const sizes = (who: string) =>
+      pairIn(at(`date: 2026-03-05, laid: 2\ndate: 2026-03-12, laid: ${who}`), 'LW-1').clutches.map(
+        ({ eggs }) => eggs.length,
+      );
+    expect(sizes('2')).toEqual([4]);
+    expect(sizes('[e3, e4]')).toEqual([4]);
+    expect(sizes('1')).toEqual([2, 1]);
+  });
+
+  it('beside chicks that have just hatched are the next clutch, and no question', () => {
+    const daily = [1, 2, 3, 4, 5].map((on) => `date: 2026-03-0${on}, laid: 1`).join('\n');
+    const known = at(`${daily}\ndate: 2026-03-14, hatched: [e1]\ndate: 2026-03-14, laid: 1`);
+    expect(pairIn(known, 'LW-1').clutches.map(({ eggs }) => eggs.length)).toEqual([5, 1]);
+    expect(codes(known)).toEqual([]);
+  });
+
+  it('that turn out to be no eggs are no count: chicks come of what nobody saw, as before', () => {
+    const log = 'date: 2026-03-05, sitting\ndate: 2026-03-07, laid: c2\ndate: 2026-03-18, hatched: 3';
+    const { chicks } = clutchIn(at(log), 'LW-1/1');
+    expect(chicks).toHaveLength(3);
+    expect(codes(at(log))).toEqual(['not-an-egg']);
+  });
+
   it('while those before are still waited for begin a clutch that is asked about', () => {
     const log = 'date: 2026-03-05, laid: 1\ndate: 2026-03-12, laid: 1';
     expect(at(log).findings.map(({ code, args }) => [code, args])).toEqual([

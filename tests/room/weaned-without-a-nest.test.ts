@@ -52,6 +52,12 @@ describe('chicks that are fed by hand', () => {
     expect(weaned(one)).toEqual([true, false, false, false]);
   });
 
+  it('can feed themselves from the day on which they could have flown', () => {
+    // At 17 days at the earliest (species profile); hatched by the 18th of March.
+    const on = (date: string) => codes(hand(`date: ${date}, independent: c1`));
+    expect([on('2026-04-03'), on('2026-04-04')]).toEqual([['impossible'], []]);
+  });
+
   it('count as out of the nest from a day that nobody knows', () => {
     const [first] = clutchIn(hand('date: 2026-04-20, independent: c1'), 'LW-1/1').chicks;
     expect(first?.fledged?.span.to).toBe(first?.independent?.day);
