@@ -31,7 +31,7 @@ export function sittingStart(clutch: Clutch, day: Day): SittingStart | null {
 
 /** Seen sitting: it began after the last look that found nobody on, not before the first egg that is sat on. */
 function seenStart(clutch: Clutch, seen: Day): SittingStart {
-  const off = clutch.sittings.findLast((sighting) => sighting.by === 'off' && sighting.day < seen);
+  const off = clutch.sittings.findLast((sighting) => sighting.day < seen);
   const first =
     clutch.pair.profile?.sittingFrom == null
       ? { low: 1 }
@@ -49,8 +49,11 @@ function seenStart(clutch: Clutch, seen: Day): SittingStart {
  * having looked in since, more may have come: it can have begun as late as with the last that would be awaited.
  */
 function inferredStart(clutch: Clutch, day: Day): SittingStart | null {
-  const last = clutch.eggs.at(-1);
-  if (last === undefined || !clutch.counted) return uncountedStart(clutch);
+  const [first, last] = [clutch.eggs[0], clutch.eggs.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  // Of a clutch that nobody counted: some day between its oldest and its newest egg.
+  if (!clutch.counted)
+    return { span: { from: first.laid.from, to: last.laid.to }, inferred: true, eggs: null };
   const { profile } = clutch.pair;
   const numbers = eggNumbers(clutch);
   const count = clutch.eggs.length;
@@ -68,14 +71,6 @@ function inferredStart(clutch: Clutch, day: Day): SittingStart | null {
   const high = clutch.eggs[numbers.high - 1] ?? last;
   const eggs = low === high ? low.ref : `${low.ref}–${high.ref}`;
   return { span: { from: low.laid.from, to: Math.max(low.laid.to, high.laid.to) }, inferred: true, eggs };
-}
-
-/** A clutch of unknown size that nobody saw sat on: some day between its oldest and its newest egg. */
-function uncountedStart(clutch: Clutch): SittingStart | null {
-  const first = clutch.eggs[0];
-  const last = clutch.eggs.at(-1);
-  if (first === undefined || last === undefined) return null;
-  return { span: { from: first.laid.from, to: last.laid.to }, inferred: true, eggs: null };
 }
 
 function eggNumbers(clutch: Clutch): { low: number; high: number } | null {

@@ -1,23 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { eggClock, hatchedOn, sittingStart } from '../../src/room/clock.ts';
-import { day, type Files, room } from '../rooms.ts';
-import { birdIn, clutchIn, days, eggIn, journal, waxbills } from './facts.ts';
-
-/** When sitting began, as known on a day: `03-03…03-04 from e3–e4`, or null. */
-function sitting(log: string, on: string, species = 'lavender waxbill'): string | null {
-  const known = room({ P: journal('P-1', species, log) }, on);
-  const start = sittingStart(clutchIn(known, 'P-1/1'), day(on));
-  return start && `${days(start.span)} ${start.inferred ? `from ${start.eggs}` : 'seen'}`;
-}
-
-/** Since when an egg counts as sat on: `03-03…03-04 running`, or null. */
-function clock(files: Files, egg: string, on: string): string | null {
-  const known = eggClock(eggIn(room(files, on), egg), day(on));
-  return known && `${days(known.start)} ${known.running ? 'running' : 'stopped'}`;
-}
-
-const daily = (from: number, to: number) =>
-  Array.from({ length: to - from + 1 }, (_, i) => `date: 2026-03-0${from + i}, laid: 1`).join('\n');
+import { hatchedOn, sittingStart } from '../../src/room/clock.ts';
+import { day, room } from '../rooms.ts';
+import { clock, daily, sitting } from './clocks.ts';
+import { birdIn, clutchIn, days, journal, waxbills } from './facts.ts';
 
 describe('sitting', () => {
   it('seen began no earlier than the first egg that the species sits on, and by the day it was seen', () => {
