@@ -238,6 +238,11 @@ describe('eggs that were with another pair', () => {
     expect(given('2026-03-23', 'all')).toEqual(['c1', 'c2', 'c3', 'c4']);
     expect(given('2026-03-19', '2')).toEqual(['c1', 'c2']);
     expect(given('2026-03-24', '2')).toEqual(['e1', 'e2']);
+    // Those that had parents and are in the hand again wait for none.
+    const back =
+      'date: 2026-03-19, fostered: {BF-1: all}\ndate: 2026-03-20, fostered: {hand: [1/c1, 1/c2, 1/c3, 1/c4]}';
+    const known = place(`${hatchery}\n${back}\ndate: 2026-03-21, fostered: {BF-1: 2}`);
+    expect([...pairIn(known, 'BF-1').here.eggs].map(({ ref }) => ref)).toEqual(['e1', 'e2']);
   });
 });
 

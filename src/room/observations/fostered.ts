@@ -73,9 +73,9 @@ function around(scene: Scene, to: EggPlace): Reach {
 /** Days in which a chick out of an incubator is put under foster parents, if it is at all (common practice). */
 const TAKEN_ON = 5;
 
-/** Whether it hatched of late in nobody's nest, and nobody wrote since where it is. */
+/** Whether one in the hand hatched of late in nobody's nest, and nobody wrote since where it is. */
 function awaitsParents({ hatched, stays }: Bird, day: Day): boolean {
-  return stays.length === 1 && stays[0]?.nest === null && hatched !== null && day - hatched.to <= TAKEN_ON;
+  return stays.length === 1 && hatched !== null && day - hatched.to <= TAKEN_ON;
 }
 
 /** Its eggs that are kept warm without a pair, in another place than the one that they go to. */
