@@ -135,23 +135,22 @@ describe('chicks that hatch more than there were eggs', () => {
     expect(codes(known)).toEqual([]);
   });
 
-  it('under foster parents, at least so many, leave the nest one after another: of those eggs more may have hatched', () => {
-    const files = {
-      P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),
-      Q: journal(
-        'BF-1',
-        'bengalese finch',
-        `date: 2026-03-01, paired\ndate: 2026-03-20, hatched: 2+
-        date: 2026-04-09, fledged: 2\ndate: 2026-04-10, fledged: 1`,
-      ),
-    };
-    const known = room(files, '2026-04-11');
-    expect(clutchIn(known, 'LW-1/1').chicks.map(({ fledged }) => fledged !== null)).toEqual([
-      true,
-      true,
-      true,
-    ]);
-    expect(codes(known)).toEqual([]);
+  it('under foster parents, heard or at least so many: whoever leaves the nest came of those eggs, at once or in turn', () => {
+    for (const first of ['heard', 'hatched: 2+'])
+      for (const flew of [[3], [2, 1], [1, 1, 1]]) {
+        const lines = flew.map((count, i) => `date: 2026-04-${10 + i}, fledged: ${count}`);
+        const files = {
+          P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),
+          Q: journal(
+            'BF-1',
+            'bengalese finch',
+            ['date: 2026-03-01, paired', `date: 2026-03-20, ${first}`, ...lines].join('\n'),
+          ),
+        };
+        const known = room(files, '2026-04-13');
+        const out = clutchIn(known, 'LW-1/1').chicks.filter(({ fledged }) => fledged !== null);
+        expect([out.length, ...codes(known)], `${first}, ${flew}`).toEqual([3]);
+      }
   });
 
   it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {

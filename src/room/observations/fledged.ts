@@ -42,14 +42,15 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   const isThere = meansNone(scene) ? isInNest : means;
   const isInCourse = (young: Bird) => isStillNestling(young, day);
   // Those that should have flown long ago are meant only where they are enough.
+  const inNest = () => nestlings().filter((young) => isThere(scene, hostClutch(young)));
   const isKnown = () => {
-    const there = nestlings().filter((young) => isThere(scene, hostClutch(young)));
+    const there = inNest();
     return there.some(isInCourse) || (who.kind === 'count' && there.length > 0 && there.length >= who.count);
   };
   const latest = lastHatching(scene);
   const mayHoldMore = (clutch: Clutch) =>
     isUncounted(clutch) && clutch.chicks.every((chick) => chick.fledged === null || isMate(scene, chick));
-  if (!isKnown() && who.kind === 'count') hatchUntold(scene, who.count);
+  if (who.kind === 'count') hatchUntold(scene, who.count, isKnown() ? inNest().length : 0);
   const isNextBrood =
     !isKnown() &&
     scene.pinned === null &&
@@ -102,9 +103,11 @@ function hadTheirNest(scene: Scene): boolean {
 
 /**
  * Young that left a nest of which nobody told that anything hatched there, nor looked once it had: they came of the eggs that
- * were told. So do guests' young that were heard and never counted, in a nest without a clutch of its own.
+ * were told. So do guests' young that were heard and never counted, in a nest without a clutch of its own, though so many
+ * beside them are known.
  */
-function hatchUntold(scene: Scene, count: number): void {
+function hatchUntold(scene: Scene, count: number, known: number): void {
+  if (count <= known) return;
   const { pair } = scene;
   if (wasSeenHatched(scene)) return;
   const latest = lastHatching(scene);
@@ -113,12 +116,12 @@ function hatchUntold(scene: Scene, count: number): void {
     const host = hostClutch(egg);
     if (!means(scene, host)) return false;
     if (host === null && isUncounted(egg.clutch)) return true;
-    return !told.has(host) && (host === null || host.chicks.length === 0);
+    return known === 0 && !told.has(host) && (host === null || host.chicks.length === 0);
   };
   const eggs = eggsInReach(pair)
     .filter((egg) => isUntold(egg) && canHatchBy(egg, latest) && !longPast(egg, latest))
     .sort(likeliestToHatch(hatchingDays(scene)));
-  for (const egg of eggs.slice(0, count)) {
+  for (const egg of eggs.slice(0, count - known)) {
     hatchUnseen(scene, egg);
     egg.clutch.chicksCounted = false;
   }
