@@ -18,9 +18,10 @@ function clutchesFor(scene: Scene, ref: ClutchRef): Clutch[] | null {
     return null;
   }
   if (ref.clutch !== null) return pair.clutches.filter((clutch) => clutch.number === ref.clutch);
-  if (pair === scene.pair && scene.entry.clutch !== null) return scene.pinned === null ? [] : [scene.pinned];
+  // Another pair is named with the number of its clutch: this is one of the pair's own.
+  if (scene.entry.clutch !== null) return scene.pinned === null ? [] : [scene.pinned];
   const all = pair.clutches.toReversed();
-  if (pair !== scene.pair || siteOf(scene) === null) return all;
+  if (siteOf(scene) === null) return all;
   const there = all.filter((clutch) => isInNest(scene, clutch));
   return there.length === 0 ? all : there;
 }
@@ -119,8 +120,7 @@ function find<T extends Egg | Bird>(
     if (one !== undefined) all.push(one);
   }
   for (const one of all) scene.fold.today.passed.delete(one);
-  const isOfNest = ref.pair === null && ref.clutch === null;
-  if (all.some(isPossible) || !isOfNest) return { clutches, all };
+  if (all.some(isPossible) || ref.clutch !== null) return { clutches, all };
   if (takeLookFirst(scene) || grow()) return find(scene, ref, numbered, isPossible, grow);
   return { clutches, all };
 }

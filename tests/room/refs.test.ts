@@ -88,6 +88,56 @@ describe('a ref', () => {
   });
 });
 
+describe('a number that two clutches have', () => {
+  const known = (log: string, files = {}) => room({ P: waxbills(log), ...files }, '2026-07-01');
+
+  it('of an egg that is measured means the one that there is', () => {
+    const two = `date: 2026-03-05, laid: 2\ndate: 2026-03-12, clutch: 2, site: right, laid: 2`;
+    const sizes = (lost: number) => {
+      const measured = known(
+        `${two}\ndate: 2026-03-14, clutch: ${lost}, lost: {broken: all}\ndate: 2026-03-16, measured: {e1: 14.2 x 10.8}`,
+      );
+      return [
+        ...pairIn(measured, 'LW-1').clutches.map(({ eggs }) => eggs[0]?.size?.length),
+        ...codes(measured),
+      ];
+    };
+    expect(sizes(1)).toEqual([undefined, 14.2]);
+    expect(sizes(2)).toEqual([14.2, undefined]);
+  });
+
+  it('of grown young means the younger, and asks', () => {
+    const broods = ['2026-03', '2026-05'].map(
+      (month) => `date: ${month}-01, laid: 2, sitting\ndate: ${month}-14, hatched: 2`,
+    );
+    const log = `${broods[0]}\ndate: 2026-04-02, fledged: all\ndate: 2026-04-25, independent: all
+      ${broods[1]}\ndate: 2026-06-02, fledged: 2\ndate: 2026-06-25, independent: all`;
+    const weighed = known(`${log}\ndate: 2026-06-28, weighed: {c1: 8.1}`);
+    expect(['LW-1/1/c1', 'LW-1/2/c1'].map((name) => birdIn(weighed, name).weights.length)).toEqual([0, 1]);
+    expect(codes(weighed)).toEqual(['which-clutch']);
+  });
+
+  it('is found though the entry names a nest in which nobody has it', () => {
+    const log =
+      'date: 2026-03-05, site: left, laid: 2\ndate: 2026-03-12, site: right, candled: {fertile: e1}';
+    expect(clutchIn(known(log), 'LW-1/1').eggs.map(({ lamp }) => lamp.length)).toEqual([1, 0]);
+  });
+});
+
+it('`ring:` names the wearer, though another bird of the list is called so', () => {
+  const list = { 'birds.yaml': 'birds:\n  - {id: LW 26 015}\n' };
+  expect(dead('ring:LW 26 015', list)).toEqual({ dead: ['c2'], codes: [] });
+});
+
+it('a ring that the bird list gives to a chick of the room is on no other', () => {
+  const files = {
+    'birds.yaml': 'birds:\n  - {id: Pearl, is: LW-1/1/c1, ring: LW 26 001}\n',
+    P: waxbills(`${chicks}\ndate: 2026-03-24, ringed: {c1: LW 26 001}`),
+  };
+  const known = room(files, '2026-03-24');
+  expect([birdIn(known, 'Pearl').ringed !== null, codes(known)]).toEqual([true, []]);
+});
+
 describe('two broods at a time', () => {
   const both = `${chicks}
     date: 2026-04-06, fledged: all
