@@ -25,7 +25,7 @@ export function listBirds(fold: Fold, records: readonly BirdRecord[], day: Day):
     }
     fold.birds.set(record.id.text, listed(record, fold, day));
     if (record.is !== null) nameChick(fold, record.is, record.id.text);
-    if (record.ring !== null) wearRing(fold, record);
+    wearRing(fold, record);
   }
 }
 

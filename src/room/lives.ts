@@ -134,7 +134,7 @@ export function placeEgg(egg: Egg, day: Day, place: EggPlace): void {
   nestOf(egg)?.here.eggs.delete(egg);
   egg.places = joined(egg.places, { from: day, place });
   if (place.kind !== 'nest') egg.clutch.pair.elsewhere.add(egg.clutch);
-  else if (egg.fate === null) place.pair.here.eggs.add(egg);
+  else place.pair.here.eggs.add(egg);
 }
 
 /** Ends an egg. */
@@ -337,7 +337,7 @@ export function eggsInReach(pair: Pair, kinds = IN_CARE): Egg[] {
 /** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
 export function youngInReach(pair: Pair): Bird[] {
   const chicks = clutchesElsewhere(pair).flatMap((clutch) => clutch.chicks);
-  return [...[...pair.here.young].filter(isDependent), ...chicks.filter(isFedByHand)];
+  return [...pair.here.young, ...chicks.filter(isFedByHand)];
 }
 
 /**
@@ -374,7 +374,7 @@ export function comeBack(fold: Fold, bird: Bird, day: Day): void {
   if (fate === null) return;
   bird.absences = joined(bird.absences, { fate, until: day });
   bird.fate = null;
-  if (isDependent(bird)) feederOf(bird)?.here.young.add(bird);
+  feederOf(bird)?.here.young.add(bird);
   if (fate.kind === 'gone') startQuarantine(fold, bird, day);
 }
 

@@ -9,6 +9,7 @@ import {
   layingEndsAfter,
   takesEggs,
   usualClutch,
+  wasFedByHand,
   whyNotAlive,
   whyNotOpen,
   youngInReach,
@@ -132,6 +133,25 @@ describe('a chick', () => {
     expect(youngInReach(pair).map(({ ref }) => ref)).toEqual(['c1', 'c2']);
   });
 
+  it('out of the incubator is of its clutch, by the number of which it can be told', () => {
+    const set =
+      'date: 2026-03-05, laid: 3\ndate: 2026-03-06, set: {incubator: all}\ndate: 2026-03-18, hatched: 3';
+    const known = room({ P: waxbills(`${set}\ndate: 2026-03-20, clutch: 1, died: 1`) }, '2026-03-20');
+    expect(known.birds.filter(({ fate }) => fate?.kind === 'died')).toHaveLength(1);
+  });
+
+  it('was fed by hand if it was so for a while before it fed itself', () => {
+    const reared = (entry: string) => {
+      const log = `date: 2026-03-05, laid: 2, sitting\ndate: 2026-03-18, hatched: 2\n${entry}
+        date: 2026-04-06, fledged: all\ndate: 2026-04-25, independent: all\ndate: 2026-05-01, moved: {c1: flight 5}`;
+      const known = room({ P: waxbills(log, 'hen: LW-20-11') }, '2026-05-02');
+      return ['LW-1/1/c1', 'LW-1/1/c2', 'LW-20-11'].map((name) => wasFedByHand(birdIn(known, name)));
+    };
+    expect(reared('')).toEqual([false, false, false]);
+    const hand = 'date: 2026-03-20, fostered: {hand: c1}\ndate: 2026-03-24, fostered: {LW-1: c1}';
+    expect(reared(hand)).toEqual([true, false, false]);
+  });
+
   it('lives where its parents live, and there still when it feeds itself', () => {
     const known = room({ P: waxbills(log, head) }, '2026-04-25');
     expect(housingOf(birdIn(known, 'LW-1/1/c1'))).toBe('cage 3');
@@ -180,6 +200,32 @@ describe('a clutch', () => {
     expect(takesEggs(clutch('2026-03-11'), day('2026-03-11'))).toBe(true);
     expect(takesEggs(clutch('2026-03-12'), day('2026-03-12'))).toBe(false);
     expect(takesEggs(clutch('2026-03-18'), day('2026-03-05'))).toBe(false);
+  });
+});
+
+describe('eggs that were lost in the incubator', () => {
+  it('are not those out of which chicks hatch a month later: these are a clutch of which nobody wrote', () => {
+    const log = `date: 2026-03-01, laid: 1\ndate: 2026-03-02, set: {incubator: all}
+      date: 2026-03-10, lost: {clear: e1}\ndate: 2026-04-02, hatched: 3`;
+    const known = room({ P: waxbills(log) }, '2026-04-02');
+    expect(pairIn(known, 'LW-1').clutches.map(({ chicks }) => chicks.length)).toEqual([0, 3]);
+    expect(known.findings).toEqual([]);
+  });
+});
+
+describe('a species of which little is known', () => {
+  it('is reckoned with as one that nobody knows in what its profile leaves out', () => {
+    const files = {
+      'species/own.yaml': 'species: ridge finch\nclutch: 4\n',
+      P: journal('X-1', 'ridge finch', ''),
+    };
+    const { profile } = pairIn(room(files, '2026-03-05'), 'X-1');
+    expect(profile).not.toBeNull();
+    expect([incubation(profile), fledging(profile), independence(profile)]).toEqual([
+      { low: 10, high: 25 },
+      { low: 14, high: 40 },
+      { low: 30, high: 60 },
+    ]);
   });
 });
 

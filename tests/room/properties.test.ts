@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { codes } from '../../src/findings/codes.ts';
 import type { Room } from '../../src/room/fold.ts';
+import { isDependent } from '../../src/room/lives.ts';
 import { eggsWithoutFate, inTwoPlaces, outOfOrder, raisedByCount } from '../fuzz/laws.ts';
 import { dateOf } from '../generators/lines.ts';
 import { filesOf, type Logs, plausible, shuffled, wild } from '../generators/rooms.ts';
@@ -39,6 +40,18 @@ describe.each([
     fc.assert(
       fc.property(rooms, fc.integer({ min: 0, max: 140 }), (logs, on) => {
         expect(inTwoPlaces(known(logs, on))).toEqual([]);
+      }),
+      { numRuns },
+    );
+  });
+
+  it('has in a nest who is fed there, and eggs that are open', () => {
+    fc.assert(
+      fc.property(rooms, fc.integer({ min: 0, max: 200 }), (logs, on) => {
+        for (const { here } of known(logs, on).pairs) {
+          expect([...here.young].filter((one) => !isDependent(one))).toEqual([]);
+          expect([...here.eggs].filter(({ fate }) => fate !== null)).toEqual([]);
+        }
       }),
       { numRuns },
     );

@@ -1,13 +1,11 @@
 import { chooseBirds, namedFirst } from '../choose.ts';
 import { tellAll } from '../lists.ts';
-import { isDependent, whyNotAlive } from '../lives.ts';
+import { whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import type { Apply } from './apply.ts';
 
 export const roosting: Apply<'roosting'> = (scene, value) => {
-  const fledglings = [...scene.pair.here.young].filter(
-    (young) => isDependent(young) && young.fledged !== null,
-  );
+  const fledglings = [...scene.pair.here.young].filter(({ fledged }) => fledged !== null);
   const told = new Set<Bird>();
   for (const { where, who } of namedFirst(value)) {
     const birds =
