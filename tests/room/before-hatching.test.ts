@@ -30,6 +30,11 @@ describe('nothing can be told of a bird before it hatched', () => {
     ]);
   });
 
+  it('which a line dated later than the day stood on does not tell yet', () => {
+    const bird = withLog('id: A\n    hatched: 2026-02-10', 'date: 2026-02-03, weighed: 1');
+    expect([told(bird, '2026-02-02'), told(bird, '2026-02-03').length]).toEqual([[], 1]);
+  });
+
   it('of one of which the year is known alone, before that year', () => {
     const bird = (date: string) => withLog('id: A\n    hatched: 2025', `date: ${date}, arrived`);
     expect(told(bird('2025-01-01'))).toEqual([]);

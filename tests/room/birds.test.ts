@@ -128,6 +128,12 @@ describe('a life in the bird list', () => {
     expect(enteredOn(home)).toBe(day('2026-09-01'));
   });
 
+  it('thought dead and found again in the room has not come into it anew', () => {
+    const log = 'date: 2026-03-01, arrived\ndate: 2026-05-01, died: missing\ndate: 2026-05-04, back';
+    expect(enteredOn(hen(log, '2026-05-05'))).toBe(day('2026-03-01'));
+    expect(enteredOn(hen('date: 2026-05-05, weighed: 8.4', '2026-05-05'))).toBeNull();
+  });
+
   it('bought back and put into the quarantine cage in one line: it is home before it is moved', () => {
     const log =
       'date: 2026-03-01, arrived\ndate: 2026-05-01, gone: sold\ndate: 2026-09-01, back, moved: cage 9, weighed: 8.1';

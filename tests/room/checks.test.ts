@@ -48,6 +48,20 @@ describe('a hen', () => {
     expect(found({ a: twice })).toEqual([]);
   });
 
+  it('may have two nests of one pair at once', () => {
+    const two = 'date: 2026-03-01, site: left, laid: 1\ndate: 2026-03-02, site: right, clutch: 2, laid: 1';
+    expect(found({ a: one(`${two}\ndate: 2026-03-03, clutch: 1, laid: 1`) })).toEqual([]);
+  });
+
+  it('is found in the journal of the later nest, whatever is told elsewhere of that day', () => {
+    const files = {
+      a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
+      b: other('date: 2026-03-03, laid: 1'),
+      c: journal('A-1', 'canary', 'date: 2026-03-03, paired'),
+    };
+    expect(found(files)).toMatchObject([{ code: 'hen-in-two-pairs', file: 'pairs/b.yaml' }]);
+  });
+
   it('who lays in three nests at once is told for each two of them', () => {
     const all = {
       a: one('date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 2'),
@@ -178,6 +192,12 @@ describe('a pedigree', () => {
     const birds =
       'birds:\n  - {id: A, sire: B}\n  - {id: B, sire: A}\n  - {id: C, sire: D}\n  - {id: D, sire: C}\n';
     expect(found({ 'birds.yaml': birds })).toMatchObject([{ loop: 'A ← B ← A' }, { loop: 'C ← D ← C' }]);
+  });
+
+  it('may bite its tail through the father and through the mother of one bird', () => {
+    const birds = 'birds:\n  - {id: A, sire: B, dam: C}\n  - {id: B, sire: A}\n  - {id: C, sire: A}\n';
+    const loops = found({ 'birds.yaml': birds }).flatMap((one) => ('loop' in one ? [one.loop] : []));
+    expect(loops.toSorted()).toEqual(['A ← B ← A', 'A ← C ← A']);
   });
 
   it('that bites its tail outside of the bird list is told of where the pair stands', () => {

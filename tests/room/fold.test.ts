@@ -134,6 +134,7 @@ describe('clutches by number', () => {
       [eggs, '2026-03-16, clutch: 3, hatched: 3'],
       [eggs, '2026-03-10, clutch: 3, lost: {clear: 4}'],
       [eggs, '2026-03-16, clutch: 3, heard'],
+      [eggs, '2026-03-16, clutch: 3, sitting'],
       [chicks, '2026-03-20, clutch: 3, died: 2'],
       [chicks, '2026-03-20, clutch: 3, died: {missing: all}'],
       [chicks, '2026-04-03, clutch: 3, fledged: 4'],
@@ -159,6 +160,43 @@ describe('clutches by number', () => {
       '6:32 no-such-clutch 5',
     ]);
   });
+});
+
+it('what two pairs tell on one day is each kept with its own nest and clutch', () => {
+  const files = {
+    A: journal(
+      'A',
+      'canary',
+      'date: 2026-03-05, clutch: 1, site: left, laid: 1\ndate: 2026-03-06, site: left, checked',
+    ),
+    B: journal('B', 'canary', 'date: 2026-03-05, laid: 1\ndate: 2026-03-06, checked'),
+    C: journal('C', 'canary', 'date: 2026-03-05, clutch: 1, laid: 1\ndate: 2026-03-06, clutch: 1, checked'),
+  };
+  const told = room(files, '2026-03-06').pairs.map(({ id, events }) =>
+    [id, ...events.map(({ key, site, clutch }) => `${key} ${site} ${clutch?.pair.id}`)].join(', '),
+  );
+  expect(told).toEqual([
+    'A, laid left A, checked left undefined',
+    'B, laid null undefined, checked null undefined',
+    'C, laid null C, checked null C',
+  ]);
+});
+
+it('chicks that were only heard are not counted by a line of a clutch that there is not', () => {
+  const log = 'date: 2026-03-18, heard\ndate: 2026-03-20, clutch: 7, hatched: 2';
+  const known = room({ P: waxbills(log) }, '2026-03-20');
+  expect(known.birds.filter(({ ref }) => ref !== null).map(({ placeholder }) => placeholder)).toEqual([true]);
+});
+
+it('a line in the bird list is no hindrance to what a pair’s journal tells of that day', () => {
+  const files = {
+    'birds.yaml': 'birds:\n  - {id: LW-19-04, log: [{date: 2026-04-01, weighed: 8.4}]}\n',
+    P: waxbills(
+      'date: 2026-03-01, paired\ndate: 2026-04-01, parted: {hen: flight 7}, paired: {hen: LW-21-02}',
+      'cock: LW-19-04\nhen: LW-20-11',
+    ),
+  };
+  expect(codes(room(files, '2026-04-01'))).toEqual([]);
 });
 
 describe('a pair of a species without a profile', () => {

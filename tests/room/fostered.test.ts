@@ -88,6 +88,12 @@ describe('whoever comes home', () => {
 });
 
 describe('an egg that is given away', () => {
+  it('out of the incubator lives with the clutch of those who sit on it', () => {
+    const log = `${five}\ndate: 2026-03-06, set: {incubator: e1}\ndate: 2026-03-08, fostered: {BF-1: e1}`;
+    const host = hostClutch(eggIn(known({ P: waxbills(log), Q: bengalese }), 'LW-1/1/e1'));
+    expect(host && clutchId(host)).toBe('BF-1/1');
+  });
+
   it('is a guest that goes home, where one of that pair lies there; it is asked about', () => {
     const files = {
       P: waxbills(`${five}\ndate: 2026-03-12, fostered: {BF-1: 1}`),

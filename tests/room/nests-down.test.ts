@@ -117,6 +117,20 @@ describe('a nest that comes down', () => {
     expect(lost(cleaned, warmed, 'date: 2026-03-20, lost: {chilled: all}')).toEqual(['lost lost lost lost']);
   });
 
+  it('over eggs that hatch afterwards is asked about', () => {
+    expect(doubts(eggs, 'date: 2026-03-17, nest: cleaned', 'date: 2026-03-18, hatched: 4')).toEqual([
+      over('4 eggs', 'cleaned'),
+    ]);
+  });
+
+  it('leaves the eggs that a look of that day, or into the other nest, has to count', () => {
+    const differ = '3 eggs seen, 4 known in the nest of LW-1';
+    expect(doubts(eggs, 'date: 2026-03-06, nest: cleaned, checked: {eggs: 3}')).toContain(differ);
+    const gorse = 'date: 2026-03-05, site: gorse, laid: 4, sitting';
+    const other = 'date: 2026-03-10, nest: {state: removed, site: basket}';
+    expect(doubts(gorse, other, 'date: 2026-03-11, site: gorse, checked: {eggs: 3}')).toContain(differ);
+  });
+
   it('may be the other of two', () => {
     const gorse = 'date: 2026-03-05, site: gorse, laid: 4, sitting';
     expect(doubts(gorse, 'date: 2026-03-10, nest: {state: removed, site: basket}')).toEqual([]);

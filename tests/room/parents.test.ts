@@ -154,6 +154,13 @@ describe('a pair', () => {
     expect(told(`${parted}\n${paired}\ndate: 2026-04-01, reunited`)).toEqual([...anew, 'reunited LW-21-02']);
   });
 
+  it('parted in the evening was parted before it got a new mate at an hour that nobody wrote', () => {
+    const log = `date: 2026-03-01, paired
+      date: 2026-04-01, paired: {hen: LW-21-02}\ndate: 2026-04-01, time: 18:00, parted`;
+    expect(pairIn(at(log), 'LW-1').partings.at(-1)).toMatchObject({ what: 'paired', hen: ['LW-21-02'] });
+    expect(codes(at(log))).toEqual([]);
+  });
+
   it('put together and parted on one day stays apart where it was apart before, or where the times say so', () => {
     const last = (log: string) => pairIn(at(log), 'LW-1').partings.at(-1)?.what;
     expect(last('date: 2026-03-01, paired, parted')).toBe('parted');

@@ -125,6 +125,14 @@ describe('a dead hen', () => {
     expect(told(deadHen, `2026-03-05, ${entry}`)).toEqual([why]);
   });
 
+  it('is as the dead cock is, of whom nobody tells that he sat', () => {
+    const dead = `${eggs}\ndate: 2026-03-06, died: cock`;
+    expect(told(dead, '2026-03-08, sitting: hen')).toEqual([]);
+    expect(told(dead, '2026-03-08, sitting: cock')).toEqual([
+      'nothing new can be told of LW-19-04 (sat): it died on 2026-03-06',
+    ]);
+  });
+
   it('is no hindrance to the cock, who sits or is paired with a new hen', () => {
     expect(told(deadHen, '2026-03-05, sitting: cock')).toEqual([]);
     expect(told(deadHen, '2026-03-05, treated: {cock: as the vet ordered}')).toEqual([]);
@@ -244,6 +252,7 @@ describe('whom nobody can mean', () => {
     ['weighed: {7/c1: 4.5}', 'there is no chick `7/c1` (LW-1 has no such clutch)'],
     ['weighed: {e4: 0.9}', 'e4 cannot be weighed: it was given on 2026-04-25'],
     ['weighed: {Pearl: 8.5}', 'nobody here is called `Pearl` (weighed)'],
+    ['weighed: {LW-9/1/e1: 0.9}', 'no journal has the pair `LW-9`'],
     ['weighed: {LW-9/1/c1: 8.5}', 'no journal has the pair `LW-9`'],
     ['sexed: {hen: ring:77}', 'nobody here is called `ring:77` (sexed as hen)'],
     ['moult: {started: Pearl}', 'nobody here is called `Pearl` (moulted)'],

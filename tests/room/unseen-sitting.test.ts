@@ -5,6 +5,15 @@ import { at, clutches } from './waxbill-log.ts';
 
 // What must have been there though nobody wrote it down, and what a look, a voice or a count tells of it.
 
+it('a hen that is told by number to sit on her next clutch sits on eggs that nobody wrote, though chicks lie in her nest', () => {
+  const log = 'date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-18, hatched: 4';
+  expect(clutches(`${log}\ndate: 2026-04-01, sitting`)).toHaveLength(1);
+  expect(clutches(`${log}\ndate: 2026-04-01, clutch: 2, sitting`)).toEqual([
+    '1: 4 eggs, 4 chicks',
+    '2: 1+ eggs, 0+ chicks',
+  ]);
+});
+
 describe('a pair seen sitting', () => {
   it('sits on the youngest clutch that has an egg', () => {
     const sat = (log: string) =>

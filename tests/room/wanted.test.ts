@@ -21,6 +21,32 @@ describe('a count', () => {
     expect(codes).toEqual([]);
   });
 
+  it('of what the lamp shows takes those that showed the same, then those that no lamp has shown yet', () => {
+    const shown = (first: string) => {
+      const log = `date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-10, candled: ${first}\ndate: 2026-03-12, candled: {clear: 2}`;
+      return clutchIn(at(log), 'LW-1/1').eggs.map(({ lamp }) => lamp.at(-1)?.saw ?? '-');
+    };
+    expect(shown('{fertile: e1}')).toEqual(['fertile', 'clear', 'clear', '-', '-']);
+    expect(shown('{fertile: e1, clear: e5}')).toEqual(['fertile', 'clear', '-', '-', 'clear']);
+  });
+
+  it('of cocks takes one that is alive', () => {
+    const log = `${chicks}\ndate: 2026-03-24, died: c1\ndate: 2026-05-10, sexed: {cock: 1}`;
+    expect(clutchIn(at(log), 'LW-1/1').chicks.map(({ sex }) => sex)).toEqual([
+      null,
+      'cock',
+      null,
+      null,
+      null,
+    ]);
+  });
+
+  it('of sold takes another than the one that was sold that morning', () => {
+    const log = `${chicks}\ndate: 2026-04-06, fledged: all\ndate: 2026-05-01, independent: all
+      date: 2026-06-01, time: 08:00, gone: {sold: c1}\ndate: 2026-06-01, time: 12:00, gone: {sold: 1}`;
+    expect(clutchIn(at(log), 'LW-1/1').chicks.filter(({ fate }) => fate !== null)).toHaveLength(2);
+  });
+
   it('of hatched takes no clear egg while another is there', () => {
     const { fates } = eggs(
       'date: 2026-03-11, candled: {clear: [e1, e2], fertile: [e3, e4, e5]}\ndate: 2026-03-18, hatched: 3',

@@ -110,6 +110,12 @@ describe('young of which nobody wrote that they left the nest', () => {
   });
 });
 
+it('young of a nest that nobody ever looked into feed themselves on the day of which it is told', () => {
+  const log = 'date: 2026-03-18, heard\ndate: 2026-04-06, fledged: 2\ndate: 2026-04-25, independent: 2';
+  const { chicks } = clutchIn(room({ P: waxbills(log) }, '2026-06-01'), 'LW-1/1');
+  expect(chicks.map(({ independent }) => independent && days(independent.span))).toEqual(['04-25', '04-25']);
+});
+
 it('a chick reared in the hand left its box a fledging age after it hatched at the earliest', () => {
   const log =
     'date: 2026-03-05, laid: 1\ndate: 2026-03-06, set: {incubator: all}\ndate: 2026-03-18, hatched: 1\ndate: 2026-05-01, independent: 1';

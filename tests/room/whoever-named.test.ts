@@ -164,6 +164,11 @@ describe('whoever is named in a nest that nobody counted', () => {
     ]);
   });
 
+  it('whose crop was looked at hatched there, though nobody wrote of hatching', () => {
+    const log = 'date: 2026-03-05, laid: 4, sitting\ndate: 2026-03-24, crops: {full: [c1, c2], thin: c3}';
+    expect(clutches(log)).toEqual(['1: 4 eggs, 3+ chicks']);
+  });
+
   it('in the hand hatched there, though nobody wrote of eggs or of hatching', () => {
     for (const begun of ['date: 2026-03-01, paired', 'date: 2026-03-05, laid: 5, sitting']) {
       const log = `${begun}\ndate: 2026-03-25, ${rings}`;
