@@ -139,7 +139,7 @@ describe('eggs that are laid', () => {
 
   it('beside chicks that have just hatched are the next clutch, and no question', () => {
     const daily = [1, 2, 3, 4, 5].map((on) => `date: 2026-03-0${on}, laid: 1`).join('\n');
-    const known = at(`${daily}\ndate: 2026-03-14, hatched: [e1]\ndate: 2026-03-14, laid: 1`);
+    const known = at(`${daily}\ndate: 2026-03-14, hatched: [e1, e2, e3, e4]\ndate: 2026-03-15, laid: 1`);
     expect(pairIn(known, 'LW-1').clutches.map(({ eggs }) => eggs.length)).toEqual([5, 1]);
     expect(codes(known)).toEqual([]);
   });
