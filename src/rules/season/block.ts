@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { grouped } from '../../grouped.ts';
+import { grouped, keptIn } from '../../grouped.ts';
 import type { Clutch, Egg, Pair } from '../../room/model.ts';
 import { lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
@@ -102,12 +102,9 @@ function* eachOf<K extends 'eggs' | 'chicks'>(
 /** What each pair reared of these clutches, its own and others', by the pair's id. */
 export function rearedByPair(clutches: readonly Clutch[], day: Day): Map<string, Reared> {
   const all = new Map<string, Reared>();
-  const by = (pair: Pair | null | undefined): Reared => {
-    const reared = all.get(pair?.id ?? '') ?? nothingReared();
-    // What nobody is credited with is counted on a sheet that is thrown away.
-    if (pair) all.set(pair.id, reared);
-    return reared;
-  };
+  // What nobody is credited with is counted on a sheet that is thrown away.
+  const by = (pair: Pair | null | undefined): Reared =>
+    pair ? keptIn(all, pair.id, nothingReared) : nothingReared();
   for (const egg of eachOf(clutches, 'eggs')) {
     if (egg.fate?.kind === 'hatched') by(sitterOf(egg).pair).hatched += 1;
     for (const pair of carersOf(egg)) if (pair !== egg.clutch.pair) by(pair).taken += 1;

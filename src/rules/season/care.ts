@@ -42,8 +42,8 @@ function feederOn(bird: Bird, day: Day): Care | null {
   const { clutch: origin, independent } = bird;
   if (origin === null) return null;
   const stays = bird.stays.filter(({ from }) => from <= day);
-  // Independence itself is written down as a stay with nobody who feeds.
-  const fed = stays.filter(({ from, nest }) => independent?.day !== day || nest !== null || from < day);
+  // Wherever it went on the day on which it fed itself, it was fed where it came from.
+  const fed = stays.filter(({ from }) => from < day || independent?.day !== day);
   const stay = fed.at(-1) ?? stays[0];
   const seen = bird.fedBy.findLast((one) => one.day <= day);
   // A feeder that it was brought to since is credited, though nobody saw it fed there.

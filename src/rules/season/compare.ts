@@ -44,7 +44,7 @@ const FEWEST_CLUTCHES = 3;
 export function compareGroups(blocks: readonly Block[]): Comparison {
   const groups = blocks.length === 2 ? blocks.slice(0, 1) : blocks;
   const sides = groups.map((block) => ({ block, others: blocks.filter((other) => other !== block) }));
-  return comparisonOf(blocks.length < 2 ? [] : sides);
+  return comparisonOf(sides);
 }
 
 /** One block beside another, as this season beside those before. */

@@ -25,7 +25,7 @@ const ORDER: readonly MeasureName[] = ['overall', 'hatchOfLaid', 'fertility'];
  */
 export function rankingOf(blocks: readonly Block[]): Ranking | null {
   for (const measure of ORDER) {
-    const filled = blocks.filter(({ rates, name }) => name !== null && rates[measure].n > 0);
+    const filled = blocks.filter(({ rates }) => rates[measure].n > 0);
     const effect = commonDesignEffect(filled.map(({ rates }) => rates[measure].clusters));
     const groups = filled.map(({ rates }) => effective({ ...rates[measure], designEffect: effect }));
     const spread = spreadOf(groups);

@@ -162,6 +162,6 @@ function careOfEgg(egg: Egg, credit: Measure['credit']): Care {
 
 function careOfChick(bird: Bird, credit: Measure['credit'], day: Day): Care | null {
   if (credit === 'nestFeeder') return nestFeederOf(bird, day);
-  if (credit === 'lastFeeder') return lastFeederOf(bird, day);
-  return credit === 'sitter' && bird.egg !== null ? sitterOf(bird.egg) : null;
+  // Of those who laid are the chicks of their eggs, and whoever sat is asked for none.
+  return credit === 'lastFeeder' ? lastFeederOf(bird, day) : null;
 }

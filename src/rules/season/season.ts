@@ -67,9 +67,9 @@ export function seasonBook(room: Room, asked: Asked): SeasonBook {
   const told = toldOf({ clutches, day, settings });
   const totals = wholeBlock(told);
   const reared = rearedByPair(clutches, day);
-  const byPair = blocksOf(told, groupings.pair)
-    .filter(({ name }) => name !== null)
-    .map((block) => ({ ...block, reared: reared.get(block.name ?? '') ?? nothingReared() }));
+  const byPair = blocksOf(told, groupings.pair).flatMap((block) =>
+    block.name === null ? [] : [{ ...block, reared: reared.get(block.name) ?? nothingReared() }],
+  );
   const earlier = all.filter((clutch) => seasonOf(begun(clutch), start) < seasons.from);
   const years = yearsOf(all, start);
   const bySeason = blocksOf(told, groupings.year);

@@ -69,7 +69,7 @@ export function parseSeasons(text: string): Seasons | null {
 
 /** The seasons that were probably meant by what is none: `2025/26` by `2025-26` or `25/26`; empty where none was. */
 export function seasonsMeant(text: string): string {
-  const plain = text.trim().toLowerCase();
+  const plain = text.trim();
   if (/^\d\d$/.test(plain)) return `20${plain}`;
   const [, from = '', to = ''] = /^(\d\d|\d{4})\s*[-–—/.:,]+\s*(\d\d|\d{4})$/.exec(plain) ?? [];
   if (from === '') return nearest(plain, ['all']) ?? '';
@@ -77,9 +77,9 @@ export function seasonsMeant(text: string): string {
     string,
     string,
   ];
-  const years = `${first}..${last}`;
-  const fits = [...(Number(last) === Number(first) + 1 ? [`${first}/${last.slice(2)}`] : []), years];
-  return fits.filter((season) => parseSeasons(season) !== null).join(' or ');
+  return [`${first}/${last.slice(2)}`, `${first}..${last}`]
+    .filter((season) => parseSeasons(season) !== null)
+    .join(' or ');
 }
 
 function parseYear(text: string): number | null {

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { sittingStart } from '../../room/clock.ts';
 import { fledging, incubation, layingInterval } from '../../room/lives.ts';
-import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import type { Bird, Clutch, Egg, EggFate } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import { middle, type Profile } from '../../species/profile.ts';
 import { type StageSurvival, stageSurvival } from '../../statistics/nest-survival.ts';
@@ -130,14 +130,11 @@ function broodCourse(clutch: Clutch, birds: readonly Bird[], from: Day, day: Day
  */
 function eggLoss({ eggs }: Clutch): { day: Day; at: Day } | null {
   if (eggs.some(({ fate }) => fate === null || fate.kind === 'hatched')) return null;
-  const lost = eggs.filter(hadLife);
-  const last = lost.at(-1);
-  if (last === undefined) return null;
-  const latest = lost.reduce((a, b) => ((b.fate?.day ?? 0) > (a.fate?.day ?? 0) ? b : a), last);
-  return latest.fate === null ? null : { day: latest.fate.day, at: middleOf(latest.fate.span) };
+  const [latest] = eggs.flatMap(({ fate }) => (hadLife(fate) ? fate : [])).sort((a, b) => b.day - a.day);
+  return latest === undefined ? null : { day: latest.day, at: middleOf(latest.span) };
 }
 
-function hadLife({ fate }: Egg): boolean {
+function hadLife(fate: Egg['fate']): fate is EggFate {
   return fate?.kind === 'lost' && fate.cause !== 'clear' && fate.cause !== 'undeveloped';
 }
 

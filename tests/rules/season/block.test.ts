@@ -63,3 +63,11 @@ it('blocks of pairs stand in natural order, whichever journal is read first', ()
   ]);
   expect(book(two, '2026-07-01').totals.pairs).toBe(2);
 });
+
+it('blocks of species stand by name, whatever their pairs are called', () => {
+  const two = { a: pair('A', 'zebra finch', FOUR), b: pair('B', 'lavender waxbill', FOUR) };
+  expect(book(two, '2026-07-01').bySpecies.map(({ name }) => name)).toEqual([
+    'lavender waxbill',
+    'zebra finch',
+  ]);
+});

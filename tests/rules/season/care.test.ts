@@ -158,4 +158,11 @@ describe('a chick', () => {
     const [c1] = clutches({ 'SF-1': found }, ON)[0]?.chicks ?? [];
     expect(c1 && who(lastFeederOf(c1, day(ON)))).toEqual(['SF-1', 'cage 4']);
   });
+
+  it('taken into the hand and dead on that day was lost to no pair', () => {
+    const [c1] =
+      fostered(`${hatched}\n date: 2026-03-17, fostered: {hand: c1}\n date: 2026-03-17, died: c1`)?.chicks ??
+      [];
+    expect(c1 && who(nestFeederOf(c1, day(ON)))).toEqual([null, 'hand']);
+  });
 });

@@ -4,11 +4,12 @@ import { compareGroups, compareWith } from '../../../src/rules/season/compare.ts
 import { differenceOf } from '../../../src/statistics/proportions.ts';
 import { book, FOUR, pair } from './rooms.ts';
 
-/** A pair with so many clutches of four, of which so many eggs each are fertile; the rest is clear. */
-function fertile(id: string, each: number, number: number): string {
-  const clutches = Array.from({ length: number }, (_, i) => {
+/** A pair with clutches of four, of which so many eggs are fertile; the rest is clear. */
+function judged(id: string, each: readonly number[]): string {
+  const clutches = each.map((number, i) => {
     const year = 2000 + i;
-    const [some, others] = [['e1', 'e2', 'e3', 'e4'].slice(0, each), ['e1', 'e2', 'e3', 'e4'].slice(each)];
+    const eggs = ['e1', 'e2', 'e3', 'e4'];
+    const [some, others] = [eggs.slice(0, number), eggs.slice(number)];
     const said = [
       ...(some.length > 0 ? [`fertile: [${some.join(', ')}]`] : []),
       ...(others.length > 0 ? [`clear: [${others.join(', ')}]`] : []),
@@ -17,6 +18,9 @@ function fertile(id: string, each: number, number: number): string {
   });
   return pair(id, 'lavender waxbill', clutches.join('\n'));
 }
+
+/** A pair with so many clutches of four, of which so many eggs each are fertile. */
+const fertile = (id: string, each: number, number: number) => judged(id, Array(number).fill(each));
 
 const pairsOf = (files: Record<string, string>): Block[] => book(files, '2026-07-01').byPair;
 
@@ -51,6 +55,18 @@ describe('groups compared', () => {
     });
     const simple = differenceOf({ k: 48, n: 48 }, { k: 12, n: 48 });
     expect(first?.low).toBeCloseTo(simple?.low ?? 0, 12);
+  });
+
+  it('show what one does worse as well as what it does better', () => {
+    const { rates } = compareGroups(pairsOf({ A: fertile('A', 1, 12), B: fertile('B', 4, 12) }));
+    expect(rates).toMatchObject([{ group: 'A', rate: 0.25, other: 1, shown: true }]);
+  });
+
+  it('show nothing where whole clutches fail or succeed: they are few, however many the eggs', () => {
+    const { rates } = compareGroups(pairsOf({ A: judged('A', [4, 4, 4, 0]), B: judged('B', [4, 0, 0, 0]) }));
+    expect(rates).toMatchObject([{ measure: 'fertility', rate: 0.75, other: 0.25, shown: false }]);
+    // As sixteen eggs each of which fares by itself, twelve against four would leave no doubt.
+    expect(differenceOf({ k: 12, n: 16 }, { k: 4, n: 16 })?.low).toBeGreaterThan(0);
   });
 
   it('of which there are many have to differ more: each is compared with all others together', () => {

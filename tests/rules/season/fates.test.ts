@@ -29,6 +29,13 @@ describe('whether an egg was there on its candling day', () => {
     expect(egg && reachedCandling(egg, day('2026-07-01'))).toBe(there);
   });
 
+  it('one that was pulled before anybody sat on it never came to its day', () => {
+    const stored =
+      'date: 2026-03-01, laid: 1, pulled: e1\n date: 2026-03-02, laid: 1\n date: 2026-03-03, laid: 2, sitting';
+    const [egg] = clutch(`${stored}\n date: 2026-03-20, lost: {broken: e1}`).eggs;
+    expect(egg && reachedCandling(egg, day('2026-07-01'))).toBe(false);
+  });
+
   it('an open one is there once its day has come', () => {
     const [egg] = clutch(FOUR, '2026-03-08').eggs;
     expect(egg && [reachedCandling(egg, day('2026-03-08')), reachedCandling(egg, day('2026-03-09'))]).toEqual(
@@ -45,6 +52,19 @@ describe('whether a chick may yet come of an egg', () => {
   ])('on %s', (on, may) => {
     const [egg] = clutch(FOUR, on).eggs;
     expect(egg && mayStillHatch(egg, day(on))).toBe(may);
+  });
+
+  it('of one in store for as long from the day on which it was put there; of one set back, from that day', () => {
+    const lasts = (more: string) => {
+      const two = 'date: 2026-03-01, laid: 1\n date: 2026-03-02, laid: 1';
+      return ['2026-04-04', '2026-04-05', '2026-04-10', '2026-04-11'].map((on) => {
+        const [egg] = clutch(`${two}\n${more}`, on).eggs;
+        return egg && mayStillHatch(egg, day(on));
+      });
+    };
+    const stored = 'date: 2026-03-06, sitting\n date: 2026-03-08, pulled: e1';
+    expect(lasts(stored)).toEqual([true, false, false, false]);
+    expect(lasts(`${stored}\n date: 2026-03-14, set: e1`)).toEqual([true, true, true, false]);
   });
 
   it('not of one that has an end', () => {
@@ -64,6 +84,7 @@ describe('whether it is known how many hatched', () => {
     ],
     ['three or more, with eggs left', `${FOUR}\n date: 2026-03-16, hatched: 3+`, false],
     ['found as nestlings', 'date: 2026-03-16, hatched: 3\n date: 2026-04-03, fledged: all', true],
+    ['that walked off as they hatched', `${FOUR}\n date: 2026-03-16, hatched: 3, fledged: all`, true],
     ['first seen when they flew', 'date: 2026-04-03, fledged: 3', false],
   ])('%s', (_, log, known) => {
     expect(chicksKnown(clutch(log))).toBe(known);

@@ -187,6 +187,41 @@ describe('a season divided', () => {
     ]);
   });
 
+  it('what a pair without a clutch of its own sat on lay in the nest that was told last, on what that pair was offered', () => {
+    const foster = {
+      'LW-1': waxbills(
+        `date: 2026-02-01, food: egg food\n ${FOUR}\n date: 2026-03-06, fostered: {SF-1: all}`,
+      ),
+      'SF-1': pair(
+        'SF-1',
+        'star finch',
+        'date: 2026-02-01, paired, food: dry seed, nest: {site: wicker basket}\n date: 2026-03-10, food: live food\n date: 2026-03-20, food: greens\n date: 2026-03-25, lost: {clear: all}',
+      ),
+    };
+    const last = (by: GroupingName) =>
+      book(foster, '2026-07-01', 'all', by).by?.blocks.find((block) => block.rates.hatchOfLaid.n > 0)?.name;
+    expect(last('site')).toBe('wicker basket');
+    // The eggs of 1 March would have hatched on the 14th.
+    expect(last('food')).toBe('live food');
+  });
+
+  it('an egg brought to another pair stands under what that pair was offered when its own young hatched', () => {
+    const later = ended.replaceAll('2026-03-', '2026-04-');
+    const foster = {
+      'LW-1': waxbills(`${FOUR}\n date: 2026-04-05, fostered: {SF-1: e1}`),
+      'SF-1': pair(
+        'SF-1',
+        'star finch',
+        `date: 2026-02-01, food: dry seed\n date: 2026-03-28, food: live food\n ${later}\n date: 2026-05-05, lost: {dead-in-shell: LW-1/1/e1}`,
+      ),
+    };
+    const blocks = book(foster, '2026-07-01', 'all', 'food').by?.blocks;
+    expect(blocks?.map((block) => [block.name, block.rates.hatchOfLaid.n])).toEqual([
+      ['live food', 5],
+      [null, 0],
+    ]);
+  });
+
   it('a clutch belongs to the mates of its day', () => {
     const twice = `${ended}\n date: 2026-04-01, paired: {cock: C2}\n date: 2026-04-20, clutch: 2, laid: 1`;
     expect(groups({ 'LW-1': waxbills(twice, 'cock: C1') }, 'cock')).toEqual([

@@ -36,6 +36,14 @@ describe('the life of a chick by age', () => {
     expect(life(`${hatched}\n date: 2026-04-03, fledged: all`)).toEqual([-1, 18, NEVER]);
   });
 
+  it('is seen by a look of today, and by the first that ever was into its foster parents’ nest', () => {
+    expect(life(`${hatched}\n date: 2026-03-20, checked`, '2026-03-20')).toEqual([-1, 4, NEVER]);
+    const given = { 'LW-1': waxbills(`${hatched}\n date: 2026-03-18, fostered: {SF-1: c1}`) };
+    const foster = pair('SF-1', 'star finch', 'date: 2026-02-01, paired\n date: 2026-03-25, checked');
+    const [chick] = clutches({ ...given, 'SF-1': foster }, '2026-07-01')[0]?.chicks ?? [];
+    expect(chick && chickLife(chick, day('2026-07-01'))?.left).toBe(9);
+  });
+
   it('is not believed in after a look that counted fewer', () => {
     expect(
       life(`${hatched}\n date: 2026-03-18, checked: {chicks: 2}\n date: 2026-03-22, checked: {chicks: 1}`),
@@ -64,6 +72,7 @@ describe('the life of a chick by age', () => {
       `${hatched}\n date: 2026-03-18, checked: {${first}}\n date: 2026-03-22, checked`;
     expect(life(looked('eggs: 1'))).toEqual([-1, 6, NEVER]);
     expect(life(looked('chicks: 3'))).toEqual([-1, 6, NEVER]);
+    expect(life(looked('chicks: 9'))).toEqual([-1, 6, NEVER]);
   });
 
   it('ends with a death on the last day of that age, not with one after it', () => {

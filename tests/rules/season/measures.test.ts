@@ -107,6 +107,11 @@ describe('fledging', () => {
     expect(rate('fledge', `${young}\n date: 2026-04-04, gone: {sold: c2}`)).toBe('1/1');
   });
 
+  it('counts who was sold once it had left the nest', () => {
+    const flew = `${ended}\n date: 2026-04-03, fledged: all\n date: 2026-04-10, gone: {sold: c1}`;
+    expect(rate('fledge', flew)).toBe('2/2');
+  });
+
   it('is not to be judged where the young were first seen when they flew', () => {
     expect(rate('fledge', 'date: 2026-04-03, fledged: 2')).toBe('0/0 out 2');
   });
@@ -117,12 +122,24 @@ describe('independence', () => {
 
   it('waits for the last that is fed', () => {
     expect(rate('independence', flew)).toBe('0/0 open 2');
+    expect(rate('independence', `${flew}\n date: 2026-04-20, independent: c1`)).toBe('0/0 open 2');
     expect(rate('independence', `${flew}\n date: 2026-04-20, independent: all`)).toBe('2/2');
     expect(rate('independence', `${flew}\n date: 2026-04-20, independent: c1, died: {hawk: c2}`)).toBe('1/2');
   });
 
   it('leaves out who was sold before', () => {
     expect(rate('independence', `${flew}\n date: 2026-04-20, independent: c1, gone: {sold: c2}`)).toBe('1/1');
+  });
+
+  it('is of those that left the nest, not of those that died in it', () => {
+    const one = `${ended}\n date: 2026-03-25, died: c2\n date: 2026-04-03, fledged: c1`;
+    expect(rate('independence', `${one}\n date: 2026-04-20, independent: c1`)).toBe('1/1');
+  });
+
+  it('waits for eggs that may yet hatch, but not for ever', () => {
+    const early = `${lamp}\n date: 2026-03-16, hatched: e1, lost: {clear: e4}\n date: 2026-03-28, fledged: c1\n date: 2026-03-29, died: c1`;
+    expect(rate('independence', early, '2026-03-30')).toBe('0/0 open 1');
+    expect(rate('independence', early, '2026-05-01')).toBe('0/1');
   });
 
   it('does not care what happens later', () => {
@@ -135,6 +152,9 @@ describe('independent of all eggs', () => {
   it('waits for everything', () => {
     const flew = `${ended}\n date: 2026-04-03, fledged: all`;
     expect(rate('overall', flew)).toBe('0/0 open 4');
+    expect(rate('overall', `${flew}\n date: 2026-04-20, independent: c1`)).toBe('0/0 open 4');
+    const egg = `${hatched}\n date: 2026-03-22, lost: {clear: e4}\n date: 2026-04-03, fledged: all`;
+    expect(rate('overall', `${egg}\n date: 2026-04-20, independent: all`)).toBe('0/0 open 4');
     expect(rate('overall', `${flew}\n date: 2026-04-20, independent: all`)).toBe('2/4');
     expect(rate('overall', `${flew}\n date: 2026-04-20, independent: c1, gone: {sold: c2}`)).toBe('1/3');
   });
@@ -152,6 +172,12 @@ it('a nest of unknown size has no egg rates; what it reared counts', () => {
     'independence 3/3',
     'overall 0/0 out 3',
   ]);
+});
+
+it('of a nest of unknown size no egg is waited for: it will have no egg rates', () => {
+  const { totals } = book({ 'LW-1': waxbills('date: 2026-03-01, laid: 3+, sitting') }, '2026-03-05');
+  for (const name of ['fertility', 'hatchOfFertile', 'hatchOfLaid', 'overall'] as const)
+    expect(short(totals, name), name).toBe('0/0 out 3');
 });
 
 it('what is left leaves out the taken', () => {

@@ -82,6 +82,11 @@ describe('rates', () => {
       'LW-2 3/6',
     ]);
     expect(blocks[1]?.rates.hatchOfLaid.clusters).toEqual([{ k: 3, n: 6 }]);
+    // Where nobody is credited, a clutch is what one hen laid.
+    expect(book(files, '2026-07-01').totals.rates.hatchOfLaid.clusters).toEqual([
+      { k: 3, n: 4 },
+      { k: 2, n: 4 },
+    ]);
   });
 
   it('credit laying to who laid, hatching to who sat, fledging and independence each to who fed then', () => {
@@ -115,6 +120,37 @@ describe('rates', () => {
     expect(of('hatchOfLaid')).toEqual(['3/3', '1/5']);
     expect(of('fledge')).toEqual(['2/2', '2/2']);
     expect(of('independence')).toEqual(['1/1', '3/3']);
+    expect(of('overall')).toEqual(['4/4', '0/4']);
+  });
+
+  it('take the nests of one group apart, and what of a clutch lies in the incubator apart from what is sat on', () => {
+    const food = 'date: 2026-02-01, food: dry seed';
+    const nests = {
+      'LW-1': waxbills(
+        `${food}\n${FOUR}\n date: 2026-03-06, fostered: {LW-2: e1}, set: {incubator: e2}\n date: 2026-03-16, hatched: [e3, e4]\n date: 2026-03-25, lost: {clear: e2}`,
+      ),
+      'LW-2': pair(
+        'LW-2',
+        'lavender waxbill',
+        `${food}\n${FOUR}\n date: 2026-03-16, hatched: LW-1/1/e1\n date: 2026-03-25, lost: {clear: [e1, e2, e3, e4]}`,
+      ),
+    };
+    const blocks = book(nests, '2026-07-01', 'all', 'food').by?.blocks;
+    expect(blocks?.map(({ name, rates }) => [name, rates.hatchOfLaid.clusters])).toEqual([
+      [
+        'dry seed',
+        [
+          { k: 1, n: 5 },
+          { k: 2, n: 2 },
+        ],
+      ],
+      [null, [{ k: 0, n: 1 }]],
+    ]);
+  });
+
+  it('leave a brood out of a pair’s fledging where it was first seen as it flew', () => {
+    const [seen] = book({ 'LW-1': waxbills('date: 2026-04-03, fledged: 2') }, '2026-07-01').byPair;
+    expect(seen && short(seen, 'fledge')).toBe('0/0 out 2');
   });
 
   it('leave a nest out of the hatch rate where it held eggs that nobody counted, whichever pair laid those', () => {

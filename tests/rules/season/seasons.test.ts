@@ -104,5 +104,11 @@ describe('when a clutch was begun', () => {
   it('of a brood found in January is the year before, a short sitting earlier', () => {
     const [clutch] = clutches({ 'LW-1': waxbills('date: 2026-01-03, hatched: 2') }, '2026-01-03');
     expect(clutch && begun(clutch)).toBe(day('2025-12-23'));
+    // Six days old, they hatched on 28 December.
+    const [older] = clutches(
+      { 'LW-1': waxbills('date: 2026-01-03, hatched: 2, aged: {6: all}') },
+      '2026-01-03',
+    );
+    expect(older && begun(older)).toBe(day('2025-12-17'));
   });
 });

@@ -6,7 +6,7 @@ import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 /** `exposure losses` of each stage, as text. */
 function stages(log: string, on = '2026-07-01'): string[] {
   return stagesOf(clutches({ 'LW-1': waxbills(log) }, on), day(on))
-    .filter(({ exposure, losses }) => exposure + losses > 0)
+    .filter(({ exposure, losses }) => exposure + losses !== 0)
     .map(({ stage, exposure, losses }) => `${stage} ${exposure} ${losses}`);
 }
 
@@ -34,6 +34,23 @@ describe('days of exposure', () => {
     expect(
       stages('date: 2026-03-01, laid: 1\n date: 2026-03-02, laid: 1\n date: 2026-03-03, lost: {broken: all}'),
     ).toEqual(['laying 1.5 1']);
+    const later = 'date: 2026-03-03, lost: {broken: all}\n date: 2026-03-20, checked';
+    expect(stages(`date: 2026-03-01, laid: 1\n date: 2026-03-02, laid: 1\n ${later}`)).toEqual([
+      'laying 1.5 1',
+    ]);
+  });
+
+  it('of a clutch of one egg that was deserted', () => {
+    expect(
+      stages(
+        'date: 2026-03-01, laid: 1, sitting\n date: 2026-03-05, checked\n date: 2026-03-09, lost: {deserted: all}',
+      ),
+    ).toEqual(['sitting 6 1']);
+  });
+
+  it('of a clutch whose eggs broke before she sat, on clear ones only', () => {
+    const broken = FOUR.replace('03-03, laid: 1', '03-03, laid: 1, lost: {broken: [e1, e2]}');
+    expect(stages(`${broken}\n date: 2026-03-20, lost: {clear: all}`)).toEqual(['laying 1.5 1']);
   });
 
   it('of an open one end with the last look, and not for ever', () => {
@@ -120,6 +137,11 @@ describe('of a clutch whose members fare apart', () => {
   it('eggs that were clear throughout are sat on until the last is taken out', () => {
     const clear = `${FOUR}\n date: 2026-03-14, lost: {clear: [e3, e4]}\n date: 2026-03-18, lost: {undeveloped: [e1, e2]}`;
     expect(stages(clear)).toEqual(['laying 3 0', 'sitting 14 0']);
+    // However often the empty nest is looked into after it.
+    expect(stages(`${clear}\n date: 2026-03-24, checked`)).toEqual(['laying 3 0', 'sitting 14 0']);
+    const taken =
+      'date: 2026-03-01, laid: 1\n date: 2026-03-02, lost: {sold: all}\n date: 2026-03-10, checked';
+    expect(stages(taken)).toEqual(['laying 1 0']);
   });
 
   it('eggs lost on the day on which she began to sit were lost to sitting, not to laying', () => {
@@ -131,6 +153,9 @@ describe('of what nobody counted', () => {
   it('no laying is known, only the sitting', () => {
     const unseen = 'date: 2026-03-01, sitting\n date: 2026-03-08, checked';
     expect(stages(unseen).filter((stage) => stage.startsWith('laying'))).toEqual([]);
+    expect(
+      stages('date: 2026-03-01, laid: 2+\n date: 2026-03-04, sitting\n date: 2026-03-08, checked'),
+    ).toEqual(['sitting 4 0']);
   });
 
   it('no stay in the nest is known where the young were only heard', () => {

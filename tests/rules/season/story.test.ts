@@ -63,11 +63,20 @@ describe('a clutch’s story', () => {
     expect(story({ 'LW-1': waxbills(stored) }, '2026-03-20').clutches[0]?.sitting).toBeNull();
   });
 
+  it('tells of who has flown and feeds itself while others are not so far', () => {
+    const some = `${FOUR}\n date: 2026-03-16, hatched: all\n date: 2026-04-03, fledged: [c1, c2]\n date: 2026-04-22, independent: c1`;
+    const [one] = story({ 'LW-1': waxbills(some) }, '2026-04-23').clutches;
+    expect([one?.fledged, one?.independent].map(days)).toEqual(['04-03…04-03', '04-22…04-22']);
+  });
+
   it('of eggs of which one lies in store knows the sitting on the others', () => {
     const one = story({ 'LW-1': waxbills(`${FOUR}\n date: 2026-03-05, pulled: e1`) }, '2026-03-10')
       .clutches[0];
     expect(days(one?.sitting?.span)).toBe('03-03…03-04');
     expect(one?.sitting?.inferred).toBe(false);
+    const early = FOUR.replace('03-01, laid: 1', '03-01, laid: 1, pulled: e1');
+    const [never] = story({ 'LW-1': waxbills(early) }, '2026-03-10').clutches;
+    expect([never?.sitting?.span, never?.foreseen.hatch].map(days)).toEqual(['03-03…03-04', '03-14…03-17']);
   });
 
   it('that was found with chicks has no day of laying', () => {
