@@ -94,7 +94,7 @@ function ofOthers(others: readonly Rate[], own: Rate | null, likeness: number): 
 
 /** A rate's counts, as so many strangers as its clutch mates are worth: n / (1 + (m − 1) · likeness). */
 function worthOf(rate: Rate | null, likeness: number): Proportion {
-  if (rate === null || rate.n === 0) return { k: 0, n: 0 };
+  if (rate === null) return { k: 0, n: 0 };
   const effect = 1 + (clutchSize(rate.clusters) - 1) * likeness;
   return { k: rate.k / effect, n: rate.n / effect };
 }

@@ -67,8 +67,7 @@ interface Luck {
 /** The way of a chick from the age it has come to; the nest behind it is no longer a risk. */
 function inNest(hatched: Day, age: number, profile: Profile | null, deal: Deal, { nest, after }: Luck): Fate {
   const days = Math.max(1, deal.fledging);
-  const left = Math.max(0, days - age);
-  const lived = age + daysLived(nest, deal.luck.fledge ** (left / days), left);
+  const lived = age + daysLived(nest, deal.luck.fledge, days);
   const ringable = lived > ringAge(profile).low ? hatched : NEVER;
   if (lived < days) return { ...nothing, ringable };
   const fledged = Math.round(hatched + days);
@@ -83,8 +82,7 @@ function weaned(hatched: Day, days: number, deal: Deal, chance: number, behind: 
   return through ? Math.round(hatched + days + fed) : NEVER;
 }
 
-/** Days until death at an even daily risk, where the share given outlives so many days; no less than these if it does. */
+/** Days until death at an even daily risk of which this share outlives so many days; whoever has lived so far begins anew. */
 function daysLived(chance: number, share: number, days: number): number {
-  if (chance < share) return Number.POSITIVE_INFINITY;
-  return days * (Math.log(chance) / Math.log(share));
+  return days * Math.abs(Math.log(chance) / Math.log(share));
 }

@@ -20,7 +20,7 @@ export function bySize(courses: readonly Course[], inHand: Map<number, number>):
       range === null
         ? null
         : (nearestIn(range, have) ?? nearestIn(range, used) ?? nearestIn(range, wanted) ?? middleSize(range));
-    if (size !== null && !wanted.includes(size)) wanted.push(size);
+    if (size !== null) wanted.push(size);
     chosen.set(profile, size);
   }
   const groups = grouped(courses, ({ prospect }) => chosen.get(prospect.profile) ?? null);

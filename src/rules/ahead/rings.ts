@@ -158,7 +158,7 @@ function spareFor(
   sizes: readonly Omit<RingSize, 'spare'>[],
   unused: readonly [number, number][],
 ): RingSize['spare'] {
-  if (orderBy === null || mm === null) return [];
+  if (orderBy === null) return [];
   const left = sizes.flatMap((size) =>
     size.mm === null || size.mm === mm ? [] : [{ mm: size.mm, rings: size.inHand - size.needed.high }],
   );

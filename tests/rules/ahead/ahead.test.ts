@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { aheadOf } from '../../../src/rules/ahead/ahead.ts';
+import { youngIn } from '../../../src/rules/ahead/weeks.ts';
 import { exampleRoom } from '../../example/room.ts';
 import { day, room } from '../../rooms.ts';
-import { layingPair } from './futures.ts';
+import { DRAWS, futures, layingPair } from './futures.ts';
 
 /** Every number in plain data. */
 function numbersIn(data: unknown): number[] {
@@ -63,6 +64,16 @@ describe('the weeks ahead', () => {
     expect(unseen.fledging).toEqual(none);
     // Whoever hatched by a look is no egg any more.
     expect(late(['{date: 2026-03-18, hatched: 4}'], '2026-03-26').hatching).toEqual(none);
+  });
+
+  it('tell it up to yesterday: what is expected today is no longer or not yet late', () => {
+    for (const on of ['2026-03-16', '2026-03-17', '2026-03-18']) {
+      const stood = room({ A: layingPair('A', 4) }, on);
+      const { before } = aheadOf(stood, { weeks: 8, draws: DRAWS });
+      const until = (to: number) => youngIn(futures(stood), { from: 0, to }, DRAWS).hatching;
+      expect(before.hatching, on).toEqual(until(stood.day - 1));
+      expect(before.hatching, on).not.toEqual(until(stood.day));
+    }
   });
 
   it('have the birds that come of age and the quarantines that end in them, and no other work', () => {

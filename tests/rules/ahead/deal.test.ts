@@ -133,6 +133,20 @@ describe('the luck of a clutch', () => {
     expect(mean(0, 4)).toBeCloseTo(0.35, 2);
   });
 
+  it('is a share whatever is drawn for the species, be it all or none', () => {
+    const clutch = room({ A: layingPair('A', 4) }, '2026-03-04').pairs[0]?.clutches[0] as Clutch;
+    const shared = drawsOf('zebra finch');
+    for (const share of [0, 1]) {
+      const drawn = { ...shared, shares: { ...shared.shares, fledge: Float64Array.of(share) } };
+      const luck = [{ step: 'fledge' as const, seen: { k: 0, n: 0 } }];
+      const chance = randomOf('a clutch');
+      expect(dealt(clutch, drawn, { draw: 0, luck, toCome: false, chance }).luck.fledge).toBeCloseTo(
+        share,
+        6,
+      );
+    }
+  });
+
   it('of steps that it has behind it is nobody’s', () => {
     const [one] = deals(4, { luck: [{ step: 'fledge', seen: { k: 0, n: 0 } }] });
     expect(one?.luck).toMatchObject({ fertility: 1, hatchOfFertile: 1, independence: 1 });

@@ -129,12 +129,18 @@ describe('the fate of a nestling in one future', () => {
 
   it('is sure once it should have left the nest, whatever its clutch’s luck', () => {
     expect(fate(0.999, 0.4, nestling('2026-02-15'))).toMatchObject({
+      ringable: day('2026-02-15'),
       fledged: day('2026-03-05'),
       independent: day('2026-03-19'),
     });
   });
 
   // Rings go on from the age of 7 days in the profile; who is to be looked at on the day before must have lived so long.
+  it('is sure where no chick of its clutch is to die', () => {
+    const sure = { luck: { ...deal.luck, fledge: 1 } };
+    expect(fate(0.999, 0.4, nestling(), sure).fledged).toBe(day('2026-03-22'));
+  });
+
   it('is no ring where it dies before the age of ringing, one where it dies after it', () => {
     // 2 days old, 16 before it, drawn 0.8 and 0.9: 2 + 16 · ln 0.8 / ln 0.54 = 7.8 d and 4.7 d.
     const small = nestling('2026-03-08');

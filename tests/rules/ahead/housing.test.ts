@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
+import { NEVER } from '../../../src/rules/ahead/fate.ts';
 import { housingAhead } from '../../../src/rules/ahead/housing.ts';
 import { weekly, weeksFrom, youngIn } from '../../../src/rules/ahead/weeks.ts';
 import { broodsOf } from '../../../src/rules/brood.ts';
@@ -62,6 +63,11 @@ describe('young that must leave', () => {
       ['A/1', 'cage A', 'A/2'],
     ]);
     expect(empty).toEqual([]);
+    // Past the longest age of their kind three are left beside their parents.
+    expect(housing({ A: layingPair('A', 4, fed) }, '2026-04-28').leaving[0]).toMatchObject({
+      housing: 'cage A',
+      ready: 3,
+    });
   });
 
   it('leave from the first of them to the last, and none after the weeks that are looked at', () => {
@@ -79,6 +85,16 @@ describe('young that must leave', () => {
   });
 
   // Of 15 March the longest age of 42 days (shipped profile) is reached on 26 April; a month later nobody knows of them.
+  it('leave until the day by which the last has in nine futures of ten, of those in which any does', () => {
+    const files = { A: layingPair('A', 1, ['{date: 2026-03-15, hatched: 1}']) };
+    const stood = room(files, '2026-03-16');
+    const days = futures(stood).flatMap(({ independent }) => [...independent].filter((on) => on !== NEVER));
+    expect(days.length / DRAWS).toBeLessThan(0.9);
+    const to = housing(files, '2026-03-16').leaving[0]?.days?.to ?? 0;
+    const share = (by: number) => days.filter((on) => on <= by).length / days.length;
+    expect([share(to) >= 0.9, share(to - 1) >= 0.9]).toEqual([true, false]);
+  });
+
   it('are ready once they are older than any that is still fed, also where nobody wrote that they feed themselves', () => {
     const fed = { A: layingPair('A', 4, REARED.slice(0, 2)) };
     const on = (date: string) => {
@@ -230,13 +246,21 @@ describe('where weaned young go', () => {
   });
 
   it('is not where they were fostered, nor where they stayed', () => {
-    const fostered = layingPair('A', 4, [
-      ...REARED.slice(0, 1),
-      '{date: 2026-03-16, fostered: {B: all}}',
-      '{date: 2026-04-04, fledged: 4}',
-      '{date: 2026-04-20, independent: 4}',
+    const fostered = layingPair('A', 4, [...REARED.slice(0, 1), '{date: 2026-03-16, fostered: {B: all}}']);
+    const lines = [...REARED.slice(1), '{date: 2026-04-20, checked}']
+      .map((line) => `    - ${line}\n`)
+      .join('');
+    const B = `\npair: B\nspecies: zebra finch\nhousing: cage B\nlog:\n    - {date: 2026-02-01, paired}\n${lines}`;
+    const { place, leaving } = housing({ A: fostered, B }, '2026-04-21');
+    expect(place).toBeNull();
+    expect(leaving).toMatchObject([
+      { pair: 'B', clutch: 'A/1', housing: 'cage B', ready: 4, nextClutch: null },
     ]);
-    expect(housing({ A: fostered, B: layingPair('B', 4) }, '2026-04-21').place).toBeNull();
+    const moved = `${B}    - {date: 2026-04-22, moved: {A/1/c1: young flight}}\n`;
+    expect(housing({ A: fostered, B: moved }, '2026-04-22').place).toMatchObject({
+      housing: 'young flight',
+      went: 1,
+    });
   });
 
   it('is not known while none was ever moved', () => {
@@ -317,6 +341,18 @@ it('a housing with eggs or young in it does not stand empty, though no bird of t
   expect(
     empty('2026-03-16', ['{date: 2026-03-15, hatched: 4}', '{date: 2026-03-16, fostered: {hand: all}}']),
   ).toEqual(['cage 10', 'cage A']);
+});
+
+it('a nest with eggs does not stand empty though its young were taken elsewhere; no housing is made of none', () => {
+  const more = ['{date: 2026-03-15, hatched: 2}', '{date: 2026-03-16, moved: {c1: nursery, c2: nursery}}'];
+  expect(housing({ A: layingPair('A', 4, more) }, '2026-03-16').empty).toEqual([]);
+  const nowhere = layingPair('A', 4, more.slice(0, 1)).replace('housing: cage A\n', '');
+  expect(housing({ A: nowhere }, '2026-03-16').empty).toEqual([]);
+});
+
+it('young that were only heard are nobody who lives anywhere, however old they would be', () => {
+  const heard = layingPair('A', 4, ['{date: 2026-03-17, heard}', '{date: 2026-05-10, checked}']);
+  expect(housing({ A: heard }, '2026-05-10').occupied).toEqual([]);
 });
 
 it('a housing stands empty where nobody of the record lives today', () => {

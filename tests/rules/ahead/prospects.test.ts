@@ -134,6 +134,15 @@ describe('who may come', () => {
     expect(of(['{date: 2025-03-01, sitting}'], '2026-03-10')).toMatchObject({ prospects: [], uncounted: [] });
   });
 
+  it('are those that were seen, once one of a clutch that nobody counted came to an end', () => {
+    const { prospects, uncounted } = of(
+      ['{date: 2026-03-01, clutch: 1, laid: 3+}', '{date: 2026-03-02, lost: {broken: e1}}'],
+      '2026-03-02',
+    );
+    expect(prospects.map(({ name }) => name)).toEqual(['A/1/e2', 'A/1/e3']);
+    expect(uncounted).toEqual([]);
+  });
+
   it('are as old as the one that stands for the clutch nobody looked at', () => {
     const { prospects } = of(['{date: 2026-03-01, sitting}'], '2026-03-10');
     expect(new Set(prospects.map((one) => started(one).join())).size).toBe(1);
@@ -209,6 +218,29 @@ describe('eggs still to be laid', () => {
     expect(eggs('sitting-from: last', '2026-03-06')[2]).toEqual(['A/1/e3', '2026-03-07', '2026-03-09']);
   });
 
+  it('follow the last that was laid, of however many; the hen sits with the last where nobody knows of her kind', () => {
+    const three = [
+      '{date: 2026-03-01, clutch: 1, laid: 1}',
+      '{date: 2026-03-03, laid: 1}',
+      '{date: 2026-03-05, laid: 1}',
+    ];
+    const eggs = (own: string) =>
+      of(three, '2026-03-05', 'moonfinch', own).prospects.map((one) => [one.name, ...started(one)]);
+    expect(eggs('clutch: 4-5\nlaying-interval: 2\nsitting-from: last').slice(2, 4)).toEqual([
+      ['A/1/e3', '2026-03-07', '2026-03-09'],
+      ['A/1/e4', '2026-03-07', '2026-03-09'],
+    ]);
+    expect(eggs('clutch: 4-5\nlaying-interval: 2').slice(2, 4)).toEqual([
+      ['A/1/e3', '2026-03-07', '2026-03-09'],
+      ['A/1/e4', '2026-03-07', '2026-03-09'],
+    ]);
+    // Three to six eggs, one a day, as small birds lay (common practice).
+    expect(eggs('').slice(2, 4)).toEqual([
+      ['A/1/e3', '2026-03-05', '2026-03-08'],
+      ['A/1/e4', '2026-03-06', '2026-03-08'],
+    ]);
+  });
+
   it('are nobody’s whom the lamp has shown fertile or a look has seen', () => {
     const { prospects } = of(['{date: 2026-03-01, clutch: 1, laid: 1}'], '2026-03-01');
     expect(prospects.at(-1)?.is).toMatchObject({ fertile: false, seen: Number.NEGATIVE_INFINITY, toCome: 7 });
@@ -243,6 +275,20 @@ describe('their days begin', () => {
     // Three days behind it; set back after four or five days in store, on 8 or 9 March, or today where that is past.
     expect(stored('2026-03-05')).toEqual(['2026-03-05', '2026-03-06']);
     expect(stored('2026-03-12')).toEqual(['2026-03-09', '2026-03-09']);
+  });
+
+  it('from the store also where they came there out of the incubator', () => {
+    const { prospects } = of(
+      [
+        '{date: 2026-03-01, clutch: 1, laid: 1}',
+        '{date: 2026-03-02, set: {incubator: e1}}',
+        '{date: 2026-03-05, pulled: e1}',
+      ],
+      '2026-03-06',
+      'Gouldian finch',
+    );
+    // Three days behind it; set back after four or five days in store, on 9 or 10 March.
+    expect(started(prospects.find(laid) as Prospect)).toEqual(['2026-03-06', '2026-03-07']);
   });
 
   it('in the incubator with the day on which they were set', () => {

@@ -24,6 +24,9 @@ describe('the size', () => {
       '{mm: 2.8, in-hand: 1}, {mm: 2.5, in-hand: 1}',
     ])
       expect(only(rings(four, '2026-03-15', `rings: [${inHand}]\n`)).mm).toBe(2.8);
+    // 2.65 is the middle of 2.5–2.8; to a machine 2.6 lies nearer to it by less than a millionth of a millionth.
+    const tenth = 'rings: [{mm: 2.6, in-hand: 1}, {mm: 2.7, in-hand: 1}]\n';
+    expect(only(rings(four, '2026-03-15', tenth)).mm).toBe(2.7);
   });
 
   it('is the largest that a narrow profile allows where no tenth lies within: neither tighter nor wider', () => {
@@ -47,6 +50,16 @@ describe('the size', () => {
     const size = only(rings(both, '2026-03-15'));
     expect(size.mm).toBe(2.6);
     expect(size.species.map((one) => one.species).sort()).toEqual(['Gouldian finch', 'zebra finch']);
+  });
+
+  it('is chosen for the narrowest profile first, as others may wear its ring', () => {
+    const files = {
+      'species/a.yaml': 'species: broad moonfinch\nring-size: 2.3-2.9\n',
+      'species/b.yaml': 'species: narrow moonfinch\nring-size: 2.7-2.8\n',
+      A: layingPair('A', 4, NESTLINGS).replace('zebra finch', 'broad moonfinch'),
+      B: layingPair('B', 4, NESTLINGS).replace('zebra finch', 'narrow moonfinch'),
+    };
+    expect(only(rings(files, '2026-03-15')).mm).toBe(2.8);
   });
 
   it('is one in hand that the profile allows, whatever size another species gets', () => {
@@ -77,6 +90,14 @@ describe('the size', () => {
       inHand: 0,
       species: [{ species: 'lesser moonfinch', size: null }],
     });
+  });
+
+  it('is not known of a species whose profile does not say it; nothing is spare for it', () => {
+    const files = { 'species/own.yaml': 'species: moonfinch\nfledging: 18-20\n', ...species('moonfinch') };
+    const { sizes } = rings(files, '2026-03-15', 'rings: [{mm: 2.7, in-hand: 9}]\n');
+    expect(sizes).toMatchObject([
+      { mm: null, chicks: 4, species: [{ species: 'moonfinch', size: null }], spare: [] },
+    ]);
   });
 
   it('of two species without a profile is the same unknown; it comes last, the smallest first', () => {

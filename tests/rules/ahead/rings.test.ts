@@ -59,6 +59,13 @@ describe('rings to order', () => {
     expect(only(rings(four, '2026-03-15', 'ring-lead: 11\n')).late?.tooLate.high).toBe(4);
   });
 
+  it('are counted for eggs that are about to hatch: nothing unhatched is too old for one', () => {
+    const { sizes, tooOld } = rings({ A: layingPair('A', 4) }, '2026-03-16');
+    expect(sizes.map(({ mm, chicks }) => [mm, chicks])).toEqual([[2.7, 0]]);
+    expect(sizes[0]?.needed.mean).toBeGreaterThan(1);
+    expect(tooOld).toEqual([]);
+  });
+
   it('are counted for eggs too, and the chicks of today apart', () => {
     const mixed = {
       A: layingPair('A', 4, ['{date: 2026-03-14, checked: {eggs: 4}}', '{date: 2026-03-15, hatched: 3}']),
@@ -69,6 +76,8 @@ describe('rings to order', () => {
   it('are none where those in hand will do', () => {
     const size = only(rings(four, '2026-03-15', 'rings: [{mm: 2.7, in-hand: 9}]\n'));
     expect(size).toMatchObject({ mm: 2.7, order: 0, orderBy: null, late: null, spare: [] });
+    const others = rings(four, '2026-03-15', 'rings: [{mm: 2.7, in-hand: 9}, {mm: 2.5, in-hand: 6}]\n');
+    expect(only(others).spare).toEqual([]);
   });
 
   it('that come late are said to, and are not ordered for chicks that will be too big', () => {

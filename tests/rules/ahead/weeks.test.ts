@@ -98,6 +98,12 @@ describe('young expected', () => {
     };
     expect(order('2026-03-10', 12)).toEqual(['zebra finch', 'star finch', 'lavender waxbill']);
     expect(order('2026-03-10', 1)).toEqual(['lavender waxbill', 'star finch', 'zebra finch']);
+    const most = {
+      Z: layingPair('Z', 6).replace('zebra finch', 'lavender waxbill'),
+      B: layingPair('B', 1).replace('zebra', 'star'),
+    };
+    const last = stand('2026-03-10', most);
+    expect(youngBySpecies(last.courses, last.weeks, DRAWS)[0]?.species).toBe('lavender waxbill');
     const { courses, weeks } = stand('2026-03-10', { Z: many.replace('species: lavender waxbill\n', '') }, 1);
     expect(youngBySpecies(courses, weeks, DRAWS).map(({ species }) => species)[0]).toBeNull();
   });

@@ -72,13 +72,13 @@ export function emptyHousings({ pairs, birds }: Room, lived: ReadonlySet<string>
     ...pairs.flatMap(({ housing }) => housing ?? []),
     ...birds.flatMap(({ stays }) => stays.flatMap(({ housing }) => housing ?? [])),
   ]);
-  const nursing = pairs.filter(({ here }) => here.eggs.size + here.young.size > 0);
+  const sitting = pairs.filter(({ here }) => here.eggs.size > 0);
   const fed = pairs.flatMap(({ here }) => [...here.young].flatMap((bird) => housingOf(bird) ?? []));
   const taken = new Set([
     ...lived,
     ...fed,
     ...OF_EVERY_ROOM,
-    ...nursing.flatMap(({ housing }) => housing ?? []),
+    ...sitting.flatMap(({ housing }) => housing ?? []),
   ]);
   return [...named].filter((housing) => !taken.has(housing)).sort(naturally);
 }
