@@ -77,6 +77,6 @@ export function correctionOf(family: Family, measured: readonly Measured[]): Cor
     const of = (pair: string | null) =>
       measured.find((one) => one.food === food && one.pair === pair)?.factor ?? null;
     const factor = of(family.pair.id) ?? of(null);
-    return factor === null || grams.likely === 0 ? grams : about(grams.likely * factor, MEASURED_SPREAD);
+    return factor === null ? grams : about(grams.likely * factor, MEASURED_SPREAD);
   };
 }

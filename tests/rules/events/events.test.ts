@@ -61,6 +61,25 @@ describe('counts are told with whom they turned out to mean', () => {
     ]);
   });
 
+  it('the sitting of each clutch, by whichever of the two and however often they were seen', () => {
+    const two = [
+      ...brood.slice(0, 4),
+      'date: 2026-03-05, sitting: hen',
+      'date: 2026-03-06, sitting: cock',
+      'date: 2026-03-25, lost: {clear: all}',
+      'date: 2026-05-01, clutch: 2, laid: 1',
+      'date: 2026-05-02, laid: 1, sitting: hen',
+      'date: 2026-05-03, sitting: cock',
+    ];
+    expect(lines(waxbills(...two)).filter((line) => line.startsWith('sitting'))).toEqual([
+      'sitting seen @LW-1/1',
+      'sitting hen @LW-1/1',
+      'sitting cock @LW-1/1',
+      'sitting hen @LW-1/2',
+      'sitting cock @LW-1/2',
+    ]);
+  });
+
   it('a young bird that feeds itself from that day on is of its clutch to the last', () => {
     const grown = [
       ...brood.slice(0, 5),
@@ -182,6 +201,26 @@ describe('everything that was written is there', () => {
     ]);
   });
 
+  it('notes by themselves at their hour as well, and without one behind what was observed on their day', () => {
+    const told = (...entries: string[]) => events(waxbills(...entries)).map(({ key, note }) => note ?? key);
+    const timed = ['time: 07:30, checked', 'time: 06:15, note: "dark"'];
+    for (const after of [[], ['date: 2026-03-02, checked']])
+      expect(told(...timed.map((one) => `date: 2026-03-01, ${one}`), ...after).slice(0, 2)).toEqual([
+        'dark',
+        'checked',
+      ]);
+    expect(told('date: 2026-03-01, note: "cold night"', 'date: 2026-03-01, checked')).toEqual([
+      'checked',
+      'cold night',
+    ]);
+  });
+
+  it('no note where only something that cannot be read was written', () => {
+    expect(events(waxbills('date: 2026-03-01, weighed: heavy', 'date: 2026-03-02, checked'))).toHaveLength(1);
+    const log = 'log:\n  - {date: 2026-03-01, done: [[]]}\n  - {date: 2026-03-02, note: "new lamp"}\n';
+    expect(events({ 'nestlog.yaml': log }).map(({ note }) => note)).toEqual(['new lamp']);
+  });
+
   it('with the time, what it came after, and where it stands', () => {
     const checked = events(files).find(({ key }) => key === 'checked');
     expect(checked).toMatchObject({
@@ -197,6 +236,9 @@ describe('everything that was written is there', () => {
       [at.file, at.line, at.column, part].join(':'),
     );
     expect(new Set(places).size).toBe(places.length);
+    expect(places.filter((place) => place.startsWith('nestlog.yaml:4')).map((place) => place.at(-1))).toEqual(
+      ['1', '2'],
+    );
   });
 
   it('but nothing dated after the day stood on', () => {
@@ -206,5 +248,10 @@ describe('everything that was written is there', () => {
   it('nor what a second journal of the same pair says, which the record leaves out', () => {
     const twice = { ...files, 'pairs/other.yaml': files['LW-1'] as string };
     expect(events(twice)).toHaveLength(events(files).length);
+  });
+
+  it('nor what a second item of the same bird says, note or not', () => {
+    const again = `${files['birds.yaml']}  - id: B1\n    species: star finch\n    log:\n      - {date: 2026-03-06, weighed: 12}\n      - {date: 2026-03-07, note: "well"}\n`;
+    expect(events({ ...files, 'birds.yaml': again })).toHaveLength(events(files).length);
   });
 });

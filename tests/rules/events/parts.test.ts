@@ -5,7 +5,7 @@ import { birdPartsOf, type Part, partsOf } from '../../../src/rules/events/parts
 import { record } from '../../rooms.ts';
 
 const short = ({ what, amount, unit, count, details, who }: Part) =>
-  [what, amount === null ? null : `${amount} ${unit}`, count?.count, details, who?.kind].filter(
+  [what, amount === null ? unit : `${amount} ${unit}`, count?.count, details, who?.kind].filter(
     (one) => one !== null && one !== undefined,
   );
 
@@ -95,6 +95,8 @@ describe('an observation of a pair', () => {
     ['food: [greens, dry seed]', [['greens'], ['dry seed']]],
     ['nest: {state: lined, site: box, height: 170}', [['lined', 'site: box; height: 170']]],
     ['paired: {housing: flight 2, hen: B2}', [['flight 2', 'hen: B2']]],
+    ['paired', [[]]],
+    ['parted', [[]]],
     ['parted: {cock: flight 7}', [['cock: flight 7']]],
     ['chasing: {by: cock, at: hen, level: hard}', [['hard', 'by: cock; at: hen']]],
     ['sitting', [['seen']]],

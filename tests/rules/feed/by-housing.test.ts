@@ -26,6 +26,19 @@ it('young that were taken out with the cock eat where they live, and so does he'
   expect(dry(apart)).toBeLessThanOrEqual(dry(together) * 1.2);
 });
 
+it('young that stayed are fed by who stayed, beside those that were taken out; a hatch to come is at home', () => {
+  const next = ['date: 2026-04-04, clutch: 2, laid: 1', 'date: 2026-04-05, laid: 1, sitting'];
+  const out = [...HATCHED, 'date: 2026-04-03, fledged: all', ...next];
+  const apart = plan(waxbills([...out, 'date: 2026-04-06, moved: {cock: cage 8, c1: cage 8}']), '2026-04-13');
+  const at = (housing: string) => {
+    const { families, days } = place(apart, housing);
+    return [families.map(({ young, hatching }) => [young.length, hatching.length]), days[0]?.young];
+  };
+  expect(at('cage 8')).toEqual([[[1, 0]], { expected: 1, most: 1 }]);
+  expect(at('flight 2')).toEqual([[[3, 1]], { expected: 3, most: 3 }]);
+  expect(place(apart, 'flight 2').days.at(-1)?.young.most).toBe(5);
+});
+
 // Lavender waxbills of 15 March are 40 days old on 24 April, the longest that they are fed (shipped profile).
 it('young of whom nobody wrote that they feed themselves eat as such from the day on which they must', () => {
   const files = waxbills([...HATCHED, 'date: 2026-04-03, fledged: all']);
@@ -55,4 +68,12 @@ it('young that were fed by hand and are long grown eat as any other bird', () =>
   const grown = plan(files, '2027-03-01');
   expect(grown.byHand).toEqual([]);
   expect(place(grown, 'cage 3').adults).toEqual([{ species: 'lavender waxbill', number: 1 }]);
+});
+
+it('a cock of two hens eats with the one that rears, not with the one that waits', () => {
+  const idle =
+    'pair: LW-0\nspecies: lavender waxbill\ncock: A\nhen: H-0\nhousing: flight 2\nlog:\n  - {date: 2026-03-01, paired}\n';
+  const live = (files: Files) =>
+    place(plan(files, '2026-03-20', 1), 'flight 2').days[0]?.foods.live.likely ?? 0;
+  expect(live(waxbills(HATCHED, { 'LW-0': idle }))).toBeCloseTo(live(waxbills(HATCHED)), 9);
 });

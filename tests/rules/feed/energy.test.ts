@@ -9,6 +9,7 @@ import {
 } from '../../../src/rules/feed/energy.ts';
 import { factsOf } from '../../../src/rules/feed/facts.ts';
 import { findSpecies } from '../../../src/species/find.ts';
+import { logisticAt, logisticThrough } from '../../../src/statistics/logistic.ts';
 
 describe('a nestling’s days', () => {
   const reckoned = (species = 'lavender waxbill') => {
@@ -38,6 +39,17 @@ describe('a nestling’s days', () => {
   it('ask for more from day to day until it is nearly grown', () => {
     const { days } = reckoned();
     for (let age = 1; age < 8; age++) expect(days[age]).toBeGreaterThan(days[age - 1] as number);
+  });
+
+  // A finch of 8 g that takes 30 days asks on some day for more than a nestling can turn over (Weathers 1992).
+  it('are as even as they can be where they ask for more than a nestling can turn over', () => {
+    const curve = logisticThrough(0.52, 8, 12);
+    const days = nestlingDays(8, 30, (age) => logisticAt(curve, age));
+    const dearest = Math.max(...days) / nestlingPeak(8, 30);
+    expect(dearest).toBeGreaterThan(1);
+    // All of it upkeep it would be 1.19, most of it growth as well.
+    expect(dearest).toBeLessThan(1.02);
+    expect(days.reduce((a, b) => a + b, 0)).toBeCloseTo(nestlingTotal(8, 30), 9);
   });
 
   it('hold the whole total even where the mass is told wrong', () => {

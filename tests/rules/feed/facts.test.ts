@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { factsOf } from '../../../src/rules/feed/facts.ts';
+import { expectedMass, type GrowthCurve, growthCurve } from '../../../src/rules/growth/curve.ts';
 import { findSpecies } from '../../../src/species/find.ts';
 import { type Profile, profileFromData } from '../../../src/species/profile.ts';
 import { allShipped } from '../../../src/species/shipped.ts';
@@ -78,6 +79,15 @@ describe('the facts of a species', () => {
     expect(massAt(0)).toBeCloseTo(12 * 0.065, 9);
     expect(massAt(8)).toBeCloseTo(6, 9);
     expect(massAt(60)).toBeCloseTo(12, 1);
+  });
+
+  it('let a chick grow as its weights are judged by', () => {
+    for (const name of ['zebra finch', 'lavender waxbill', 'canary']) {
+      const profile = findSpecies(name, []) as Profile;
+      const curve = growthCurve(profile) as GrowthCurve;
+      for (const age of [0, 5, 15])
+        expect(facts(profile).massAt(age)).toBeCloseTo(expectedMass(curve, age).likely, 9);
+    }
   });
 
   it('let it hatch with the mass of its own profile, but for one that hatches half grown', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../src/days.ts';
 import { mouthsOn, nestFamilies } from '../../../src/rules/feed/families.ts';
+import { mouthsThere } from '../../../src/rules/feed/mouths.ts';
 import { day, type Files } from '../../rooms.ts';
 import { HATCHED, pairRoom, SITTING, sources } from './rooms.ts';
 
@@ -35,6 +36,16 @@ describe('a pair on eggs', () => {
     );
     expect(young).toEqual([]);
     expect(parents.map(({ id }) => id)).toEqual(['A', 'B']);
+  });
+
+  it('expects half of them by their likely day, and all by the last', () => {
+    const one = ['date: 2026-03-01, clutch: 1, laid: 1, sitting'];
+    const { hatching, mouths } = family(one, '2026-03-05');
+    const [{ likely, to, expected } = { likely: 0, to: 0, expected: 0 }] = hatching;
+    const by = (on: number) => mouthsThere(mouths, on).expected / expected;
+    expect(by(likely - 1)).toBeLessThan(0.5);
+    expect(by(likely)).toBeGreaterThanOrEqual(0.5);
+    expect([by(to - 1) < 1, by(to)]).toEqual([true, expect.closeTo(1, 9)]);
   });
 
   it('of a species that nobody knows is ready for them as long as eggs of any small bird may hatch', () => {
@@ -171,6 +182,17 @@ describe('a pair with chicks', () => {
     expect(family(heard, '2026-04-26').mouths).toEqual([]);
   });
 
+  it('that were heard after one had died stands for as many as the species lays, less that one', () => {
+    const some = [
+      ...SITTING,
+      'date: 2026-03-15, hatched: e1',
+      'date: 2026-03-16, died: c1',
+      'date: 2026-03-17, heard',
+    ];
+    const [heard] = family(some, '2026-03-17').mouths;
+    expect(heard?.most).toBe(4);
+  });
+
   it('forgotten for months by their keeper are not fed for ever', () => {
     expect(family(HATCHED, '2026-12-01').young).toEqual([]);
   });
@@ -216,6 +238,14 @@ it('a parent that died is none any more', () => {
   });
   expect(of(files, '2026-03-21')[0]?.parents.map(({ id }) => id)).toEqual(['B']);
   expect(of(files, '2026-03-19')[0]?.parents.map(({ id }) => id)).toEqual(['A', 'B']);
+});
+
+it('a parent that died is none any more, though nobody wrote where the pair lives', () => {
+  const files = pairRoom('lavender waxbill', HATCHED, {
+    'birds.yaml': 'birds:\n  - {id: A, sex: cock, log: [{date: 2026-03-20, died: age}]}\n',
+  });
+  const nowhere = { ...files, 'LW-1': files['LW-1']?.replace('housing: flight 2\n', '') ?? '' };
+  expect(of(nowhere, '2026-03-21')[0]?.parents.map(({ id }) => id)).toEqual(['B']);
 });
 
 it('parents nobody named eat all the same', () => {

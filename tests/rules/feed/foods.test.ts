@@ -29,6 +29,14 @@ describe('a diet', () => {
     expect(rearingDiet('young', 'required').live.likely).toBeGreaterThan(0.5);
   });
 
+  // Half to nine tenths of it is live food; two fifths of what is left are egg food.
+  it('has the less soft food the more of it is live', () => {
+    const { egg, live } = rearingDiet('young', 'required');
+    expect([live.low, live.high]).toEqual([0.5, 0.9]);
+    expect(egg.low).toBeCloseTo(0.4 * 0.1, 9);
+    expect(egg.high).toBeCloseTo(0.4 * 0.5, 9);
+  });
+
   it('between two lies between them', () => {
     const full = rearingDiet('young', 'required');
     expect(blend(full, MAINTENANCE, 1)).toEqual(full);

@@ -6,6 +6,7 @@ it.each([
   [0.4, 3],
   [0.7, 4],
   [3, 7],
+  [8, 10],
   [8.5, 10],
   [35, 15],
 ])('a chick of %f g gets pieces of up to %i mm', (mass, upTo) => {

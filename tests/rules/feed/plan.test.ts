@@ -277,6 +277,12 @@ describe('who eats where', () => {
     expect(planned.byHand.map(({ id }) => id)).toEqual(['LW-1/1/c1']);
     expect(place(planned, 'flight 2').days[0]?.young.most).toBe(3);
     expect(planned.housings.map(({ housing }) => housing)).toEqual(['flight 2']);
+    // For as long as their own kind is fed.
+    const slow = pairRoom('cloud finch', [...HATCHED, 'date: 2026-03-17, fostered: {hand: c1}'], {
+      'species/own.yaml': 'species: cloud finch\nindependence: 70-80\n',
+    });
+    expect(plan(slow, '2026-06-03').byHand.map(({ id }) => id)).toEqual(['LW-1/1/c1']);
+    expect(plan(slow, '2026-06-04').byHand).toEqual([]);
   });
 
   it('pairs that are offered live food without anybody to rear are named', () => {
