@@ -72,7 +72,8 @@ export function eggLoss(egg: Egg, day: Day): EggLoss | null {
   const days = middle(incubation) - PIP_BEFORE_HATCH;
   const fresh = freshOf(egg, all, begunHere ? stay.from : egg.laid.to);
   const here: Measured[] = all
-    .filter((one) => one.day > stay.from || (one.day === stay.from && !(begunHere && fresh?.by === 'scales')))
+    // Where its warmth began here, what it weighed as it was set is its fresh mass.
+    .filter((one) => (begunHere ? one.day > stay.from : one.day >= stay.from))
     .map((one) => ({ x: Math.max(0, one.day - start), y: one.grams, deviation: READING }));
   const points =
     begunHere && fresh !== null ? [{ x: 0, y: fresh.grams, deviation: fresh.deviation }, ...here] : here;

@@ -12,6 +12,8 @@ const files: Files = {
       - {id: "*-*", species: lavender waxbill}
       - {id: "\u200B", species: lavender waxbill}
       - {id: Käthe, species: lavender waxbill}
+      - {id: "Bru\u00ADno", species: lavender waxbill}
+      - {id: " ", species: lavender waxbill}
   `,
   'LW-1':
     'pair: LW-1\nspecies: lavender waxbill\ncock: LW-19-04\nhousing: flight 2\nlog:\n  - {date: 2026-01-01, paired}\n',
@@ -36,6 +38,7 @@ describe('a keeper’s text', () => {
     ['A7 flew, xA7x flew, A77 did not', '[bird] flew, xA7x flew, A77 did not'],
     ['ring 014 or 14, not 10140', 'ring [ring] or 14, not 10140'],
     ['bird *-* here', 'bird [bird] here'],
+    ['bruno  sang', '[bird]  sang'],
     ['KÄTHE and Kathe', '[bird] and Kathe'],
     ['from Ada, Mrs Loveday', 'from [keeper], Mrs [keeper]'],
     ['an adage', 'an adage'],
@@ -78,6 +81,7 @@ describe('a keeper’s text', () => {
 
   it('stays as it is, marks and all, where nobody is named', () => {
     expect(say('sat\u202E well 👩‍🌾 ﬁne')).toBe('sat\u202E well 👩‍🌾 ﬁne');
+    expect(say('LW-123 sat\u202E well')).toBe('LW-123 sat\u202E well');
   });
 
   it('marked private is not told, whatever else may be', () => {

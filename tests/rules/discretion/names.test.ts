@@ -27,6 +27,9 @@ const files: Files = {
       - {date: 2026-01-01, paired: {housing: flight 4, hen: LW-20-12}}
       - {date: 2026-01-20, parted: {cock: flight 7}}
       - {date: 2026-01-21, reunited: flight 8}
+      - {date: 2026-01-22, parted: {hen: flight 9}}
+      - {date: 2026-01-23, reunited: {cock: LW-19-05}}
+      - {date: 2027-01-23, reunited: {hen: LW-27-44}}
       - {date: 2026-03-01, clutch: 1, laid: 4, sitting}
       - {date: 2026-03-14, hatched: 4}
       - {date: 2026-03-15, fostered: {BF-9: c4}}
@@ -46,12 +49,33 @@ it.each([
   ['pair', ['BF-9', 'LW-1']],
   [
     'bird',
-    ['LW-1/1/c1', 'LW-1/1/c2', 'LW-1/1/c3', 'LW-1/1/c4', 'LW-17-01', 'LW-19-04', 'LW-20-11', 'LW-20-12'],
+    [
+      'LW-1/1/c1',
+      'LW-1/1/c2',
+      'LW-1/1/c3',
+      'LW-1/1/c4',
+      'LW-17-01',
+      'LW-19-04',
+      'LW-19-05',
+      'LW-20-11',
+      'LW-20-12',
+      'LW-27-44',
+    ],
   ],
   ['ring', ['LW 19 04', 'LW 26 01', 'LW 27 09']],
   [
     'housing',
-    ['back cage', 'flight 2', 'flight 3', 'flight 4', 'flight 7', 'flight 8', 'flight 99', 'young flight'],
+    [
+      'back cage',
+      'flight 2',
+      'flight 3',
+      'flight 4',
+      'flight 7',
+      'flight 8',
+      'flight 9',
+      'flight 99',
+      'young flight',
+    ],
   ],
   ['room', ['the elm room']],
   ['owner', ['Ada', 'Ada Loveday', 'Bela', 'Elmhurst', 'Loveday', 'swapped with Bela at Elmhurst']],

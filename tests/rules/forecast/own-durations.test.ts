@@ -38,6 +38,8 @@ test('a clutch’s sitting is counted from the day it was seen to begin to the d
   expect(own?.days).toBeCloseTo((12.5 + 12.5 + 13) / 3, 10);
   // Sitting on e1 and e2 began on one of two days; e4 was laid on the day of the look.
   expect(own?.width).toBeCloseTo((1 + 1 + 0) / 3, 10);
+  // So long they were sat on at the least: from the 4th on.
+  expect(own?.sure).toBeCloseTo((12 + 12 + 13) / 3, 10);
 });
 
 test('looks far apart count for less: the width grows with the gap between them', () => {

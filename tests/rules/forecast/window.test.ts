@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Span } from '../../../src/days.ts';
 import { bookDuration, learnedDuration } from '../../../src/rules/forecast/duration.ts';
-import { forecastDay, windowOf } from '../../../src/rules/forecast/window.ts';
+import { firstWindow, forecastDay, windowOf } from '../../../src/rules/forecast/window.ts';
 import type { DayDistribution } from '../../../src/statistics/delay.ts';
 
 const durations = fc
@@ -104,6 +104,25 @@ describe('the window of a clutch', () => {
     const own = Array.from({ length: 8 }, () => ({ days: 12, width: 0, sure: 12, clutches: 1 }));
     expect(windowOf(bookDuration(range), [on(100)])).toEqual({ from: 111, likely: 113, to: 115 });
     expect(windowOf(learnedDuration(range, own), [on(100)])).toEqual({ from: 111, likely: 112, to: 113 });
+  });
+
+  it('that says when to look is of several the one that begins first, of two such the one that is likelier sooner', () => {
+    const [slow, quick, late] = [
+      { from: 10, likely: 20, to: 30 },
+      { from: 10, likely: 12, to: 13 },
+      { from: 11, likely: 11, to: 12 },
+    ];
+    for (const some of [
+      [slow, late],
+      [late, slow],
+    ])
+      expect(firstWindow(some)).toBe(slow);
+    for (const some of [
+      [slow, late, quick],
+      [quick, slow, late],
+    ])
+      expect(firstWindow(some)).toBe(quick);
+    expect(firstWindow([])).toBeUndefined();
   });
 
   it('does not exist without live eggs', () => {

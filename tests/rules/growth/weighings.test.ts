@@ -52,6 +52,17 @@ describe('a nestling beside its species', () => {
     expect(lastStanding(bird, profile)).toMatchObject({ grams: 3.5, age: { low: 5, high: 5 } });
   });
 
+  it('is from the day on which it hatched; one that came from elsewhere is no nestling here, whatever its age', () => {
+    const day0 = chick(known('date: 2026-03-15, weighed: {c1: 1.1}'));
+    expect(lastStanding(day0.bird, day0.profile)).toMatchObject({ grams: 1.1, age: { low: 0, high: 0 } });
+    const list =
+      'birds:\n  - {id: B, species: hill finch, hatched: 2026-03-15, log: [{date: 2026-03-20, arrived: cage 1, weighed: 3.5}]}\n';
+    const stood = room({ ...known(''), 'birds.yaml': list }, '2026-05-01');
+    const bought = stood.birds.find(({ id }) => id === 'B') as Bird;
+    expect(bought.weights).toHaveLength(1);
+    expect(lastStanding(bought, profileOf(stood, bought))).toBeNull();
+  });
+
   it('is not, once it has left the nest, nor where age or masses are not known', () => {
     const log = 'date: 2026-04-05, fledged: all\ndate: 2026-04-06, weighed: {c1: 11}';
     const out = chick(known(log));
@@ -61,6 +72,7 @@ describe('a nestling beside its species', () => {
     const unknown = chick(known('date: 2026-03-20, weighed: {c1: 3.5}', {}));
     expect(lastStanding(unknown.bird, unknown.profile)).toBeNull();
     expect(standingOf(unknown.bird, null, { day: 0, grams: 3.5 })).toBeNull();
+    expect(doubtOf(unknown.bird, null, { day: 0, grams: 3500 })).toBeNull();
   });
 });
 
@@ -105,9 +117,15 @@ describe('a weight that cannot be', () => {
   it('of a young bird that was paired without a word of its leaving the nest is that of a grown one', () => {
     const own =
       'pair: HF-9\nspecies: hill finch\ncock: HF-1/1/c1\nlog:\n  - {date: 2026-10-01, paired}\n  - {date: 2026-10-02, weighed: {cock: 29}}\n';
-    const { bird, profile } = chick({ ...known(''), 'HF-9': own }, '2026-10-03');
+    const { bird, profile } = chick(
+      { ...known('date: 2026-03-31, weighed: {c1: 29}'), 'HF-9': own },
+      '2026-10-03',
+    );
     expect(bird).toMatchObject({ fledged: null, independent: expect.anything() });
-    expect(doubtOf(bird, profile, bird.weights[0] as Weighing)).toBeNull();
+    const doubted = (on: number) => doubtOf(bird, profile, { day: on, grams: 29 }) !== null;
+    expect(bird.weights.map((weight) => doubted(weight.day))).toEqual([true, false]);
+    // As a grown one it counts from the very day on which it was paired.
+    expect(doubted(bird.independent?.day ?? 0)).toBe(false);
   });
 
   it('of a chick whose kind has no curve is beyond all from hatching to twice its parents', () => {

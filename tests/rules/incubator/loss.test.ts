@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Egg } from '../../../src/room/model.ts';
 import {
   type EggLoss,
   eggLoss,
@@ -7,8 +8,11 @@ import {
   WANTED_WORDS,
   widest,
 } from '../../../src/rules/incubator/loss.ts';
+import { type Line, lineThrough } from '../../../src/statistics/line.ts';
+import { randomOf } from '../../../src/statistics/random.ts';
 import { day, room } from '../../rooms.ts';
 import { hillFinches } from '../agenda/hill-finch.ts';
+import { pair } from '../warnings/warned.ts';
 
 /** Hill finches hatch after 11–13 d, so an egg set on 2 March should pip about day 11, the 13th. */
 const LAID = 'date: 2026-03-01, laid: 1, note: "before anybody sat"\ndate: 2026-03-01, pulled: e1';
@@ -120,6 +124,104 @@ describe('the loss of an egg in the incubator', () => {
 
   it('needs an incubation time', () => {
     expect(loss(track, '2026-03-12', { incubation: '' })).toBeNull();
+    const files = { X: pair('X', 'moonfinch', track) };
+    const egg = room(files, '2026-03-12').pairs[0]?.clutches[0]?.eggs[0] as Egg;
+    expect(eggLoss(egg, day('2026-03-12'))).toBeNull();
+  });
+
+  it('is not foretold of one that a hen sat on before where nobody knows what it weighed fresh', () => {
+    const sat = `date: 2026-03-01, laid: 1, sitting
+      date: 2026-03-05, set: {incubator: e1}
+      date: 2026-03-06, weighed: {e1: 1.10}
+      date: 2026-03-08, weighed: {e1: 1.07}`;
+    expect(loss(sat)).toMatchObject({ fresh: null, lost: null, atPip: null });
+    expect(loss(sat.replace('sitting', 'sitting, measured: {e1: 16.0 x 11.7}'))?.fresh?.by).toBe('size');
+    // A size that cannot be right is none.
+    expect(loss(sat.replace('sitting', 'sitting, measured: {e1: 160 x 117}'))?.fresh).toBeNull();
+  });
+});
+
+describe('how sure the loss is', () => {
+  const [grams, shape, draws] = [0.005, 0.02, 20_000];
+  const line = (points: readonly { x: number; y: number }[]) =>
+    lineThrough(points.map((one) => ({ ...one, deviation: grams })));
+
+  /** The standard deviation of the loss, drawn many times: weights are wrong by 0.005 g, and so is the day of pipping by `open`. */
+  function drawn(
+    points: readonly [number, number][],
+    { fresh = null, deviation = 0, open = 0 }: { fresh?: number | null; deviation?: number; open?: number },
+  ): number {
+    const chance = randomOf('scales');
+    const losses = Array.from({ length: draws }, () => {
+      const read = points.map(([x, y]) => ({ x, y: y + grams * chance.normal() }));
+      const { intercept, slope } = line(read) as Line;
+      const whole = fresh === null ? intercept : fresh + deviation * chance.normal();
+      return 1 - (intercept + slope * (11 + open * chance.normal())) / whole;
+    });
+    const mean = losses.reduce((sum, one) => sum + one, 0) / draws;
+    return Math.sqrt(losses.reduce((sum, one) => sum + (one - mean) ** 2, 0) / draws);
+  }
+
+  /** Nine in ten lie within 1.645 deviations to either side. */
+  const told = (log: string) => {
+    const { low, high } = loss(log)?.atPip ?? { low: 0, high: 0 };
+    return (high - low) / (2 * 1.645);
+  };
+
+  it('follows from what the scales show, where its warmth began in the incubator', () => {
+    const track = `${SET}, weighed: {e1: 1.20}
+      date: 2026-03-05, weighed: {e1: 1.151}
+      date: 2026-03-08, weighed: {e1: 1.102}`;
+    const sure = drawn(
+      [
+        [0, 1.2],
+        [3, 1.151],
+        [6, 1.102],
+      ],
+      {},
+    );
+    expect(told(track) / sure).toBeCloseTo(1, 1);
+  });
+
+  it('takes in how far its fresh mass is only reckoned from length and breadth', () => {
+    const sat = `date: 2026-03-01, laid: 1, sitting, measured: {e1: 16.0 x 11.7}
+      date: 2026-03-05, set: {incubator: e1}, weighed: {e1: 1.10}
+      date: 2026-03-08, weighed: {e1: 1.07}`;
+    const sure = drawn(
+      [
+        [4, 1.1],
+        [7, 1.07],
+      ],
+      { fresh: 1.2002, deviation: shape * 1.2002 },
+    );
+    expect(told(sat) / sure).toBeCloseTo(1, 1);
+    const weighed = sat.replace('measured: {e1: 16.0 x 11.7}', 'weighed: {e1: 1.2}');
+    expect(
+      told(weighed) /
+        drawn(
+          [
+            [4, 1.1],
+            [7, 1.07],
+          ],
+          { fresh: 1.2, deviation: grams },
+        ),
+    ).toBeCloseTo(1, 1);
+  });
+
+  it('takes in that nobody saw on which day she began to sit', () => {
+    // From 1 to 7 March, each day as likely: a deviation of 6 / √12 days about the 4th.
+    const late = `date: 2026-03-01, laid: 1, weighed: {e1: 1.2}
+      date: 2026-03-07, sitting
+      date: 2026-03-08, set: {incubator: e1}, weighed: {e1: 1.10}
+      date: 2026-03-12, weighed: {e1: 1.02}`;
+    const sure = drawn(
+      [
+        [4, 1.1],
+        [8, 1.02],
+      ],
+      { fresh: 1.2, deviation: grams, open: 6 / Math.sqrt(12) },
+    );
+    expect(told(late) / sure).toBeCloseTo(1, 1);
   });
 });
 

@@ -28,6 +28,10 @@ test('own profiles stand in place of the shipped ones, also under a name of thei
 
 test('kept species are those of the room’s pairs, under whichever name', () => {
   expect(names({ kept: true })).toEqual(['lavender waxbill']);
+  const more = { ...files, X: 'pair: X\nspecies: greater moonfinch\nlog: []\n' };
+  expect(speciesList(room(more, on), [], { ...all, kept: true }).map(({ species }) => species)).toEqual([
+    'lavender waxbill',
+  ]);
 });
 
 test('part of any name narrows the list, scientific names and hyphens included', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { speciesView } from '../../../src/rules/species/view.ts';
 import { findSpecies } from '../../../src/species/find.ts';
+import type { Profile } from '../../../src/species/profile.ts';
 import { room } from '../../rooms.ts';
 
 const files = {
@@ -38,4 +39,15 @@ test('a species that the room does not keep has the book alone', () => {
   const view = speciesView(room(files, '2026-06-01'), profile);
   expect(view.pairs).toEqual([]);
   expect(view.own.incubation).toMatchObject({ n: 0, observed: null, record: null });
+});
+
+test('a species of which the book knows no days has none here, beside pairs that nobody has a book for', () => {
+  const own = {
+    'species/moonfinch.yaml': 'species: moonfinch\nincubation: 13\n',
+    'M-1': 'pair: M-1\nspecies: moonfinch\nlog: []\n',
+    'X-1': 'pair: X-1\nspecies: greater moonfinch\nlog: []\n',
+  };
+  const stood = room(own, '2026-06-01');
+  const view = speciesView(stood, stood.pairs[0]?.profile as Profile);
+  expect([view.pairs, view.own.incubation?.basis, view.own.fledging]).toEqual([['M-1'], '13 d, book', null]);
 });
