@@ -299,9 +299,8 @@ function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird
 }
 
 function hatchedAt(pair: Pair, clutch: Clutch | null): Bird[] {
-  const guests = [...pair.guests].filter(
-    (bird) =>
-      bird.clutch !== clutch && bird.stays.some((stay) => stay.nest === pair && stay.clutch === clutch),
+  const guests = [...pair.guests].filter((bird) =>
+    bird.stays.some((stay) => stay.nest === pair && stay.clutch === clutch),
   );
   const own = (clutch?.chicks ?? []).filter((bird) => bird.stays.some((stay) => stay.nest === pair));
   return [...own, ...guests];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../src/days.ts';
 import { fullRef } from '../../src/room/model.ts';
-import { type Brood, mayHatch, profilesToHatch } from '../../src/rules/brood.ts';
+import { type Brood, mayHatch, onLiveFood, profilesToHatch } from '../../src/rules/brood.ts';
 import type { Files } from '../rooms.ts';
 import {
   ALL_OUT,
@@ -54,6 +54,21 @@ describe('eggs and young', () => {
     expect(known.hatched.map(({ ref }) => ref)).toEqual(['c1', 'c2', 'c3']);
   });
 
+  it('of a clutch that a guest was not reared with are not joined by it', () => {
+    const host = 'date: 2026-03-10, laid: 1\ndate: 2026-03-25, lost: {clear: e1}\ndate: 2026-04-30, laid: 1';
+    const files = two(
+      `${ALL_OUT}date: 2026-04-06, fostered: {HF-2: c1}`,
+      host.replace('2026-03-25', '2026-04-08'),
+    );
+    const hatched = broods(files, '2026-05-01')
+      .filter(({ pair: { id } }) => id === 'HF-2')
+      .map((one) => [one.clutch?.number, one.hatched.map(fullRef)]);
+    expect(hatched).toEqual([
+      [1, ['HF-1/1/c1']],
+      [2, []],
+    ]);
+  });
+
   it('of two clutches are two broods', () => {
     const log = `${ALL_OUT}date: 2026-04-05, lost: {clear: e4}\ndate: 2026-04-12, clutch: 2, laid: 1`;
     expect(cared(hillFinches(log), '2026-04-12')).toEqual([
@@ -79,6 +94,16 @@ describe('fostering', () => {
       'HF-1/1 nest: HF-1/1/e3 HF-1/1/e4',
       'HF-2/1 nest: HF-2/1/e1 HF-1/1/e1 HF-1/1/e2',
     ]);
+  });
+
+  it('a pair’s own come before its guests, whoever came when', () => {
+    const files = two(
+      `${FOUR_EGGS}date: 2026-03-06, fostered: {HF-2: [e1, e2]}`,
+      'date: 2026-03-06, laid: 1\ndate: 2026-03-07, laid: 1\ndate: 2026-03-08, laid: 1',
+    );
+    expect(cared(files, '2026-03-08')[1]).toBe(
+      'HF-2/1 nest: HF-2/1/e1 HF-2/1/e2 HF-2/1/e3 HF-1/1/e1 HF-1/1/e2',
+    );
   });
 
   it('chicks brought back are in their own brood again', () => {
@@ -151,6 +176,42 @@ describe('guests of another species', () => {
     expect(lines(files(''), 'live-food', '2026-03-11')).toEqual([]);
   });
 
+  it('are none that need live food once they are clear, nor where nobody knows their kind', () => {
+    const clear = files(
+      '',
+      'date: 2026-03-10, candled: {clear: [HF-1/1/e1, HF-1/1/e2, HF-1/1/e3, HF-1/1/e4]}',
+    );
+    const host = broods(clear, '2026-03-11').find(({ pair: { id } }) => id === 'DF-1') as Brood;
+    expect(profilesToHatch(host).map((profile) => profile.species)).toEqual(['dale finch']);
+    expect(onLiveFood(hosted('2026-03-11') as Brood).eggs.map(fullRef)).toEqual(
+      ['e1', 'e2', 'e3', 'e4'].map((ref) => `HF-1/1/${ref}`),
+    );
+    const strange = {
+      ...files(''),
+      'HF-1': (files('')['HF-1'] as string).replace('hill finch', 'unheard-of finch'),
+    };
+    const unknown = broods(strange, '2026-03-11').find(({ pair: { id } }) => id === 'DF-1') as Brood;
+    expect(profilesToHatch(unknown).map((profile) => profile.species)).toEqual(['dale finch']);
+  });
+
+  it('make a nest that holds nobody else one of their kind, eggs or young', () => {
+    const only = (log: string, on: string) => {
+      const nests = {
+        ...files(''),
+        'HF-1': pair('HF-1', 'hill finch', log),
+        'DF-1': pair('DF-1', 'dale finch', 'date: 2026-03-02, paired'),
+      };
+      const found = broods(nests, on).filter(({ pair: { id } }) => id === 'DF-1');
+      return found.map(({ profile, eggs, young }) => [profile?.species, eggs.length, young.length]);
+    };
+    expect(only(`${FOUR_EGGS}date: 2026-03-05, fostered: {DF-1: all}`, '2026-03-06')).toEqual([
+      ['hill finch', 4, 0],
+    ]);
+    expect(only(`${THREE_CHICKS}date: 2026-03-18, fostered: {DF-1: [c1, c2]}`, '2026-03-20')).toEqual([
+      ['hill finch', 0, 2],
+    ]);
+  });
+
   it('are ringed and weaned at their own age', () => {
     const hatched =
       'date: 2026-03-15, after: 2026-03-14, hatched: [HF-1/1/e1]\ndate: 2026-03-17, after: 2026-03-16, hatched: e1';
@@ -174,6 +235,18 @@ describe('without a pair', () => {
       'HF-1/1 incubator: HF-1/1/e1 HF-1/1/e2',
     ]);
     expect(brood(hillFinches(warm), '2026-03-06', 'incubator').housing).toBe('incubator');
+  });
+
+  it('what lies in store, or hatched in the nest, is the nest’s; what hatched in the incubator is not', () => {
+    const stored = `${warm}date: 2026-03-07, pulled: e4\n`;
+    expect(cared(hillFinches(stored), '2026-03-07')).toEqual([
+      'HF-1/1 nest: HF-1/1/e3 (e4)',
+      'HF-1/1 incubator: HF-1/1/e1 HF-1/1/e2',
+    ]);
+    const hatched = hillFinches(`${warm}date: 2026-03-15, hatched: [e1, e3]`);
+    const refs = (where: Brood['where']) =>
+      brood(hatched, '2026-03-15', where).hatched.map(({ egg }) => egg?.ref);
+    expect([refs('nest'), refs('incubator'), refs('hand')]).toEqual([['e3'], [], ['e1']]);
   });
 
   it('their days of sitting go on from where they were', () => {
@@ -216,6 +289,8 @@ describe('forecasts', () => {
     expect(hatch('2026-03-11, pipped: e2')?.pipped?.ref).toBe('e2');
     expect(window(hatch('2026-03-14, pipped: e2'))).toBe('03-14 03-15 03-17');
     expect(hatch('2026-03-14, pipped: e2')?.pipped).toBeNull();
+    const both = hatch('2026-03-10, pipped: e3\ndate: 2026-03-11, pipped: e1', '2026-03-11');
+    expect([window(both), both?.pipped?.ref]).toEqual(['03-10 03-11 03-17', 'e3']);
   });
 
   it('wait while the eggs lie in store', () => {
@@ -267,6 +342,28 @@ describe('eggs found warm, of which nobody knows how long they were sat on', () 
     const looked = `${candled}\ndate: 2026-05-18, checked: {eggs: 4}`;
     expect(window(hatch(looked, '2026-05-18'))).toBe(told);
     expect(window(hatch(`${candled}\ndate: 2026-05-14, hatched: 2`, '2026-05-14'))).toBe(told);
+  });
+
+  it('are not told of by a look into the pair’s other nest', () => {
+    const here = found.replace('laid: 4', 'site: basket, laid: 4');
+    const looked = (site: string) =>
+      hatch(
+        `${here}\ndate: 2026-05-10, site: ${site}, checked: {eggs: ${site === 'basket' ? 4 : 0}}`,
+        '2026-05-11',
+      );
+    expect(looked('basket')?.whole).not.toBeNull();
+    expect(looked('box')?.whole).toBeNull();
+  });
+
+  it('do not put off a guest beside them of which it is known when it was begun', () => {
+    const guest = `date: 2026-04-26, laid: 1\ndate: 2026-04-27, laid: 1, sitting\ndate: 2026-05-05, fostered: {A-1: e2}`;
+    const files = {
+      P: pair('A-1', 'purple grenadier', `${found}\ndate: 2026-05-10, checked: {eggs: 5}`),
+      Q: pair('B-1', 'purple grenadier', guest),
+    };
+    const hatching = broods(files, '2026-05-10').find(({ pair: { id } }) => id === 'A-1')?.hatch ?? null;
+    // Begun on 27 April, of 12–14 d: 8 in 10 hatch on 9–11 May.
+    expect(window(hatching)?.slice(0, 5)).toBe('05-09');
   });
 
   it('keep their day where it is known: what did not happen is not put off', () => {

@@ -17,8 +17,8 @@ ${firstEggs.map((date, i) => `    - {date: ${date}, clutch: ${i + 1}, laid: 1}`)
 function stand() {
   const aviary = room(
     {
-      'LW-1': journal('LW-1', '2025-03-01', '2025-06-01'),
-      'LW-2': journal('LW-2', '2025-09-01', '2026-02-20'),
+      'LW-1': journal('LW-1', '2025-09-01', '2026-02-20'),
+      'LW-2': journal('LW-2', '2025-03-01', '2025-06-01'),
     },
     '2026-03-01',
   );
@@ -39,6 +39,7 @@ test('a year is 365 days to the day asked about', () => {
   // 2025-03-01 is 364 days before 2026-02-28 and 365 before 2026-03-01.
   expect(inYearTo(hers, day('2026-02-28'))).toHaveLength(4);
   expect(inYearTo(hers, day('2026-03-01'))).toHaveLength(3);
+  expect(inYearTo(hers, day('2025-06-01'))).toHaveLength(2);
 });
 
 test('with three in a year and a limit of three she is free when the oldest of them is a year old', () => {

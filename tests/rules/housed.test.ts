@@ -24,6 +24,17 @@ describe('a bird is housed', () => {
     ]);
   });
 
+  it('not in a cage that it only passed through on a day, nor in one that nobody wrote of', () => {
+    expect(
+      housed(
+        'date: 2026-01-10, arrived: cage 1\ndate: 2026-02-10, time: 08:00, moved: cage 2\ndate: 2026-02-10, time: 09:00, moved: flight 2',
+      ),
+    ).toEqual(['cage 1 2026-01-10 2026-02-10', 'flight 2 2026-02-10 2026-07-01']);
+    const nest = 'pair: LW-1\nspecies: lavender waxbill\nlog:\n  - {date: 2026-03-16, hatched: 1}\n';
+    const [chick] = room({ 'LW-1': nest }, '2026-06-30').birds;
+    expect(chick && timesHoused(chick, END)).toEqual([]);
+  });
+
   it('for one time, however often it is moved to where it is', () => {
     expect(housed('date: 2026-01-10, arrived: cage 1\ndate: 2026-02-10, moved: Cage 1')).toEqual([
       'cage 1 2026-01-10 2026-07-01',

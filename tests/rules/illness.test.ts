@@ -8,6 +8,7 @@ describe('signs in a keeper’s own words', () => {
   it.each([
     ['fluffed and straining', ['straining', 'down']],
     ['looks egg-bound', ['straining']],
+    ['Fluffed, Breathing hard', ['down', 'labouring']],
     ['cannot pass the egg', ['straining']],
     ['on the floor of the cage', ['down']],
     ['breathing hard, tail bobbing', ['labouring']],
@@ -42,6 +43,14 @@ describe('an illness', () => {
     expect(found?.treated).toBeNull();
   });
 
+  it('was last seen on the day of its last line, whatever it was treated with since', () => {
+    const found = of(`date: 2026-03-01, unwell: {cock: quiet}
+      date: 2026-03-04, unwell: {cock: fluffed}
+      date: 2026-03-06, unwell: {cock: quiet}
+      date: 2026-03-08, treated: {cock: as the vet ordered}`);
+    expect(found).toMatchObject({ last: day('2026-03-06'), treated: day('2026-03-08') });
+  });
+
   it.each(['well again', 'fine again', 'recovered', 'back to normal', 'well', 'no', 'fit again, flies'])(
     'ends with `%s`',
     (text) => {
@@ -57,6 +66,7 @@ describe('an illness', () => {
     'not yet himself again',
     'fluffed again',
     'well again, but breathing hard',
+    'not well again, eats a little',
   ])('does not end with `%s`', (text) => {
     expect(
       of(`date: 2026-03-01, unwell: {cock: quiet}\n date: 2026-03-04, unwell: {cock: '${text}'}`),

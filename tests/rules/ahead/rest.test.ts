@@ -84,6 +84,23 @@ describe('a hen will need rest', () => {
       '2026-04-06',
     );
     expect(one?.from).toBe('2026-04-05');
+    const all = [...FIRST, ...SECOND, '{date: 2026-03-17, hatched: 2}', '{date: 2026-04-05, fledged: 1}'];
+    const [later] = rest([...all, '{date: 2026-04-07, fledged: 1}'], '2026-04-08');
+    expect(later?.from).toBe('2026-04-05');
+    // She needs it also where all of them were sold since.
+    const sold = ['{date: 2026-04-07, fledged: 1}', '{date: 2026-04-20, gone: {sold: all}}'];
+    const lost = '{date: 2026-04-01, lost: {clear: all}}';
+    expect(rest([...all, ...sold, lost], '2026-04-21')).toMatchObject([{ from: '2026-04-05' }]);
+  });
+
+  it('though her last nest was taken down before this one, and while one egg of it is left', () => {
+    const before = '{date: 2026-02-26, nest: removed}';
+    const [one] = rest(
+      [...FIRST, before, ...SECOND, '{date: 2026-03-08, lost: {broken: [e1, e2, e3]}}'],
+      '2026-03-10',
+    );
+    // The last egg is of 4 March: 12 days at the least, and 17 in the nest.
+    expect(one?.from).toBe('2026-04-02');
   });
 
   it('not while a year allows her more, nor where it lies beyond the weeks asked for', () => {
