@@ -13,7 +13,6 @@ const files: Files = {
       - {id: "\u200B", species: lavender waxbill}
       - {id: Käthe, species: lavender waxbill}
       - {id: "Bru\u00ADno", species: lavender waxbill}
-      - {id: " ", species: lavender waxbill}
   `,
   'LW-1':
     'pair: LW-1\nspecies: lavender waxbill\ncock: LW-19-04\nhousing: flight 2\nlog:\n  - {date: 2026-01-01, paired}\n',

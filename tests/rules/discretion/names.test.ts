@@ -113,6 +113,15 @@ it('a keeper is named by capital words, not by the one that begins a sentence, n
   expect(keepers('owner: "014"')).toEqual(['014']);
 });
 
+it('birds of a journal that the room leaves out, as another tells of its pair, are known all the same', () => {
+  const twice = {
+    ...files,
+    other: 'pair: LW-1\nspecies: lavender waxbill\ncock: LW-30-01\nhen: [LW-30-02, LW-30-03]\nlog: []\n',
+  };
+  const birds = namesIn(record(twice, '2026-06-01'), room(twice, '2026-06-01')).map(({ text }) => text);
+  expect(birds).toEqual(expect.arrayContaining(['LW-30-01', 'LW-30-02', 'LW-30-03']));
+});
+
 it('an entry that names no place adds none; eggs set under another pair name it', () => {
   const some = {
     'birds.yaml': 'birds:\n  - {id: X, log: [{date: 2026-01-01, arrived}, {date: 2026-01-20, released}]}\n',

@@ -72,7 +72,7 @@ it('young that were fed by hand and are long grown eat as any other bird', () =>
 
 it('a cock of two hens eats with the one that rears, not with the one that waits', () => {
   const idle =
-    'pair: LW-0\nspecies: lavender waxbill\ncock: A\nhen: H-0\nhousing: flight 2\nlog:\n  - {date: 2026-03-01, paired}\n';
+    'pair: LW-0\nspecies: lavender waxbill\ncock: A\nhen: H-0\nhousing: flight 2\nlog:\n  - {date: 2026-03-17, clutch: 1, laid: 1}\n  - {date: 2026-03-18, laid: 1, sitting}\n';
   const live = (files: Files) =>
     place(plan(files, '2026-03-20', 1), 'flight 2').days[0]?.foods.live.likely ?? 0;
   expect(live(waxbills(HATCHED, { 'LW-0': idle }))).toBeCloseTo(live(waxbills(HATCHED)), 9);

@@ -56,7 +56,7 @@ describe('a nestling beside its species', () => {
     const day0 = chick(known('date: 2026-03-15, weighed: {c1: 1.1}'));
     expect(lastStanding(day0.bird, day0.profile)).toMatchObject({ grams: 1.1, age: { low: 0, high: 0 } });
     const list =
-      'birds:\n  - {id: B, species: hill finch, hatched: 2026-03-15, log: [{date: 2026-03-20, arrived: cage 1, weighed: 3.5}]}\n';
+      'birds:\n  - {id: B, species: hill finch, hatched: 2026-03-15, log: [{date: 2026-03-20, arrived: cage 1, weighed: 6}]}\n';
     const stood = room({ ...known(''), 'birds.yaml': list }, '2026-05-01');
     const bought = stood.birds.find(({ id }) => id === 'B') as Bird;
     expect(bought.weights).toHaveLength(1);

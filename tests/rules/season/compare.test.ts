@@ -69,6 +69,11 @@ describe('groups compared', () => {
     expect(differenceOf({ k: 12, n: 16 }, { k: 4, n: 16 })?.low).toBeGreaterThan(0);
   });
 
+  it('of which one fared evenly so far are as unsure as the others show clutches to be', () => {
+    const { rates } = compareGroups(pairsOf({ A: judged('A', [4, 4, 4]), B: judged('B', [4, 4, 0, 0]) }));
+    expect(rates).toMatchObject([{ measure: 'fertility', rate: 1, other: 0.5, shown: false }]);
+  });
+
   it('of which there are many have to differ more: each is compared with all others together', () => {
     const { rates } = compareGroups(
       pairsOf({ A: fertile('A', 4, 3), B: fertile('B', 3, 3), C: fertile('C', 2, 3) }),

@@ -118,6 +118,8 @@ describe('of a clutch whose members fare apart', () => {
       'laying 3 0',
       'sitting 7 1',
     ]);
+    const other = first.replace('e4', 'e1');
+    expect(stages(`${other}\n date: 2026-03-12, lost: {deserted: [e2, e3, e4]}`).at(-1)).toBe('sitting 7 1');
     const clear = `${FOUR}\n date: 2026-03-10, checked\n date: 2026-03-12, lost: {deserted: [e1, e2, e3]}`;
     expect(stages(`${clear}\n date: 2026-03-20, lost: {clear: e4}`).at(-1)).toBe('sitting 7 1');
     expect(stages(`${clear}\n date: 2026-03-20, lost: {undeveloped: e4}`).at(-1)).toBe('sitting 7 1');
