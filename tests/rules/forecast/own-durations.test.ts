@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ownDurations } from '../../../src/rules/forecast/own-durations.ts';
+import { membersOf, ownDurations } from '../../../src/rules/forecast/own-durations.ts';
 import { day, room } from '../../rooms.ts';
 
 const durations = (on: string, ...log: string[]) =>
@@ -93,6 +93,15 @@ test('young that left the nest after a week were no usual fledging', () => {
   expect(kinds(look, 'date: 2026-03-16, hatched: all', 'date: 2026-03-23, fledged: all')).toEqual([
     'incubation',
   ]);
+});
+
+test('nobody learns from an egg that nobody saw laid, nor from what hatched of it', () => {
+  const young = ['date: 2026-03-16, hatched: all', 'date: 2026-04-03, fledged: all'];
+  const taught = (...more: string[]) =>
+    durations('2026-06-01', ...daily, ...more, look, ...young).map((one) => membersOf(one).length);
+  expect(taught()).toEqual([4, 4]);
+  // A fifth was found there before any can have hatched.
+  expect(taught('date: 2026-03-06, checked: {eggs: 5}')).toEqual([4, 4]);
 });
 
 test('a hatching found late lies no further back than the shortest sitting allows', () => {
