@@ -34,6 +34,7 @@ describe('the days of quarantine', () => {
   it('run from the day on which the bird came', () => {
     expect(out(birds(came('A', '2026-03-01')), 'A')).toBe('31 Mar');
     expect(out(birds(came('A', '2026-03-01', 'date: 2026-03-20, released: flight 2')), 'A')).toBeNull();
+    expect(out(birds(came('A', '2026-03-01', 'date: 2026-03-20, died')), 'A')).toBeNull();
   });
 
   it('begin anew for those in the cage when another bird joins, and run as usual for the one that joins', () => {
@@ -196,7 +197,10 @@ describe('whoever shares a cage with a bird in quarantine', () => {
     expect(line(mates(''), 'quarantine', '2026-03-12').text).toContain('until 9 Apr, and since 10 Mar');
     const away = '\ndate: 2026-03-12, moved: {hen: cage 7}';
     expect(warned(mates(away), 'quarantine', '2026-03-12')).toEqual([]);
+    expect(out(mates(away), 'A')).toBe('9 Apr with H');
     expect(out(mates(`${away}\ndate: 2026-03-20, moved: {hen: cage 9}`), 'A')).toBe('19 Apr with H');
+    const joined = mates('\ndate: 2026-03-12, moved: {hen: cage 9}');
+    expect(line(joined, 'quarantine', '2026-03-15').text).toContain('until 9 Apr, and since 10 Mar');
   });
 
   it('and becomes its mate, has joined it once; from another cage it joins anew, parted or only moved', () => {
@@ -273,6 +277,12 @@ describe('whoever shares a cage with a bird in quarantine', () => {
       ),
     };
     expect(['A', 'B'].map((who) => out(files, who))).toEqual(['31 Mar', '31 Mar']);
+  });
+
+  it('came with it, though it spent the first days in another cage and was let out before it', () => {
+    const away = ['date: 2026-03-02, moved: cage 8', 'date: 2026-03-10, moved: cage 9'];
+    const b = came('B', '2026-03-01', ...away, 'date: 2026-03-31, released: flight 2');
+    expect(out(birds(came('A', '2026-03-01'), b), 'A', '2026-04-02')).toBe('31 Mar');
   });
 
   it('came with it, though the keeper wrote of longer days for one of the two later', () => {
@@ -366,9 +376,9 @@ describe('an illness beside a bird in quarantine', () => {
   it('keeps it in until the ill one is well, though its days are over, and though the two were parted', () => {
     expect(free()).toBe('31 Mar');
     expect(free(ILL, 'date: 2026-04-03, unwell: well again')).toBe('3 Apr');
-    expect(free(ILL, 'date: 2026-03-29, moved: cage 8', 'date: 2026-04-03, unwell: well again')).toBe(
-      '3 Apr',
-    );
+    const left = (on: string) =>
+      free(ILL, `date: ${on}, moved: cage 8`, 'date: 2026-04-03, unwell: well again');
+    expect(['2026-03-28', '2026-03-29'].map(left)).toEqual(['3 Apr', '3 Apr']);
     expect(free('date: 2026-03-27, moved: cage 8', ILL)).toBe('31 Mar');
   });
 

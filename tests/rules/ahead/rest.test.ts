@@ -109,6 +109,26 @@ describe('a hen will need rest', () => {
     expect(rest([...FIRST, ...SECOND], '2026-03-10', { until: '2026-03-29' })).toHaveLength(1);
   });
 
+  it('after the last of three as well, whichever pair she laid it in: of the others nobody waits for it', () => {
+    const autumn = ['{date: 2025-09-01, clutch: 1, laid: 1}', '{date: 2025-09-25, lost: {clear: all}}'];
+    const later = [...FIRST, ...SECOND].map((line) =>
+      line.replace('clutch: 2', 'clutch: 3').replace('clutch: 1', 'clutch: 2'),
+    );
+    expect(rest([...autumn, ...later], '2026-03-10', { limit: 3 })).toMatchObject([
+      { clutches: 3, from: '2026-03-29' },
+    ]);
+    const second = SECOND.map((line) => `  - ${line.replace('clutch: 2', 'clutch: 1')}\n`).join('');
+    const B = `\npair: B\nspecies: zebra finch\nhen: ZF-1\nhousing: cage 1\nlog:\n  - {date: 2026-02-27, paired}\n${second}`;
+    expect(rest(FIRST, '2026-03-10', { more: { B } })).toMatchObject([{ pair: 'B', clutches: 2 }]);
+  });
+
+  it('not where she is dead, or nobody knows who she is', () => {
+    expect(rest([...FIRST, ...SECOND, '{date: 2026-03-09, died: hen}'], '2026-03-10')).toEqual([]);
+    const lines = [...FIRST, ...SECOND].map((line) => `  - ${line}\n`).join('');
+    const C = `\npair: C\nspecies: zebra finch\nlog:\n${lines}`;
+    expect(rest([], '2026-03-10', { more: { C } })).toEqual([]);
+  });
+
   it('not once the pair is parted', () => {
     expect(rest([...FIRST, ...SECOND, '{date: 2026-03-09, parted}'], '2026-03-10')).toEqual([]);
   });
@@ -119,6 +139,8 @@ describe('a hen will need rest', () => {
     expect(rest(log, '2026-04-06')).toHaveLength(1);
     for (const word of ['skip: rest', 'nest: removed'])
       expect(rest([...log, `{date: 2026-04-05, ${word}}`], '2026-04-06'), word).toEqual([]);
+    for (const word of ['skip: ring', 'nest: cleaned'])
+      expect(rest([...log, `{date: 2026-04-05, ${word}}`], '2026-04-06'), word).toHaveLength(1);
     expect(rest([...log, '{date: 2026-03-18, nest: removed}'], '2026-04-06')).toHaveLength(1);
   });
 
