@@ -256,6 +256,11 @@ describe('where weaned young go', () => {
     expect(leaving).toMatchObject([
       { pair: 'B', clutch: 'A/1', housing: 'cage B', ready: 4, nextClutch: null },
     ]);
+    // While they are still fed, a pair without a clutch has no hatch to be gone by; a later one of its own is one.
+    const next = (on: string, own = '') =>
+      housing({ A: fostered, B: `${B}${own}` }, on).leaving[0]?.nextClutch;
+    const laid = '    - {date: 2026-04-12, clutch: 1, laid: 1}\n    - {date: 2026-04-13, laid: 1, sitting}\n';
+    expect([next('2026-04-14'), next('2026-04-14', laid)]).toEqual([null, 'B/1']);
     const moved = `${B}    - {date: 2026-04-22, moved: {A/1/c1: young flight}}\n`;
     expect(housing({ A: fostered, B: moved }, '2026-04-22').place).toMatchObject({
       housing: 'young flight',
