@@ -41,8 +41,8 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
   // Of another clutch than the one it names while young of that nest are known, it is a slip: nothing opens.
   const isThere = meansNone(scene) ? isInNest : means;
   const isInCourse = (young: Bird) => isStillNestling(young, day);
-  // Those that should have flown long ago are meant only where they are enough.
   const inNest = () => nestlings().filter((young) => isThere(scene, hostClutch(young)));
+  // Those that should have flown long ago are meant only where they are enough.
   const isKnown = () => {
     const there = inNest();
     return there.some(isInCourse) || (who.kind === 'count' && there.length > 0 && there.length >= who.count);
@@ -59,10 +59,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     !meansFostered(scene) &&
     !hadTheirNest(scene);
   if (isNextBrood) openClutch(scene, { counted: false });
-  if (who.kind === 'count') {
-    const known = nestlings().filter((young) => isThere(scene, hostClutch(young)));
-    noteHatched(scene, who.at, hatchUncounted(scene, who.count - known.length));
-  }
+  if (who.kind === 'count') noteHatched(scene, who.at, hatchUncounted(scene, who.count - inNest().length));
   const unseen = unseenEggs(scene, latest);
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
