@@ -28,25 +28,29 @@ const ROUNDS = 100_000;
  * enough to draw, and a little too narrow.
  */
 export function turnbullCurve(lives: readonly IntervalLife[]): IntervalStep[] {
-  const rows = estimate(lives).filter(({ to, mass }) => to !== Number.POSITIVE_INFINITY && mass > NOTHING);
+  const rows = estimate(lives).filter(({ mass }) => mass > NOTHING);
   const curve = curveOf(rows.map(({ to, atRisk, died }) => ({ time: to, atRisk, died })));
   return curve.map((step, i) => ({ ...step, from: rows[i]?.from ?? step.time }));
 }
 
-/** A stretch of time (from, to] into which a share of all deaths falls; what nobody died of lies at infinity. */
+/** A stretch of time (from, to] into which a share of all deaths falls; none into one without an end. */
 interface Candidate {
   from: number;
   to: number;
-  /** 0 to 1; those of all add up to 1. */
+  /** The share of all lives that ends there, 0 to 1; to begin with, all are alike. */
   mass: number;
   atRisk: number;
   died: number;
 }
 
-/** Each life once, with how many there are: of many thousands most are alike, and all steps only add them up. */
+/**
+ * Each life once, with how many there are: of many thousands most are alike, and all steps only add them up. Who was found
+ * dead at the first look, or seen but once, was never at risk: its looks are not to part those of the others.
+ */
 function counted(lives: readonly IntervalLife[]): (IntervalLife & { lives: number })[] {
   const known = new Map<string, IntervalLife & { lives: number }>();
   for (const { entry, left, right } of lives) {
+    if ((right === Number.POSITIVE_INFINITY ? left : right) <= entry) continue;
     const key = `${entry} ${left} ${right}`;
     const alike = known.get(key);
     if (alike === undefined) known.set(key, { entry, left, right, lives: 1 });
@@ -58,8 +62,6 @@ function counted(lives: readonly IntervalLife[]): (IntervalLife & { lives: numbe
 function estimate(lives: readonly IntervalLife[]): Candidate[] {
   const distinct = counted(lives);
   const candidates = innermost(distinct);
-  const last = candidates.length - 1;
-  if (last < 0) return [];
   const ranges = distinct.map(({ entry, left, right, lives: times }) => ({
     lives: times,
     first: candidates.findIndex(({ from }) => from >= left),
@@ -67,7 +69,6 @@ function estimate(lives: readonly IntervalLife[]): Candidate[] {
     entered: candidates.findIndex(({ to }) => to > entry),
     died: right !== Number.POSITIVE_INFINITY,
   }));
-  for (const candidate of candidates) candidate.mass = 1 / candidates.length;
   for (let round = 0; round < ROUNDS; round++) {
     expect(candidates, ranges);
     if (maximise(candidates) < ENOUGH) break;
@@ -92,7 +93,6 @@ function expect(candidates: Candidate[], ranges: readonly Range[]): void {
     candidate.died = 0;
   }
   for (const { lives, first, last, entered, died } of ranges) {
-    if (first < 0 || last < first || entered < 0 || entered > last) continue;
     // Who was last known alive is at risk until then. What may follow would only repeat what the others say.
     if (!died) {
       for (let j = entered; j < first; j++) (candidates[j] as Candidate).atRisk += lives;
@@ -102,13 +102,11 @@ function expect(candidates: Candidate[], ranges: readonly Range[]): void {
     for (let j = first; j <= last; j++) total += (candidates[j] as Candidate).mass;
     if (total <= 0) continue;
     let alive = 1;
-    for (let j = 0; j <= last; j++) {
+    for (let j = entered; j <= last; j++) {
       const candidate = candidates[j] as Candidate;
       const dies = j < first ? 0 : candidate.mass / total;
-      if (j >= entered) {
-        candidate.atRisk += lives * alive;
-        candidate.died += lives * dies;
-      }
+      candidate.atRisk += lives * alive;
+      candidate.died += lives * dies;
       alive = Math.max(0, alive - dies);
     }
   }
@@ -128,8 +126,7 @@ function maximise(candidates: Candidate[]): number {
   return change;
 }
 
-function hazardIn({ to, atRisk, died }: Candidate): number {
-  if (to === Number.POSITIVE_INFINITY) return 1;
+function hazardIn({ atRisk, died }: Candidate): number {
   return atRisk > 0 ? Math.min(1, died / atRisk) : 0;
 }
 
@@ -144,6 +141,6 @@ function innermost(lives: readonly IntervalLife[]): Candidate[] {
   return ends.flatMap(({ at: from, alive }, i) => {
     const next = ends[i + 1];
     if (!alive || next === undefined || next.alive) return [];
-    return [{ from, to: next.at, mass: 0, atRisk: 0, died: 0 }];
+    return [{ from, to: next.at, mass: 1, atRisk: 0, died: 0 }];
   });
 }

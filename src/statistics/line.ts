@@ -23,8 +23,7 @@ export interface Line {
  * @returns null where all points have one x
  */
 export function lineThrough(points: readonly Measured[]): Line | null {
-  const [first, ...rest] = points;
-  if (first === undefined || rest.every(({ x }) => x === first.x)) return null;
+  if (points.every(({ x }) => x === points[0]?.x)) return null;
   const weighted = points.map(({ x, y, deviation }) => ({ x, y, w: 1 / deviation ** 2 }));
   const sum = (of: (point: (typeof weighted)[number]) => number) =>
     sumBy(weighted, (point) => point.w * of(point));

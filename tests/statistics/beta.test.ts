@@ -26,6 +26,12 @@ describe('the gamma function', () => {
     }
   });
 
+  // Γ(x) is 1/x − γ near 0, γ = 0.5772…
+  it('keeps its digits near 0', () => {
+    expect(logGamma(1e-10)).toBeCloseTo(10 * Math.LN10, 9);
+    expect(logGamma(1e-4)).toBeCloseTo(4 * Math.LN10 - 0.5772156649e-4, 7);
+  });
+
   it('gives √π at a half', () => {
     expect(logGamma(0.5)).toBeCloseTo(Math.log(Math.PI) / 2, 13);
     expect(logGamma(0.25) + logGamma(0.75)).toBeCloseTo(Math.log(Math.PI * Math.SQRT2), 13);

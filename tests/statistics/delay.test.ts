@@ -44,6 +44,8 @@ describe('what follows a start, day by day', () => {
         expect(Math.min(...probabilities)).toBeGreaterThanOrEqual(-1e-15);
         expect(probabilities[0], 'nothing lumped on the first day').toBeLessThan(1e-11);
         expect(probabilities.at(-1), 'nor on the last').toBeLessThan(1e-11);
+        const days = start.to - start.from + 16 * Math.sqrt(delay.variance) + 6;
+        expect(probabilities.length, 'and no days on which nothing can be').toBeLessThan(days);
       }),
     );
   });

@@ -46,6 +46,11 @@ describe('the design effect', () => {
     expect(designEffect(all)).toBeCloseTo((5 * 100) / 99, 10);
   });
 
+  // 4/4 0/4: p = ½, squares 4 + 4, variance 2/1 · 8 / 8² = 1/4; a simple proportion of 8 has 1/32.
+  it('is told by two clutches', () => {
+    expect(designEffect(clusters('4/4 0/4'))).toBeCloseTo(8, 12);
+  });
+
   it.each([
     ['none did', '0/4 0/5'],
     ['all did', '4/4 5/5'],
@@ -97,6 +102,11 @@ describe('the design effect that groups have in common', () => {
   // proportions of 8 and 8 would leave 8/4 + 8/4 = 4. Four clusters less two groups: 10 · 4/2 / 4 = 5.
   it('worked by hand', () => {
     expect(commonDesignEffect([clusters('4/4 0/4'), clusters('3/4 1/4')])).toBeCloseTo(5, 12);
+  });
+
+  it('is not silenced by a group of which nothing is known', () => {
+    const four = clusters('4/4 5/5 0/5 3/6');
+    expect(commonDesignEffect([clusters('0/0'), four])).toBe(commonDesignEffect([four]));
   });
 
   it('is not raised by groups that differ from each other', () => {

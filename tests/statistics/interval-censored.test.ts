@@ -66,16 +66,56 @@ describe('deaths between two looks', () => {
     );
   });
 
-  // At 2 three are followed and one dies: 2/3. The one who enters at 3 is at risk at 5: of three one dies: 4/9.
+  // At 2 three are followed and one dies: 2/3. Two who enter at 2 are at risk from 5 on: there one of four dies: 1/2.
   it('are not asked of who was not yet followed', () => {
     const curve = turnbullCurve([
       { entry: 0, left: 1, right: 2 },
       { entry: 0, left: 4, right: 5 },
       { entry: 0, left: 8, right: FOREVER },
-      { entry: 3, left: 8, right: FOREVER },
+      { entry: 2, left: 8, right: FOREVER },
+      { entry: 2, left: 6, right: 7 },
     ]);
-    expect(curve.map(({ atRisk }) => atRisk)).toEqual([3, 3]);
-    expect(curve[1]?.surviving).toBeCloseTo(4 / 9, 10);
+    expect(curve.map(({ atRisk }) => atRisk)).toEqual([3, 4, 3]);
+    expect(curve[1]?.surviving).toBeCloseTo(1 / 2, 10);
+  });
+
+  // With p dead by 2 of those dead by 3, the looks have the chance p · p · 1 · (1 − p), greatest at 2/3.
+  it('fell as those did whose death is known better', () => {
+    const curve = turnbullCurve([
+      { entry: -1, left: 0, right: 2 },
+      { entry: -1, left: 0, right: 2 },
+      { entry: -1, left: 1, right: 3 },
+      { entry: -1, left: 2, right: 4 },
+    ]);
+    expect(curve).toMatchObject([
+      { from: 1, time: 2 },
+      { from: 2, time: 3, surviving: 0 },
+    ]);
+    expect(curve[0]?.surviving).toBeCloseTo(1 / 3, 10);
+  });
+
+  it('fell nowhere between two looks where all that died for certain died before or after', () => {
+    const early = Array.from({ length: 5 }, () => ({ entry: -1, left: 0, right: 2 }));
+    const late = Array.from({ length: 5 }, () => ({ entry: -1, left: 7, right: 9 }));
+    const curve = turnbullCurve([
+      ...early,
+      { entry: -1, left: 0, right: 5 },
+      { entry: -1, left: 3, right: 9 },
+      ...late,
+    ]);
+    expect(curve.map(({ from, time }) => [from, time])).toEqual([
+      [0, 2],
+      [7, 9],
+    ]);
+  });
+
+  it.each([
+    ['was found dead at the first look', { entry: 5, left: 4, right: 5 }],
+    ['was seen but once', { entry: 5, left: 5, right: FOREVER }],
+  ])('are told no better by a chick that %s', (_, once) => {
+    const followed = { entry: -1, left: 2, right: 9 };
+    expect(turnbullCurve([followed, once])).toEqual(turnbullCurve([followed]));
+    expect(turnbullCurve([once])).toEqual([]);
   });
 
   it('name the stretch in which they fell', () => {

@@ -6,6 +6,7 @@ describe('survival of a stage', () => {
   it.each([
     ['nobody was watched', 0, 0],
     ['all was lost in less than a day each', 2, 1],
+    ['all was lost within a day each', 3, 3],
   ])('has no figures where %s', (_, losses, exposure) => {
     expect(stageSurvival(losses, exposure, 14)).toEqual({
       exposure,

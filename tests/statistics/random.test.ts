@@ -28,6 +28,20 @@ describe('a stream of chance', () => {
     );
   });
 
+  // Of 2,000 the shares beyond −1, 0, 1 and 2 lie within 0.04 of the table’s, some 3.6 standard errors at the least.
+  it('has normal draws as the tables have them', () => {
+    const random = randomOf('days');
+    const draws = Array.from({ length: 2000 }, () => random.normal());
+    const beyond = (z: number) => draws.filter((draw) => draw > z).length / draws.length;
+    for (const [z, share] of [
+      [-1, 0.8413],
+      [0, 0.5],
+      [1, 0.1587],
+      [2, 0.0228],
+    ] as const)
+      expect(Math.abs(beyond(z) - share), `${z}`).toBeLessThan(0.04);
+  });
+
   // ISO/IEC 14882 (C++), [rand.predef]: the 10,000th number of MT19937 with its usual seed 5489 (from memory).
   it('rests on the Mersenne twister as it was published', () => {
     const generator = mersenne(5489);

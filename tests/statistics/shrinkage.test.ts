@@ -47,6 +47,14 @@ describe('the spread of groups', () => {
     expect(spread?.b).toBeCloseTo(2.5 / 2.95 / 2, 14);
   });
 
+  // p = ½; scatter 4 · 10 · 0.4² = 6.4, of it by chance ½ · ½ · (5 − 3) = 0.5; a group weighs (50 − 500/50) / 4 = 10.
+  it('of five groups by hand: of more than three, James and Stein’s', () => {
+    const found = [9, 9, 1, 1, 5].map((k) => ({ k, n: 10 }));
+    const spread = spreadOf(found);
+    expect(spread?.a).toBeCloseTo((10 * 0.5) / (6.4 - 0.5) / 2, 14);
+    expect(spread?.b).toBeCloseTo((10 * 0.5) / (6.4 - 0.5) / 2, 14);
+  });
+
   it('weighs no more than all figures together, and some at least', () => {
     fc.assert(
       fc.property(groups, (found) => {

@@ -22,13 +22,13 @@ describe('a survival curve', () => {
     expect([survivingAt(steps, 0.5), survivingAt(steps, 3), survivingAt(steps, 9)]).toEqual([1, 0.25, 0]);
   });
 
-  // At 2 three are followed and one dies: 2/3. The one who enters at 3 is at risk at 5: of three one dies: 4/9.
+  // At 2 three are followed and one dies: 2/3. The one who enters at 2, then, is at risk at 5: of three one dies: 4/9.
   it('leaves out who was not yet followed', () => {
     const steps = kaplanMeier([
       { entry: 0, time: 2, died: true },
       { entry: 0, time: 5, died: true },
       { entry: 0, time: 8, died: false },
-      { entry: 3, time: 8, died: false },
+      { entry: 2, time: 8, died: false },
     ]);
     expect(steps.map(({ atRisk }) => atRisk)).toEqual([3, 3]);
     expect(steps[1]?.surviving).toBeCloseTo(4 / 9, 14);

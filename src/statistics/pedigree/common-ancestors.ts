@@ -27,7 +27,7 @@ export function commonAncestors(relationship: Relationship, one: number, other: 
     if (weight < NOTHING) continue;
     found.push({ ancestor, share: (weight * (1 + inbreeding(relationship, ancestor))) / 2 });
     for (const each of walk.up([[ancestor]])) {
-      if (each !== ancestor) met.set(each, (met.get(each) as number) - weight * given(each, 0) ** 2);
+      met.set(each, (met.get(each) as number) - weight * given(each, 0) ** 2);
     }
   }
   return found.sort((a, b) => b.share - a.share || a.ancestor - b.ancestor);

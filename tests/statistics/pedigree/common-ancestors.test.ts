@@ -37,6 +37,12 @@ it('who counts for most is named first, of however early a generation', () => {
   ]);
 });
 
+it('of those who count alike, who was named first', () => {
+  const text = 'x = A × B; y = A × B; v = x × y; w = x × y';
+  expect(Object.keys(causes(text, 'v', 'w')).slice(0, 2)).toEqual(['x', 'y']);
+  expect(Object.keys(causes('x = A × B; y = B × A', 'x', 'y'))).toEqual(['A', 'B']);
+});
+
 it('strangers have none', () => {
   expect(causes('x = A × B; y = C × D', 'x', 'y')).toEqual({});
 });

@@ -14,6 +14,18 @@ it('one with a single known parent has a founder for the other', () => {
   ]);
 });
 
+it('who gave most stands first, and of those alike who was named first', () => {
+  const { pedigree, of, names } = lines('x = ? × A; y = B × C; z = B × D');
+  const found = founders(pedigree, [of('y'), of('z'), of('x')]);
+  expect(found.map(({ of: one, which }) => `${names[one]} ${which}`)).toEqual([
+    'B itself',
+    'x its sire',
+    'A itself',
+    'C itself',
+    'D itself',
+  ]);
+});
+
 it('a living founder stands for itself', () => {
   const { pedigree, of } = lines('x = A × B');
   const found = founders(pedigree, [of('x'), of('A')]);
