@@ -10,6 +10,8 @@ export interface Read {
   findings: Finding[];
   /** `line:column code` of each finding, in the order of the text. */
   found: string[];
+  /** What each finding says is wrong. */
+  said: string[];
   /** The fix of each finding. */
   fixes: (string | null)[];
 }
@@ -25,6 +27,7 @@ export function read(text: string, path = 'pairs/LW-1.yaml'): Read {
     entries: [...journal.entries],
     findings: sorted,
     found: sorted.map(({ code, at }) => `${at.line}:${at.column} ${code}`),
+    said: sorted.map((finding) => kindOf(finding).text(finding.args)),
     fixes: sorted.map((finding) => kindOf(finding).hint(finding.args)),
   };
 }

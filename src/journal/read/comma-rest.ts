@@ -9,6 +9,9 @@ const MOST = 20;
 /** Columns from a cut-off value to its rest. */
 const NEAR = 12;
 
+/** A key and its value with another sign between them, or none: `laid 1`, `laid = 1`, `hatched; 2`. */
+export const WITHOUT_COLON = /^([a-z-]+)( ?[=;] ?| )(\S.*)$/;
+
 /**
  * The findings of a mapping, those at words that stand alone behind a comma with the whole line that was meant: what is
  * left of a list without brackets, of a decimal comma, of a text with a comma, or of a colon. Which of them it is says the
@@ -56,18 +59,15 @@ function mend(mended: Mended, rest: Text, reread: (fields: Fields) => Finding[])
     const fields = changed(mended.fields, rest, join);
     if (fields === null) continue;
     const found = reread(fields);
-    if (found.some(({ at }) => isAt(at, rest.at))) continue;
-    if (others(fields, found) > others(mended.fields, mended.found)) continue;
+    const rests = restsIn(fields, found);
+    const isWorse = ({ at }: Finding) =>
+      isAt(at, rest.at) || ![...mended.found, ...rests].some((known) => isAt(known.at, at));
+    if (found.some(isWorse)) continue;
     mended.rests.push({ text: rest, way });
     Object.assign(mended, { fields, found });
     return true;
   }
   return false;
-}
-
-function others(fields: Fields, found: readonly Finding[]): number {
-  const rests = restsIn(fields, found);
-  return found.filter(({ at }) => !rests.some((rest) => isAt(rest.at, at))).length;
 }
 
 /** Keys without a value: inside of a value all of them, as nothing there stands alone; else those that nobody knows. */
@@ -86,14 +86,14 @@ const ways: readonly (readonly [name: string, join: Join])[] = [
   [
     'colon',
     (before, { text, at }) => {
-      const [, key, value] = /^([a-z-]+)(?: | ?[=;] ?)(\S.*)$/.exec(text) ?? [];
+      const [, key, , value] = WITHOUT_COLON.exec(text) ?? [];
       return key === undefined ? null : [before, [new Text(key, at), new Text(value as string, at)]];
     },
   ],
   [
     'decimal',
     (before, { text }) =>
-      before instanceof Text && /(?:^|\D)\d+$/.test(before.text) && /^\d+(?!\d)/.test(text)
+      before instanceof Text && /\d$/.test(before.text) && /^\d/.test(text)
         ? [new Text(`${before.text}.${text}`, before.at)]
         : null,
   ],

@@ -46,7 +46,7 @@ function pairsOf(entry: Node): Pairs {
 
 /** `day: 2026-03-04`: the date stands behind a key that is not ours. */
 function isDay([key, value]: Pairs[number]): boolean {
-  return DAY_WORDS.includes(key.text.trim().toLowerCase()) && value instanceof Text;
+  return DAY_WORDS.includes(key.text.toLowerCase()) && value instanceof Text;
 }
 
 function dateIn(pair: Pairs[number]): string {

@@ -4,7 +4,7 @@ import { nearest } from '../../findings/nearest.ts';
 import type { KeyTable } from '../grammar/key.ts';
 import { Empty, type Fields, Refused, type Text } from '../nodes.ts';
 import { append } from '../text/append.ts';
-import { withWholeLines } from './comma-rest.ts';
+import { WITHOUT_COLON, withWholeLines } from './comma-rest.ts';
 import { readValue } from './value.ts';
 
 /** What was read for each key of a table; null where the key is missing, empty or wrong. */
@@ -55,9 +55,8 @@ function readOnce<T extends KeyTable>(
 
 /** The example of the key under which such a one stands: `limits: {quarantine: 30, …}` for `quarantine`. */
 function exampleWith({ text }: Text, table: KeyTable): string | undefined {
-  return Object.values(table).find(
-    ({ example }) =>
-      example.split(/[{,] ?/).some((part) => part.startsWith(`${text}: `)) && !example.startsWith(text),
+  return Object.values(table).find(({ example }) =>
+    example.split(/[{,] ?/).some((part) => part.startsWith(`${text}: `)),
   )?.example;
 }
 
@@ -69,7 +68,7 @@ function exampleWith({ text }: Text, table: KeyTable): string | undefined {
 export function unknownKey(key: Text, known: readonly string[], instead = ''): Finding {
   const [, name = '', value = ''] = /^([\w-]+):(\S.*)$/.exec(key.text) ?? [];
   if (known.includes(name)) return { code: 'colon-without-blank', at: key.at, args: { key: name, value } };
-  const [, word = '', sign = '', behind = ''] = /^([\w-]+)( | ?[=;] ?)(\S.*)$/.exec(key.text) ?? [];
+  const [, word = '', sign = '', behind = ''] = WITHOUT_COLON.exec(key.text) ?? [];
   const colon = sign.includes(';') && known.includes(behind) ? ',' : ':';
   const suggestion = known.includes(word)
     ? `${word}${colon} ${behind.replace(/^(?:in)?to /, '')}`

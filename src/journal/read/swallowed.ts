@@ -24,7 +24,7 @@ export function nameSwallowed(
     const [, key = '', colon] = match;
     const definition = Object.hasOwn(observations, key) ? observations[key] : undefined;
     if (definition === undefined || (colon === undefined && !mayStandAlone(definition, note))) continue;
-    const to = colon === undefined ? match.index + match[0].length : valueEnd(text, match.index + 1);
+    const to = valueEnd(text, match.index + 1);
     keys.push(`\`${key}\``);
     swallowed.push(text.slice(match.index + 1, to).trim());
     words += text.slice(rest, match.index);

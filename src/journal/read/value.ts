@@ -64,7 +64,7 @@ interface Leaf {
 /** The issues inside of unions, with their whole paths. */
 function leavesOf(issue: Issue, above: readonly PropertyKey[]): Leaf[] {
   const path = [...above, ...issue.path];
-  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [{ issue, path }];
+  if (issue.code !== 'invalid_union') return [{ issue, path }];
   return issue.errors.flatMap((branch) => branch.flatMap((inner) => leavesOf(inner, path)));
 }
 

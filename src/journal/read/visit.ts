@@ -222,6 +222,6 @@ function readObservation(
     return;
   }
   const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);
-  const alone = node instanceof Empty && finding.code === 'unknown-key' && finding.args.suggestion === '';
+  const alone = node instanceof Empty && finding.args.suggestion === '';
   findings.push(alone ? { code: 'comma-in-map', at: key.at, args: { key: key.text } } : finding);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { kindOf } from '../../../src/findings/codes.ts';
 import { readFile } from '../../../src/journal/record.ts';
+import { readLog } from '../reading.ts';
 
 /** What is said of a file and the fix, each in one line. */
 function fixesIn(path: string, text: string): string[] {
@@ -19,6 +20,7 @@ describe('what stands alone behind a comma is answered with the whole line that 
     ['three eggs', 'lost: {clear: e1, e3, e5}', 'lost: {clear: [e1, e3, e5]}'],
     ['an egg behind a list', 'lost: {clear: [e1, e2], e3}', 'lost: {clear: [e1, e2, e3]}'],
     ['a decimal comma', 'weighed: {cock: 8,4}', 'weighed: {cock: 8.4}'],
+    ['two figures behind a decimal comma', 'weighed: {cock: 8,45}', 'weighed: {cock: 8.45}'],
     ['two decimal commas', 'weighed: {c1: 4,5, c2: 4,1}', 'weighed: {c1: 4.5, c2: 4.1}'],
     ['words', 'paired: flight 2, the big one', 'paired: "flight 2, the big one"'],
     ['words of a sick bird', 'unwell: {hen: fluffed, straining}', 'unwell: {hen: "fluffed, straining"}'],
@@ -39,6 +41,32 @@ describe('what stands alone behind a comma is answered with the whole line that 
   it('also in the settings, where their colons are missing', () => {
     const meant = 'write: feeding: {from: 06:00, to: 20:00}';
     expect(inRoom('feeding: {from 06:00, to 20:00}\n')).toEqual([`11 comma-in-map: ${meant}`]);
+    expect(inRoom('feeding: {from=06:00, to = 20:00}\nroom: x\n')).toEqual([`11 comma-in-map: ${meant}`]);
+  });
+
+  it('and all else that is wrong is still told', () => {
+    const { found, fixes } = readLog(
+      '- {date: 2026-03-01, time: 7.30, done: calcium, worms}',
+      '- {date: 2026-03-02, done: calcium, worms, time: 7.30}',
+      '- {date: 2026-03-03, clutch: 0, site: a, b, checked}',
+    );
+    expect(found).toEqual([
+      '3:30 not-a-time',
+      '3:51 comma-in-map',
+      '4:39 comma-in-map',
+      '4:52 not-a-time',
+      '5:32 not-whole',
+      '5:44 comma-in-map',
+    ]);
+    expect(fixes[1]).toBe('write:\n- {date: 2026-03-01, time: 7.30, done: [calcium, worms]}');
+  });
+
+  it('on another line, too', () => {
+    expect(inRoom('feeding: {from 06:00, to 20:00}\nringing: perhaps\nring-lead: x\n')).toEqual([
+      '11 comma-in-map: write: feeding: {from: 06:00, to: 20:00}',
+      expect.stringMatching(/^10 unknown-word/),
+      expect.stringMatching(/^12 not-whole/),
+    ]);
   });
 
   it('where the figure before the comma cannot be, the comma is at fault', () => {
@@ -54,6 +82,22 @@ describe('what stands alone behind a comma is answered with the whole line that 
     expect(inLog('{date: 2026-03-01, laid: 1, 2}')).toEqual([
       expect.stringMatching(/^33 comma-in-map: lists need/),
     ]);
+    expect(inLog('{date: 2026-03-01, unwell: {straining, hen: fluffed}}')).toEqual([
+      expect.stringMatching(/^33 comma-in-map: lists need/),
+    ]);
+  });
+
+  it('puts nothing into the date, whatever else is not known', () => {
+    expect(inLog('{date: 2026-03-01, e3, colour: blue}')).toEqual([
+      expect.stringMatching(/^24 comma-in-map: lists need/),
+      expect.stringMatching(/^28 unknown-key: there are date, time,/),
+    ]);
+  });
+
+  it('is not guessed in a line of which a part was refused, as that cannot be written again', () => {
+    const { found, fixes } = readLog('- {date: 2026-03-01, done: calcium, worms, laid: *x}');
+    expect(found).toEqual(['3:39 comma-in-map', '3:52 yaml-feature']);
+    expect(fixes[0]).toMatch(/^lists need/);
   });
 
   it('a colon alone that is missing is told as before', () => {

@@ -14,8 +14,9 @@ describe('keys of a header', () => {
   });
 
   it('count once; what stands first holds', () => {
-    const { found, journal } = read(`pair: LW-1\nhousing: flight 2\nhousing: flight 3\n${LOG}`);
+    const { found, said, journal } = read(`pair: LW-1\nhousing: flight 2\nhousing: flight 3\n${LOG}`);
     expect(found).toEqual(['3:1 duplicate-key']);
+    expect(said).toEqual(['`housing` stands here twice; only the first one counts']);
     expect(journal.housing?.text).toBe('flight 2');
   });
 
@@ -51,4 +52,13 @@ it('a key that belongs under another is answered with an example of that', () =>
 it('a key that holds its own value is told apart from it', () => {
   expect(readLog('- {date: 2026-03-07, laid 1, checked}').fixes).toEqual(['did you mean `laid: 1`?']);
   expect(readLog('- {date: 2026-03-07, laid=1}').fixes).toEqual(['did you mean `laid: 1`?']);
+  expect(readLog('- {date: 2026-03-07, laid = 1}').fixes).toEqual(['did you mean `laid: 1`?']);
+});
+
+it.each(['moved to flight 3', 'moved into flight 3'])('`%s` names the housing alone', (said) => {
+  expect(readLog(`- {date: 2026-03-07, ${said}}`).fixes).toEqual(['did you mean `moved: flight 3`?']);
+});
+
+it('words alone behind a key are its value, though they name another', () => {
+  expect(readLog('- {date: 2026-03-07, site nest}').fixes).toEqual(['did you mean `site: nest`?']);
 });

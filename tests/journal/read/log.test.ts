@@ -7,6 +7,12 @@ describe('a log', () => {
     expect(entries.map(({ at }) => at.line)).toEqual([3, 4]);
   });
 
+  it('of plain words is answered with an entry', () => {
+    expect(read('pair: LW-1\nlog: none\n').fixes).toEqual([
+      'each entry begins with a dash on a line of its own:\n- {date: 2026-03-01, laid: 1, note: "first egg"}',
+    ]);
+  });
+
   it('may be empty', () => {
     expect(read('pair: LW-1\nlog:\n').found).toEqual([]);
     expect(read('pair: LW-1\nlog: []\n').found).toEqual([]);
@@ -54,6 +60,10 @@ describe('a log', () => {
       '- {date: 03-02, laid: 1}',
     );
     expect(fixes).toEqual(['write `date: 2025-03-01`', 'write `date: 2025-03-02`']);
+    const { fixes: before } = readLog('- {date: 03-01, laid: 1}', '- {laid: 1, date: 2025-12-31}');
+    expect(before).toEqual(['write `date: 2025-03-01`']);
+    const { fixes: behind } = readLog('- {Date: 2025-12-31, laid: 1}', '- {date: 03-02, laid: 1}');
+    expect(behind).toEqual(['write `date`', 'write `date: 2025-03-02`']);
     const years = (...dates: string[]) =>
       readLog(...dates.map((date) => `- {date: ${date}, laid: 1}`)).fixes.filter((fix) =>
         fix?.startsWith('write `'),

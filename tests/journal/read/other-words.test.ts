@@ -14,6 +14,7 @@ describe('a word that others use', () => {
     ['banded: {c1: LW 26 014}', '`ringed: {c1: LW 26 014}` (closed ring put on)'],
     ['Fertile: e1', '`candled: {fertile: e1}` (what the lamp showed)'],
     ['building', '`nest: building` (state of the nest, how it was made)'],
+    ['building: yes', '`nest: building` (state of the nest, how it was made)'],
     [
       'building: cock with a straw',
       '`nest: building, note: "cock with a straw"` (state of the nest, how it was made)',

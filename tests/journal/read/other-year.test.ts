@@ -25,6 +25,11 @@ describe('the year of a day', () => {
     ]);
   });
 
+  it('is measured by what was written today', () => {
+    const onToday = found('2026-03-06', '2025-02-01', '2026-03-06', '2025-03-04');
+    expect(onToday.map(({ is }) => is)).toEqual(['5 other-year']);
+  });
+
   it('is not measured by a day that nobody has lived yet', () => {
     const slips = (...days: string[]) => found('2026-04-01', ...days).map(({ is }) => is);
     expect(slips('2062-03-02', '2026-03-03', '2026-03-04')).toEqual(['3 future-date']);

@@ -3,8 +3,9 @@ import { read, readLog, seen } from '../reading.ts';
 
 describe('a key that can mean one thing only', () => {
   it('is read as that, whatever its capitals', () => {
-    const { entries, found, fixes } = readLog('- {Date: 2026-03-02, Laid: 1, NOTE: "first"}');
+    const { entries, found, fixes, said } = readLog('- {Date: 2026-03-02, Laid: 1, NOTE: "first"}');
     expect([found, fixes]).toEqual([['3:6 read-as'], ['write `date`, `laid`, `note`']]);
+    expect(said).toEqual(['`Date`, `Laid`, `NOTE` are read as `date`, `laid`, `note`']);
     expect(seen(entries)).toEqual(seen(readLog('- {date: 2026-03-02, laid: 1}').entries));
     expect(entries[0]?.note?.text).toBe('first');
   });
@@ -21,9 +22,24 @@ describe('a key that can mean one thing only', () => {
   });
 
   it('but misspelt is an error; where a list stands under it, its entries count all the same', () => {
-    const { entries, found } = read('pair: LW-1\nhousng: flight 2\nlogg:\n  - {date: 2026-03-02, laid: 1}\n');
+    const { entries, found, fixes } = read(
+      'pair: LW-1\nhousng: flight 2\nlogg:\n  - {date: 2026-03-02, laid: 1}\n',
+    );
     expect(found).toEqual(['2:1 unknown-key', '3:1 unknown-key']);
+    expect(fixes).toEqual(['did you mean `housing`?', 'did you mean `log`?']);
     expect(entries).toHaveLength(1);
+  });
+
+  it('misspelt over a list may be that of the cock or of what was seen, beside others', () => {
+    const { journal, found } = read('pair: LW-1\ncok: [LW-20-01]\nlog:\n  - {date: 2026-03-02, laid: 1}\n');
+    expect(found).toEqual(['2:1 unknown-key']);
+    expect(journal.cock).toMatchObject([{ text: 'LW-20-01' }]);
+    const log = readLog('- {Date: 2026-03-02, Laid: 1, fledgd: [c1, c2]}');
+    expect([log.found, log.fixes]).toEqual([
+      ['3:6 read-as', '3:33 unknown-key'],
+      ['write `date`, `laid`', 'did you mean `fledged`?'],
+    ]);
+    expect(log.entries[0]?.saw.map(({ key }) => key)).toEqual(['laid', 'fledged']);
   });
 
   it('gives way to ours where both stand', () => {

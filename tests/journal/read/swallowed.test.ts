@@ -11,12 +11,36 @@ describe('an unquoted note that swallows what was observed', () => {
     ['so “quiet”, sitting', 'sitting, note: "so “quiet”"'],
     ['quiet, sitting, both fine', 'sitting, note: "quiet, both fine"'],
     ['hen off: cold, laid: [e1, e2], checked', 'laid: [e1, e2], checked, note: "hen off: cold"'],
+    ['quiet, sitting , both fine', 'sitting, note: "quiet, both fine"'],
+    ['hen quiet, laid: 1, but fine', 'laid: 1, note: "hen quiet, but fine"'],
+    ['quiet, laid: [e1, e2], fine, all of it', 'laid: [e1, e2], note: "quiet, fine, all of it"'],
+    [
+      'cold, unwell: {hen: fluffed, cock: thin}, so far',
+      'unwell: {hen: fluffed, cock: thin}, note: "cold, so far"',
+    ],
   ])('%s is an error, and keeps the note', (note, fixed) => {
     const { entries, found, fixes } = readLog(`- {date: 2026-03-02, note: ${note}}`);
     expect(found).toEqual(['3:30 note-swallows']);
     expect(entries[0]?.note?.text).toBe(note);
     expect(fixes).toEqual([`- {date: 2026-03-02, ${fixed}}`]);
     expect(readLog(fixes[0] as string).found).toEqual([]);
+  });
+
+  it('names all that it would lose', () => {
+    expect(readLog('- {date: 2026-03-02, note: quiet, laid: 1, checked}').said).toEqual([
+      'the note has no quotes, so it swallows `laid`, `checked` behind it, uncounted',
+    ]);
+  });
+
+  it('swallows no word that says nothing by itself', () => {
+    const { found, fixes } = readLog('- {date: 2026-03-02, note: hen quiet, laid}');
+    expect(found).toEqual(['3:30 unquoted-note']);
+    expect(fixes).toEqual(['- {date: 2026-03-02, note: "hen quiet, laid"}']);
+  });
+
+  it('leaves the quotes of what stands before it', () => {
+    const { fixes } = readLog('- {date: 2026-03-02, site: "gorse", note: hen quiet, laid: 1}');
+    expect(fixes).toEqual(['- {date: 2026-03-02, site: "gorse", laid: 1, note: "hen quiet"}']);
   });
 
   it('has a fix that reads where its key stands in quotes', () => {

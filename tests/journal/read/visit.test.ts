@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseDay } from '../../../src/days.ts';
-import { readLog, seen } from '../reading.ts';
+import { read, readLog, seen } from '../reading.ts';
 
 describe('an entry', () => {
   it('says when, where and which clutch', () => {
@@ -102,6 +102,30 @@ describe('an entry', () => {
     expect(findings.map((finding) => finding.code)).toEqual([code]);
     expect(fixes).toEqual([fix]);
     expect(seen(entries)).toHaveLength(1);
+    expect(entries[0]).toMatchObject({ time: null, clutch: null });
+  });
+
+  it.each([
+    ['- {date: 2026-03-01, colour: blue, checked}', 'pairs/LW-1.yaml', /^there are date, time, .*, laid, /],
+    ['- {date: 2026-03-01, colour: blue}', 'nestlog.yaml', /^there are date, time, note, done, food$/],
+  ])('with a word that nobody knows, `%s`, in %s is told all that there are', (line, path, words) => {
+    const { found, fixes } = read(`log:\n  ${line}\n`, path);
+    expect(found.filter((one) => one.startsWith('2:'))).toEqual(['2:24 unknown-key']);
+    expect(fixes.find((fix) => words.test(fix ?? ''))).toBeDefined();
+  });
+
+  it('with an egg that stands alone is told that it would be lost', () => {
+    expect(readLog('- {date: 2026-03-01, e3}').said).toEqual([
+      '`e3` stands alone behind a comma and would be lost',
+    ]);
+  });
+
+  it('with a bird that stands alone among sick ones counts for the others, and is told so', () => {
+    const { entries, said } = readLog('- {date: 2026-03-01, unwell: {hen: fluffed, cock}}');
+    expect(said).toEqual([
+      '`cock` stands alone behind a comma and is read as the rest of the text before it',
+    ]);
+    expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['unwell']);
   });
 
   it('that says nothing is a hint; one with a note is not', () => {
