@@ -14,8 +14,11 @@ export function turnedRound(pairs: Pairs, key: z.ZodType, value: z.ZodType): Fie
   const turned = turn(pairs);
   if (first === undefined || turned === null) return null;
   const [keys, values] = [pairs.map(([name]) => name), turned.map(([name]) => name)];
-  const [whom, other] = isWhom(key) ? [keys, values] : [values, keys];
-  if (!other.every(isYoungOrParent) || !takes(turned, key, value)) return null;
+  // Behind whom it is about, a number is a cage's or a ring's as often as a count.
+  const [whom, other, isThem] = isWhom(key)
+    ? ([keys, values, isNamed] as const)
+    : ([values, keys, isYoungOrParent] as const);
+  if (!other.every(isThem) || !takes(turned, key, value)) return null;
   return takes(pairs, key, value) && whom.some(isYoungOrParent) ? null : new Fields(turned, first[0].at);
 }
 
@@ -48,9 +51,12 @@ function isWhom(schema: z.ZodType): boolean {
 
 /** `e1`, `c2`, `hen`, `all`, `2`: never the name of a place, nor a cause. */
 export function isYoungOrParent(name: Text): boolean {
+  return parseCount(name) !== null || isNamed(name);
+}
+
+function isNamed(name: Text): boolean {
   return (
     name.text === 'all' ||
-    parseCount(name) !== null ||
     name.text
       .split(',')
       .every((one) => ['egg', 'chick', 'parent'].includes(parseRef(new Text(one.trim(), name.at)).form))

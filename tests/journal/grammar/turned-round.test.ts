@@ -30,6 +30,8 @@ describe('a map whose sides are turned round', () => {
     'died: {cold: LW-22-11}',
     'moved: {LW-22-11: flight 2}',
     'moved: {hen: cage 4}',
+    'moved: {LW-22-11: 4}',
+    'ringed: {LW-22-11: 26014}',
     'unwell: {hen: quiet, c1: thin}',
     'treated: {all: a dust bath}',
     'fostered: {LW-2: all}',
