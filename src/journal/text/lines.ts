@@ -39,9 +39,7 @@ export class Lines {
     const line = this.#lineOf(offset);
     const next = this.#starts[line + 1];
     if (next === undefined) return this.text.length;
-    return this.text.charCodeAt(next - 2) === 13 && next - 2 >= (this.#starts[line] as number)
-      ? next - 2
-      : next - 1;
+    return this.text.charCodeAt(next - 2) === 13 ? next - 2 : next - 1;
   }
 
   #lineOf(offset: number): number {

@@ -58,7 +58,7 @@ export function mendedLine(text: string): string {
 /** An item of a list as it is written here; empty where the text is none. */
 function itemLine(item: string): string {
   const list = parsed(`- ${item}`);
-  const only = list instanceof List && list.items.length === 1 ? list.items[0] : null;
+  const only = list instanceof List ? list.items[0] : null;
   return only instanceof Fields && only.pairs.every(([key]) => isKey(key)) ? lineOf(only) : '';
 }
 

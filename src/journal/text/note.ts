@@ -40,7 +40,7 @@ export function swallowedNote({ items, range }: YamlMap, text: string): Swallowe
   const region =
     mapEnd <= lineEnd ? text.slice(from, mapEnd) : text.slice(from, lineEnd).trimEnd().replace(/,$/, '');
   const to = from + region.trimEnd().length;
-  return { from, to, swallows: (offset) => offset > from && offset < Math.max(to, lineEnd) };
+  return { from, to, swallows: (offset) => offset > from && offset < lineEnd };
 }
 
 const FLOW_NOTE = /[{,][ \t]*note[ \t]*:[ \t]+(?=[^ \t\r\n])/;

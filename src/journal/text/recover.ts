@@ -220,16 +220,16 @@ export class Recovery {
   /** A line of keys and commas that would be an entry if it had its braces. */
   #withBraces(item: Slice): { trouble: Trouble } | null {
     const said = item.text.trim();
-    if (!/^-[ \t]+date[ \t]*:/.test(said) || /[{}\n]/.test(said)) return null;
+    if (!/^-[ \t]+date[ \t]*:/.test(said) || said.includes('\n')) return null;
     const parsed = parseYaml(this.#lines, { text: `{${said.slice(1).trim()}}`, base: item.base });
-    if (!('root' in parsed) || !(parsed.root instanceof Fields)) return null;
-    return { trouble: { why: 'no-braces', offset: item.text.search(/\S/), line: lineOf(parsed.root) } };
+    if (!('root' in parsed) || !(parsed.root instanceof Fields) || parsed.findings.length > 0) return null;
+    return { trouble: { why: 'no-braces', offset: 0, line: lineOf(parsed.root) } };
   }
 
   /** Something that is no entry stands behind one: the entry counts, the rest is the finding. */
   #firstLine(item: Slice): readonly Node[] | null {
+    if (!/^[ \t]*-[ \t]+\{/.test(item.text)) return null;
     const end = item.text.indexOf('\n') + 1;
-    if (end === 0 || !/^[ \t]*-[ \t]+\{/.test(item.text)) return null;
     const first = part(item, 0, end);
     const items = this.#items(first) ?? this.#withRawNote(first);
     if (items === null) return null;
@@ -282,9 +282,9 @@ function linesOf(text: string): Line[] {
     const newline = text.indexOf('\n', from);
     const to = newline < 0 ? text.length : newline + 1;
     const line = text.slice(from, to);
-    const content = line.search(/[^ \t]/);
-    const body = content < 0 ? '' : line.slice(content).trimEnd();
-    lines.push({ from, to, indent: Math.max(0, content), body: body.startsWith('#') ? '' : body });
+    const indent = Math.max(0, line.search(/[^ \t]/));
+    const body = line.slice(indent).trimEnd();
+    lines.push({ from, to, indent, body: body.startsWith('#') ? '' : body });
     from = to;
   }
   return lines;

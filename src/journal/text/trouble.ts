@@ -69,10 +69,8 @@ export function troubleOf(error: YamlError, text: string): Trouble {
 }
 
 /** Where a quote stands that was never closed, maybe lines before the place where its end is missed. */
-function openedAt({ message, pos }: YamlError, text: string): number {
-  const quote = message.includes('"') ? '"' : "'";
-  const opened = text.lastIndexOf(quote);
-  return opened < 0 ? pos[0] : opened;
+function openedAt({ message }: YamlError, text: string): number {
+  return text.lastIndexOf(message.includes('"') ? '"' : "'");
 }
 
 /** Why a stretch that is some YAML is still no entry. */

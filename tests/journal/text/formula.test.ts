@@ -4,6 +4,11 @@ import { marked, unmarked } from '../../../src/journal/text/formula.ts';
 import { hostileText } from '../../report/hostile.ts';
 
 describe('a text in a cell', () => {
+  it('that a keeper typed himself stays as it is', () => {
+    expect(unmarked('=1+1')).toBe('=1+1');
+    expect(unmarked("'tis cold")).toBe("'tis cold");
+  });
+
   it.each([
     '=HYPERLINK("file:///x")',
     '+1',

@@ -73,6 +73,12 @@ describe('an unquoted note', () => {
     expect(empty.found).toEqual([]);
   });
 
+  it('with a colon has no blanks at its end either', () => {
+    const { entries, fixes } = readLog('- {date: 2026-03-01, note: hen off: cold  }');
+    expect(entries[0]?.note?.text).toBe('hen off: cold');
+    expect(fixes).toEqual(['- {date: 2026-03-01, note: "hen off: cold"  }']);
+  });
+
   it('before the last key of its line ends before that of the next line', () => {
     const { entries, found } = read(
       'pair: LW-1\nlog:\n  - {date: 2026-03-01, note: sat well,\n     laid: 2}\n',

@@ -61,6 +61,11 @@ describe('signs that a phone puts for those of YAML are read as these', () => {
     });
   });
 
+  it('a comma of full width in a name without braces is its own', () => {
+    const { says, findings } = readFile('pairs/LW-1.yaml', 'pair: LW-1\nhousing: flight 2，left\nlog:\n');
+    expect([says.journal?.housing?.text, findings]).toEqual(['flight 2，left', []]);
+  });
+
   it('what stands in quotes or in a note is left as it was written', () => {
     const notes = ['the hen’s nest – cold： “wet”, ‘off’， so', 'he said, “sat”, then * left'];
     const { notes: kept, found } = read(

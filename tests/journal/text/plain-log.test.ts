@@ -65,6 +65,7 @@ test.each([
   ['a note without quotes', '- {date: 2026-03-02, note: sat well, pulled}'],
   ['a comment behind it', '- {date: 2026-03-02, laid: 1} # late'],
   ['features of YAML', '- {date: 2026-03-02, note: &a x, site: *a }'],
+  ['no blank behind a colon', '- {date:"2026-03-02", laid:[e1], lost:{clear: e2}}'],
   ['a key twice', '- {date: 2026-03-02, laid: 1, laid: 1}'],
 ])('a line that it does not know goes to YAML, and that line alone: %s', (_, entry) => {
   const { plain, whole } = bothWays(log('- {date: 2026-03-01, laid: 1}', entry));

@@ -47,6 +47,12 @@ describe('a file before it is parsed', () => {
     const block = `pair: LW-1\r\nlog:\r\n  - date: 2026-02-01\r\n${' '.repeat(100_001)}\r\n    paired:\r\n`;
     expect(reading(block)).toEqual(['3:5 block-style', '4:1 unreadable-lines', 1]);
     expect(read(`${comment}\n${journal}`).journal.pair.at).toMatchObject({ line: 2, column: 7 });
+    const wrong = journal.replace('log:', `${comment}\nlog:`).replace('2026-02-01', 'x');
+    expect(reading(wrong)).toEqual(['2:1 unreadable-lines', '4:12 date-shape', 0]);
+  });
+
+  it('has no directives behind its first key', () => {
+    expect(read(journal.replace('log:', '% of eggs\nlog:')).found).toEqual(['2:9 unreadable-lines']);
   });
 
   it('may have percent signs and dashes in its text', () => {
@@ -58,11 +64,13 @@ describe('a file before it is parsed', () => {
   it('keeps both sides of a conflict that git left', () => {
     const conflict = `${journal}<<<<<<< HEAD\n  - {date: 2026-02-02, nest: building}\n=======\n  - {date: 2026-02-03, nest: lined}\n>>>>>>> shed\n`;
     expect(reading(conflict)).toEqual(['4:1 conflict-mark', 3]);
+    expect(reading(`${conflict}  - {date: x}\n`)).toEqual(['4:1 conflict-mark', '9:12 date-shape', 3]);
   });
 
   it('in which one side of a conflict was taken out already still has its other mark', () => {
     const half = `${journal}  - {date: 2026-02-02, nest: building}\n>>>>>>> shed\n`;
     expect(reading(half)).toEqual(['5:1 conflict-mark', 2]);
+    expect(reading(half.replace('>>>', '=======\n>>>'))).toEqual(['6:1 conflict-mark', 2]);
     expect(read(half).findings[0]?.at.length).toBe(7);
     const base = `${journal}<<<<<<< HEAD\n  - {date: 2026-02-02, nest: building}\n||||||| before\n=======\n>>>>>>> shed\n`;
     expect(reading(base)).toEqual(['4:1 conflict-mark', 2]);

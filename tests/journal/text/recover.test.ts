@@ -40,6 +40,53 @@ describe('a journal that is no YAML as a whole', () => {
     expect(fixes[0]).toBe('write:\n- {date: 2026-02-02, laid: 1}');
   });
 
+  it.each([
+    ['-  date : 2026-02-02, laid: 1', '- {date: 2026-02-02, laid: 1}'],
+    ['- date: 2026-02-02, lost: {clear: e1}, checked', '- {date: 2026-02-02, lost: {clear: e1}, checked}'],
+  ])('also where more stands in it: `%s`', (line, meant) => {
+    expect(read(`${HEAD}  ${line}\n`).fixes).toEqual([`write:\n${meant}`]);
+  });
+
+  it.each(['- date: 2026-02-02, courting: "song, laid: 1', '- date: 2026-02-02, {laid: 1}, laid: 2'])(
+    'but not where braces alone do not help: `%s`',
+    (line) => {
+      const { found, fixes } = read(`${HEAD}  ${line}\n`);
+      expect(found).toEqual(['3:11 unreadable-entry']);
+      expect(fixes[0]).not.toContain('write:');
+    },
+  );
+
+  it('with a stray key in its log keeps all of an entry over several lines behind it', () => {
+    const log = '  - {date: 2026-02-01, paired}\nhousing: flight 2\n  - date: 2026-02-02\n    laid: 1\n';
+    const { entries, journal } = read(HEAD + log);
+    expect(entries.map(({ saw }) => saw.map(({ key }) => key))).toEqual([['paired'], ['laid']]);
+    expect(journal.housing?.text).toBe('flight 2');
+  });
+
+  it('with entries behind two other keys has them in its log, not among the cocks', () => {
+    const log =
+      '  - {date: 2026-02-01, paired}\ncock: [A, B]\nhousing: flight 2\n  - {date: 2026-02-02, laid: 1}\n';
+    const { entries, journal, found } = read(HEAD + log);
+    expect([entries.length, found]).toEqual([2, []]);
+    expect(journal.cock.map(({ text }) => text)).toEqual(['A', 'B']);
+    const empty = read('pair: LW-1\nlog:\nhousing: flight 2\n  - {date: 2026-02-02, laid: 1}\n');
+    expect([empty.entries.length, empty.found]).toEqual([1, []]);
+  });
+
+  it('under a comment and a key with its value, entries are in no log', () => {
+    const text = `# mine\npair: LW-1\n  - {date: 2026-02-01, paired}\nlog:\n  - {date: 2026-02-02, laid: 1}\n`;
+    expect(reading(text)).toEqual({ found: ['3:3 unreadable-lines'], days: [5] });
+    expect(read(text).journal.pair.text).toBe('LW-1');
+  });
+
+  it('under a misspelt key with a comment behind it has its entries', () => {
+    const log = 'logg: # 2026\n  - {date: 2026-02-01, paired}\n  - {date: 2026-02-02, laid: 1\n';
+    expect(reading(`pair: LW-1\n${log}`)).toEqual({
+      found: ['2:1 unknown-key', '4:30 unreadable-entry'],
+      days: [3],
+    });
+  });
+
   it('with a stray key in its log keeps the entries behind it, wherever they are indented', () => {
     const log =
       '  - {date: 2026-02-01, paired}\nnotes: none\n  - {date: 2026-02-02}\n- {date: 2026-02-03, sitting}\n  - {date: 2026-02-04, paired}\n';
@@ -70,6 +117,11 @@ describe('a journal that is no YAML as a whole', () => {
       '4:4 unreadable-lines',
       '5:3 unreadable-lines',
       '6:3 unreadable-lines',
+    ]);
+    expect(read(HEAD + log).fixes.filter((fix) => fix?.startsWith('write:'))).toEqual([
+      'write:\n- {date: 2026-02-02}',
+      'write:\n- {date: 2026-02-03}',
+      'write:\n- {date: 2026-02-04}',
     ]);
   });
 
@@ -191,6 +243,8 @@ describe('where it breaks', () => {
   it('may be entries before the first key: each is named, and why it counts for nothing', () => {
     const text = `- {date: 2026-02-01, paired}\n- {date: 2026-02-02, laid: [}\n${HEAD}${sound}`;
     expect(told(text)).toEqual({ found: ['1:1+1 outside-log', '2:29+1 bracket-open'], days: [5] });
+    const block = `- date: 2026-02-01\n  laid: 1\n${HEAD}${sound}`;
+    expect(told(block)).toEqual({ found: ['1:1+1 outside-log'], days: [5] });
   });
 
   it('may be a file that is indented as a whole: keys are still pointed at', () => {
@@ -236,10 +290,40 @@ describe('where it breaks', () => {
       found: ['3:3+1 tab-indent', '4:2+1 tab'],
       days: [3, 5],
     });
+    const columns = `  \t-  {date: 2026-02-01, clutch: x, paired}\n${broken}`;
+    expect(told(`${HEAD}${columns}`).found).toEqual([
+      '3:3+1 tab-indent',
+      '3:34+1 not-whole',
+      '4:31+1 bracket-open',
+    ]);
+    expect(told(`${HEAD}\t- {date: 2026-02-01, laid: [}\n${sound}`).found).toEqual(['3:2+1 tab']);
     expect(told(`${HEAD}\t- date: 2026-02-01\n\t  paired:\n${sound}`)).toEqual({
       found: ['3:2+1 tab'],
       days: [5],
     });
+  });
+
+  it('may be behind a broken entry, which is told once with all that stands below it', () => {
+    expect(told(`${HEAD}  - {date: 2026-02-03, laid: [}\n    what\n\n    is this\n${sound}`)).toEqual({
+      found: ['3:31+1 bracket-open'],
+      days: [7],
+    });
+    expect(told(`${HEAD}  -  {date: 2026-02-03, sitting}\nwhat\n\nis this\n${sound}`)).toEqual({
+      found: ['4:1+4 other'],
+      days: [3, 7],
+    });
+  });
+
+  it('is not shown at the apostrophe of a note', () => {
+    expect(told(`${HEAD}  - {date: 2026-02-01, note: "the hen's", laid: 1}}\n${sound}`).found).toEqual([
+      '3:51+1 closed-twice',
+    ]);
+  });
+
+  it('may be a short note of a reserved sign: all below it keeps its place', () => {
+    expect(told(`${HEAD}  - date: 2026-02-01\n    note: @5\n    clutch: x\n    laid: 1\n`).found).toContain(
+      '5:13+1 not-whole',
+    );
   });
 
   it('may be a note over two lines, which takes no key and no entry along', () => {
@@ -262,6 +346,15 @@ describe('where it breaks', () => {
 });
 
 describe('a bird list that is no YAML as a whole', () => {
+  it.each([
+    ['  -  {id: A, sex: hen', '2:21 unreadable-lines'],
+    ['  - "id: A', '2:5 unreadable-lines'],
+  ])('tells of a bird that cannot be read, `%s`, and not what it lacks', (line, found) => {
+    const { says, findings } = readFile('birds.yaml', `birds:\n${line}\n  - {id: B}\n`);
+    expect(findings.map(({ code, at }) => `${at.line}:${at.column} ${code}`)).toEqual([found]);
+    expect(says.birds?.map(({ id }) => id.text)).toEqual(['B']);
+  });
+
   it('loses one line of one bird', () => {
     const text =
       'birds:\n  - id: A\n    ring: "LW 1\n    log:\n      - {date: 2026-02-01, arrived}\n      - {date: 2026-02-02, weighed: [}\n  - {id: B, sex: hen}\n';

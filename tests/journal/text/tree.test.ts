@@ -25,6 +25,8 @@ it('takes a list without a key above it for the chief list of such files, and st
   const { root, findings } = readTree('a.yaml', '- {date: 2026-03-01}\n', { log: 'entries' });
   expect(root?.pairs.map(([key]) => key.text)).toEqual(['log']);
   expect(findings.map(({ code }) => code)).toEqual(['not-a-mapping']);
+  const some = readTree('a.yaml', '- {date: 2026-03-01}\n- quiet\n', { log: 'entries' });
+  expect(some.root?.pairs.map(([key]) => key.text)).toEqual(['log']);
 });
 
 it('keeps the keys that can be read', () => {

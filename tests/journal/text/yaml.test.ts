@@ -56,6 +56,12 @@ describe('scalars are text, whatever they look like', () => {
   });
 });
 
+it('a long file is read to its last line, which may have no end; a line without end is not', () => {
+  const long = `a: 1\n${`# ${'x'.repeat(98)}\n`.repeat(1100)}b: 2`;
+  expect(values(long)).toEqual(['1', '2']);
+  expect(() => values(`${long}${'x'.repeat(100_001)}`)).toThrow('too-long');
+});
+
 describe('keys of any name are only keys', () => {
   it.each(['__proto__', 'constructor', 'toString', 'hasOwnProperty'])('%s', (key) => {
     expect(read(`pair: LW-1\n${key}: {x: 1}\nlog:\n  - {date: 2026-02-01, ${key}: {x: 1}}\n`).found).toEqual([
