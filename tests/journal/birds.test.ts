@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { parseDay } from '../../src/days.ts';
 import { kindOf } from '../../src/findings/codes.ts';
 import { readFile } from '../../src/journal/record.ts';
+import { read } from './reading.ts';
 
 function birds(text: string) {
   const { says, findings } = readFile('birds.yaml', text);
@@ -124,12 +125,11 @@ describe('what is typed otherwise of a bird', () => {
     expect(fix(`birds: [{id: A, ${said}}]`)).toContain(`belongs in the bird’s log, under its day: ${entry}`);
   });
 
-  it.each([
-    ['2024-5', '2024-05'],
-    ['05/2024', '2024-05'],
-    ['2024/25', '2024'],
-  ])('hatched: %s', (said, meant) => {
-    expect(fix(`birds: [{id: A, hatched: ${said}}]`)).toBe(`write \`hatched: ${meant}\``);
+  it('what belongs into its log is told once, and what is more than words is told what a bird has', () => {
+    const text = 'birds:\n  - {id: A, died: 2026-05-01}\n  - {id: B, died: [cold]}\n';
+    const { found, fixes } = read(text, 'birds.yaml');
+    expect(found).toEqual(['2:13 unknown-key', '3:13 unknown-key']);
+    expect(fixes[1]).toMatch(/^there are id, ring, /);
   });
 
   it('a log of one entry without its dash', () => {

@@ -71,6 +71,16 @@ describe('the settings of a room', () => {
     expect(twice).toMatchObject({ found: null, settings: { ringLead: 0, ringing: true } });
   });
 
+  it('know of no food from a day on which only tasks were done, and of no task from food', () => {
+    const { settings: said } = settings(
+      'log:\n  - {date: 2026-03-01, done: water}\n  - {date: 2026-03-02, food: egg food}\n',
+    );
+    expect(said.log.map(({ done, food }) => [done.length, food?.length ?? null])).toEqual([
+      [1, null],
+      [0, 1],
+    ]);
+  });
+
   it('keep the rings that can be read', () => {
     const { settings: said, found } = settings('rings: [{mm: 2.3, in-hand: 12}, 5, {mm: 2.5, in-hand: 0}]\n');
     expect(found).toBe('1:33 not-a-ring');
@@ -98,6 +108,7 @@ describe('the settings of a room', () => {
     ['rings: [{mm: wide, in-hand: 12}]', '1:14 not-a-number'],
     ['feeding: *a', '1:10 yaml-feature'],
     ['rings: [{mm: 2.3}]', '1:9 not-a-ring'],
+    ['rings: [{in-hand: 3}]', '1:9 not-a-ring'],
     ['rings: 12', '1:8 no-list'],
     ['routines: {name: x}', '1:11 no-list'],
     ['ring-lead: soon', '1:12 not-whole'],

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { minutes, monthAndDate, share } from '../../../src/journal/grammar/amounts.ts';
+import { read } from '../reading.ts';
 import { typedValue } from './schemas.ts';
 
 it.each([
@@ -16,6 +17,17 @@ it.each([
   ['9-15', 'not-month-and-date'],
 ])('month and date: %s', (typed, expected) => {
   expect(typedValue(monthAndDate, typed)).toEqual(expected);
+});
+
+it.each([
+  ['2026-09-01', 'write 09-01'],
+  ['1 September', 'write 09-01'],
+  ['September 1, 2026', 'write 09-01'],
+  ['3/4', 'write 03-04 or 04-03'],
+  ['13-01', 'write month and date: 09-01'],
+  ['autumn', 'write month and date: 09-01'],
+])('the season that begins on %s is answered with the day of any year', (typed, fix) => {
+  expect(read(`season-start: ${typed}\n`, 'nestlog.yaml').fixes).toEqual([fix]);
 });
 
 it.each([

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { day, moment, period, time } from '../../../src/journal/grammar/moment.ts';
+import { read } from '../reading.ts';
 import { typedValue } from './schemas.ts';
 
 it.each([
@@ -51,4 +52,30 @@ it.each([
   ['yesterday', 'date-shape'],
 ])('moment: %s', (typed, expected) => {
   expect(typedValue(moment, typed)).toEqual(expected);
+});
+
+it.each([
+  ['5/2024', '2024-05'],
+  ['05/2024', '2024-05'],
+  ['12.2024', '2024-12'],
+  ['1 / 2024', '2024-01'],
+  ['2024-5', '2024-05'],
+  ['2024 - 12', '2024-12'],
+  ['2024/25', '2024'],
+  ['2024-0', '2024'],
+  ['spring 2024', '2024'],
+  ['May 2024', '2024-05'],
+  ['about 2024', '2024'],
+])('a bird hatched in %s is answered with the month or the year', (typed, meant) => {
+  expect(read(`birds:\n  - {id: A, hatched: ${typed}}\n`, 'birds.yaml').fixes).toEqual([
+    `write \`hatched: ${meant}\``,
+  ]);
+});
+
+it('a time that no day has is told as typed', () => {
+  const { found, said } = read(
+    'pair: LW-1\nlog:\n  - {date: 2026-03-01, after: 2026-02-28 25:00, laid: 1}\n',
+  );
+  expect(found).toEqual(['3:31 not-a-time']);
+  expect(said[0]).toContain('25:00');
 });

@@ -30,6 +30,17 @@ describe('what keepers call otherwise', () => {
     ]);
   });
 
+  it.each([
+    ['sold to a friend', 'did you mean `sold`?'],
+    ['not sold', 'one of '],
+    ['sold, given', 'one of '],
+    ['to a friend', 'one of '],
+  ])('stands among other words, `%s`, where one alone of ours does', (said, fix) => {
+    const fixes = readLog(`- {date: 2026-03-10, gone: {"${said}": c1}}`).fixes;
+    expect(fixes).toEqual([expect.stringContaining(fix)]);
+    expect(fixes[0]?.startsWith(fix)).toBe(true);
+  });
+
   it('is meant before what is spelt alike', () => {
     expect(probablyMeant('infertile', { fertile: {}, clear: { alsoSaid: ['infertile'] } })).toBe('clear');
   });
