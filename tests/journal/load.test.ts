@@ -73,11 +73,14 @@ describe('the files of a room', () => {
     ])
       write(path, path.startsWith('birds') ? 'birds:\n  - {id: A}\n' : 'pair: x\n');
     write('pairs/shopping.txt', 'seed, 2 kg\n');
+    write('pair/shopping.yaml', 'seed: 2 kg\n');
+    write('pair/old/f.yaml');
     write('pairs/LICENSE', new Uint8Array([0, 1, 2]));
     expect(loaded()).toEqual([
       'Pairs/d.yaml',
       'birds.txt',
       'pair/e.yaml',
+      'pair/old/f.yaml',
       'pairs/a.yaml.txt',
       'pairs/b',
       'pairs/old/c.txt',

@@ -83,6 +83,9 @@ describe('a keeper’s own species file', () => {
       'species: star finch\nincubation: 12-14\nspecies: zebra finch\nincubation: 11\n',
     );
     expect(found).toEqual(['3:1 duplicate-key', '4:1 duplicate-key']);
+    expect(readFile('species/star-finch.yaml', 'clutch: 4\nclutch: 5\n').findings[0]?.args.key).toBe(
+      'clutch',
+    );
     expect([read?.species, read?.incubation?.value]).toEqual(['star finch', { low: 12, high: 14 }]);
   });
 
@@ -154,6 +157,14 @@ describe('a species file', () => {
     expect(told('species/all.yaml', "Jameson's firefinch:\n  incubation: 12-14\n")[0]).toContain(
       'put it into species/jamesons-firefinch.yaml,',
     );
+    const behind = told('species/all.yaml', 'incubation: 12-14\nlavender waxbill:\n  fledging: 20\n');
+    expect(behind.join()).toContain('put it into species/lavender-waxbill.yaml,');
+    for (const text of [
+      'colour: {eye: red}\n',
+      'lavender waxbill: 12-14\n',
+      'clutch: {lavender waxbill: 4}\n',
+    ])
+      expect(told('species/all.yaml', text).join(), text).not.toContain('a file of its own');
     expect(told('species/all.yaml', '- species: lavender waxbill\n  incubation: 12-14\n')[0]).toContain(
       'each species has a file of its own',
     );
