@@ -262,8 +262,20 @@ export function livesOrMayHatch({ eggs, young }: Brood): boolean {
 
 /** Those of its young that somebody has to feed: of others nobody may have written that they feed themselves. */
 export function stillFed({ young, room }: Brood): Bird[] {
-  return young.filter((bird) => mayBeg(bird, room.day));
+  return young.filter((bird) => isFed(bird, room.day));
 }
+
+/** Whether a young bird has to be fed: by its age, or as it was seen fed or leaving the nest of late. */
+export function isFed(bird: Bird, day: Day): boolean {
+  const { fedBy, crops, fledged } = bird;
+  const seen = [fedBy.at(-1)?.day, crops.at(-1)?.day, fledged?.day];
+  return (
+    isDependent(bird) && (mayBeg(bird, day) || seen.some((on) => on !== undefined && day - on <= LATELY))
+  );
+}
+
+/** Days for which who was seen to be fed is still taken to be. */
+const LATELY = 7;
 
 function isStored(egg: Egg): boolean {
   return egg.fate === null && egg.places.at(-1)?.place.kind === 'store';

@@ -78,8 +78,11 @@ A number takes those that agree best with what is known, then the lowest.
   sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
   behind what is sat on later, or meant by a number beside newer ones, or missed by a look that counts without it.
 - Young that fly by number once others of that nest have been out for as long as their kind lies in it at the least, and a week
-  at the least, are of the next brood, seen or not. Sooner they are more of a brood that nobody counted; of one that was, they are
-  too many. Chicks that hatch by number where no egg is waited for any more are of the next brood, too.
+  at the least, are of the next brood, seen or not. Sooner they are more of a brood that nobody counted; of one that was, they
+  hatched of its open eggs within a week of the first that flew, where these are enough and nobody looked in since, with a hint;
+  else they are too many. Chicks that hatch by number where no egg is waited for any more are of the next brood, too.
+- Young of which nobody wrote that they left the nest can be told to feed themselves once their kind can. A number and \`all\` mean
+  those that are known to be out and old enough, and broods of which nobody wrote that any is out, before those that are too young.
 - Eggs that a look finds where none is waited for are a new clutch once the last is over: its young are out, or its last egg
   or chick was lost, or taken elsewhere, five days ago. An overdue egg from beside which its keeper took all the young is left behind.
 - In \`fostered\` a number and \`all\` mean chicks that hatched in nobody's nest in the last five days before they mean eggs. Eggs taken

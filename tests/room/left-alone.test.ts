@@ -161,6 +161,14 @@ describe('young that come out of a nest whose eggs were told and then left alone
       }
     });
 
+    it('are none while the pair’s young are with foster parents: they are who left a nest', () => {
+      const files = {
+        P: waxbills(`${hatched}\ndate: 2026-03-20, fostered: {BF-1: 1}\ndate: 2026-04-05, fledged: 2`),
+        Q: journal('BF-1', 'bengalese finch', ''),
+      };
+      expect(codes(room(files, '2026-07-01'))).toEqual(['too-many']);
+    });
+
     it.each([
       ['who counts more than eggs were left counted wrong', 'date: 2026-04-05, fledged: 5'],
       [
@@ -168,6 +176,10 @@ describe('young that come out of a nest whose eggs were told and then left alone
         'date: 2026-04-05, fledged: 2\ndate: 2026-04-06, fledged: 4',
       ],
       ['a look since found no more', 'date: 2026-03-25, checked: {chicks: 2}\ndate: 2026-04-05, fledged: 3'],
+      [
+        'they come back to sleep and leave it again',
+        'date: 2026-04-05, fledged: 2, roosting: nest\ndate: 2026-04-06, fledged: 1',
+      ],
       ['their brood is out since long', 'date: 2026-04-05, fledged: 2\ndate: 2026-04-12, fledged: 1'],
       [
         'the lamp showed the others clear',
@@ -190,6 +202,30 @@ describe('young that come out of a nest whose eggs were told and then left alone
       open,
     );
     expect(first('date: 2026-03-25, laid: 1\ndate: 2026-04-05, fledged: 3')).toEqual(['e1 open']);
+  });
+
+  it('are of the second lot of eggs that was brought there once the first has flown', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 3\ndate: 2026-03-06, fostered: {BF-1: all}'),
+      R: journal(
+        'LW-2',
+        'lavender waxbill',
+        'date: 2026-03-22, laid: 3\ndate: 2026-03-23, fostered: {BF-1: all}',
+      ),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        'date: 2026-03-07, sitting\ndate: 2026-03-19, heard\ndate: 2026-04-08, fledged: 3\ndate: 2026-04-27, fledged: 3',
+      ),
+    };
+    const known = room(files, '2026-07-01');
+    expect(codes(known)).toEqual([]);
+    expect(pairIn(known, 'BF-1').clutches).toEqual([]);
+    for (const id of ['LW-1/1', 'LW-2/1'])
+      expect(
+        clutchIn(known, id).chicks.map(({ fledged }) => fledged?.day),
+        id,
+      ).toHaveLength(3);
   });
 
   it('are of the pair whose eggs were brought there', () => {

@@ -64,9 +64,11 @@ describe('chicks that are fed by hand', () => {
     expect(first?.fledged?.span.from).toBeLessThan(first?.independent?.day ?? 0);
   });
 
-  it('are who is meant before those of which nobody wrote that they left the nest', () => {
-    for (const who of ['2', 'all'])
-      expect(weaned(`date: 2026-04-20, independent: ${who}`), who).toEqual([true, true, false, false]);
+  it('are fed on while those in the nest may be meant, of which nobody wrote that they left it: it is asked about', () => {
+    const two = 'date: 2026-04-20, independent: 2';
+    expect(weaned(two)).toEqual([false, false, true, true]);
+    expect(codes(hand(two))).toEqual(['guessed']);
+    expect(weaned('date: 2026-04-20, independent: all')).toEqual([true, true, true, true]);
   });
 });
 
@@ -107,6 +109,37 @@ describe('young of which nobody wrote that they left the nest', () => {
     expect(codes(brood('date: 2026-04-06, fledged: [c2, c3]\ndate: 2026-04-20, independent: all'))).toEqual([
       'guessed',
     ]);
+  });
+
+  describe('beside the next brood', () => {
+    const next = (entry: string) =>
+      brood(
+        `date: 2026-04-11, clutch: 2, laid: 4, sitting: hen\ndate: 2026-04-23, checked\ndate: 2026-04-24, hatched: 3\ndate: 2026-05-12, clutch: 2, fledged: 3\n${entry}`,
+      );
+    const both = (entry: string) =>
+      ['LW-1/1', 'LW-1/2'].map((id) =>
+        clutchIn(next(entry), id).chicks.every(({ independent }) => independent !== null),
+      );
+
+    it('are meant while that is too young to feed itself', () => {
+      for (const who of ['3', 'all']) {
+        const entry = `date: 2026-05-13, independent: ${who}`;
+        expect(both(entry), who).toEqual([true, false]);
+        expect(codes(next(entry)), who).toEqual(['which-clutch']);
+      }
+    });
+
+    it('are not meant of a year ago', () => {
+      const log = 'date: 2025-03-05, laid: 3, sitting\ndate: 2025-03-18, hatched: 3\n';
+      const later = `${log}date: 2026-03-05, laid: 4, sitting: hen\ndate: 2026-03-18, hatched: 3\ndate: 2026-04-05, fledged: 3\ndate: 2026-04-10, independent: 3`;
+      const known = room({ P: waxbills(later) }, '2026-05-01');
+      expect(clutchIn(known, 'LW-1/1').chicks.map(({ independent }) => independent)).toEqual([
+        null,
+        null,
+        null,
+      ]);
+      expect(clutchIn(known, 'LW-1/2').chicks.every(({ independent }) => independent !== null)).toBe(true);
+    });
   });
 });
 

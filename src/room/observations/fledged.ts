@@ -108,12 +108,12 @@ function hatchUntold(scene: Scene, count: number, known: number): void {
   const { pair } = scene;
   if (wasSeenHatched(scene)) return;
   const latest = lastHatching(scene);
-  const told = new Set([...pair.here.young].map(hostClutch));
+  const told = new Set([...pair.here.young].map((young) => hostClutch(young) ?? young.clutch));
   const isUntold = (egg: Egg) => {
     const host = hostClutch(egg);
     if (!means(scene, host)) return false;
     if (host === null && isUncounted(egg.clutch)) return true;
-    return known === 0 && !told.has(host) && (host === null || host.chicks.length === 0);
+    return known === 0 && !told.has(host ?? egg.clutch) && (host === null || host.chicks.length === 0);
   };
   const eggs = eggsInReach(pair)
     .filter((egg) => isUntold(egg) && canHatchBy(egg, latest) && !longPast(egg, latest))
@@ -129,8 +129,12 @@ function hatchUntold(scene: Scene, count: number, known: number): void {
  * nobody looked again. None once it is out of the question, nor of eggs that the lamp showed clear or dead. Which hatched.
  */
 function hatchUncounted(scene: Scene, count: number): Egg[] {
-  if (count <= 0 || wasSeenHatched(scene)) return [];
-  const isOfBrood = ({ clutch }: Egg) => clutch.chicks.length > 0 && !isUncounted(clutch);
+  if (count <= 0 || wasSeenHatched(scene) || meansFostered(scene)) return [];
+  // Who sleeps in the nest leaves it each morning.
+  const isOfBrood = ({ clutch }: Egg) =>
+    clutch.chicks.length > 0 &&
+    clutch.chicks.every(({ roosting }) => roosting.length === 0) &&
+    !isUncounted(clutch);
   const eggs = eggsInReach(scene.pair)
     .filter((egg) => means(scene, hostClutch(egg)) && canHatchBy(egg, lastHatching(scene)))
     .filter((egg) => isOfBrood(egg) && !isOutOfQuestion(egg, scene.day) && !NOTHING_LIVES.has(lampSays(egg)))

@@ -1,10 +1,9 @@
 import { type Day, shortSpan } from '../../days.ts';
-import { mayBeg } from '../../room/left-behind.ts';
-import { housingOf, isDependent } from '../../room/lives.ts';
+import { housingOf } from '../../room/lives.ts';
 import { type Bird, fullRef, type Pair } from '../../room/model.ts';
 import { count, few, listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
-import { type Brood, livesOrMayHatch } from '../brood.ts';
+import { type Brood, isFed, livesOrMayHatch } from '../brood.ts';
 import { parentsLeft } from './parents.ts';
 import { about, type Found, type Warning } from './warning.ts';
 
@@ -61,13 +60,12 @@ function crowdAt(brood: Brood, day: Day): YoungAtHatch | null {
   const young = bredBefore.filter((bird) => livesWith(bird, brood.pair, day));
   const parents = parentsLeft(absencesFrom(brood));
   if (young.length === 0 || parents === null) return null;
-  const isFed = (bird: Bird) => isDependent(bird) && mayBeg(bird, day);
-  const dependent = young.filter(isFed).length;
+  const dependent = young.filter((bird) => isFed(bird, day)).length;
   return {
     ...about(brood),
     level: dependent === young.length ? 'note' : 'watch',
     date: first ?? span.from - BEFORE,
-    independent: young.filter((bird) => !isFed(bird)).map((bird) => bird.ring ?? fullRef(bird)),
+    independent: young.filter((bird) => !isFed(bird, day)).map((bird) => bird.ring ?? fullRef(bird)),
     dependent,
     when: shortSpan({ from: span.from, to: span.to }),
     parents,

@@ -38,6 +38,17 @@ describe('young whose feeder was parted', () => {
       expect(warned(files(`date: 2026-08-08, ${away}`), 'feeder-away', '2026-08-08'), away).toEqual([]);
   });
 
+  it('press at any age while they were seen fed, or left the nest, in the week before', () => {
+    for (const seen of ['feeding: {cock: all}', 'crops: {full: all}']) {
+      const room = files(`date: 2026-08-01, ${seen}\ndate: 2026-08-08, died: cock`);
+      expect(line(room, 'feeder-away', '2026-08-08').level, seen).toBe('act');
+      expect(
+        warned(files(`date: 2026-07-31, ${seen}\ndate: 2026-08-08, died: cock`), 'feeder-away', '2026-08-08'),
+        seen,
+      ).toEqual([]);
+    }
+  });
+
   it('are watched for a day where the one that stayed was seen feeding all of them', () => {
     const room = files('date: 2026-04-08, feeding: {hen: all}, parted: {cock: cage 6}');
     expect(spell(room, 'feeder-away', '2026-04-01', '2026-04-30')).toEqual(['04-08 … 04-09 watch']);
