@@ -1,9 +1,9 @@
 import type { Day, Span } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
 import { lampSays } from '../../../room/fertility.ts';
-import { mayBeg } from '../../../room/left-behind.ts';
 import { isDependent, isFedByHand, wasFedByHand } from '../../../room/lives.ts';
 import type { Bird, Egg } from '../../../room/model.ts';
+import { isFed } from '../../../rules/brood.ts';
 import type { Standing } from '../../../rules/growth/weighings.ts';
 import type { ClutchStory, EggStory } from '../../../rules/season/story.ts';
 import { dateSpan, shortDate } from '../dates.ts';
@@ -77,14 +77,14 @@ function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
     ...(fledged === null ? [] : [`fledged ${shortDate(fledged.day, day)}`]),
     ...(independent === null ? [] : [`independent ${shortDate(independent.day, day)}`]),
     ...(fate === null ? [] : [chickEnd(fate, day)]),
-    ...(isDependent(bird) ? [whoFeeds(bird, day)] : []),
+    ...(isDependent(bird) ? [rearing(bird, day)] : []),
     ...(weighed === null ? [] : [weightOf(weighed)]),
   ];
 }
 
-/** Where one that was never seen to feed itself should be. */
-function whoFeeds(bird: Bird, day: Day): string {
-  if (!mayBeg(bird, day)) return 'no end written';
+/** How far one is reared that was never seen to feed itself. */
+function rearing(bird: Bird, day: Day): string {
+  if (!isFed(bird, day)) return 'no end written';
   return bird.fledged === null && !isFedByHand(bird) ? 'in the nest' : 'being fed';
 }
 

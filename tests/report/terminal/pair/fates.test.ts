@@ -39,6 +39,13 @@ it('young that nobody wrote of again are in the nest or fed only as long as thei
   const on = (date: string) =>
     fateLines(story('LW-1', brood, date).clutches[0] as ClutchStory, day(date), 100).slice(-2);
   expect(on('2026-04-03')).toEqual(['    c1   fledged 2 Apr · being fed', '    c2   in the nest']);
+  const late = { P: `${brood.P}\n  - {date: 2026-09-01, feeding: {cock: c1}}` };
+  const [c1] = fateLines(
+    story('LW-1', late, '2026-09-03').clutches[0] as ClutchStory,
+    day('2026-09-03'),
+    100,
+  ).slice(-2);
+  expect(c1).toBe('    c1   fledged 2 Apr · being fed');
   expect(on('2026-09-03')).toEqual(['    c1   fledged 2 Apr · no end written', '    c2   no end written']);
 });
 
