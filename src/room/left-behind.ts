@@ -1,5 +1,5 @@
 import type { Day } from '../days.ts';
-import { fledging, incubation, independence, longPast } from './lives.ts';
+import { fledging, incubation, independence, isDependent, longPast } from './lives.ts';
 import type { Bird, Clutch, Egg } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
@@ -92,3 +92,15 @@ function takenOn(one: Egg | Bird): Day | null {
 export function mayBeg({ hatched, clutch }: Bird, day: Day): boolean {
   return hatched === null || day - hatched.to <= independence(clutch?.pair.profile ?? null).high + UNWRITTEN;
 }
+
+/** Whether a young bird has to be fed: by its age, or as it was seen fed or leaving the nest of late. */
+export function isFed(bird: Bird, day: Day): boolean {
+  const { fedBy, crops, fledged } = bird;
+  const seen = [fedBy.at(-1)?.day, crops.at(-1)?.day, fledged?.day];
+  return (
+    isDependent(bird) && (mayBeg(bird, day) || seen.some((on) => on !== undefined && day - on <= LATELY))
+  );
+}
+
+/** Days for which who was seen to be fed is still taken to be. */
+const LATELY = 7;

@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } from '../room/clock.ts';
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
-import { mayBeg } from '../room/left-behind.ts';
+import { isFed } from '../room/left-behind.ts';
 import { fledging, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
 import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
@@ -264,18 +264,6 @@ export function livesOrMayHatch({ eggs, young }: Brood): boolean {
 export function stillFed({ young, room }: Brood): Bird[] {
   return young.filter((bird) => isFed(bird, room.day));
 }
-
-/** Whether a young bird has to be fed: by its age, or as it was seen fed or leaving the nest of late. */
-export function isFed(bird: Bird, day: Day): boolean {
-  const { fedBy, crops, fledged } = bird;
-  const seen = [fedBy.at(-1)?.day, crops.at(-1)?.day, fledged?.day];
-  return (
-    isDependent(bird) && (mayBeg(bird, day) || seen.some((on) => on !== undefined && day - on <= LATELY))
-  );
-}
-
-/** Days for which who was seen to be fed is still taken to be. */
-const LATELY = 7;
 
 function isStored(egg: Egg): boolean {
   return egg.fate === null && egg.places.at(-1)?.place.kind === 'store';

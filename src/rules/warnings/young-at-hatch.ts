@@ -1,9 +1,10 @@
 import { type Day, shortSpan } from '../../days.ts';
+import { isFed } from '../../room/left-behind.ts';
 import { housingOf } from '../../room/lives.ts';
 import { type Bird, fullRef, type Pair } from '../../room/model.ts';
 import { count, few, listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
-import { type Brood, isFed, livesOrMayHatch } from '../brood.ts';
+import { type Brood, livesOrMayHatch } from '../brood.ts';
 import { parentsLeft } from './parents.ts';
 import { about, type Found, type Warning } from './warning.ts';
 

@@ -1,9 +1,9 @@
 import type { Day, Span } from '../../../days.ts';
 import { hatchedOn } from '../../../room/clock.ts';
 import { lampSays } from '../../../room/fertility.ts';
+import { isFed } from '../../../room/left-behind.ts';
 import { isDependent, isFedByHand, wasFedByHand } from '../../../room/lives.ts';
 import type { Bird, Egg } from '../../../room/model.ts';
-import { isFed } from '../../../rules/brood.ts';
 import type { Standing } from '../../../rules/growth/weighings.ts';
 import type { ClutchStory, EggStory } from '../../../rules/season/story.ts';
 import { dateSpan, shortDate } from '../dates.ts';
