@@ -105,15 +105,15 @@ function hadTheirNest(scene: Scene): boolean {
  */
 function hatchUntold(scene: Scene, count: number, known: number): void {
   if (count <= known) return;
-  const { pair } = scene;
-  if (wasSeenHatched(scene)) return;
   const latest = lastHatching(scene);
+  const { pair } = scene;
   const told = new Set([...pair.here.young].map((young) => hostClutch(young) ?? young.clutch));
   const isUntold = (egg: Egg) => {
     const host = hostClutch(egg);
     if (!means(scene, host)) return false;
     if (host === null && isUncounted(egg.clutch)) return true;
-    return known === 0 && !told.has(host ?? egg.clutch) && (host === null || host.chicks.length === 0);
+    if (known > 0 || told.has(host ?? egg.clutch) || wasSeenHatched(scene, host)) return false;
+    return host === null || host.chicks.length === 0;
   };
   const eggs = eggsInReach(pair)
     .filter((egg) => isUntold(egg) && canHatchBy(egg, latest) && !longPast(egg, latest))
@@ -129,15 +129,16 @@ function hatchUntold(scene: Scene, count: number, known: number): void {
  * nobody looked again. None once it is out of the question, nor of eggs that the lamp showed clear or dead. Which hatched.
  */
 function hatchUncounted(scene: Scene, count: number): Egg[] {
-  if (count <= 0 || wasSeenHatched(scene) || meansFostered(scene)) return [];
+  if (count <= 0 || meansFostered(scene)) return [];
   // Who sleeps in the nest leaves it each morning.
   const isOfBrood = ({ clutch }: Egg) =>
     clutch.chicks.length > 0 &&
     clutch.chicks.every(({ roosting }) => roosting.length === 0) &&
     !isUncounted(clutch);
   const eggs = eggsInReach(scene.pair)
-    .filter((egg) => means(scene, hostClutch(egg)) && canHatchBy(egg, lastHatching(scene)))
-    .filter((egg) => isOfBrood(egg) && !isOutOfQuestion(egg, scene.day) && !NOTHING_LIVES.has(lampSays(egg)))
+    .filter((egg) => means(scene, hostClutch(egg)) && !wasSeenHatched(scene, hostClutch(egg)))
+    .filter((egg) => isOfBrood(egg) && canHatchBy(egg, lastHatching(scene)))
+    .filter((egg) => !isOutOfQuestion(egg, scene.day) && !NOTHING_LIVES.has(lampSays(egg)))
     .sort(likeliestToHatch(hatchingDays(scene)));
   if (eggs.length < count) return [];
   const hatched = eggs.slice(0, count);
@@ -148,10 +149,10 @@ function hatchUncounted(scene: Scene, count: number): Egg[] {
 /** What the lamp shows of eggs out of which nothing hatches. */
 const NOTHING_LIVES = new Set<Lamp | null>(['clear', 'dead']);
 
-/** Whether somebody looked into the nest when all had hatched of what leaves it now. */
-function wasSeenHatched(scene: Scene): boolean {
+/** Whether somebody looked into the nest of this clutch, or of guests by themselves, when all had hatched of what leaves it now. */
+function wasSeenHatched(scene: Scene, clutch: Clutch | null): boolean {
   const latest = lastHatching(scene);
-  return (lastLook(scene.pair, siteOf(scene), scene.day) ?? latest) > latest;
+  return (lastLook(scene.pair, clutch?.site ?? siteOf(scene), scene.day) ?? latest) > latest;
 }
 
 /** A fledgling of a nest that was never looked into, of no more eggs than were counted. */
@@ -159,7 +160,7 @@ function unseenNestling(scene: Scene, clutch: Clutch, unseen: UnseenEggs): Bird 
   const latest = lastHatching(scene);
   const open = isUncounted(clutch) ? eggsInReach(scene.pair) : [];
   const [ripe] = open
-    .filter((egg) => egg.clutch === clutch && canHatchBy(egg, latest))
+    .filter((egg) => hostClutch(egg) === clutch && canHatchBy(egg, latest))
     .sort(likeliestToHatch(hatchingDays(scene)));
   const egg = ripe ?? unseen.another(clutch);
   return egg === null ? null : hatchUnseen(scene, egg);
