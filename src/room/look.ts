@@ -232,7 +232,8 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
   const counted: Egg[] = [];
   let hatched = 0;
   for (; hatched < more; hatched++) {
-    const egg = eggs[hatched] ?? (nest && unseen.another(nest));
+    // Guests of which nobody knows were not laid in the nest of those that feed them.
+    const egg = eggs[hatched] ?? (nest?.pair === scene.pair ? unseen.another(nest) : null);
     if (egg === null) break;
     hatch(scene.fold, egg, { from: scene.day - age, to: scene.day }, scene.day);
     if (hatched < eggs.length && egg.clutch.counted) counted.push(egg);

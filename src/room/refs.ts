@@ -62,7 +62,7 @@ export function eggsCalled(scene: Scene, ref: Ref, wanted: Wanted<Egg>): Egg[] {
     ref,
     ({ eggs }) => eggs[ref.number - 1],
     (egg) => wanted.impossible(egg) === null,
-    () => growEggs(scene, ref),
+    (meant) => growEggs(meant, ref),
   );
   if (found === null) return [];
   if (found.all.length === 0) report(scene, ref.at, 'no-such-egg', known(scene, ref, found.clutches, 'eggs'));
@@ -91,7 +91,7 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
     ({ chicks }) =>
       ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number),
     (bird) => wanted.impossible(bird) === null,
-    () => ref.form === 'chick' && growChicks(scene, ref, wanted.inHand === true),
+    (meant) => ref.form === 'chick' && growChicks(meant, ref, wanted.inHand === true),
   );
   if (found === null) return [];
   if (found.all.length === 0) {
@@ -110,7 +110,7 @@ function find<T extends Egg | Bird>(
   ref: ClutchRef,
   numbered: (clutch: Clutch) => T | undefined,
   isPossible: (one: T) => boolean,
-  grow: () => boolean,
+  grow: (meant: Scene) => boolean,
 ): { clutches: Clutch[]; all: T[] } | null {
   const clutches = clutchesFor(scene, ref);
   if (clutches === null) return null;
@@ -120,8 +120,11 @@ function find<T extends Egg | Bird>(
     if (one !== undefined) all.push(one);
   }
   for (const one of all) scene.fold.today.passed.delete(one);
-  if (all.some(isPossible) || ref.clutch !== null) return { clutches, all };
-  if (takeLookFirst(scene) || grow()) return find(scene, ref, numbered, isPossible, grow);
+  if (all.some(isPossible)) return { clutches, all };
+  const [named] = ref.clutch === null ? [] : clutches;
+  if (ref.clutch !== null && named === undefined) return { clutches, all };
+  const meant = named === undefined ? scene : { ...scene, pair: named.pair, pinned: named };
+  if (takeLookFirst(scene) || grow(meant)) return find(scene, ref, numbered, isPossible, grow);
   return { clutches, all };
 }
 

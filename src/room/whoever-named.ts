@@ -3,10 +3,10 @@ import type { Place } from '../findings/finding.ts';
 import { grouped } from '../grouped.ts';
 import { eggClock } from './clock.ts';
 import { isStillNestling } from './left-behind.ts';
-import { begun, incubation, openClutch, usualClutch } from './lives.ts';
-import { type Counted, hatchMore, inNest, isUnknownBrood } from './look.ts';
-import { type Bird, type Clutch, type Egg, refIn } from './model.ts';
-import { means, meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
+import { begun, feederOf, incubation, isDependent, nestOf, openClutch, usualClutch } from './lives.ts';
+import { type Counted, hatchMore, isUnknownBrood } from './look.ts';
+import { type Bird, type Clutch, type Egg, type Pair, refIn } from './model.ts';
+import { meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
 import { addUnseenEgg } from './unseen.ts';
 
 /**
@@ -33,21 +33,20 @@ export function growChicks(
   inHand: boolean,
 ): boolean {
   if (meansNone(scene) || number > usualClutch(scene.pair.profile).high) return false;
-  const heard = inNest(scene, scene.pair.here.young).find(
-    (one) => one.placeholder && isStillNestling(one, scene.day),
-  );
-  const clutch = heard?.clutch ?? (inHand ? unseenBrood(scene) : null);
-  if (clutch === null || clutch.pair !== scene.pair || !means(scene, clutch)) return false;
+  const heard = heardBrood(scene);
+  const clutch = heard ?? (inHand ? unseenBrood(scene) : null);
+  if (clutch === null) return false;
   const { counted, chicks } = clutch;
   const known = chicks.length;
   if (known >= number) return false;
-  hatchMore(scene, at, clutch, number - known, true);
+  const there = { ...scene, pair: rearedBy(clutch) };
+  hatchMore(there, at, clutch, number - known, true);
   const come = clutch.chicks.slice(known);
   // Of eggs that were counted it was said who hatched. Of a brood that begins with this, it is worth a question.
-  if (!counted && heard === undefined) reportCome(scene, at, come);
-  else if (!counted) notePassed(scene, at, come);
+  if (!counted && heard === null) reportCome(there, at, come);
+  else if (!counted) notePassed(there, at, come);
   const [first] = clutch.chicks;
-  if (heard === undefined && first !== undefined) {
+  if (heard === null && first !== undefined) {
     // Whoever is named was not counted: there may be more.
     first.placeholder = true;
     clutch.chicksCounted = false;
@@ -75,6 +74,22 @@ function reportCome(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): voi
   const who = come.map((one) => refIn(scene, 'laid' in one ? one : (one.egg as Egg))).join(', ');
   const args = { who, count: come.length, clutch: first.clutch?.number ?? 1 };
   report(scene, at, 'laid' in first ? 'counted-as-laid' : 'counted-as-hatched', args);
+}
+
+/** The clutch of young that were heard in a nest and that nobody counted, also where others feed them. */
+function heardBrood(scene: Scene): Clutch | null {
+  const isHeard = (one: Bird) =>
+    one.placeholder && isDependent(one) && feederOf(one) !== null && isStillNestling(one, scene.day);
+  return youngestMeant(scene, ({ chicks }) => chicks.some(isHeard));
+}
+
+/** In whose nest a clutch is, or that of its own pair. */
+function rearedBy({ pair, eggs, chicks }: Clutch): Pair {
+  const nests = [
+    ...chicks.filter(isDependent).map(feederOf),
+    ...eggs.filter(({ fate }) => fate === null).map(nestOf),
+  ];
+  return nests.find((nest) => nest !== null) ?? pair;
 }
 
 /** The clutch of young of which nobody wrote before: of the eggs in the nest, if they can have hatched, else a new one. */

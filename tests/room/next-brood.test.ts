@@ -41,6 +41,15 @@ describe('young that leave a nest which is left alone', () => {
     expect(clutches(two.replace('right', 'left'))).toEqual(['1: 4 eggs, 2+ chicks']);
   });
 
+  it('one more than hatched, came of an egg of their own nest: a look into the other says nothing of it', () => {
+    const box = 'date: 2026-03-05, site: box, laid: 4, sitting\ndate: 2026-03-18, site: box, hatched: 3';
+    const bush = 'date: 2026-04-02, site: bush, laid: 2';
+    const log = `${box}\n${bush}\ndate: 2026-04-07, fledged: 4`;
+    expect(clutches(log)).toEqual(['1: 4 eggs, 4 chicks', '2: 2 eggs, 0 chicks']);
+    expect(codes(at(log))).toEqual(['counted-as-hatched']);
+    expect(codes(at(log.replaceAll('bush', 'box')))).toEqual(['too-many']);
+  });
+
   it('are a brood of its own, though the pair’s eggs lie under others', () => {
     const log = 'date: 2026-03-09, laid: 2\ndate: 2026-03-23, set: {LW-1: all}, fledged: 4';
     const files = { P: journal('BF-1', 'bengalese finch', log), Q: waxbills('') };
@@ -136,7 +145,7 @@ describe('chicks that hatch more than there were eggs', () => {
   });
 
   it('under foster parents, heard or at least so many: whoever leaves the nest came of those eggs, at once or in turn', () => {
-    for (const first of ['heard', 'hatched: 2+'])
+    for (const first of ['heard', 'hatched: 2+', 'heard\ndate: 2026-03-27, checked'])
       for (const flew of [[3], [2, 1], [1, 1, 1]]) {
         const lines = flew.map((count, i) => `date: 2026-04-${10 + i}, fledged: ${count}`);
         const files = {
@@ -151,6 +160,20 @@ describe('chicks that hatch more than there were eggs', () => {
         const out = clutchIn(known, 'LW-1/1').chicks.filter(({ fledged }) => fledged !== null);
         expect([out.length, ...codes(known)], `${first}, ${flew}`).toEqual([3]);
       }
+  });
+
+  it('under foster parents with eggs of their own, at least so many: the others that leave the nest may be guests', () => {
+    const files = {
+      P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),
+      Q: journal(
+        'BF-1',
+        'bengalese finch',
+        'date: 2026-03-06, laid: 2\ndate: 2026-03-22, hatched: 2+\ndate: 2026-04-14, fledged: 5',
+      ),
+    };
+    const known = room(files, '2026-04-15');
+    const flown = ['BF-1/1', 'LW-1/1'].flatMap((name) => clutchIn(known, name).chicks);
+    expect([flown.length, ...codes(known)]).toEqual([5, 'guessed']);
   });
 
   it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {

@@ -48,6 +48,39 @@ describe('whoever is named in a nest that nobody counted', () => {
     }
   });
 
+  it('is the same by its clutch’s number or without it', () => {
+    expect(codes(at('date: 2026-03-01, sitting\ndate: 2026-03-06, candled: {clear: 1/e3}'))).toEqual([
+      'counted-as-laid',
+    ]);
+    const byNumber = rings.replaceAll('c', '1/c');
+    for (const found of ['2026-03-18, heard\ndate: 2026-03-25', '2026-03-25, checked: {chicks: 3}']) {
+      const log = `date: 2026-03-05, laid: 5, sitting\ndate: ${found}`;
+      expect(ringsOf(`${log}, ${byNumber}`), found).toEqual(['014', '015', '016']);
+      expect(codes(at(`${log}, ${byNumber}`)), found).toEqual(codes(at(`${log}, ${rings}`)));
+    }
+    expect(codes(at(`date: 2026-03-25, ${byNumber}`))).toEqual(Array(3).fill('no-such-chick'));
+  });
+
+  it('under foster parents is one of the guests there, in either journal, and of no egg that nobody brought', () => {
+    const ringed = (eggs: string, own: string, guest: string) => {
+      const files = {
+        P: waxbills(`date: 2026-03-05, ${eggs}\ndate: 2026-03-07, fostered: {BF-1: all}\n${own}`),
+        Q: journal('BF-1', 'bengalese finch', `date: 2026-03-01, paired\n${guest}`),
+      };
+      const known = room(files, '2026-03-30');
+      const { chicks } = clutchIn(known, 'LW-1/1');
+      return [...chicks.map(({ ring, stays }) => `${ring} with ${stays[0]?.nest?.id}`), ...codes(known)];
+    };
+    const two = ['014 with BF-1', '015 with BF-1'];
+    const heard = 'date: 2026-03-20, heard';
+    const here = 'date: 2026-03-28, ringed: {LW-1/c1: "014", LW-1/c2: "015"}';
+    expect(ringed('laid: 4', here.replaceAll('LW-1/', ''), heard)).toEqual([...two, 'counted-as-hatched']);
+    const named = here.replaceAll('LW-1/', 'LW-1/1/');
+    expect(ringed('laid: 4', '', `${heard}\n${named}`)).toEqual([...two, 'counted-as-hatched']);
+    expect(ringed('laid: 4', '', named)).toEqual([...two, 'counted-as-hatched', 'counted-as-hatched']);
+    expect(ringed('sitting', '', named)).toEqual(['014 with BF-1', 'counted-as-hatched', 'no-such-chick']);
+  });
+
   it('is asked about where nothing that day tells of those whom its number passes over', () => {
     const heard = 'date: 2026-03-01, sitting\ndate: 2026-03-18, heard';
     const told = (log: string) => codes(at(`${heard}\n${log}`));

@@ -152,7 +152,7 @@ const NOTHING_LIVES = new Set<Lamp | null>(['clear', 'dead']);
 /** Whether somebody looked into the nest of this clutch, or of guests by themselves, when all had hatched of what leaves it now. */
 function wasSeenHatched(scene: Scene, clutch: Clutch | null): boolean {
   const latest = lastHatching(scene);
-  return (lastLook(scene.pair, clutch?.site ?? siteOf(scene), scene.day) ?? latest) > latest;
+  return (lastLook(scene.pair, siteOf(scene) ?? clutch?.site ?? null, scene.day) ?? latest) > latest;
 }
 
 /** A fledgling of a nest that was never looked into, of no more eggs than were counted. */
