@@ -176,6 +176,22 @@ describe('chicks that hatch more than there were eggs', () => {
     expect([flown.length, ...codes(known)]).toEqual([5, 'guessed']);
   });
 
+  it('under foster parents that were only seen to sit, heard and then out of the nest one by one, are guests', () => {
+    const flown = ['07', '08', '09'].map((day) => `date: 2026-03-${day}, fledged: 1`);
+    const log = ['date: 2026-02-08, sitting', 'date: 2026-02-19, heard', ...flown].join('\n');
+    const files = {
+      P: journal(
+        'LW-1',
+        'violet-eared waxbill',
+        'date: 2026-02-06, laid: 5, sitting\ndate: 2026-02-11, fostered: {BF-1: all}',
+      ),
+      Q: journal('BF-1', 'bengalese finch', log),
+    };
+    const known = room(files, '2026-03-10');
+    const flew = ['BF-1/1', 'LW-1/1'].map((name) => clutchIn(known, name).chicks.length);
+    expect([...flew, ...codes(known)]).toEqual([0, 3]);
+  });
+
   it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {
     const files = {
       P: waxbills('date: 2026-03-05, laid: 4\ndate: 2026-03-07, fostered: {BF-1: all}'),

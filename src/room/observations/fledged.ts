@@ -131,10 +131,11 @@ function hatchUntold(scene: Scene, count: number, known: number): void {
 function hatchUncounted(scene: Scene, count: number): Egg[] {
   if (count <= 0 || meansFostered(scene)) return [];
   // Who sleeps in the nest leaves it each morning.
-  const isOfBrood = ({ clutch }: Egg) =>
-    clutch.chicks.length > 0 &&
-    clutch.chicks.every(({ roosting }) => roosting.length === 0) &&
-    !isUncounted(clutch);
+  const isOfBrood = (egg: Egg) =>
+    egg.clutch.chicks.length > 0 &&
+    egg.clutch.chicks.every(({ roosting }) => roosting.length === 0) &&
+    !isUncounted(egg.clutch) &&
+    !isUncounted(hostClutch(egg) ?? egg.clutch);
   const eggs = eggsInReach(scene.pair)
     .filter((egg) => means(scene, hostClutch(egg)) && !wasSeenHatched(scene, hostClutch(egg)))
     .filter((egg) => isOfBrood(egg) && canHatchBy(egg, lastHatching(scene)))
