@@ -12,7 +12,8 @@ import { BEFORE_HATCH } from './hands-off.ts';
 import type { TaskWindow, TaskWords } from './item.ts';
 import { latecomers } from './latecomers.ts';
 import { onFootTasks } from './on-foot.ts';
-import { GIVEN_UP, LOOK_AFTER, RINGS_TRIED, SET_BACK } from './state.ts';
+import { GIVEN_UP, LOOK_AFTER, SET_BACK } from './state.ts';
+import { ringDays, tellAge } from './tell-age.ts';
 import { weighEggs } from './weigh-eggs.ts';
 import {
   afterAnchor,
@@ -194,6 +195,7 @@ export const milestones = [
     moot: () => false,
     lapses: afterWindow(GIVEN_UP),
   },
+  tellAge,
   {
     task: 'ring',
     when: 'each day of hatching + the profile’s ring age, from a day before',
@@ -205,7 +207,7 @@ export const milestones = [
     needsLook: true,
     anchors: anchors.unringed,
     each: ({ span }) => formatDay(span.to),
-    window: byProfile('ringAge', SAFE_EARLY, RINGS_TRIED),
+    window: ringDays,
     done: () => false,
     moot: is.noRinging,
     lapses: afterWindow(0),

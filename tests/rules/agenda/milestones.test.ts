@@ -258,7 +258,7 @@ check('unhatched', [
   ],
 ]);
 
-test('every milestone is tested on its days, here or with the young', () => {
+test('every milestone is tested on its days, here, with the young, or in a file of its own', () => {
   expect([...new Set(milestones.map(({ task }) => task))]).toEqual([
     'next-egg',
     'confirm-sitting',
@@ -269,6 +269,7 @@ test('every milestone is tested on its days, here or with the young', () => {
     'hatch',
     'first-feed',
     'unhatched',
+    'tell-age',
     'ring',
     'ring-check',
     'chicks-on-foot',
