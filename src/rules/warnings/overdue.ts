@@ -75,15 +75,17 @@ const EGGS_SEEN: readonly ObservationKey[] = [
   'checked',
 ];
 
-/** The last look before the eggs could hatch, where there was none since then or since the last hatching. */
-function unseenIn({ pair, clutch, hatch, hatched, where }: Brood): Overdue['unseen'] {
+/** The last look before the eggs could hatch, where there was none since then or since the last hatching. Whoever brought eggs saw them. */
+function unseenIn({ pair, clutch, hatch, hatched, where, eggs }: Brood): Overdue['unseen'] {
   if (where !== 'nest' || hatch === null) return null;
   const from = Math.max(hatch.from, ...hatched.map(({ firstSeen }) => firstSeen ?? hatch.from));
   const looks = pair.events.filter(
     (event) => EGGS_SEEN.includes(event.key) && (event.clutch === null || event.clutch === clutch),
   );
   if (looks.some(({ day }) => day >= from)) return null;
-  return { since: pair.looks.at(-1)?.day ?? null, never: pair.nestLooks === 'never' };
+  const brought = eggs.flatMap(({ places }) => places.slice(1).at(-1)?.from ?? []);
+  const seen = [...pair.looks.slice(-1).map((look) => look.day), ...brought];
+  return { since: seen.length === 0 ? null : Math.max(...seen), never: pair.nestLooks === 'never' };
 }
 
 /** The eggs that are waited for longer than such eggs take, those that may best hatch yet first. */

@@ -161,6 +161,15 @@ describe('a nest into which nobody has looked since its eggs could hatch', () =>
     expect(line(named, 'overdue', '2026-03-21').text).toMatch(/^e1, e2, e3 and e4 are overdue/);
   });
 
+  it('was seen when eggs were brought to it', () => {
+    const brought = {
+      'LW-1': waxbills(
+        'date: 2026-03-04, laid: 2, pulled: all\n date: 2026-03-08, set: {LW-1: all}, sitting: hen',
+      ),
+    };
+    expect(line(brought, 'overdue', '2026-03-26').text).toMatch(/nobody has looked since 8 Mar/);
+  });
+
   it('is not looked into by who writes of the clutch before', () => {
     const before = 'date: 2026-02-01, laid: 2\n date: 2026-02-03, sitting: hen';
     const late = 'date: 2026-03-20, clutch: 1, lost: {missing: all}';

@@ -1,6 +1,7 @@
 import { max, min } from 'd3-array';
 import type { Day, Span } from '../../../days.ts';
 import type { ClutchStory } from '../../../rules/season/story.ts';
+import { LONGEST, lastDrawn } from '../../course-end.ts';
 import { dateSpan } from '../../terminal/dates.ts';
 
 /** What became of one clutch and when; and what was to be expected. */
@@ -12,19 +13,11 @@ export interface Course
   begun: Day;
 }
 
-/** The longest course that is drawn, in days: what nobody wrote an end of does not go on for years. */
-const LONGEST = 120;
-
-/** The last day that is drawn of it. */
-export function lastOf({ begun, over }: Course, day: Day): Day {
-  return Math.max(begun, Math.min(over ?? day, day, begun + LONGEST));
-}
-
 /** From the first to the last day of anything that is drawn of some clutches. */
 export function spanOf(courses: readonly Course[], day: Day): Span {
   const ends = courses.map((course) => {
     const foreseen = Math.max(...windowsOf(course).map(({ to }) => to), course.begun);
-    return Math.max(lastOf(course, day), Math.min(course.begun + LONGEST, foreseen));
+    return Math.max(lastDrawn(course, day), Math.min(course.begun + LONGEST, foreseen));
   });
   return { from: min(courses, ({ begun }) => begun) ?? day, to: max(ends) ?? day };
 }

@@ -1,5 +1,6 @@
 import type { Day } from '../../../days.ts';
-import { type Course, lastOf, stretchesOf, windowsOf } from './course.ts';
+import { lastDrawn } from '../../course-end.ts';
+import { type Course, stretchesOf, windowsOf } from './course.ts';
 import { ofWidth, type Place } from './months.tsx';
 
 /** Days below which a letter would not fit on its stage. */
@@ -15,7 +16,7 @@ interface StripParts {
 /** The course itself: its stages as one bar, below them what was foreseen, and how it ended. */
 export function Strip({ course, place, compact = false }: StripParts) {
   const { at, day, from, to } = place;
-  const last = lastOf(course, day);
+  const last = lastDrawn(course, day);
   const ended = course.over !== null && last === course.over;
   const clip = (one: Day) => Math.max(from, Math.min(to + 1, one));
   return (

@@ -1,19 +1,17 @@
 import type { Day } from '../../../days.ts';
 import type { ClutchStory } from '../../../rules/season/story.ts';
+import { LONGEST, lastDrawn } from '../../course-end.ts';
 import type { Page } from '../page.ts';
 
 /** What the letters of a timeline mean. */
 export const LEGEND =
   'e laying, s sitting, n in the nest, f fledged and fed, i independent; below it the foreseen days: h hatching, f leaving the nest, i feeding themselves. | is the day stood on.';
 
-/** The longest course that is drawn, in days. */
-const LONGEST = 120;
-
 /** A clutch's course, a letter a day or few, and below it what was foreseen; nothing without any day. */
 export function timelineLines(story: ClutchStory, day: Day, { width, look }: Page): string[] {
   const marks = foreseenMarks(story);
   const first = Math.min(story.begun, story.laid?.from ?? story.begun);
-  const end = Math.min(story.over ?? day, day, first + LONGEST);
+  const end = lastDrawn(story, day);
   const last = Math.min(first + LONGEST, Math.max(end, ...marks.map(({ to }) => to)));
   const perColumn = Math.max(1, Math.ceil((last - first + 1) / (width - 4)));
   const columns = Math.ceil((last - first + 1) / perColumn);
