@@ -88,7 +88,7 @@ const COMES_OR_GOES: readonly ObservationKey[] = [
 ];
 
 /** Those of the pair's nest, or of the one of its two that the look was into. */
-export function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
+function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
   return [...all].filter((one) => isInNest(scene, hostClutch(one)));
 }
 

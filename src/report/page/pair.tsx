@@ -1,3 +1,4 @@
+import type { Day } from '../../days.ts';
 import type { Note } from '../../journal/notes.ts';
 import { hatchedFrom } from '../../room/model.ts';
 import type { ClutchStory, PairStory } from '../../rules/season/story.ts';
@@ -38,7 +39,11 @@ export function pairPage(story: PairStory, { notes, pictures }: Beside): string 
           notes={notes.filter((note) => clutchAt(clutches, note.day) === null)}
         />
         {clutches.map((one) => (
-          <ClutchSection story={one} notes={notes.filter((note) => clutchAt(clutches, note.day) === one)} />
+          <ClutchSection
+            story={one}
+            day={day}
+            notes={notes.filter((note) => clutchAt(clutches, note.day) === one)}
+          />
         ))}
         <Rates story={story} />
         <Pictures pictures={pictures} of={`The pair ${pair.id}, its nest or its young`} files={true} />
@@ -84,9 +89,8 @@ function clutchAt(clutches: readonly ClutchStory[], day: number): ClutchStory | 
   return clutches.findLast(({ begun }) => begun <= day) ?? null;
 }
 
-function ClutchSection({ story, notes }: { story: ClutchStory; notes: readonly Note[] }) {
+function ClutchSection({ story, day, notes }: { story: ClutchStory; day: Day; notes: readonly Note[] }) {
   const { clutch } = story;
-  const day = story.begun;
   return (
     <section>
       <h2>

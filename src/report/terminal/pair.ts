@@ -33,7 +33,6 @@ export function pairText(story: PairStory, { width, color }: Screen): string {
 /** Dates are of the year in which the clutch was begun, which stands in its head, unless they say otherwise. */
 function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
   const { clutch } = story;
-  const day = story.begun;
   const cells = clutchFacts(story);
   const number = `CLUTCH ${clutch.number}`;
   const [first = '', ...rest] = wrap(`${number} · ${clutchHead(story)}`, page.width);
@@ -42,7 +41,7 @@ function clutchLines(story: ClutchStory, today: Day, page: Page): string[] {
     ...rest.map(page.look.muted),
     ...(cells.length === 0 ? [] : columns(cells, { width: page.width, indent: 2, cut: 3 })),
     ...timelineLines(story, today, page),
-    ...fateLines(story, day, page.width),
+    ...fateLines(story, today, page.width),
   ];
 }
 

@@ -6,7 +6,7 @@ import { pairStory } from '../../../src/rules/season/story.ts';
 import { brokenWords, cutOnPaper, describeInChromium, isEasyToRead } from '../../browser.ts';
 import { exampleStory } from '../../example/stories.ts';
 import { day, room } from '../../rooms.ts';
-import { story } from '../seasons.ts';
+import { story, waxbills } from '../seasons.ts';
 import { flowing } from './flowing.ts';
 
 const nothing = { notes: [], pictures: [] };
@@ -46,6 +46,14 @@ describe('a pair’s page', () => {
     expect(page).toContain(`src="${uri}"`);
     expect(page).toMatch(/alt="The pair LW-1, its nest or its young, 12 March 2026: the &lt;b>nest&lt;\/b>"/);
     expect(page).toContain('13 March 2026: a photo that cannot be shown (../x.png: not found)');
+  });
+
+  it('tells of no young as fed that have fed themselves for months, whoever did not write so', () => {
+    const flown =
+      'date: 2026-03-01, laid: 2, sitting\n date: 2026-03-16, hatched: 2\n date: 2026-04-03, fledged: all';
+    const told = (on: string) => flowing(pairPage(story('LW-1', { 'LW-1': waxbills(flown) }, on), nothing));
+    expect(told('2026-04-10')).toContain('fledged 3 Apr · being fed');
+    expect(told('2026-09-01')).toContain('fledged 3 Apr · no end written');
   });
 
   it('of a pair without a clutch is still a page', () => {

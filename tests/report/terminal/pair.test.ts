@@ -27,6 +27,14 @@ it('colour says nothing that the words do not', () => {
   expect(withoutColour(pairText(story('LW-1'), { width: 80, color: true }))).toBe(plain);
 });
 
+it('young of months ago of which nobody wrote again are not told as fed, as of the day stood on', () => {
+  const flown = `${FOUR}\n date: 2026-03-16, hatched: [e1, e2]\n date: 2026-04-03, fledged: all`;
+  const told = (on: string) =>
+    pairText(story('LW-1', { 'LW-1': waxbills(flown) }, on), { width: 80, color: false });
+  expect(told('2026-04-10')).toContain('c1   fledged 3 Apr · being fed');
+  expect(told('2026-09-01')).toContain('c1   fledged 3 Apr · no end written');
+});
+
 it('a pair without a clutch is a sentence', () => {
   const files = { 'LW-1': waxbills('date: 2026-01-01, paired') };
   const text = pairText(story('LW-1', files, '2026-03-01'), { width: 80, color: false });

@@ -13,21 +13,21 @@ import { eggMasses, weightOf } from './masses.ts';
 
 const REF = 5;
 
-/** Every egg and every chick of a clutch, each with what became of it. */
-export function fateLines(story: ClutchStory, day: Day, width: number): string[] {
-  return fatesOf(story, day).flatMap(([ref, fate]) => {
+/** Every egg and every chick of a clutch, each with what became of it; days are of the year in which the clutch was begun. */
+export function fateLines(story: ClutchStory, today: Day, width: number): string[] {
+  return fatesOf(story, today).flatMap(([ref, fate]) => {
     const [first = '', ...rest] = wrap(visible(fate), width - 4 - REF);
     return [`    ${pad(ref, REF)}${first}`, ...rest.map((line) => ' '.repeat(4 + REF) + line)];
   });
 }
 
 /** The same as pairs of a ref and its fate. */
-export function fatesOf({ eggs, chicks }: ClutchStory, day: Day): [string, string][] {
+export function fatesOf({ begun, eggs, chicks }: ClutchStory, today: Day): [string, string][] {
   return [
-    ...eggs.map((one): [string, string[]] => [one.egg.ref, eggFate(one, day)]),
+    ...eggs.map((one): [string, string[]] => [one.egg.ref, eggFate(one, begun)]),
     ...chicks.map(({ bird, weighed }): [string, string[]] => [
       bird.ref ?? bird.id,
-      chickFate(bird, weighed, day),
+      chickFate(bird, weighed, begun, today),
     ]),
   ].map(([ref, parts]) => [ref, parts.join(' · ')]);
 }
@@ -64,7 +64,7 @@ function guestOf({ places, clutch }: Egg): string[] {
   return [...new Set(others)];
 }
 
-function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
+function chickFate(bird: Bird, weighed: Standing | null, day: Day, today: Day): string[] {
   const { ring, fledged, independent, fate, clutch } = bird;
   const fosters = bird.stays.flatMap(({ nest }) =>
     nest === null || nest === clutch?.pair ? [] : [`fed by ${nest.id}`],
@@ -77,7 +77,7 @@ function chickFate(bird: Bird, weighed: Standing | null, day: Day): string[] {
     ...(fledged === null ? [] : [`fledged ${shortDate(fledged.day, day)}`]),
     ...(independent === null ? [] : [`independent ${shortDate(independent.day, day)}`]),
     ...(fate === null ? [] : [chickEnd(fate, day)]),
-    ...(isDependent(bird) ? [rearing(bird, day)] : []),
+    ...(isDependent(bird) ? [rearing(bird, today)] : []),
     ...(weighed === null ? [] : [weightOf(weighed)]),
   ];
 }
