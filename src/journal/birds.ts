@@ -14,6 +14,7 @@ import { observations } from './observations/index.ts';
 import { pairText } from './print.ts';
 import { readKeys, unknownKey } from './read/keys.ts';
 import { LogReader, logKey } from './read/log.ts';
+import { alsoNoted } from './read/other-words.ts';
 import { asOurs } from './read/spelling.ts';
 import { isItsValue } from './read/value.ts';
 import type { VisitGrammar } from './read/visit.ts';
@@ -154,11 +155,15 @@ function asEntry(key: Text, value: Node): string | null {
   const [name = key.text === 'note' ? key.text : undefined, ...others] = names;
   if (name === undefined || others.length > 0 || !(value instanceof Text)) return null;
   const dated = readDate(value.text);
-  const day = 'day' in dated ? value.text : String(dated.args.suggestion ?? '');
+  const day = 'day' in dated ? value.text : String(dated.args.suggestion);
   const isDay = /^\d{4}-\d\d-\d\d$/.test(day);
   const observation = (birdObservations as VisitGrammar['observations'])[name];
   const how = observation !== undefined && name !== key.text && isItsValue(key.text, observation);
-  const what = how ? `${name}: ${key.text}` : isDay ? name : pairText(new Text(name, key.at), value);
+  const what = how
+    ? `${name}: ${key.text}${isDay ? '' : alsoNoted(value)}`
+    : isDay
+      ? name
+      : pairText(new Text(name, key.at), value);
   return `\`- {date: ${isDay ? day : '…'}, ${what}}\``;
 }
 

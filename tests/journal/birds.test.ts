@@ -117,6 +117,8 @@ describe('what is typed otherwise of a bird', () => {
   it.each([
     ['died: 2026-05-01', '`- {date: 2026-05-01, died}`'],
     ['sold: 1.5.2026', '`- {date: 2026-05-01, gone: sold}`'],
+    ['sold: to a friend', '`- {date: …, gone: sold, note: "to a friend"}`'],
+    ['sold: yes', '`- {date: …, gone: sold}`'],
     ['bought: 2026-05-01', '`- {date: 2026-05-01, arrived}`'],
     ['weight: 8.4', '`- {date: …, weighed: 8.4}`'],
     ['housing: flight 2', '`- {date: …, moved: flight 2}`'],

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { daysInMonth } from '../../days.ts';
+import { calendarDay } from '../../days.ts';
 import { Text } from '../nodes.ts';
 import { readDate } from './date-text.ts';
 import { refuse } from './issue.ts';
@@ -13,8 +13,7 @@ export const monthAndDate = z
   .transform((node, context): { month: number; date: number } => {
     const text = node.text.trim();
     const [month = 0, date = 0] = (/^(\d{2})-(\d{2})$/.exec(text) ?? []).slice(1).map(Number);
-    if (month >= 1 && month <= 12 && date >= 1 && date <= daysInMonth(LEAP_YEAR, month))
-      return { month, date };
+    if (calendarDay(LEAP_YEAR, month, date) !== null) return { month, date };
     return refuse(context, node.at, 'not-month-and-date', { text, suggestion: monthAndDateIn(text) });
   })
   .meta({ shape: 'month-and-date', description: 'month and date: 09-01' });
@@ -22,7 +21,7 @@ export const monthAndDate = z
 /** The day of a year that a date means which is written otherwise: one, or two joined by `or`; empty where it means none. */
 function monthAndDateIn(text: string): string {
   const read = readDate(text, LEAP_YEAR);
-  const dates = 'day' in read ? text : String(read.args.suggestion ?? '');
+  const dates = 'day' in read ? text : String(read.args.suggestion);
   return dates.replace(/\d{4}-(?=\d\d-\d\d)/g, '').replace(/,.*/, '');
 }
 

@@ -75,7 +75,7 @@ export function dateMeant(written: string, on: Day): string {
   const [, days] = /^(\d{1,2}) days? ago$/i.exec(written.trim()) ?? [];
   if (days !== undefined) return formatDay(on - Number(days));
   const read = readDate(written, civilDate(on).year);
-  return 'day' in read ? formatDay(read.day) : String(read.args.suggestion ?? '');
+  return 'day' in read ? formatDay(read.day) : String(read.args.suggestion);
 }
 
 /** Reads `YYYY-MM-DD`, `YYYY-MM` or `YYYY` as the days that it can mean. What else names a month or a year is answered so. */
@@ -101,7 +101,7 @@ function periodIn(text: string): string {
   const [, first, last] = /^(?:(\d{1,2})[-/. ]+)?\d{4}(?:[-/. ]+(\d{1,2}))?$/.exec(text) ?? [];
   const figure = Number(first ?? last);
   // `2024/25` are two years.
-  const month = figure >= 1 && figure <= 12 ? figure : monthIn(text);
+  const month = figure <= 12 ? figure : monthIn(text);
   return month === 0 ? year : `${year}-${String(month).padStart(2, '0')}`;
 }
 
@@ -117,14 +117,14 @@ function impossible(text: string): DateReading | null {
     };
   }
   const days = daysInMonth(year, month);
-  const suggestion = valid(year, month, date > days ? days : 1) ?? '';
+  const suggestion = formatDay(dayOf(year, month, Math.max(1, Math.min(date, days))));
   return { code: 'impossible-date', args: { text, month: `${name} ${year}`, days, suggestion } };
 }
 
 /** The right form of a date written another way: one, or two joined by `or`, or empty where it is no date. */
 function suggestions(text: string, near: number | null): string {
   const found = readings(text, near).filter((date) => date !== null);
-  return [...new Set(found)].slice(0, 2).join(' or ');
+  return [...new Set(found)].join(' or ');
 }
 
 function readings(written: string, near: number | null): (string | null)[] {
@@ -167,8 +167,7 @@ function inWords(text: string, near: number | null): string | null {
   const numbers = text.match(/\d+/g) ?? [];
   const date = numbers.find((number) => number.length <= 2);
   const year = numbers.find((number) => number.length === 4);
-  if (month === 0 || date === undefined || numbers.length > 2 || (year === undefined && near === null))
-    return null;
+  if (date === undefined || numbers.length > 2 || (year === undefined && near === null)) return null;
   return valid(year === undefined ? (near as number) : Number(year), month, Number(date));
 }
 

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { Fields, List, type Node, Text } from '../nodes.ts';
+import { Fields, List, NOWHERE, type Node, Text } from '../nodes.ts';
 import { parseCount, parseRef } from './who.ts';
 
 type Pairs = Fields['pairs'];
@@ -10,16 +10,15 @@ type Pairs = Fields['pairs'];
  * or nobody of them is named where they belong: a cause and a place are text that could be anything.
  */
 export function turnedRound(pairs: Pairs, key: z.ZodType, value: z.ZodType): Fields | null {
-  const [first] = pairs;
   const turned = turn(pairs);
-  if (first === undefined || turned === null) return null;
+  if (turned === null) return null;
   const [keys, values] = [pairs.map(([name]) => name), turned.map(([name]) => name)];
   // Behind whom it is about, a number is a cage's or a ring's as often as a count.
   const [whom, other, isThem] = isWhom(key)
     ? ([keys, values, isNamed] as const)
     : ([values, keys, isYoungOrParent] as const);
   if (!other.every(isThem) || !takes(turned, key, value)) return null;
-  return takes(pairs, key, value) && whom.some(isYoungOrParent) ? null : new Fields(turned, first[0].at);
+  return takes(pairs, key, value) && whom.some(isYoungOrParent) ? null : new Fields(turned, NOWHERE);
 }
 
 function takes(pairs: Pairs, key: z.ZodType, value: z.ZodType): boolean {
@@ -45,7 +44,7 @@ function turn(pairs: Pairs): Pairs | null {
 }
 
 /** Whether a side of a map names whom it is about. */
-function isWhom(schema: z.ZodType): boolean {
+export function isWhom(schema: z.ZodType): boolean {
   return ['who-key', 'ref'].includes(String(schema.meta()?.shape));
 }
 
@@ -54,7 +53,8 @@ export function isYoungOrParent(name: Text): boolean {
   return parseCount(name) !== null || isNamed(name);
 }
 
-function isNamed(name: Text): boolean {
+/** `e1`, `c2`, `hen`, `all`. */
+export function isNamed(name: Text): boolean {
   return (
     name.text === 'all' ||
     name.text

@@ -5,7 +5,7 @@ import { byName } from '../../grouped.ts';
 import { Empty, Fields, List, type Node, Text } from '../nodes.ts';
 import { flowText } from '../print.ts';
 import { refuse } from './issue.ts';
-import { turnedRound } from './turned-round.ts';
+import { isNamed, isWhom, turnedRound } from './turned-round.ts';
 import { probablyMeant, type Vocabulary, wordsOf } from './vocabulary.ts';
 
 /** A word or sentence and where it stands. */
@@ -25,7 +25,7 @@ export const text = z
 
 /** What a text says that only answers a question, as a box that was ticked does; null where it says more. */
 export function yesOrNo(said: string): 'yes' | 'no' | null {
-  const [, yes, no] = /^\s*(?:(yes|true)|(no|false))\s*$/i.exec(said) ?? [];
+  const [, yes, no] = /^(?:(yes|true)|(no|false))$/i.exec(said.trim()) ?? [];
   return yes === undefined ? (no === undefined ? null : 'no') : 'yes';
 }
 
@@ -103,8 +103,8 @@ export function oneOrMore<S extends z.ZodType>(item: S) {
 export function map<K extends z.ZodType, V extends z.ZodType>(key: K, value: V) {
   return z
     .instanceof(Fields)
-    .transform((fields, context): (readonly [Text, Node])[] => {
-      const pairs = (value as z.ZodType) === text ? withRests(fields.pairs) : [...fields.pairs];
+    .transform((fields, context): Fields['pairs'] => {
+      const pairs = (value as z.ZodType) === text ? withRests(fields.pairs, key) : fields.pairs;
       for (const [name, under] of pairs) {
         if (under instanceof Empty) return refuse(context, name.at, 'comma-in-map', { key: name.text });
       }
@@ -114,24 +114,25 @@ export function map<K extends z.ZodType, V extends z.ZodType>(key: K, value: V) 
       return pairs;
     })
     .pipe(
-      z.array(z.tuple([key, value])) as unknown as z.ZodType<
-        [z.output<K>, z.output<V>][],
-        (readonly [Text, Node])[]
-      >,
+      z.array(z.tuple([key, value])) as unknown as z.ZodType<[z.output<K>, z.output<V>][], Fields['pairs']>,
     )
     .meta({ shape: 'map', key, value });
 }
 
-/** Keys without a value are the rest of the text before them, where there is one. */
-function withRests(pairs: Fields['pairs']): (readonly [Text, Node])[] {
+/**
+ * Keys without a value are the rest of the text before them, where there is one. Where the keys say whom it is about, one more of
+ * them is no such rest: nothing is known of it, and the others count.
+ */
+function withRests(pairs: Fields['pairs'], whom: z.ZodType): Fields['pairs'] {
   const joined: (readonly [Text, Node])[] = [];
   for (const [name, under] of pairs) {
     const [key, before] = joined.at(-1) ?? [];
-    if (under instanceof Empty && key !== undefined && before instanceof Text)
-      joined[joined.length - 1] = [key, new Text(`${before.text}, ${name.text}`, before.at)];
-    else joined.push([name, under]);
+    if (!(under instanceof Empty)) joined.push([name, under]);
+    else if (isWhom(whom) && isNamed(name)) continue;
+    else if (key === undefined || !(before instanceof Text)) joined.push([name, under]);
+    else joined[joined.length - 1] = [key, new Text(`${before.text}, ${name.text}`, before.at)];
   }
-  return joined;
+  return joined.length === 0 ? pairs : joined;
 }
 
 type Shape = Record<string, z.ZodType>;

@@ -21,7 +21,7 @@ export function probablyMeant(said: string, vocabulary: Vocabulary): string | nu
 /** The one word of ours that stands among others: `sold to a friend`. */
 function amidst(said: string, vocabulary: Vocabulary): string | null {
   const around: string[] = plainWord(said).match(/[\p{L}\d]+/gu) ?? [];
-  if (around.length < 2 || around.includes('not')) return null;
+  if (around.includes('not')) return null;
   const [only, ...others] = wordsOf(vocabulary).filter((word) => around.includes(word));
   return others.length === 0 ? (only ?? null) : null;
 }

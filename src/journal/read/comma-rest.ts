@@ -1,4 +1,5 @@
 import type { Finding, Place } from '../../findings/finding.ts';
+import { isNamed } from '../grammar/turned-round.ts';
 import { Empty, Fields, holdsRefused, List, type Node, Text } from '../nodes.ts';
 import { lineOf, pairText } from '../print.ts';
 
@@ -106,7 +107,8 @@ const ways: readonly (readonly [name: string, join: Join])[] = [
   ],
   [
     'text',
-    (before, { text }) => (before instanceof Text ? [new Text(`${before.text}, ${text}`, before.at)] : null),
+    (before, rest) =>
+      before instanceof Text && !isNamed(rest) ? [new Text(`${before.text}, ${rest.text}`, before.at)] : null,
   ],
 ];
 

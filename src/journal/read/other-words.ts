@@ -35,7 +35,7 @@ export function otherWords(
 }
 
 /** What else was said of it: `, note: "to a friend"`. */
-function alsoNoted(value: Node): string {
+export function alsoNoted(value: Node): string {
   return value instanceof Text && yesOrNo(value.text) === null
     ? `, ${pairText(new Text('note', value.at), value)}`
     : '';

@@ -1,7 +1,7 @@
 import type { Finding } from '../../findings/finding.ts';
 import { nearest, plainWord } from '../../findings/nearest.ts';
 import { calledSo, type Vocabulary } from '../grammar/vocabulary.ts';
-import { Fields, List, Text } from '../nodes.ts';
+import { Fields, List, type Node, Text } from '../nodes.ts';
 
 /** Keys are small letters; a hyphen joins two words. Any other sign may be a matter of spelling. */
 const OTHER_SIGN = /[^a-z-]/;
@@ -17,7 +17,7 @@ export function asOurs(fields: Fields, words: Vocabulary, findings: Finding[]): 
   const pairs = fields.pairs.map(([key, value]): Fields['pairs'][number] => {
     if (Object.hasOwn(words, key.text)) return [key, value];
     const surely = meantBy(key.text, words);
-    const meant = surely ?? (value instanceof List ? nearestList(key.text, words) : null);
+    const meant = surely ?? (value instanceof List ? listMeant(key.text, value, words) : null);
     if (meant === null || taken.has(meant)) return [key, value];
     isOther = true;
     taken.add(meant);
@@ -31,8 +31,13 @@ export function asOurs(fields: Fields, words: Vocabulary, findings: Finding[]): 
   return isOther ? new Fields(pairs, fields.at, fields.style) : fields;
 }
 
-/** Keys without a value of their own hold lists: over a list one of them is meant before any other. */
-function nearestList(said: string, words: Vocabulary): string | null {
+/**
+ * Over entries the log is meant, however it is called. Keys without a value of their own hold lists: over another list one of
+ * them is meant before any other.
+ */
+function listMeant(said: string, { items }: List, words: Vocabulary): string | null {
+  const isEntry = (item: Node) => item instanceof Fields && item.pairs.some(([{ text }]) => text === 'date');
+  if (Object.hasOwn(words, 'log') && items.some(isEntry)) return 'log';
   const keys = Object.keys(words);
   const lists = keys.filter((key) => words[key]?.value === undefined);
   return nearest(said, lists) ?? nearest(said, keys);

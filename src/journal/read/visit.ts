@@ -5,8 +5,9 @@ import { readDate } from '../grammar/date-text.ts';
 import type { KeyDefinition, KeyTable } from '../grammar/key.ts';
 import { type Moment, moment, time } from '../grammar/moment.ts';
 import type { ObservationDefinition } from '../grammar/observation.ts';
+import { isNamed } from '../grammar/turned-round.ts';
 import { type Located, text, wholeNumber, yesOrNo } from '../grammar/values.ts';
-import { Empty, Fields, List, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
+import { Empty, Fields, List, NOWHERE, type Node, Refused, Text, UnquotedNote } from '../nodes.ts';
 import { append } from '../text/append.ts';
 import { withWholeLines } from './comma-rest.ts';
 import { dateAsKey } from './date-as-key.ts';
@@ -206,8 +207,9 @@ function readObservation(
     visit.saw.push({ key: key.text, at: key.at, value });
     // Of a sick bird what can be read counts, beside the error.
     for (const [rest, under] of node instanceof Fields ? node.pairs : []) {
-      if (under instanceof Empty)
-        findings.push({ code: 'comma-in-map', at: rest.at, args: { key: rest.text, joined: 'yes' } });
+      if (!(under instanceof Empty)) continue;
+      const args = { key: rest.text, joined: isNamed(rest) ? '' : 'yes' };
+      findings.push({ code: 'comma-in-map', at: rest.at, args });
     }
     return;
   }
@@ -221,7 +223,24 @@ function readObservation(
     findings.push({ code: 'unknown-key', at: key.at, args: { key: key.text, others } });
     return;
   }
+  const together = key.text.split(' ');
+  if (together.length > 1 && together.every((name) => mayStandAlone(name, observations))) {
+    findings.push({
+      code: 'unknown-key',
+      at: key.at,
+      args: { key: key.text, suggestion: together.join(', ') },
+    });
+    return;
+  }
   const finding = unknownKey(key, ['date', ...grammar.circumstances, ...Object.keys(observations)]);
   const alone = node instanceof Empty && finding.args.suggestion === '';
   findings.push(alone ? { code: 'comma-in-map', at: key.at, args: { key: key.text } } : finding);
+}
+
+/** `checked`, `sitting`: nothing need stand behind it. */
+function mayStandAlone(name: string, observations: VisitGrammar['observations']): boolean {
+  return (
+    Object.hasOwn(observations, name) &&
+    observations[name]?.value.safeParse(new Empty(NOWHERE)).success === true
+  );
 }

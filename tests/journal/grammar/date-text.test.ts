@@ -88,6 +88,12 @@ describe('a date', () => {
     ['at 2026-03-01 07:30', ''],
     ['1.3.', '2026-03-01'],
     ['2026–03–02', '2026-03-02'],
+    ['2026–3–2', '2026-03-02'],
+    ['1.3', '2026-03-01'],
+    ['1.3.69', '1969-03-01'],
+    ['1.3.68', '2068-03-01'],
+    ['2026 March 1', '2026-03-01'],
+    ['on 2026-02-30', ''],
     ['31.2.2026', ''],
     ['yesterday', ''],
     ['', ''],
@@ -100,6 +106,7 @@ describe('a date', () => {
     expect(answer('24-03-27', 2024)).toBe('date-shape: 2024-03-27');
     expect(answer('24-03-26', 2026)).toBe('date-shape: 2026-03-24');
     expect(answer('24-03-2026', 2024)).toBe('date-shape: 2026-03-24');
+    expect(answer('24.03.27', 2024)).toBe('date-shape: 2027-03-24');
     expect(answer('24-03-27', null)).toBe('date-shape: 2027-03-24');
   });
 
@@ -149,6 +156,8 @@ describe('when a bird hatched of which no day is known', () => {
     ['2023 or 2024', ''],
     ['long ago', ''],
     ['2024-13', ''],
+    ['ring 12 2024', '2024'],
+    ['2024 12 birds', '2024'],
   ])('`%s` is answered with `%s`', (text, suggestion) => {
     expect(readPeriod(text)).toMatchObject({ args: { text, suggestion } });
   });
@@ -175,10 +184,18 @@ it('a month is not told by two letters, nor where it may be two', () => {
 
 it('the day meant is the right form of what was written, or empty', () => {
   expect(
-    ['2026-05-01', 'Yesterday', '1.5.', '1. Mai', '5/6', 'soon'].map((text) =>
+    ['2026-05-01', 'Yesterday', ' tomorrow ', '1.5.', '1. Mai', '5/6', 'soon'].map((text) =>
       dateMeant(text, parseDay('2026-05-02') as number),
     ),
-  ).toEqual(['2026-05-01', '2026-05-01', '2026-05-01', '2026-05-01', '2026-05-06 or 2026-06-05', '']);
+  ).toEqual([
+    '2026-05-01',
+    '2026-05-01',
+    '2026-05-03',
+    '2026-05-01',
+    '2026-05-01',
+    '2026-05-06 or 2026-06-05',
+    '',
+  ]);
 });
 
 it('a word that is short for a month in another language is one where it stands with figures alone', () => {
@@ -189,5 +206,10 @@ it('a word that is short for a month in another language is one where it stands 
     '',
     '',
   ]);
-  expect(['3 days ago', '1 day ago'].map(meant)).toEqual(['2026-04-29', '2026-05-01']);
+  expect(['3 days ago', ' 1 day ago ', '12 days ago'].map(meant)).toEqual([
+    '2026-04-29',
+    '2026-05-01',
+    '2026-04-20',
+  ]);
+  expect(['about 3 days ago', '3 days ago or so'].map(meant)).toEqual(['', '']);
 });

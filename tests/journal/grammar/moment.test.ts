@@ -15,7 +15,7 @@ it.each([
 it.each([
   ['1970-01-02', { from: 1, to: 1 }],
   ['1970-01', { from: 0, to: 30 }],
-  [' 1970 ', { from: 0, to: 364 }],
+  ['" 1970 "', { from: 0, to: 364 }],
   ['1972-02', { from: 761, to: 789 }],
   ['1972', { from: 730, to: 1095 }],
   ['1970-13', 'impossible-date'],
@@ -30,7 +30,7 @@ it.each([
 it.each([
   ['07:30', 450],
   ['1:30', 90],
-  [' 07:30 ', 450],
+  ['" 07:30 "', 450],
   ['7.30', 'not-a-time'],
 ])('time: %s', (typed, expected) => {
   expect(typedValue(time, typed)).toBe(expected);
@@ -41,7 +41,10 @@ it.each([
   ['1970-01-02 18:00', { day: 1, time: 1080 }],
   ['1970-01-02T18:00', { day: 1, time: 1080 }],
   ['1970-01-02   18:00', { day: 1, time: 1080 }],
-  [' 1970-01-02 ', { day: 1, time: null }],
+  ['" 18:00 "', { day: null, time: 1080 }],
+  ['about 1970-01-02 18:00', 'date-shape'],
+  ['on 1970-01-02T6pm', 'date-shape'],
+  ['1970-01-02T6pm or so', 'date-shape'],
   ['1970-01-02T6pm', 'not-a-time'],
   ['1970-01-02T18:00:30', 'not-a-time'],
   ['1970-01-02 18:00 or so', 'date-shape'],

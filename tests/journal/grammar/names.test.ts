@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { ownName, parents } from '../../../src/journal/grammar/names.ts';
+import { read } from '../reading.ts';
 import { typedValue } from './schemas.ts';
 
 it.each(['LW-1', 'the old cock', 'LW 19 04', 'no', '~', 'e1b', 'Äffchen'])('%s can be an id', (name) => {
@@ -55,4 +56,11 @@ it.each([
   ['[A, "B, C"]', 'names-together'],
 ])('a parent cannot be %s', (typed, code) => {
   expect(typedValue(parents, typed)).toBe(code);
+});
+
+it('parents that stand together are answered with the list of them', () => {
+  expect(read('pair: LW-1\ncock: A , B\nhen: C or  D\nlog: []\n').fixes).toEqual([
+    'where it is one of these, write `cock: [A, B]`',
+    'where it is one of these, write `hen: [C, D]`',
+  ]);
 });

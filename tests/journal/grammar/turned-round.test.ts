@@ -35,6 +35,11 @@ describe('a map whose sides are turned round', () => {
     'unwell: {hen: quiet, c1: thin}',
     'treated: {all: a dust bath}',
     'fostered: {LW-2: all}',
+    // The cock or the hen may be the cause.
+    'died: {cock: c1}',
+    'died: {hen: [c1, LW-22-11]}',
+    'died: {cold: LW-22-11, hen: LW-22-12}',
+    'died: {"hen, rough": LW-22-11}',
     'ringed: {c1: "26014"}',
   ])('is not seen in `%s`', (said) => {
     expect(readLog(`- {date: 2026-03-20, ${said}}`).findings).toEqual([]);
@@ -42,6 +47,9 @@ describe('a map whose sides are turned round', () => {
 
   it('is no better where the other way cannot be either', () => {
     expect(readLog('- {date: 2026-03-20, candled: {e1: rosy}}').found).toEqual(['3:34 unknown-word']);
+    expect(readLog('- {date: 2026-03-20, gone: {c1: sold, c2: moulted}}').found).toEqual([
+      '3:31 unknown-word',
+    ]);
     expect(readLog('- {date: 2026-03-20, candled: {e1: {fertile: 1}}}').found).toEqual(['3:34 unknown-word']);
     expect(readLog('- {date: 2026-03-20, moved: {hen: true}}').found).toEqual(['3:37 wrong-value']);
   });

@@ -9,6 +9,7 @@ import {
   whoOrNone,
 } from '../../../src/journal/grammar/who.ts';
 import { Text } from '../../../src/journal/nodes.ts';
+import { readLog } from '../reading.ts';
 import { typedValue } from './schemas.ts';
 
 const at = { file: 'a', line: 1, column: 1, length: 1 };
@@ -36,7 +37,7 @@ it.each([
   ['some', 1, 'at least'],
   ['~3', 3, 'about'],
 ])('%s is a count', (text, number, exact) => {
-  expect(parseCount(new Text(text, at))).toMatchObject({ count: number, exact });
+  expect(parseCount(new Text(text, at))).toEqual({ kind: 'count', count: number, exact, at });
 });
 
 it.each(['e1', '-1', '1.5', 'two', '3 +', '', '~'])('%s is no count', (text) => {
@@ -72,4 +73,34 @@ it('before a value a number is a count, and `all` stands alone', () => {
   expect(typedValue(whoKey, '"c1, 2"')).toBe('not-a-ref');
   expect(typedValue(whoKey, '0')).toBe('zero-count');
   expect(typedValue(whoKey, '","')).toBe('empty-list');
+});
+
+it('may be a chick of another clutch, or of another pair', () => {
+  expect(parseRef(new Text('c1', at))).toMatchObject({ pair: null, clutch: null, number: 1 });
+  expect(parseRef(new Text('2/c1', at))).toMatchObject({ pair: null, clutch: 2, number: 1 });
+  expect(parseRef(new Text('SF-2/1/e3', at))).toMatchObject({ pair: 'SF-2', clutch: 1, number: 3 });
+});
+
+it('may be a ring that looks like something else', () => {
+  expect(parseRef(new Text('ring:014', at))).toMatchObject({ ring: '014' });
+  expect(parseRef(new Text('ring: 014', at))).toMatchObject({ ring: '014' });
+});
+
+it.each([
+  ['40', { count: 40 }],
+  ['41', 'absurd-count'],
+  ['4.5', 'not-a-who'],
+  ['12,5 or so', 'not-a-who'],
+  ['LW 26.014', { refs: [{ form: 'name', text: 'LW 26.014' }] }],
+])('a nest may hold %s', (typed, expected) => {
+  const read = typedValue(who, typed);
+  if (typeof expected === 'string') expect(read).toBe(expected);
+  else expect(read).toMatchObject(expected);
+});
+
+it('what says neither how many nor which is told as typed', () => {
+  expect(
+    readLog('- {date: 2026-03-10, checked: {eggs: -1}}', '- {date: 2026-03-11, hatched: [e1, [e2, e3]]}')
+      .said,
+  ).toEqual(['-1 is less than none', 'this does not say which egg or chick']);
 });

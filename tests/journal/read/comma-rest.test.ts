@@ -87,6 +87,15 @@ describe('what stands alone behind a comma is answered with the whole line that 
     ]);
   });
 
+  it('is no word of a text where it is a bird', () => {
+    expect(inLog('{date: 2026-03-01, treated: as ordered, hen}')).toEqual([
+      expect.stringMatching(/^45 comma-in-map: lists need/),
+    ]);
+    expect(inLog('{date: 2026-03-01, treated: {hen: as ordered, warmth, cock}}')[0]).toContain(
+      'treated: {hen: "as ordered, warmth", cock}',
+    );
+  });
+
   it('puts nothing into the date, whatever else is not known', () => {
     expect(inLog('{date: 2026-03-01, e3, colour: blue}')).toEqual([
       expect.stringMatching(/^24 comma-in-map: lists need/),
@@ -108,6 +117,14 @@ describe('what stands alone behind a comma is answered with the whole line that 
     expect(inLog('{date: 2026-03-01, hatched; 2, checked; sitting}')).toEqual([
       '24 unknown-key: did you mean `hatched: 2`?',
       '36 unknown-key: did you mean `checked, sitting`?',
+    ]);
+  });
+
+  it('nor is it missing between what may stand alone: there the comma is', () => {
+    expect(inLog('{date: 2026-03-01, paired checked sitting, nest moved, moult done}')).toEqual([
+      '24 unknown-key: did you mean `paired, checked, sitting`?',
+      '48 unknown-key: did you mean `nest: moved`?',
+      '60 unknown-key: did you mean `moult: done`?',
     ]);
   });
 });

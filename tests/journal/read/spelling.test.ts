@@ -30,6 +30,15 @@ describe('a key that can mean one thing only', () => {
     expect(entries).toHaveLength(1);
   });
 
+  it.each(['lock', 'cocks', 'LW-1', 'visits'])(
+    'over entries is the log, though it is called %s',
+    (called) => {
+      const { entries, found, fixes } = read(`pair: LW-1\n${called}:\n  - {date: 2026-03-02, laid: 1}\n`);
+      expect([found, fixes]).toEqual([['2:1 unknown-key'], ['did you mean `log`?']]);
+      expect(entries).toHaveLength(1);
+    },
+  );
+
   it('misspelt over a list may be that of the cock or of what was seen, beside others', () => {
     const { journal, found } = read('pair: LW-1\ncok: [LW-20-01]\nlog:\n  - {date: 2026-03-02, laid: 1}\n');
     expect(found).toEqual(['2:1 unknown-key']);

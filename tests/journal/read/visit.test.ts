@@ -121,11 +121,10 @@ describe('an entry', () => {
   });
 
   it('with a bird that stands alone among sick ones counts for the others, and is told so', () => {
-    const { entries, said } = readLog('- {date: 2026-03-01, unwell: {hen: fluffed, cock}}');
-    expect(said).toEqual([
-      '`cock` stands alone behind a comma and is read as the rest of the text before it',
-    ]);
-    expect(entries[0]?.saw.map(({ key }) => key)).toEqual(['unwell']);
+    const { entries, said, fixes } = readLog('- {date: 2026-03-01, unwell: {hen: fluffed, cock}}');
+    expect(said).toEqual(['`cock` stands alone behind a comma and would be lost']);
+    expect(fixes[0]).not.toContain('"fluffed, cock"');
+    expect(seen(entries)).toEqual(seen(readLog('- {date: 2026-03-01, unwell: {hen: fluffed}}').entries));
   });
 
   it('that says nothing is a hint; one with a note is not', () => {
