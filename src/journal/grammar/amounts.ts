@@ -36,7 +36,7 @@ export const share = z
   .instanceof(Text)
   .transform(
     (node, context): number =>
-      parseShare(node.text) ?? refuse(context, node.at, 'not-a-share', { text: node.text.trim() }),
+      parseShare(node.text) ?? refuse(context, node.at, 'not-a-share', { text: node.text }),
   )
   .meta({ shape: 'share', description: 'a number from 0 to 1, or per cent' });
 

@@ -25,7 +25,7 @@ export const text = z
 
 /** What a text says that only answers a question, as a box that was ticked does; null where it says more. */
 export function yesOrNo(said: string): 'yes' | 'no' | null {
-  const [, yes, no] = /^(?:(yes|true)|(no|false))$/i.exec(said.trim()) ?? [];
+  const [, yes, no] = /^(?:(yes|true)|(no|false))$/i.exec(said) ?? [];
   return yes === undefined ? (no === undefined ? null : 'no') : 'yes';
 }
 

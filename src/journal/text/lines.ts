@@ -18,8 +18,8 @@ export class Lines {
     for (const match of text.matchAll(/[\ud800-\udbff][\udc00-\udfff]/g)) this.#wide.push(match.index);
   }
 
-  /** The stretch from one offset up to another, as far as it stays on the first one's line. */
-  place(from: number, to: number): Place {
+  /** The stretch from one offset up to another, as far as it stays on the first one's line; of one sign alone, its place. */
+  place(from: number, to = from): Place {
     const line = this.#lineOf(from);
     const start = this.#starts[line] as number;
     const end = Math.min(Math.max(to, from), this.lineEnd(from));

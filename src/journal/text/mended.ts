@@ -1,4 +1,4 @@
-import { Fields, List, Text } from '../nodes.ts';
+import { Fields, List, NOWHERE, Text } from '../nodes.ts';
 import { lineOf, pairText } from '../print.ts';
 import { Lines } from './lines.ts';
 import { parseYaml } from './yaml.ts';
@@ -20,7 +20,7 @@ const slips: readonly ((item: string) => string)[] = [
   (item) => item.replace(/\}[ \t]*[,;.]$/, '}'),
   (item) => item.replace(DATE_AND_MORE, '$1, '),
   (item) => item.replace(', note:', '}, note:'),
-  (item) => `${item.replace(/,$/, '')}}`,
+  (item) => `${item}}`,
   (item) => `${item}]}`,
   (item) => `${item}}}`,
   (item) => item.replace(/\]?\}$/, ']}'),
@@ -33,7 +33,7 @@ const slips: readonly ((item: string) => string)[] = [
 ];
 
 function quoted(words: string): string {
-  return JSON.stringify(words.trim().replaceAll('\\"', '"'));
+  return JSON.stringify(words.replaceAll('\\"', '"'));
 }
 
 /**
@@ -70,10 +70,9 @@ function withBraces(line: string): string {
 
 function withQuotes(line: string): string {
   const [, key, words] = COLON_IN_TEXT.exec(line) ?? [];
-  const at = new Lines('', line).place(0, 1);
   return key === undefined || !words?.includes(':')
     ? ''
-    : pairText(new Text(key, at), new Text(words as string, at));
+    : pairText(new Text(key, NOWHERE), new Text(words as string, NOWHERE));
 }
 
 /** A brace that was mended in the wrong place leaves a sign in a key. */

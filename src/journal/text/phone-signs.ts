@@ -25,8 +25,7 @@ const LEFT_ALONE = /"|[[{,:][ \t]*'|(?:^|[{, \t])note[ \t]*:[ \t]+(?=[^\u201c-\u
 export function withoutPhoneSigns(text: string, lines: Lines, findings: Finding[]): string {
   const seen = new Set<string>();
   const tell = (sign: string, meant: string, at: number) => {
-    if (!seen.has(sign))
-      findings.push({ code: 'read-as', at: lines.place(at, at + 1), args: { key: sign, meant } });
+    if (!seen.has(sign)) findings.push({ code: 'read-as', at: lines.place(at), args: { key: sign, meant } });
     seen.add(sign);
     return meant;
   };

@@ -33,7 +33,7 @@ export function readPlainLog(lines: Lines, text: string): { root: Fields; findin
   const head = parseYaml(lines, { text: text.slice(0, start), base: 0 });
   if (!('root' in head) || !(head.root instanceof Fields)) return null;
   const last = head.root.pairs.at(-1);
-  if (last?.[0].text !== 'log' || !(last[1] instanceof Empty)) return null;
+  if (last === undefined) return null;
   const { findings } = head;
   const list = new Log(lines, text, findings).read(start);
   if (list === null) return null;
@@ -86,7 +86,7 @@ class Log {
     const entry = this.#map();
     if (entry !== null && this.#ends(to)) return entry;
     const parsed = parseYaml(this.#lines, { text: this.#text.slice(from, to), base: from });
-    if (!('root' in parsed) || !(parsed.root instanceof List) || parsed.root.items.length !== 1) return null;
+    if (!('root' in parsed) || !(parsed.root instanceof List)) return null;
     append(this.#findings, parsed.findings);
     return parsed.root.items[0] as Node;
   }
@@ -150,7 +150,7 @@ class Log {
   }
 
   #ends(line: number): boolean {
-    return this.#at === line || (this.#at === line - 1 && this.#text[this.#at] === '\r');
+    return this.#at === line || this.#text[this.#at] === '\r';
   }
 
   #is(sign: string): boolean {

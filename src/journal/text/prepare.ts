@@ -26,7 +26,7 @@ export function prepare(file: string, raw: string, findings: Finding[]): Prepare
   const text = unmarked.includes('\r') ? unmarked.replace(/\r(?!\n)/g, '\n') : unmarked;
   const lines = new Lines(file, text);
   const lost = text.indexOf(LOST);
-  if (lost >= 0) findings.push({ code: 'not-utf8', at: lines.place(lost, lost + 1), args: {} });
+  if (lost >= 0) findings.push({ code: 'not-utf8', at: lines.place(lost), args: {} });
   return {
     lines,
     yaml: [
@@ -53,7 +53,7 @@ function withoutEndlessComments(text: string, lines: Lines, findings: Finding[])
       const first = at + Math.max(0, text.slice(at, end).search(/\S/));
       findings.push({
         code: 'unreadable-lines',
-        at: lines.place(first, first + 1),
+        at: lines.place(first),
         args: { why: 'too-long' },
       });
       parts.push(text.slice(kept, at), '\n'.repeat(end - at));
@@ -61,7 +61,7 @@ function withoutEndlessComments(text: string, lines: Lines, findings: Finding[])
     }
     at = text.indexOf('\n', end) + 1 || text.length;
   }
-  return parts.length === 0 ? text : parts.join('') + text.slice(kept);
+  return parts.join('') + text.slice(kept);
 }
 
 /** One finding a conflict, at its first mark. */
@@ -90,7 +90,7 @@ function withoutDirectives(text: string, lines: Lines, findings: Finding[]): str
     else head.push(text.slice(at, next));
     at = next;
   }
-  return head.length === 0 ? text : head.join('') + text.slice(at);
+  return head.join('') + text.slice(at);
 }
 
 /** A `---` before everything else is blanked; what follows a later one is another document, and is not read. */

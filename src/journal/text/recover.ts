@@ -78,12 +78,10 @@ export class Recovery {
   /** Where a section's key ends that has its value behind it on the line, though entries follow; else the section's end. */
   #endOfKey({ text }: Slice): number {
     const lines = linesOf(text);
-    const head = lines.find(({ body }) => body !== '');
+    const [name, behind] = keyOf(lines);
     const entry = lines.find(({ body }) => ENTRY_START.test(body));
-    const name = head === undefined ? undefined : KEY.exec(head.body)?.[2];
-    if (head === undefined || entry === undefined || name === undefined || this.#holds(name) !== undefined)
-      return text.length;
-    return /^[ \t]*(?:[#|>]|$)/.test(head.body.replace(KEY, '')) ? text.length : entry.from;
+    if (entry === undefined || name === '' || this.#holds(name) !== undefined) return text.length;
+    return /^[ \t]*(?:[#|>]|$)/.test(behind) ? text.length : entry.from;
   }
 
   /** Entries behind a key that has a value of its own are of the log before it: a stray line takes none of them along. */
@@ -107,9 +105,9 @@ export class Recovery {
 
   #section(section: Slice): Fields['pairs'] {
     const lines = linesOf(section.text);
-    const name = KEY.exec(lines.find(({ body }) => body !== '')?.body ?? '')?.[2];
-    const holds = name === undefined ? undefined : this.#holds(name);
-    if (name !== undefined && holds !== undefined && lines.some(({ body }) => isItem(body))) {
+    const [name] = keyOf(lines);
+    const holds = this.#holds(name);
+    if (holds !== undefined && lines.some(({ body }) => isItem(body))) {
       return [this.#list(section, lines, name, holds)];
     }
     const parsed = parseYaml(this.#lines, section);
@@ -119,8 +117,8 @@ export class Recovery {
     }
     const hasEntries = lines.some(({ body }) => ENTRY_START.test(body));
     // Under a key that nobody knows, or a misspelt one, entries are entries all the same.
-    if (hasEntries && name !== undefined) return [this.#list(section, lines, name, 'entries')];
-    if (hasEntries && name === undefined) this.#strays(section, lines);
+    if (hasEntries && name !== '') return [this.#list(section, lines, name, 'entries')];
+    if (hasEntries) this.#strays(section, lines);
     else this.#unreadable('unreadable-lines', section, parsed);
     return [];
   }
@@ -200,17 +198,17 @@ export class Recovery {
     return items;
   }
 
-  /** A tab before the dash does no harm where the entry needs no indentation of its own; it is said once a file. */
+  /** A tab before the dash does no harm where the entry needs none behind it; it is said once a file. */
   #withoutTab(item: Slice): readonly Node[] | null {
     const margin = item.text.search(/[^ \t]/);
     const tab = item.text.slice(0, margin).indexOf('\t');
-    if (tab < 0 || !/^[ \t]*-[ \t]+\{/.test(item.text)) return null;
+    if (tab < 0) return null;
     const items = this.#items({ ...item, text: ' '.repeat(margin) + item.text.slice(margin) });
     if (items !== null && !this.#tabs) {
       this.#tabs = true;
       this.findings.push({
         code: 'tab-indent',
-        at: this.#lines.place(item.base + tab, item.base + tab + 1),
+        at: this.#lines.place(item.base + tab),
         args: {},
       });
     }
@@ -221,7 +219,7 @@ export class Recovery {
   #withBraces(item: Slice): { trouble: Trouble } | null {
     const said = item.text.trim();
     if (!/^-[ \t]+date[ \t]*:/.test(said) || said.includes('\n')) return null;
-    const parsed = parseYaml(this.#lines, { text: `{${said.slice(1).trim()}}`, base: item.base });
+    const parsed = parseYaml(this.#lines, { text: `{${said.slice(1)}}`, base: item.base });
     if (!('root' in parsed) || !(parsed.root instanceof Fields) || parsed.findings.length > 0) return null;
     return { trouble: { why: 'no-braces', offset: 0, line: lineOf(parsed.root) } };
   }
@@ -262,7 +260,7 @@ export class Recovery {
     const from = slice.base + Math.min(Math.max(offset, first), Math.max(first, last - 1));
     this.findings.push({
       code,
-      at: this.#lines.place(from, known ? from + 1 : slice.base + last),
+      at: this.#lines.place(from, known ? from : slice.base + last),
       args: {
         why,
         line: line ?? (AS_IT_STANDS.includes(why) ? '' : mendedLine(slice.text)),
@@ -270,6 +268,12 @@ export class Recovery {
       },
     });
   }
+}
+
+/** The key with which lines begin, empty where they begin with none, and what stands behind it. */
+function keyOf(lines: readonly Line[]): [name: string, behind: string] {
+  const head = lines.find(({ body }) => body !== '')?.body ?? '';
+  return [KEY.exec(head)?.[2] ?? '', head.replace(KEY, '')];
 }
 
 function part(slice: Slice, from: number, to: number): Slice {

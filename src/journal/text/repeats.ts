@@ -56,7 +56,7 @@ export function withoutRepeats(text: string): Unrepeated | null {
       repeats.push({ line, date: date.day, of });
       lines[index] = '';
     } else {
-      if (of === undefined) first.set(before + says, line);
+      first.set(before + says, line);
       kept.push(line);
     }
   }

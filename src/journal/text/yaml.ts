@@ -1,5 +1,4 @@
 import {
-  type Alias,
   isAlias,
   isMap,
   isScalar,
@@ -80,9 +79,7 @@ class Walk {
     this.#slice = slice;
   }
 
-  root(node: ParsedNode): Node | null {
-    if (isScalar(node) && node.type === 'PLAIN' && node.source === '' && !node.anchor && !node.tag)
-      return null;
+  root(node: ParsedNode): Node {
     return this.#node(node, isMap(node));
   }
 
@@ -115,7 +112,7 @@ class Walk {
       const from = node.range[0] + swallowed.index + swallowed[0].length - 1;
       this.findings.push({
         code: 'unreadable-lines',
-        at: this.#place(from, from + 1),
+        at: this.#place(from),
         args: { why: 'outside-log' },
       });
     }
@@ -174,7 +171,7 @@ class Walk {
     return new Refused(at);
   }
 
-  #place(from: number, to: number): Place {
+  #place(from: number, to = from): Place {
     return this.#lines.place(this.#slice.base + from, this.#slice.base + to);
   }
 
@@ -183,12 +180,12 @@ class Walk {
     const { text } = this.#slice;
     let from = Math.max(0, text.lastIndexOf(sign, range[0]));
     while (sign === '!' && text[from - 1] === '!') from--;
-    return this.#place(from, Math.max(range[1], from + sign.length));
+    return this.#place(from, range[1]);
   }
 }
 
 function featureOf(node: ParsedNode): { name: string; sign: string } | null {
-  if (isAlias(node)) return { name: 'alias', sign: `*${(node as Alias).source}` };
+  if (isAlias(node)) return { name: 'alias', sign: '*' };
   if (node.anchor) return { name: 'anchor', sign: `&${node.anchor}` };
   return node.tag ? { name: 'tag', sign: '!' } : null;
 }

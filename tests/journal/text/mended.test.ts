@@ -23,10 +23,12 @@ describe('a line that cannot be read is answered with the line that was meant', 
     ],
     ['a bracket left open', '- {date: 2026-03-02, laid: [e1, e2}', '- {date: 2026-03-02, laid: [e1, e2]}'],
     ['a brace too many', '- {date: 2026-03-02, laid: 1}}', '- {date: 2026-03-02, laid: 1}'],
+    ['a bracket too many', '- {date: 2026-03-02, laid: [e1, e2]}]', '- {date: 2026-03-02, laid: [e1, e2]}'],
     ['a comma too many', '- {date: 2026-03-02,, laid: 1}', '- {date: 2026-03-02, laid: 1}'],
     ['a dash without its blank', '-{date: 2026-03-02, laid: 1}', '- {date: 2026-03-02, laid: 1}'],
     ['a comma behind it', '- {date: 2026-03-02, checked},', '- {date: 2026-03-02, checked}'],
     ['a full stop behind it, apart', '- {date: 2026-03-02, checked} .', '- {date: 2026-03-02, checked}'],
+    ['its end cut off behind a comma', '- {date: 2026-03-02, laid: 1,', '- {date: 2026-03-02, laid: 1}'],
     ['its end cut off', '- {date: 2026-03-02, laid: [e1, e2', '- {date: 2026-03-02, laid: [e1, e2]}'],
     [
       'both braces cut off',
@@ -45,6 +47,16 @@ describe('a line that cannot be read is answered with the line that was meant', 
       'words close behind it',
       '- {date: 2026-03-02, laid: 1}so far "fine"',
       '- {date: 2026-03-02, laid: 1, note: "so far \\"fine\\""}',
+    ],
+    [
+      'words behind it, and a brace before them',
+      '- {date: 2026-03-02, lost: {clear: e1}, checked} looked fine',
+      '- {date: 2026-03-02, lost: {clear: e1}, checked, note: "looked fine"}',
+    ],
+    [
+      'words behind it, with what was said',
+      '- {date: 2026-03-02, laid: 1} he said \\"fine\\"',
+      '- {date: 2026-03-02, laid: 1, note: "he said \\"fine\\""}',
     ],
     ['a full stop behind it', '- {date: 2026-03-02, checked}.', '- {date: 2026-03-02, checked}'],
     ['no comma behind the date', '- {date: 2026-03-02 laid: 1}', '- {date: 2026-03-02, laid: 1}'],
@@ -81,6 +93,15 @@ describe('what cannot be read is told in the words of its file', () => {
     expect(says.birds?.map(({ id }) => id.text)).toEqual(['A-2', 'A-3']);
   });
 
+  it.each(['-{', '-   {'])('nor is it another where its dash stands otherwise: `%s`', (dash) => {
+    const { codes, fix } = read(
+      'birds.yaml',
+      `birds:\n  - {id: A-2}\n  ${dash}id: A-1, sex: cock\n  - id: A-3\n`,
+    );
+    expect(codes).toEqual(['unreadable-lines']);
+    expect(fix).toBe('write:\n- {id: A-1, sex: cock}');
+  });
+
   it('a colon in the text of a bird gets its quotes', () => {
     const { fix, says } = read('birds.yaml', 'birds:\n  - id: A-1\n    origin: bought: from a friend\n');
     expect(fix).toBe('write:\norigin: "bought: from a friend"');
@@ -111,6 +132,11 @@ describe('of a line by itself', () => {
       '- {date: 2026-03-02, laid: 1 # at dusk',
       '- {date: 2026-03-02, laid: 1}',
     ],
+    [
+      'nor are the blanks before it',
+      '- {date: 2026-03-02, laid: 1},   # so far',
+      '- {date: 2026-03-02, laid: 1}',
+    ],
     ['nor one behind a tab', '{date: 2026-03-02, laid: 1\t#dusk', '- {date: 2026-03-02, laid: 1}'],
     ['a sign in a word begins none', '{date: 2026-03-02, food: mix#4', '- {date: 2026-03-02, food: "mix#4"}'],
     [
@@ -119,6 +145,7 @@ describe('of a line by itself', () => {
       '- {date: 2026-03-02, laid: 1, note: "mix #4"}',
     ],
     ['a routine has its braces', '- name: water, every: 2', '- {name: water, every: 2}'],
+    ['its dash is only the first', 'name: dust - fresh, every: 2', '- {name: "dust - fresh", every: 2}'],
     ['whatever blanks there are', '-  id : A-1, sex: hen', '- {id: A-1, sex: hen}'],
     ['a key that only ends as an id does begins no bird', 'ring-id: 4, sex: hen', 'ring-id: "4, sex: hen"'],
     ['a text with a colon has its quotes', 'origin: swapped: two for one', 'origin: "swapped: two for one"'],
@@ -133,6 +160,8 @@ describe('of a line by itself', () => {
     ['a key with its text', 'origin: a friend'],
     ['an id alone', 'id: A-1'],
     ['a brace in the wrong place', '- {date: 2026-03-02, }laid: 1, checked'],
+    ['a sign before a key', '- {date: 2026-03-02, ;laid: 1'],
+    ['a quote in a key', '- {date: 2026-03-02, la"id: 1'],
     ['what journals do not use', '- {date: 2026-03-02, laid: &first 1'],
   ])('nothing is made of %s', (_, line) => {
     expect(mendedLine(line)).toBe('');

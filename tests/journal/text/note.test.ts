@@ -109,6 +109,13 @@ describe('an unquoted note', () => {
     expect(entries[0]?.saw).toHaveLength(1);
     expect(found).toEqual(['3:5 block-style', '4:11 unquoted-note']);
   });
+
+  it('over several lines may speak of what stands in braces', () => {
+    const note = 'hen off - {the left nest}: cold';
+    expect(
+      read(`pair: LW-1\nlog:\n  - date: 2026-03-01\n    note: ${note}\n    laid: 2\n`).entries[0],
+    ).toMatchObject({ note: { text: note }, saw: [{ key: 'laid' }] });
+  });
 });
 
 describe('a masked note', () => {

@@ -59,6 +59,7 @@ describe('signs that a phone puts for those of YAML are read as these', () => {
       notes: [],
       found: ['3:10 read-as ： :', '3:22 read-as ， ,'],
     });
+    expect(read('  - {date ： 2026-03-01, laid\t： 1}').saw).toEqual(['laid']);
   });
 
   it('a comma of full width in a name without braces is its own', () => {

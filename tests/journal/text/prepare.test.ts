@@ -67,6 +67,13 @@ describe('a file before it is parsed', () => {
     expect(reading(`${conflict}  - {date: x}\n`)).toEqual(['4:1 conflict-mark', '9:12 date-shape', 3]);
   });
 
+  it('with a line of signs by itself has no conflict: the line is told', () => {
+    expect(reading(`${journal}=======\n  - {date: 2026-02-02, nest: building}\n`)).toEqual([
+      '4:1 unreadable-lines',
+      2,
+    ]);
+  });
+
   it('in which one side of a conflict was taken out already still has its other mark', () => {
     const half = `${journal}  - {date: 2026-02-02, nest: building}\n>>>>>>> shed\n`;
     expect(reading(half)).toEqual(['5:1 conflict-mark', 2]);

@@ -25,6 +25,8 @@ describe('a journal that is no YAML as a whole', () => {
         found: ['2:1 unknown-key', '4:30 unreadable-entry', '5:23 unreadable-entry'],
         days: [3],
       });
+      const apart = `${key}:\n  - {date: 2026-02-01, paired}\n    - {date: 2026-02-02, laid: 1}\n`;
+      expect(reading(`pair: LW-1\n${apart}`).days).toEqual([3, 4]);
     },
   );
 
@@ -260,6 +262,10 @@ describe('where it breaks', () => {
       '2:1+11 other',
       '3:31+1 bracket-open',
     ]);
+    expect(told(`pair: LW-1\nlog: spring\nhousing: flight 2\n${sound}`)).toEqual({
+      found: ['2:6+6 log-no-list', '4:3+1 outside-log'],
+      days: [],
+    });
     expect(told(`pair: LW-1\nlog: # spring\n${broken}${sound}`).found).toEqual(['3:31+1 bracket-open']);
   });
 

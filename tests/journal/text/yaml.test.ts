@@ -60,6 +60,7 @@ it('a long file is read to its last line, which may have no end; a line without 
   const long = `a: 1\n${`# ${'x'.repeat(98)}\n`.repeat(1100)}b: 2`;
   expect(values(long)).toEqual(['1', '2']);
   expect(() => values(`${long}${'x'.repeat(100_001)}`)).toThrow('too-long');
+  expect(() => values(`\n${'x'.repeat(100_001)}`)).toThrow('too-long');
 });
 
 describe('keys of any name are only keys', () => {
@@ -115,6 +116,16 @@ describe('what journals do not use', () => {
     ['- {date: 2026-02-01, <<: {laid: e1}}', 'merge key', 24, 2],
   ])('%s is named and pointed at as a whole', (line, feature, column, length) => {
     expect(readLog(line).findings).toMatchObject([{ at: { column, length }, args: { feature } }]);
+  });
+
+  it('is pointed at as a whole where it stands for nothing', () => {
+    for (const [line, length] of [
+      ['- {date: 2026-02-01, laid: &egg}', 4],
+      ['- {date: 2026-02-01, laid: !!str, checked}', 5],
+    ] as const)
+      expect(readLog(line).findings.find(({ code }) => code === 'yaml-feature')).toMatchObject({
+        at: { column: 30, length },
+      });
   });
 
   it('does not lose what was typed beside it', () => {
