@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { birdObservations } from '../../src/journal/bird-observations/index.ts';
+import { observations } from '../../src/journal/observations/index.ts';
 import { readFile } from '../../src/journal/record.ts';
 import { plain } from './reading.ts';
 
@@ -45,4 +46,18 @@ describe('what is seen of a bird', () => {
   ])('%s is refused as %s', (said, code) => {
     expect(bird(said).codes).toEqual([code]);
   });
+
+  it('comes in the order of its life within a day', () => {
+    const day = 'arrived back quarantine released weighed unwell treated moult sexed moved died gone photo';
+    const orders = day.split(' ').map((key) => birdObservations[key as keyof typeof birdObservations].order);
+    expect(orders).toEqual([...orders].sort((a, b) => a - b));
+    expect(new Set(orders).size).toBe(orders.length);
+  });
+
+  it.each(['weighed', 'treated', 'unwell', 'moult', 'sexed', 'died', 'gone'] as const)(
+    '%s has the same place in the day as in the journal of its pair',
+    (key) => {
+      expect(birdObservations[key].order).toBe(observations[key].order);
+    },
+  );
 });

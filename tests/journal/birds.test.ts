@@ -93,6 +93,14 @@ describe('the bird list', () => {
   });
 });
 
+it('entries of a bird are its log, however that is spelt', () => {
+  const { birds: list, found } = birds(
+    'birds:\n  - id: A\n    lock:\n      - {date: 2026-03-01, arrived: cage 1}\n  - {id: B}\n',
+  );
+  expect(found).toEqual(['3:5 unknown-key']);
+  expect(list.map(({ log }) => log.length)).toEqual([1, 0]);
+});
+
 describe('what is typed otherwise of a bird', () => {
   const fix = (text: string) =>
     readFile('birds.yaml', text).findings.map((finding) => kindOf(finding).hint(finding.args))[0];

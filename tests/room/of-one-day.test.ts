@@ -380,3 +380,17 @@ describe('a count without a time, on a day on which something else of its pair h
     expect(mismatched(files)).toEqual([]);
   });
 });
+
+describe('a bird that was moved and died on one day', () => {
+  const told = (said: string) =>
+    codes(room({ P: waxbills(`${four}\ndate: 2026-03-06, ${said}`, 'hen: B') }, '2026-03-06'));
+
+  it('died where it was moved to, and did not come along with the family', () => {
+    expect(told('moved: {hen: cage 2}, died: {cold: hen}')).toEqual([]);
+    expect(told('died: {cold: hen}\ndate: 2026-03-06, moved: {hen: cage 2}')).toEqual([]);
+    expect(told('moved: flight 2, died: {cold: hen}')).toEqual([]);
+    expect(told('time: 08:00, died: hen\ndate: 2026-03-06, time: 09:00, moved: {hen: cage 2}')).toEqual([
+      'dead-bird',
+    ]);
+  });
+});

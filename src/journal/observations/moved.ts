@@ -3,13 +3,18 @@ import { housing } from '../grammar/names.ts';
 import { observation } from '../grammar/observation.ts';
 import { map } from '../grammar/values.ts';
 import { whoKey } from '../grammar/who.ts';
+import { died } from './died.ts';
+
+const MOVED = 165;
 
 export const moved = observation({
   value: z.union([
     housing.transform((place) => [{ who: null, housing: place }]),
     map(whoKey, housing).transform((pairs) => pairs.map(([whom, place]) => ({ who: whom, housing: place }))),
   ]),
-  order: 165,
+  order: MOVED,
+  // Who is named may have died there that day; the family, all, or so many are those that live.
+  orderOf: (value) => (value.some(({ who }) => who?.kind !== 'refs') ? MOVED : died.order - 1),
   look: false,
   example: 'moved: {all: flight 3}',
   takes:

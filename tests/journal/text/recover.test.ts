@@ -290,6 +290,11 @@ describe('where it breaks', () => {
       found: ['3:3+1 tab-indent', '4:2+1 tab'],
       days: [3, 5],
     });
+    const several = '\t- date: 2026-02-01\n   paired:\n   note: quiet\n';
+    expect(told(`${HEAD}${several}${broken}`)).toEqual({
+      found: ['3:1+1 tab-indent', '3:4+16 block-style', '6:31+1 bracket-open'],
+      days: [3],
+    });
     const columns = `  \t-  {date: 2026-02-01, clutch: x, paired}\n${broken}`;
     expect(told(`${HEAD}${columns}`).found).toEqual([
       '3:3+1 tab-indent',
