@@ -93,12 +93,16 @@ describe('what cannot be read is told in the words of its file', () => {
     expect(says.birds?.map(({ id }) => id.text)).toEqual(['A-2', 'A-3']);
   });
 
-  it.each(['-{', '-   {'])('nor is it another where its dash stands otherwise: `%s`', (dash) => {
-    const { codes, fix } = read(
+  it.each([
+    ['-{', /a blank is missing/],
+    ['-   {', /a \{ is never closed/],
+  ])('nor is it another where its dash stands otherwise: `%s`', (dash, why) => {
+    const { codes, fix, said } = read(
       'birds.yaml',
       `birds:\n  - {id: A-2}\n  ${dash}id: A-1, sex: cock\n  - id: A-3\n`,
     );
     expect(codes).toEqual(['unreadable-lines']);
+    expect(said).toMatch(why);
     expect(fix).toBe('write:\n- {id: A-1, sex: cock}');
   });
 

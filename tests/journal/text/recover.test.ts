@@ -202,6 +202,11 @@ describe('a journal that is no YAML as a whole', () => {
     expect(entries).toHaveLength(1);
   });
 
+  it('is offered no other line where the tab or the indentation is at fault', () => {
+    for (const entry of ['date: 2026-02-01\n\tlaid: 1', 'date: 2026-02-01\n   laid: 1\n  sitting: hen'])
+      expect(read(`${HEAD}  - ${entry}\n`).fixes.join()).not.toContain('write:');
+  });
+
   it('is one finding where nothing at all can be read', () => {
     expect(read('[[[').found).toEqual(['1:3 unreadable-lines']);
     expect(read('- [x\n'.repeat(100)).found).toEqual(['1:1 not-a-mapping']);
