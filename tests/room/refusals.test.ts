@@ -294,7 +294,7 @@ describe('the likely fix', () => {
     expect(fix(chicks, '2026-03-20, died: c9')).toEqual(['the chicks there are c1, c2, c3']);
     expect(fix(eggs, '2026-03-10, candled: {clear: e9}')).toEqual(['the eggs there are e1, e2, e3, e4']);
     expect(fix(eggs, '2026-03-20, died: c1')).toEqual(['record it with `hatched: 1` first']);
-    expect(fix(start, '2026-03-20, candled: {clear: e1}')).toEqual(['record it with `laid: 1` first']);
+    expect(fix(start, '2026-03-20, lost: {broken: e1}')).toEqual(['record it with `laid: 1` first']);
   });
 
   it('asks whether a pair of a similar name was meant, and nothing where none is similar', () => {

@@ -1,4 +1,5 @@
 import { chooseEggs, namedFirst } from '../choose.ts';
+import { beginFirstClutch } from '../first-clutch.ts';
 import { tellAll } from '../lists.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import type { Egg } from '../model.ts';
@@ -7,6 +8,10 @@ import type { Apply } from './apply.ts';
 
 export const candled: Apply<'candled'> = (scene, value) => {
   const told = new Set<Egg>();
+  beginFirstClutch(
+    scene,
+    value.map(({ who }) => who),
+  );
   for (const { what, who } of namedFirst(value)) {
     const eggs = chooseEggs(scene, who, {
       did: `candled ${what}`,

@@ -1,10 +1,12 @@
 import { chooseEggs } from '../choose.ts';
+import { beginFirstClutch } from '../first-clutch.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import { owner } from '../wanted.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const pulled: Apply<'pulled'> = (scene, who) => {
+  beginFirstClutch(scene, [who]);
   const eggs = chooseEggs(scene, who, {
     did: 'taken into store',
     among: notBroughtToday(scene, [...scene.pair.here.eggs]),

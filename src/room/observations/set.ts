@@ -1,4 +1,5 @@
 import { chooseEggs, namedFirst } from '../choose.ts';
+import { beginFirstClutch } from '../first-clutch.ts';
 import { isLeftBehind } from '../left-behind.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
 import type { Egg, EggPlace, Pair } from '../model.ts';
@@ -9,6 +10,10 @@ import type { Apply } from './apply.ts';
 
 export const setUnder: Apply<'set'> = (scene, value) => {
   const told = new Set<Egg>();
+  beginFirstClutch(
+    scene,
+    value.flatMap(({ place, who }) => (place === null ? [] : who)),
+  );
   for (const { place, who } of namedFirst(value)) {
     const to: EggPlace | null = place === null ? null : placeNamed(scene, place);
     if (place !== null && to === null) continue;

@@ -1,0 +1,29 @@
+import type { Who } from '../journal/grammar/who.ts';
+import { openClutch } from './lives.ts';
+import { takeLookFirst } from './look.ts';
+import { report, type Scene } from './scene.ts';
+import { addUnseenEgg } from './unseen.ts';
+
+/**
+ * Eggs are in the hand or under the lamp of a pair of which nobody wrote of any, as where a journal is begun in the middle of
+ * a brood: they are a clutch that nobody saw laid, of as many as somebody tells something of; it is said that they were not
+ * known. Later ones are more likely a slip.
+ */
+export function beginFirstClutch(scene: Scene, told: readonly Who[]): void {
+  const { pair, day } = scene;
+  const [first] = told.filter((who) => eggsOf(who) > 0);
+  if (first === undefined || pair.clutches.length + pair.here.eggs.size + pair.here.young.size > 0) return;
+  // What a look of that day counted is all that there is.
+  if (takeLookFirst(scene)) return;
+  const clutch = openClutch(scene, { counted: false });
+  addUnseenEgg(clutch, day);
+  const count = told.reduce((sum, who) => sum + eggsOf(who), 0);
+  report(scene, first.at, 'counted-as-laid', { count, clutch: clutch.number });
+}
+
+/** How many eggs the words count or name by their numbers. */
+function eggsOf(who: Who): number {
+  if (who.kind === 'count') return who.count;
+  if (who.kind === 'all') return 0;
+  return who.refs.filter((ref) => ref.form === 'egg' && ref.clutch === null).length;
+}
