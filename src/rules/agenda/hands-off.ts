@@ -1,6 +1,7 @@
-import type { Day } from '../../days.ts';
+import type { Day, Span } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { isStillNestling } from '../../room/left-behind.ts';
+import type { Range } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { type Brood, profileIn } from '../brood.ts';
 
@@ -30,10 +31,16 @@ export function inHandsOffDays(brood: Brood, day: Day): boolean {
     if (!isStillNestling(bird, day) || bird.hatched === null || fledging === undefined) return false;
     // No nest holds them.
     if (walksOff(profile)) return false;
-    const { from, to } = hatchedOn(bird) ?? { from: day, to: day };
-    // Where young leave early, or can have hatched days before they were found, rings still go on first.
-    const ringed = to + (profile?.ringAge?.value.high ?? 0);
-    const alone = from + fledging.low;
-    return day >= Math.max(alone - BEFORE_FLEDGING, Math.min(ringed + 1, alone - LEAST_BEFORE_FLEDGING));
+    return day >= leftAloneFrom(hatchedOn(bird) ?? { from: day, to: day }, fledging, profile?.ringAge?.value);
   });
+}
+
+/**
+ * The day from which the nest of a chick that hatched on one of these days is left alone. Where young leave early, or can have
+ * hatched days before they were found, rings still go on first.
+ */
+export function leftAloneFrom(hatched: Span, fledging: Range, ringAge: Range | undefined): Day {
+  const ringed = hatched.to + (ringAge?.high ?? 0);
+  const alone = hatched.from + fledging.low;
+  return Math.max(alone - BEFORE_FLEDGING, Math.min(ringed + 1, alone - LEAST_BEFORE_FLEDGING));
 }

@@ -19,6 +19,18 @@ check(tellAge.task, [
     hillFinches('date: 2026-03-01, paired\ndate: 2026-03-02, checked\ndate: 2026-03-14, hatched: 2'),
     [],
   ],
+  // They are of one laying: the age of one tells that of the other well enough.
+  ['is done by the age of one of them', hillFinches(`${FOUND}, aged: {5: c1}`), []],
+  [
+    'is not asked of one that hatched late, though its nest is left alone for its eldest brother',
+    hillFinches(
+      [14, 15, 16, 17, 26]
+        .map((on) => `date: 2026-03-${on}, after: 2026-03-${on - 1}, hatched: 1`)
+        .join('\n'),
+    ),
+    [],
+  ],
+  ['is over with the wish for rings', hillFinches(`${FOUND}\ndate: 2026-03-15, skip: ring`), ['03-14 now']],
   [
     'is not asked of young that were only heard',
     hillFinches(FOUND.replace('checked: {chicks: 2}', 'heard')),
