@@ -1,6 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import { incubation, layingInterval, usualClutch } from './lives.ts';
-import type { Bird, Clutch, Egg } from './model.ts';
+import type { Bird, Clutch, Egg, EggPlace, Placed } from './model.ts';
 import { lastLook } from './scene.ts';
 
 /** When full sitting on a clutch began, as far as it is known. */
@@ -79,11 +79,11 @@ function eggNumbers(clutch: Clutch): { low: number; high: number } | null {
 }
 
 /** An egg's clock on a day: it stops in store and goes on under any pair or in an incubator. */
-export function eggClock(egg: Egg, day: Day): EggClock | null {
+export function eggClock(egg: Egg, day: Day, places: readonly Placed[] = egg.places): EggClock | null {
   let before: Span | null = null;
   let clock: EggClock | null = null;
-  egg.places.forEach(({ from, place }, i) => {
-    const until = egg.places[i + 1]?.from ?? null;
+  places.forEach(({ from, place }, i) => {
+    const until = places[i + 1]?.from ?? null;
     if (egg.aged !== null && until !== null && until <= egg.aged.day) return;
     const satOn = satOnFrom(egg, from, place, day);
     // Taken away before anybody sat on it: its clock has not begun.
@@ -120,17 +120,12 @@ function hadGrown({ lamp, aged }: Egg, day: Day): boolean {
  * From when the egg is sat on in this place, or null where nobody sits on it. Where nobody saw it they may not have sat at all:
  * eggs are taken to an incubator because nobody does.
  */
-function satOnFrom(
-  egg: Egg,
-  from: Day,
-  place: Egg['places'][number]['place'],
-  day: Day,
-): { span: Span; inferred: boolean } | null {
+function satOnFrom(egg: Egg, from: Day, place: EggPlace, day: Day): { span: Span; inferred: boolean } | null {
   if (place.kind === 'incubator') return { span: { from, to: from }, inferred: false };
   if (place.kind !== 'nest') return null;
   const home = place.clutch === egg.clutch;
-  const first = egg.places[0];
-  const arrived: Span = first !== undefined && first.from === from && home ? egg.laid : { from, to: from };
+  const [first] = egg.places;
+  const arrived: Span = first.from === from && home ? egg.laid : { from, to: from };
   const sitting = place.clutch === null ? null : sittingStart(place.clutch, day);
   if (sitting === null) return home && arrived === egg.laid ? null : { span: arrived, inferred: false };
   const span = { from: Math.max(arrived.from, sitting.span.from), to: Math.max(arrived.to, sitting.span.to) };

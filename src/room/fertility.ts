@@ -74,8 +74,8 @@ const UNKNOWN_CANDLING = 5;
  * it. As things stood on `day`: what happened to the egg later does not move it.
  */
 export function candlingDay(egg: Egg, day: Day): Day | null {
-  const until = { ...egg, places: egg.places.filter(({ from }) => from <= day) };
-  const start = eggClock(until, day)?.start.to ?? null;
+  const places = egg.places.filter(({ from }) => from <= day);
+  const start = eggClock(egg, day, places)?.start.to ?? null;
   const from = egg.clutch.pair.profile?.candling?.value.low ?? UNKNOWN_CANDLING;
   return start === null ? null : start + Math.floor(from);
 }

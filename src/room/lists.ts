@@ -5,6 +5,8 @@
  */
 
 /** A list and one more. */
+export function joined<T>(list: readonly [T, ...T[]], one: T): readonly [T, ...T[]];
+export function joined<T>(list: readonly T[], one: T): readonly T[];
 export function joined<T>(list: readonly T[], one: T): readonly T[] {
   return list.concat([one]);
 }

@@ -2,7 +2,7 @@ import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile, Range } from '../species/profile.ts';
 import { joined, likeLast, none } from './lists.ts';
 import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
-import { fullRef, howEnded } from './model.ts';
+import { fullRef, howEnded, lastPlace } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
 import type { Fold, Refusal, Scene, Why } from './scene.ts';
 
@@ -90,7 +90,7 @@ export function addEgg(clutch: Clutch, laid: Span, assumed: boolean): Egg {
     clutch,
     laid,
     assumed,
-    places: [{ from: laid.to, place: clutch.eggs[0]?.places[0]?.place ?? ownNest(clutch) }],
+    places: [{ from: laid.to, place: clutch.eggs[0]?.places[0].place ?? ownNest(clutch) }],
     lamp: none,
     aged: null,
     pipped: null,
@@ -119,14 +119,14 @@ function shortRef(letter: 'e' | 'c', number: number): string {
 /** The clutch of the nest that it lives with: its own, or the one it was given to. */
 export function hostClutch(one: Egg | Bird): Clutch | null {
   if (!('laid' in one)) return one.stays.at(-1)?.clutch ?? null;
-  const place = one.places.at(-1)?.place;
-  return place?.kind === 'nest' ? place.clutch : one.clutch;
+  const { place } = lastPlace(one);
+  return place.kind === 'nest' ? place.clutch : one.clutch;
 }
 
 /** The pair whose nest an egg is in now, or null. */
 export function nestOf(egg: Egg): Pair | null {
-  const place = egg.places.at(-1)?.place;
-  return place?.kind === 'nest' ? place.pair : null;
+  const { place } = lastPlace(egg);
+  return place.kind === 'nest' ? place.pair : null;
 }
 
 /** Takes an egg to another place from this day on. */
@@ -146,7 +146,7 @@ export function endEgg(egg: Egg, fate: EggFate): void {
 /** The earliest day on which anybody can have begun to sit on it: as laid, or as set where it waited in store first. */
 export function begun(egg: Egg): { day: Day; what: 'laid' | 'set' } {
   const [first, next, then] = egg.places;
-  const waited = next?.place.kind === 'store' && first !== undefined && next.from - first.from <= 1;
+  const waited = next?.place.kind === 'store' && next.from - first.from <= 1;
   return waited && then !== undefined
     ? { day: then.from, what: 'set' }
     : { day: egg.laid.from, what: 'laid' };
@@ -191,8 +191,8 @@ export function hatch(fold: Fold, egg: Egg, seen: Span, day: Day): Bird {
   const alias = fold.aliases.get(full);
   const bird =
     alias === undefined ? newBird(full, clutch.pair.species) : birdOrNew(fold, alias, clutch.pair.species);
-  const place = egg.places.at(-1)?.place;
-  const nest = place?.kind === 'nest' ? place.pair : null;
+  const { place } = lastPlace(egg);
+  const nest = nestOf(egg);
   Object.assign(bird, {
     ref,
     clutch,
@@ -207,7 +207,7 @@ export function hatch(fold: Fold, egg: Egg, seen: Span, day: Day): Bird {
     from: day,
     housing: nest === null ? 'hand' : nest.housing,
     nest,
-    clutch: place?.kind === 'nest' ? place.clutch : clutch,
+    clutch: place.kind === 'nest' ? place.clutch : clutch,
   });
   bird.stays = joined(bird.stays, stay);
   fold.birds.set(bird.id, bird);
@@ -329,8 +329,7 @@ export const ELSEWHERE: readonly EggPlace['kind'][] = ['store', ...IN_CARE];
 
 /** The eggs that the pair's journal speaks of: those in its nest, and its own in these other places. */
 export function eggsInReach(pair: Pair, kinds = IN_CARE): Egg[] {
-  const isIn = ({ fate, places }: Egg) =>
-    fate === null && kinds.includes(places.at(-1)?.place.kind ?? 'nest');
+  const isIn = (egg: Egg) => egg.fate === null && kinds.includes(lastPlace(egg).place.kind);
   return [...pair.here.eggs, ...clutchesElsewhere(pair).flatMap(({ eggs }) => eggs.filter(isIn))];
 }
 

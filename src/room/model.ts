@@ -10,6 +10,12 @@ export type EggPlace =
   | { kind: 'nest'; pair: Pair; clutch: Clutch | null }
   | { kind: 'store' | 'incubator' | 'hand' };
 
+/** Where an egg was from a day on. */
+export interface Placed {
+  readonly from: Day;
+  readonly place: EggPlace;
+}
+
 export type LossCause = keyof typeof lossCauses;
 export type TakenHow = keyof typeof takenCauses;
 export type Lamp = 'fertile' | 'clear' | 'dead' | 'unsure';
@@ -37,7 +43,8 @@ export interface Egg {
   laid: Span;
   /** Nobody wrote that it was laid: something later shows that it must have been. */
   assumed: boolean;
-  places: readonly { from: Day; place: EggPlace }[];
+  /** Where it was from which day on; first the nest that it was laid in. */
+  places: readonly [Placed, ...Placed[]];
   lamp: readonly { day: Day; saw: Lamp }[];
   /** The last time that the lamp told how many days along it was. */
   aged: { day: Day; days: number } | null;
@@ -225,6 +232,11 @@ export function fullRef(young: Egg | Bird): string {
 /** How the journal of the pair that it is about names an egg or bird: `c1`, or in full for a guest. */
 export function refIn({ pair }: { pair: Pair }, one: Egg | Bird): string {
   return one.clutch?.pair === pair && one.ref !== null ? one.ref : fullRef(one);
+}
+
+/** Where an egg is, or was at its end, and since when. */
+export function lastPlace({ places }: Egg): Placed {
+  return places.at(-1) ?? places[0];
 }
 
 /** What names no site can be any nest of the pair. */

@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { isLeftBehind, isStillNestling } from './left-behind.ts';
 import { hostClutch, incubation } from './lives.ts';
-import { type Bird, type Egg, type Pair, sameSite } from './model.ts';
+import { type Bird, type Egg, lastPlace, type Pair, sameSite } from './model.ts';
 import type { Fold } from './scene.ts';
 
 /** A nest that was taken out or cleaned while the journal knew of somebody in it. */
@@ -49,20 +49,20 @@ export function isDown(state: string): state is NestDown['state'] {
  * Whether the nest in which an egg lay was taken out or cleaned before that day, whatever became of the egg. Where eggs
  * were laid to it or sat on since, the nest was put back.
  */
-export function isNestGone({ places, clutch: own }: Egg, day: Day): boolean {
-  const last = places.at(-1);
-  if (last?.place.kind !== 'nest') return false;
-  const { pair, clutch } = last.place;
+export function isNestGone(egg: Egg, day: Day): boolean {
+  const { from, place } = lastPlace(egg);
+  if (place.kind !== 'nest') return false;
+  const { eggs, sittings } = egg.clutch;
   const seen = Math.max(
-    ...own.eggs.map(({ laid }) => laid.to),
-    ...own.sittings.flatMap(({ by, day: on }) => (by === 'off' ? [] : [on])),
+    ...eggs.map(({ laid }) => laid.to),
+    ...sittings.flatMap(({ by, day: on }) => (by === 'off' ? [] : [on])),
   );
-  return pair.nestStates.some(
+  return place.pair.nestStates.some(
     (nest) =>
       isDown(nest.state) &&
-      nest.day >= Math.max(last.from, seen) &&
+      nest.day >= Math.max(from, seen) &&
       nest.day < day &&
-      sameSite(nest.site, clutch?.site ?? null),
+      sameSite(nest.site, place.clutch?.site ?? null),
   );
 }
 

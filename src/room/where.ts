@@ -1,7 +1,7 @@
 import type { Span } from '../days.ts';
 import type { Located } from '../journal/grammar/values.ts';
 import { feederOf, hostClutch, isDependent, nestOf, takesEggs } from './lives.ts';
-import type { Bird, Clutch, Egg, EggPlace, Pair } from './model.ts';
+import { type Bird, type Clutch, type Egg, type EggPlace, lastPlace, type Pair } from './model.ts';
 import { lastLook, reportNoPair, type Scene, siteOf } from './scene.ts';
 
 /** The place that `set` or `fostered` names: a pair, `incubator` or `hand`; null (and a finding) for neither. */
@@ -56,7 +56,7 @@ export function reportedOf(scene: Scene, one: Egg | Bird): Span {
 
 /** The day on which it came to the nest in which it is; null where it has been there from its beginning. */
 export function broughtOn(one: Egg | Bird): number | null {
-  if ('laid' in one) return one.places.length > 1 ? (one.places.at(-1)?.from ?? null) : null;
+  if ('laid' in one) return one.places.length > 1 ? lastPlace(one).from : null;
   const { stays } = one;
   const moved = stays.findLastIndex(({ nest }, i) => i > 0 && nest !== stays[i - 1]?.nest);
   return stays[moved]?.from ?? null;

@@ -5,8 +5,8 @@ import { type EggClock, eggClock, hatchedOn, type SittingStart, sittingStart } f
 import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
 import { isFed } from '../room/left-behind.ts';
-import { fledging, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
-import { type Bird, type Clutch, type Egg, fullRef, type Pair } from '../room/model.ts';
+import { fledging, hostClutch, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
+import { type Bird, type Clutch, type Egg, fullRef, lastPlace, type Pair } from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import { takesLiveFood } from '../species/live-food.ts';
 import type { Profile } from '../species/profile.ts';
@@ -149,9 +149,9 @@ function durationFor(kind: DurationKind, profile: Profile | null, durations: Dur
  * no day is foreseen later because it was waited for.
  */
 export function startSeen({ egg, clock: { start }, duration }: EggTime): { start: Span; whole: Day | null } {
-  const place = egg.places.at(-1)?.place;
+  const { place } = lastPlace(egg);
   const nothing = { start, whole: null };
-  if (duration === null || place?.kind !== 'nest') return nothing;
+  if (duration === null || place.kind !== 'nest') return nothing;
   const longest = Math.ceil(Math.max(usualRange(duration).high, duration.longest));
   // Whole after its whole time it tells of itself, not of when it was begun; and beside chicks nobody counts every egg.
   const told = Math.min(start.to + longest, firstHatching(egg.clutch));
@@ -266,7 +266,7 @@ export function stillFed({ young, room }: Brood): Bird[] {
 }
 
 function isStored(egg: Egg): boolean {
-  return egg.fate === null && egg.places.at(-1)?.place.kind === 'store';
+  return egg.fate === null && lastPlace(egg).place.kind === 'store';
 }
 
 /** The pair's own before its guests, each in the order of laying or hatching, whoever came when. */
@@ -277,14 +277,9 @@ function ownFirst(pair: Pair): (a: Egg | Bird, b: Egg | Bird) => number {
 
 function eggsAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Egg[] {
   if (where !== 'nest') {
-    return (clutch?.eggs ?? []).filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === where);
+    return (clutch?.eggs ?? []).filter((egg) => egg.fate === null && lastPlace(egg).place.kind === where);
   }
-  return [...pair.here.eggs]
-    .filter((egg) => {
-      const place = egg.places.at(-1)?.place;
-      return place?.kind === 'nest' && place.clutch === clutch;
-    })
-    .sort(ownFirst(pair));
+  return [...pair.here.eggs].filter((egg) => hostClutch(egg) === clutch).sort(ownFirst(pair));
 }
 
 function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird[] {

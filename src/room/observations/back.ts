@@ -3,7 +3,7 @@ import { chooseBirds, chooseEggs } from '../choose.ts';
 import { everReared } from '../family.ts';
 import { mayBeg } from '../left-behind.ts';
 import { comeBack, housingOf, isFedByHand, placeEgg, settle } from '../lives.ts';
-import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
+import { type Bird, type Egg, lastPlace, type Pair } from '../model.ts';
 import type { Fold, Refusal } from '../scene.ts';
 import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
@@ -65,7 +65,7 @@ function inHandSince({ stays }: Bird): number {
 
 /** An egg lies again where it lay when it was lost, be it a foster's nest. */
 function returnEgg(egg: Egg, day: Day): void {
-  const { place } = egg.places.at(-1) as { place: EggPlace };
+  const { place } = lastPlace(egg);
   egg.fate = null;
   placeEgg(egg, day, place);
 }

@@ -15,7 +15,7 @@ import {
   whyNotOpen,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Egg, EggPlace, Pair } from '../model.ts';
+import { type Bird, type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Wanted } from '../wanted.ts';
 import { notFledged, owner, whoeverRears } from '../wanted.ts';
@@ -80,7 +80,7 @@ function awaitsParents({ hatched, stays }: Bird, day: Day): boolean {
 
 /** Its eggs that are kept warm without a pair, in another place than the one that they go to. */
 function warmedFor(pair: Pair, to: EggPlace): Egg[] {
-  return eggsInReach(pair).filter((egg) => egg.places.at(-1)?.place.kind !== to.kind);
+  return eggsInReach(pair).filter((egg) => lastPlace(egg).place.kind !== to.kind);
 }
 
 /**
@@ -92,7 +92,7 @@ function elsewhere({ pair, day }: Scene): Reach {
   const canCome = (one: Egg | Bird) => !isFor(pair, one) || cameHome(one);
   const eggs = pair.clutches
     .flatMap((clutch) => clutch.eggs)
-    .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind !== 'store' && canCome(egg));
+    .filter((egg) => egg.fate === null && lastPlace(egg).place.kind !== 'store' && canCome(egg));
   const young = pair.clutches
     .flatMap(({ chicks }) => chicks)
     .filter((bird) => isDependent(bird) && canCome(bird));

@@ -2,7 +2,7 @@ import { chooseEggs, namedFirst } from '../choose.ts';
 import { beginFirstClutch } from '../first-clutch.ts';
 import { isLeftBehind } from '../left-behind.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
-import type { Egg, EggPlace, Pair } from '../model.ts';
+import { type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import { owner } from '../wanted.ts';
 import { notBroughtToday, placeNamed } from '../where.ts';
@@ -35,7 +35,7 @@ export const setUnder: Apply<'set'> = (scene, value) => {
 function storedOf({ clutches }: Pair): Egg[] {
   return clutches
     .flatMap(({ eggs }) => eggs)
-    .filter((egg) => egg.fate === null && egg.places.at(-1)?.place.kind === 'store');
+    .filter((egg) => egg.fate === null && lastPlace(egg).place.kind === 'store');
 }
 
 /**

@@ -3,7 +3,7 @@ import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
-import { type Bird, type Egg, type Pair, refIn } from '../../room/model.ts';
+import { type Bird, type Egg, lastPlace, type Pair, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
@@ -132,7 +132,7 @@ export const lamp: FindAnchors = (brood) => {
 /** Eggs lying in the cool store, from the day the first of them was taken. */
 export const stored: FindAnchors = ({ stored: eggs }) => {
   if (eggs.length === 0) return [];
-  const pulled = spanOf(eggs.map((egg) => egg.places.at(-1)?.from ?? 0));
+  const pulled = spanOf(eggs.map((egg) => lastPlace(egg).from));
   return one({
     // They go back together, so that they hatch together: by the day of the eldest.
     span: day(pulled.from),

@@ -1,5 +1,5 @@
 import { type Day, shortDay } from '../../days.ts';
-import type { Egg } from '../../room/model.ts';
+import { type Egg, lastPlace } from '../../room/model.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { eggLoss, shares, WANTED_WORDS, widest } from '../incubator/loss.ts';
 import type { Milestone } from './milestones.ts';
@@ -19,7 +19,7 @@ function inMachine({ where, eggs }: Brood): Egg[] {
 }
 
 function setOn(egg: Egg): Day {
-  return egg.places.at(-1)?.from ?? egg.laid.to;
+  return lastPlace(egg).from;
 }
 
 /** The last day on which one of them was weighed in the incubator, or null. */

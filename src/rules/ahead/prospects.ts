@@ -3,7 +3,15 @@ import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
 import { feederOf, layingInterval, takesEggs, usualClutch } from '../../room/lives.ts';
-import { type Bird, type Clutch, clutchId, type Egg, fullRef, type Pair } from '../../room/model.ts';
+import {
+  type Bird,
+  type Clutch,
+  clutchId,
+  type Egg,
+  fullRef,
+  lastPlace,
+  type Pair,
+} from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { SET_BACK } from '../agenda/state.ts';
@@ -99,8 +107,8 @@ function furtherEggs(clutch: Clutch): number[] {
 function eggProspect(egg: Egg, day: Day): Prospect | null {
   if (!mayHatch(egg) || !mayStillHatch(egg, day)) return null;
   const { clutch } = egg;
-  const place = egg.places.at(-1)?.place;
-  const { pair, clutch: home } = place?.kind === 'nest' ? place : { pair: null, clutch: null };
+  const { place } = lastPlace(egg);
+  const { pair, clutch: home } = place.kind === 'nest' ? place : { pair: null, clutch: null };
   return {
     name: fullRef(egg),
     clutch,
@@ -121,8 +129,8 @@ function eggProspect(egg: Egg, day: Day): Prospect | null {
 function startOf(egg: Egg, day: Day): Span {
   const clock = eggClock(egg, day);
   if (clock?.running) return clock.start;
-  const last = egg.places.at(-1);
-  if (last?.place.kind === 'store') {
+  const last = lastPlace(egg);
+  if (last.place.kind === 'store') {
     const warm = clock === null ? 0 : last.from - clock.start.to;
     const { from, to } = SET_BACK;
     return { from: Math.max(day, last.from + from) - warm, to: Math.max(day, last.from + to) - warm };

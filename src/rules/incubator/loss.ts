@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { eggClock } from '../../room/clock.ts';
-import type { Egg } from '../../room/model.ts';
+import { type Egg, lastPlace } from '../../room/model.ts';
 import { middle, type Range } from '../../species/profile.ts';
 import { type Line, lineThrough, type Measured } from '../../statistics/line.ts';
 import { fromTo } from '../../words.ts';
@@ -58,11 +58,11 @@ const NINE_IN_TEN = 1.645;
  * @returns null for an egg that is not in an incubator, was never weighed, or whose species' incubation is not known
  */
 export function eggLoss(egg: Egg, day: Day): EggLoss | null {
-  const stay = egg.places.at(-1);
+  const stay = lastPlace(egg);
   const profile = egg.clutch.pair.profile;
   const incubation = profile?.incubation?.value;
   const clock = eggClock(egg, day);
-  if (egg.fate !== null || stay?.place.kind !== 'incubator' || incubation === undefined || clock === null)
+  if (egg.fate !== null || stay.place.kind !== 'incubator' || incubation === undefined || clock === null)
     return null;
   const start = (clock.start.from + clock.start.to) / 2;
   const begunHere = clock.start.from >= stay.from;

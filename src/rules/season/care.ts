@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import type { Bird, Clutch, Egg, Pair } from '../../room/model.ts';
+import { type Bird, type Clutch, type Egg, lastPlace, type Pair } from '../../room/model.ts';
 
 /** Who had the care of an egg or chick when something became of it. */
 export interface Care {
@@ -19,9 +19,9 @@ export function ownCare(origin: Clutch): Care {
 
 /** Hatching is credited to whoever sat on it last. */
 export function sitterOf(egg: Egg): Care {
-  const place = egg.places.at(-1)?.place;
-  if (place?.kind !== 'nest') {
-    return { origin: egg.clutch, pair: null, clutch: null, housing: place?.kind ?? null };
+  const { place } = lastPlace(egg);
+  if (place.kind !== 'nest') {
+    return { origin: egg.clutch, pair: null, clutch: null, housing: place.kind };
   }
   const { pair, clutch } = place;
   return { origin: egg.clutch, pair, clutch, housing: clutch?.housing ?? pair.housing };

@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import { eggClock } from '../../room/clock.ts';
 import { candlingDay } from '../../room/fertility.ts';
 import { incubation } from '../../room/lives.ts';
-import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import { type Bird, type Clutch, type Egg, lastPlace } from '../../room/model.ts';
 
 /** How a chick's youth ended. What happens to an independent bird is no longer its parents' merit or fault. */
 export type YoungFate = 'independent' | 'died' | 'gone' | 'open';
@@ -29,7 +29,7 @@ export function mayStillHatch(egg: Egg, day: Day): boolean {
 
 /** The last day on which a chick may come of it, or may have come unseen, as known on a day. */
 export function mayHatchUntil(egg: Egg, day: Day): Day {
-  const from = egg.places.at(-1)?.from ?? egg.laid.to;
+  const { from } = lastPlace(egg);
   const start = Math.max(eggClock(egg, day)?.start.to ?? from, from);
   return start + Math.ceil(incubation(egg.clutch.pair.profile).high) + NO_LONGER;
 }

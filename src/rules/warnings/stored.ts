@@ -1,5 +1,5 @@
 import { type Day, type Span, shortSpan, spanOf } from '../../days.ts';
-import type { Egg } from '../../room/model.ts';
+import { type Egg, lastPlace } from '../../room/model.ts';
 import { count } from '../../words.ts';
 import type { Brood } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
@@ -35,7 +35,7 @@ export const stored: Warning<Stored> = {
 
 function storedIn(brood: Brood, day: Day): Stored | null {
   const long = brood.stored
-    .map((egg) => ({ egg, days: daysInStore(egg, day), pulled: egg.places.at(-1)?.from ?? day }))
+    .map((egg) => ({ egg, days: daysInStore(egg, day), pulled: lastPlace(egg).from }))
     .filter(({ days }) => days >= NOTE && days <= STORED_SHOWN);
   if (long.length === 0) return null;
   const high = Math.max(...long.map(({ days }) => days));
