@@ -38,7 +38,7 @@ export function guestsWords({ taken, fledged, independent }: Reared): string {
 
 /** Whose eggs and young of other pairs a pair cares for now; nothing where there are none. */
 export function inCareWords(pair: Pair): string {
-  const guests = [...pair.here.eggs, ...pair.here.young].filter(({ clutch }) => clutch?.pair !== pair);
+  const guests = [...pair.here.eggs, ...pair.here.young].filter(({ clutch }) => clutch.pair !== pair);
   if (guests.length === 0) return '';
   return `In its care from other pairs: ${visible(listed(guests.map(fullRef).sort(naturally)))}.`;
 }

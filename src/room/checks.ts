@@ -108,8 +108,10 @@ function parentsIn(fold: Fold, bird: Bird): Bird[] {
 }
 
 function loopFinding(loop: readonly Bird[]): Finding[] {
-  const member = loop.find((bird) => bird.listed !== null);
-  const at = member?.listed?.at ?? loop[0]?.clutch?.pair.at;
+  const [at] = [
+    ...loop.flatMap(({ listed }) => listed?.at ?? []),
+    ...loop.flatMap(({ clutch }) => clutch?.pair.at ?? []),
+  ];
   if (at === undefined) return [];
   return [
     { code: 'own-ancestor', at, args: { loop: [...loop, loop[0] as Bird].map(({ id }) => id).join(' ← ') } },

@@ -1,6 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import { incubation, layingInterval, usualClutch } from './lives.ts';
-import type { Bird, Clutch, Egg, EggPlace, Placed } from './model.ts';
+import type { Bird, Chick, Clutch, Egg, EggPlace, Placed } from './model.ts';
 import { lastLook } from './scene.ts';
 
 /** When full sitting on a clutch began, as far as it is known. */
@@ -137,6 +137,8 @@ function satOnFrom(egg: Egg, from: Day, place: EggPlace, day: Day): { span: Span
  * sitting, so that a nest looked into once a week does not make its chicks a week older than they can be; nor longer
  * before the others of its clutch than eggs hatch apart.
  */
+export function hatchedOn(bird: Chick): Span;
+export function hatchedOn(bird: Bird): Span | null;
 export function hatchedOn(bird: Bird): Span | null {
   const { hatched, egg } = bird;
   if (hatched === null || egg === null || hatched.from === hatched.to) return hatched;
@@ -156,8 +158,8 @@ function besideMates(egg: Egg): Day {
   const { low, high } = incubation(pair.profile);
   const laid = Math.max(eggs.length, counted ? 0 : usualClutch(pair.profile).high);
   const apart = (laid - 1) * layingInterval(pair.profile) + Math.ceil(high - low);
-  const mates = chicks.filter((chick) => chick.egg !== null && wentAlike(chick.egg, egg));
-  return Math.max(...mates.map(({ hatched }) => hatched?.from ?? Number.NEGATIVE_INFINITY)) - apart;
+  const mates = chicks.filter((chick) => wentAlike(chick.egg, egg));
+  return Math.max(...mates.map(({ hatched }) => hatched.from)) - apart;
 }
 
 /** Whether two eggs of a clutch were moved, or left where they lay, on the same days. */

@@ -2,7 +2,7 @@ import type { Place } from '../findings/finding.ts';
 import type { Who } from '../journal/grammar/who.ts';
 import { walksOff } from '../species/walks-off.ts';
 import { feederOf, housingOf, livesAway, whyNotAlive, youngInReach } from './lives.ts';
-import type { Bird, Pair } from './model.ts';
+import type { Bird, Chick, Pair } from './model.ts';
 import { parentsOf } from './names.ts';
 import { refuse, type Scene } from './scene.ts';
 
@@ -30,30 +30,30 @@ export function livingParents(
 }
 
 /** The young that go where the pair goes: those that it feeds, less those that were taken to another place before. */
-export function youngAtHome({ here }: Pair): Bird[] {
+export function youngAtHome({ here }: Pair): Chick[] {
   return [...here.young].filter((bird) => !livesAway(bird));
 }
 
 /** Everyone who hatched of this pair's eggs or was ever fed in its nests, whatever became of them; its own first. */
-export function everReared({ clutches, guests }: Pair): Bird[] {
+export function everReared({ clutches, guests }: Pair): Chick[] {
   return [...clutches.flatMap(({ chicks }) => chicks), ...guests];
 }
 
 /** The young, guests included, that left the nest and were given no place of their own yet. */
-export function stillAtHome(pair: Pair): Bird[] {
+export function stillAtHome(pair: Pair): Chick[] {
   return everReared(pair).filter((bird) => bird.fate === null && isOut(bird) && livesWith(pair, bird));
 }
 
 /** It was seen to leave the nest, or its kind is in none. */
-function isOut({ fledged, clutch }: Bird): boolean {
-  const profile = clutch?.pair.profile ?? null;
-  return fledged !== null || walksOff(profile);
+function isOut({ fledged, clutch }: Chick): boolean {
+  return fledged !== null || walksOff(clutch.pair.profile);
 }
 
 /** Fed here, or weaned and never moved since, with the pair or where it was reared by hand. */
-function livesWith(pair: Pair, bird: Bird): boolean {
+function livesWith(pair: Pair, bird: Chick): boolean {
   const housing = housingOf(bird);
   if (housing !== pair.housing && housing !== 'hand' && housing !== 'incubator') return false;
-  if (bird.independent !== null) return bird.stays.at(-1)?.from === bird.independent.day;
-  return (feederOf(bird) ?? bird.clutch?.pair) === pair;
+  const { independent } = bird;
+  if (independent !== null) return bird.stays.every(({ from }) => from <= independent.day);
+  return (feederOf(bird) ?? bird.clutch.pair) === pair;
 }

@@ -2,7 +2,7 @@ import type { Day } from '../days.ts';
 import { alikeName } from '../findings/alike.ts';
 import { byPlace, type Finding } from '../findings/finding.ts';
 import { naturally } from '../findings/naturally.ts';
-import type { PairJournal } from '../journal/entry.ts';
+import type { Entry, PairJournal } from '../journal/entry.ts';
 import type { ObservationDefinition } from '../journal/grammar/observation.ts';
 import { type Observation, observations } from '../journal/observations/index.ts';
 import type { RoomRecord } from '../journal/record.ts';
@@ -189,9 +189,9 @@ function applyPairObservation(fold: Fold, sighting: Extract<Sighting, { of: 'pai
   apply(scene, observation.value, observation.at);
   // What it says may have opened the clutch.
   const pinned = clutchNumbered(pair, number);
-  if (pinned === null && number !== null) {
+  if (pinned === null && entry.clutch !== null) {
     // Of another clutch it is no news, and no task of theirs is done by it.
-    reportNoClutch(scene, number);
+    reportNoClutch(scene, entry.clutch);
     return { sighting, pair, clutch: null, about: scene.about };
   }
   const site = siteOf({ entry, pinned });
@@ -231,9 +231,8 @@ function doubtSite(scene: Scene): void {
 }
 
 /** An entry pinned to a clutch that the pair does not have; said once an entry. */
-function reportNoClutch(scene: Scene, number: number): void {
+function reportNoClutch(scene: Scene, { number, at }: NonNullable<Entry['clutch']>): void {
   const { pair, entry } = scene;
-  const at = entry.clutch?.at ?? entry.at;
   const have = pair.clutches.map((clutch) => clutch.number).join(', ');
   const found = entry.saw.some(({ key }) => key === 'lost') ? 'eggs' : '';
   reportOnce(scene, at, 'no-such-clutch', { pair: pair.id, number, have, found });

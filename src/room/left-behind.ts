@@ -48,10 +48,7 @@ function wasLeftBehind(egg: Egg, day: Day): boolean {
  * of it or walks off, and leaves nobody behind yet.
  */
 export function hasFlown({ chicks }: Clutch, day: Day): boolean {
-  return chicks.some(
-    (chick) =>
-      !isStillNestling(chick, day) && (chick.hatched === null || day - chick.hatched.to > BROOD_APART),
-  );
+  return chicks.some((chick) => !isStillNestling(chick, day) && day - chick.hatched.to > BROOD_APART);
 }
 
 /** Whether the last of these clutches may still hatch more than was counted. */

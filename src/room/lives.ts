@@ -1,7 +1,7 @@
 import { type Day, formatDay, type Span } from '../days.ts';
 import type { Profile, Range } from '../species/profile.ts';
 import { joined, likeLast, none } from './lists.ts';
-import type { Bird, BirdFate, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
+import type { Bird, BirdFate, Chick, Clutch, Egg, EggFate, EggPlace, Pair, Seen, Stay } from './model.ts';
 import { fullRef, howEnded, lastPlace } from './model.ts';
 import { birdOrNew, newBird } from './names.ts';
 import type { Fold, Refusal, Scene, Why } from './scene.ts';
@@ -183,17 +183,17 @@ export function longPast(egg: Egg, day: Day): boolean {
  *
  * @param seen the days of which the journal tells; of these it hatched on none before it can have
  */
-export function hatch(fold: Fold, egg: Egg, seen: Span, day: Day): Bird {
+export function hatch(fold: Fold, egg: Egg, seen: Span, day: Day): Chick {
   const { clutch } = egg;
   const span = alikeHatch({ from: Math.min(seen.to, Math.max(seen.from, earliestHatch(egg))), to: seen.to });
   const ref = shortRef('c', clutch.chicks.length + 1);
   const full = `${clutch.pair.id}/${clutch.number}/${ref}`;
   const alias = fold.aliases.get(full);
-  const bird =
+  const known =
     alias === undefined ? newBird(full, clutch.pair.species) : birdOrNew(fold, alias, clutch.pair.species);
   const { place } = lastPlace(egg);
   const nest = nestOf(egg);
-  Object.assign(bird, {
+  const bird: Chick = Object.assign(known, {
     ref,
     clutch,
     egg,
@@ -202,7 +202,7 @@ export function hatch(fold: Fold, egg: Egg, seen: Span, day: Day): Bird {
     species: clutch.pair.species,
     sire: clutch.cock,
     dam: clutch.hen,
-  } satisfies Partial<Bird>);
+  } satisfies Partial<Chick>);
   const stay = alikeStay({
     from: day,
     housing: nest === null ? 'hand' : nest.housing,
@@ -225,6 +225,9 @@ export function feederOf(bird: Bird): Pair | null {
   return bird.stays.at(-1)?.nest ?? null;
 }
 
+/** A bird that has a nest: it hatched in this room, as only those are fed in one. */
+const fedIn = (bird: Bird) => bird as Chick;
+
 /** A bird lives elsewhere from this day on; `nest` is who feeds it where it depends on somebody, null where nobody does. */
 export function settle(
   bird: Bird,
@@ -233,14 +236,15 @@ export function settle(
   nest: Pair | null,
   clutch: Clutch | null,
 ): void {
-  feederOf(bird)?.here.young.delete(bird);
+  leaveNest(bird);
   bird.stays = joined(bird.stays, alikeStay({ from: day, housing, nest, clutch }));
   if (nest === null) {
     bird.clutch?.pair.elsewhere.add(bird.clutch);
     return;
   }
-  nest.here.young.add(bird);
-  if (bird.clutch?.pair !== nest) nest.guests.add(bird);
+  const young = fedIn(bird);
+  nest.here.young.add(young);
+  if (young.clutch.pair !== nest) nest.guests.add(young);
 }
 
 /** A bird lives in another housing from this day on; one that is still fed goes on being fed by the same pair. */
@@ -258,12 +262,12 @@ export function becomeIndependent(bird: Bird, span: Span): void {
 }
 
 /** Whether it is alive, in the room and not yet feeding itself. */
-export function isDependent(bird: Bird): boolean {
+export function isDependent(bird: Bird): bird is Chick {
   return bird.ref !== null && bird.fate === null && bird.independent === null;
 }
 
 /** Whether it is in nobody's nest and not yet feeding itself, wherever it is kept. */
-export function isFedByHand(bird: Bird): boolean {
+export function isFedByHand(bird: Bird): bird is Chick {
   return isDependent(bird) && feederOf(bird) === null;
 }
 
@@ -277,7 +281,7 @@ export function wasFedByHand({ ref, stays, independent }: Bird): boolean {
 
 /** A bird no longer belongs to the nest: dead, gone or independent. */
 function leaveNest(bird: Bird): void {
-  feederOf(bird)?.here.young.delete(bird);
+  feederOf(bird)?.here.young.delete(fedIn(bird));
 }
 
 /** Dead or gone; told once more it only adds the cause that was missing. */
@@ -334,7 +338,7 @@ export function eggsInReach(pair: Pair, kinds = IN_CARE): Egg[] {
 }
 
 /** The dependent young that it speaks of: those of its nest, and its own that are fed by hand. */
-export function youngInReach(pair: Pair): Bird[] {
+export function youngInReach(pair: Pair): Chick[] {
   const chicks = clutchesElsewhere(pair).flatMap((clutch) => clutch.chicks);
   return [...pair.here.young, ...chicks.filter(isFedByHand)];
 }
@@ -373,7 +377,7 @@ export function comeBack(fold: Fold, bird: Bird, day: Day): void {
   if (fate === null) return;
   bird.absences = joined(bird.absences, { fate, until: day });
   bird.fate = null;
-  feederOf(bird)?.here.young.add(bird);
+  feederOf(bird)?.here.young.add(fedIn(bird));
   if (fate.kind === 'gone') startQuarantine(fold, bird, day);
 }
 

@@ -163,7 +163,7 @@ function wasOpen({ day }: Scene, one: { fate: { day: Day } | null }): boolean {
 /** The eggs that lay in the nest when the day began, but for guests that ended on it without a chick. */
 function eggsOfMorning(scene: Scene): Egg[] {
   const { pair, day } = scene;
-  const hatched = [...pair.guests].flatMap(({ egg }) => egg ?? []);
+  const hatched = [...pair.guests].map(({ egg }) => egg);
   const all = new Set([...pair.clutches.flatMap(({ eggs }) => eggs), ...pair.here.eggs, ...hatched]);
   const open = [...all].filter((egg) => wasOpen(scene, egg));
   return inNest(scene, open).filter((egg) => {

@@ -22,7 +22,7 @@ export type Lamp = 'fertile' | 'clear' | 'dead' | 'unsure';
 
 /** How an egg ended. Candling is knowledge, never a fate. */
 export type EggFate =
-  | { kind: 'hatched'; span: Span; day: Day; bird: Bird }
+  | { kind: 'hatched'; span: Span; day: Day; bird: Chick }
   | { kind: 'lost'; span: Span; day: Day; cause: LossCause | null }
   | { kind: 'taken'; span: Span; day: Day; cause: TakenHow };
 
@@ -126,6 +126,15 @@ export interface Bird {
   listed: BirdRecord | null;
 }
 
+/** A bird that hatched in this room: of it all of this is known. */
+export interface Chick extends Bird {
+  ref: string;
+  clutch: Clutch;
+  egg: Egg;
+  hatched: Span;
+  firstSeen: Day;
+}
+
 /** One clutch of one pair: the eggs of one laying, and the chicks that came of them wherever they grew up. */
 export interface Clutch {
   pair: Pair;
@@ -138,7 +147,7 @@ export interface Clutch {
   /** Whether it is known how many chicks hatched. */
   chicksCounted: boolean;
   eggs: readonly Egg[];
-  chicks: readonly Bird[];
+  chicks: readonly Chick[];
   cock: readonly string[];
   hen: readonly string[];
   housing: string | null;
@@ -184,11 +193,11 @@ export interface Pair {
   }[];
   clutches: Clutch[];
   /** Everyone alive who is in this nest or is fed from it today, guests included. */
-  here: { eggs: Set<Egg>; young: Set<Bird> };
+  here: { eggs: Set<Egg>; young: Set<Chick> };
   /** Its own clutches of which anything was ever cared for without a pair, in an incubator or by hand. */
   elsewhere: Set<Clutch>;
   /** Young of other pairs that were ever brought here. */
-  guests: Set<Bird>;
+  guests: Set<Chick>;
   looks: { day: Day; site: string | null }[];
   nestStates: { day: Day; site: string | null; state: string }[];
   food: { day: Day; kinds: { kind: string; grams: number | null }[] }[];

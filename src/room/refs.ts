@@ -1,7 +1,7 @@
 import type { Ref } from '../journal/grammar/who.ts';
 import { isDependent } from './lives.ts';
 import { takeLookFirst } from './look.ts';
-import { type Bird, type Clutch, clutchId, type Egg, refIn } from './model.ts';
+import { type Bird, type Chick, type Clutch, clutchId, type Egg, refIn } from './model.ts';
 import { birdNamed, parentsOf } from './names.ts';
 import { isInNest, report, reportNoPair, type Scene, siteOf } from './scene.ts';
 import { candidatesOf, type Wanted } from './wanted.ts';
@@ -27,21 +27,25 @@ function clutchesFor(scene: Scene, ref: ClutchRef): Clutch[] | null {
 }
 
 /** Of several with one number, the one for which it is possible; of several possible, the one in the nest, else the youngest. */
-function pick<T extends Egg | Bird>(scene: Scene, ref: Ref, found: T[], wanted: Wanted<T>): T[] {
+function pick<T extends Egg | Bird>(
+  scene: Scene,
+  ref: Ref,
+  found: (T & (Egg | Chick))[],
+  wanted: Wanted<T>,
+): T[] {
   const all = found.filter((one) => wanted.impossible(one) === null);
   const inCourse = all.filter((one) => ('laid' in one ? one.fate === null : isDependent(one)));
-  const possible = inCourse.length === 1 ? inCourse : all;
-  if (possible.length > 1) {
-    const [taken, other] = [possible[0] as T, possible[1] as T];
+  const [one = found[0], other] = inCourse.length === 1 ? inCourse : all;
+  if (one === undefined) return [];
+  if (other !== undefined) {
     report(scene, ref.at, 'which-clutch', {
       did: wanted.did,
-      taken: clutchId(taken.clutch as Clutch),
-      others: clutchId(other.clutch as Clutch),
-      number: taken.clutch?.number ?? 1,
+      taken: clutchId(one.clutch),
+      others: clutchId(other.clutch),
+      number: one.clutch.number,
     });
   }
-  const one = possible[0] ?? found[0];
-  return one === undefined ? [] : [one];
+  return [one];
 }
 
 /** How to write a cause that stands where somebody is to be named, of one that can be meant; nothing without such a one. */
@@ -89,7 +93,7 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
     scene,
     ref,
     ({ chicks }) =>
-      ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg?.number === ref.number),
+      ref.form === 'chick' ? chicks[ref.number - 1] : chicks.find(({ egg }) => egg.number === ref.number),
     (bird) => wanted.impossible(bird) === null,
     (meant) => ref.form === 'chick' && growChicks(meant, ref, wanted.inHand === true),
   );
@@ -105,7 +109,7 @@ export function birdsCalled(scene: Scene, ref: Ref, wanted: Wanted<Bird>): Bird[
  * Those of that number in the clutches that a ref can mean, once a nest that nobody counted holds as many where it can; null
  * where it names a pair that there is not.
  */
-function find<T extends Egg | Bird>(
+function find<T extends Egg | Chick>(
   scene: Scene,
   ref: ClutchRef,
   numbered: (clutch: Clutch) => T | undefined,

@@ -1,12 +1,12 @@
 import { type Day, formatDay, type Span } from '../days.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { hatchedOn } from './clock.ts';
-import type { Bird } from './model.ts';
+import type { Bird, Chick } from './model.ts';
 import type { Fold } from './scene.ts';
 
 /** A ring put on when the bird was older than a closed ring takes. */
 export interface RingLate {
-  bird: Bird;
+  bird: Chick;
   day: Day;
   at: Place;
 }
@@ -33,7 +33,7 @@ function lateBy(bird: Bird, day: Day): Late | null {
 }
 
 /** Whether a bird is too old on this day for a closed ring, as far as is known. */
-export function isTooOldForRing(bird: Bird, day: Day): boolean {
+export function isTooOldForRing(bird: Bird, day: Day): bird is Chick {
   return lateBy(bird, day) !== null;
 }
 
@@ -42,9 +42,9 @@ export function lateRings({ ringsLate }: Fold): Finding[] {
   return ringsLate.flatMap(({ bird, day, at }): Finding[] => {
     // What was written later may tell its age better.
     const late = lateBy(bird, day);
-    if (late === null || bird.clutch?.skipped.some(({ task }) => task === 'ring')) return [];
+    if (late === null || bird.clutch.skipped.some(({ task }) => task === 'ring')) return [];
     const { age, fits } = late;
-    const args = { who: bird.ref ?? bird.id, age, from: formatDay(fits.from), to: formatDay(fits.to) };
+    const args = { who: bird.ref, age, from: formatDay(fits.from), to: formatDay(fits.to) };
     return [{ code: 'ringed-late', at, args }];
   });
 }

@@ -10,6 +10,7 @@ import type { Housings } from './housings.ts';
 import {
   type About,
   type Bird,
+  type Chick,
   type Clutch,
   type Egg,
   type Event,
@@ -26,7 +27,7 @@ export interface Fold {
   pairs: Map<string, Pair>;
   birds: Map<string, Bird>;
   /** Chicks by `PAIR/CLUTCH/cN`. */
-  byRef: Map<string, Bird>;
+  byRef: Map<string, Chick>;
   byRing: Map<string, Bird>;
   /** Names of the bird list by the chick that they name with `is:`. */
   aliases: Map<string, string>;
@@ -66,7 +67,7 @@ export interface Today {
   /** The entries whose partings are taken in already. */
   parted: Set<Entry>;
   /** Who is there because one of a higher number was named, and at which word; whoever is named or counted as well goes out again. */
-  passed: Map<Egg | Bird, { scene: Scene; at: Place }>;
+  passed: Map<Egg | Chick, { scene: Scene; at: Place }>;
 }
 
 export function beginDay(seen: readonly Sighting[]): Today {

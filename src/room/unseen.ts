@@ -102,7 +102,7 @@ export function addLaidUnseen(scene: Scene, at: Place, clutch: Clutch, count: nu
   const last = eggs.at(-1);
   if (!counted || last === undefined || !isHere(clutch) || longPast(last, scene.day)) return;
   if (eggs.length + count > usualClutch(profile).high) return;
-  const found = Math.min(scene.day, ...chicks.map(({ firstSeen, hatched }) => firstSeen ?? hatched?.to ?? 0));
+  const found = Math.min(scene.day, ...chicks.map(({ firstSeen }) => firstSeen));
   // Whoever looked again since the first chick was found would have seen them then.
   if ((lastLook(pair, clutch.site, scene.day) ?? found) > found) return;
   const before = { ...scene, day: found };

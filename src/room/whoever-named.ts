@@ -5,7 +5,7 @@ import { eggClock } from './clock.ts';
 import { isStillNestling } from './left-behind.ts';
 import { begun, feederOf, incubation, isDependent, nestOf, openClutch, usualClutch } from './lives.ts';
 import { type Counted, hatchMore, isUnknownBrood } from './look.ts';
-import { type Bird, type Clutch, type Egg, type Pair, refIn } from './model.ts';
+import { type Bird, type Chick, type Clutch, type Egg, type Pair, refIn } from './model.ts';
 import { meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
 import { addUnseenEgg } from './unseen.ts';
 
@@ -55,7 +55,7 @@ export function growChicks(
 }
 
 /** Of whom came to a nest with the one that was named, all but that one may be a slip of its number. */
-function notePassed(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): void {
+function notePassed(scene: Scene, at: Place, come: readonly (Egg | Chick)[]): void {
   for (const one of come.slice(0, -1)) scene.fold.today.passed.set(one, { scene, at });
 }
 
@@ -68,11 +68,11 @@ export function tellPassed({ passed }: Today): void {
 }
 
 /** Says who is taken to have come to a nest, as no line tells of it. */
-function reportCome(scene: Scene, at: Place, come: readonly (Egg | Bird)[]): void {
+function reportCome(scene: Scene, at: Place, come: readonly (Egg | Chick)[]): void {
   const [first] = come;
   if (first === undefined) return;
-  const who = come.map((one) => refIn(scene, 'laid' in one ? one : (one.egg as Egg))).join(', ');
-  const args = { who, count: come.length, clutch: first.clutch?.number ?? 1 };
+  const who = come.map((one) => refIn(scene, 'laid' in one ? one : one.egg)).join(', ');
+  const args = { who, count: come.length, clutch: first.clutch.number };
   report(scene, at, 'laid' in first ? 'counted-as-laid' : 'counted-as-hatched', args);
 }
 

@@ -6,7 +6,15 @@ import { lampSays } from '../room/fertility.ts';
 import type { Room } from '../room/fold.ts';
 import { isFed } from '../room/left-behind.ts';
 import { fledging, hostClutch, housingOf, isDependent, isFedByHand } from '../room/lives.ts';
-import { type Bird, type Clutch, type Egg, fullRef, lastPlace, type Pair } from '../room/model.ts';
+import {
+  type Bird,
+  type Chick,
+  type Clutch,
+  type Egg,
+  fullRef,
+  lastPlace,
+  type Pair,
+} from '../room/model.ts';
 import { lastLook } from '../room/scene.ts';
 import { takesLiveFood } from '../species/live-food.ts';
 import type { Profile } from '../species/profile.ts';
@@ -51,9 +59,9 @@ export interface Brood {
   /** Own eggs in the cool store. */
   stored: Egg[];
   /** Young that are fed here, in the nest and out of it. */
-  young: Bird[];
+  young: Chick[];
   /** Everyone who hatched here or was brought here, whatever became of them. */
-  hatched: Bird[];
+  hatched: Chick[];
   sitting: SittingStart | null;
   /** The eggs here that are or were warmed, with what is known of how long their kind takes. */
   clocks: EggTime[];
@@ -127,10 +135,11 @@ function makeBrood(
     hatch: hatchOf(waiting),
     term: expected(running.map(sat)),
     fledge: expected(
-      nestlings.flatMap((bird) => {
-        const start = hatchedOn(bird);
-        return start === null ? [] : [{ start, duration: durationOf('fledging', bird), whole: null }];
-      }),
+      nestlings.map((bird) => ({
+        start: hatchedOn(bird),
+        duration: durationOf('fledging', bird),
+        whole: null,
+      })),
     ),
   };
 }
@@ -162,7 +171,7 @@ export function startSeen({ egg, clock: { start }, duration }: EggTime): { start
 }
 
 function firstHatching({ chicks }: Clutch): Day {
-  return Math.min(Number.POSITIVE_INFINITY, ...chicks.flatMap(({ hatched }) => hatched?.to ?? []));
+  return Math.min(Number.POSITIVE_INFINITY, ...chicks.map(({ hatched }) => hatched.to));
 }
 
 /** Guests of another species take their own time; what the forecast rests on is what makes its first day. */
@@ -176,7 +185,7 @@ function expected(
       own.map(({ start }) => start),
     );
     if (window === null) return [];
-    const whole = own.every((one) => one.whole !== null) ? (own[0]?.whole ?? null) : null;
+    const whole = own.every((one) => one.whole !== null) ? own[0].whole : null;
     const from = Math.max(window.from, whole ?? window.from);
     const likely = Math.max(from, window.likely);
     return [{ from, likely, to: Math.max(likely, window.to), duration, whole, pipped: null }];
@@ -261,7 +270,7 @@ export function livesOrMayHatch({ eggs, young }: Brood): boolean {
 }
 
 /** Those of its young that somebody has to feed: of others nobody may have written that they feed themselves. */
-export function stillFed({ young, room }: Brood): Bird[] {
+export function stillFed({ young, room }: Brood): Chick[] {
   return young.filter((bird) => isFed(bird, room.day));
 }
 
@@ -282,7 +291,7 @@ function eggsAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Egg[]
   return [...pair.here.eggs].filter((egg) => hostClutch(egg) === clutch).sort(ownFirst(pair));
 }
 
-function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird[] {
+function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Chick[] {
   if (where === 'nest') {
     return [...pair.here.young]
       .filter((bird) => isDependent(bird) && bird.stays.at(-1)?.clutch === clutch)
@@ -293,7 +302,7 @@ function youngAt(pair: Pair, clutch: Clutch | null, where: Brood['where']): Bird
   return (clutch?.chicks ?? []).filter(isFedByHand);
 }
 
-function hatchedAt(pair: Pair, clutch: Clutch | null): Bird[] {
+function hatchedAt(pair: Pair, clutch: Clutch | null): Chick[] {
   const guests = [...pair.guests].filter((bird) =>
     bird.stays.some((stay) => stay.nest === pair && stay.clutch === clutch),
   );

@@ -60,7 +60,7 @@ export function inTwoPlaces({ pairs, birds }: Room): string[] {
     const nest = bird.stays.at(-1)?.nest ?? null;
     const there = isDependent(bird) && nest !== null ? [nest] : [];
     return !sameMembers(
-      pairs.filter(({ here }) => here.young.has(bird)),
+      pairs.filter(({ here }) => [...here.young].some((young) => young === bird)),
       there,
     );
   });

@@ -18,18 +18,18 @@ export const chickColumns: readonly Column<ChickEntry>[] = [
   { name: 'clutch', doc: 'PAIR/CLUTCH', required: true, value: ({ clutch }) => clutchId(clutch) },
   { name: 'season', doc: 'of its clutch’s first egg', required: true, value: ({ season }) => season },
   { name: 'species', doc: 'common name', value: ({ bird }) => bird.species },
-  { name: 'egg', doc: 'the egg that it came from', value: ({ bird }) => bird.egg?.ref ?? null },
+  { name: 'egg', doc: 'the egg that it came from', value: ({ bird }) => bird.egg.ref },
   {
     name: 'hatchedFrom',
     doc: 'the first day on which it can have hatched',
     type: 'date',
-    value: ({ bird }) => dayCell(hatchedOn(bird)?.from),
+    value: ({ bird }) => dayCell(hatchedOn(bird).from),
   },
   {
     name: 'hatched',
     doc: 'the day, or the last on which it can have been',
     type: 'date',
-    value: ({ bird }) => dayCell(bird.hatched?.to),
+    value: ({ bird }) => dayCell(bird.hatched.to),
   },
   {
     name: 'firstSeen',

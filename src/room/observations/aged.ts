@@ -75,7 +75,7 @@ function narrowSisters(clutch: Clutch, hatched: Day, day: Day): void {
     if (fate === null && isOneLaying && laid.to > latest)
       egg.laid = { from: Math.min(laid.from, latest), to: latest };
     const sister = fate?.kind === 'hatched' ? fate.bird : null;
-    if (sister === null || sister.hatched === null) continue;
+    if (sister === null) continue;
     const from = Math.max(sister.hatched.from, hatched - apart);
     const to = Math.min(sister.hatched.to, hatched + apart);
     if (from <= to) sister.hatched = { from, to };
@@ -91,7 +91,7 @@ function nestlingsCanBe(scene: Scene, day: Day): boolean {
     young.length > 0 &&
     young.every((bird) => {
       const span = hatchedOn(bird);
-      return span !== null && span.from <= day && day <= span.to;
+      return span.from <= day && day <= span.to;
     })
   );
 }

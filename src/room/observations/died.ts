@@ -14,7 +14,7 @@ import {
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird } from '../model.ts';
+import type { Bird, Chick } from '../model.ts';
 import type { Fold } from '../scene.ts';
 import { notFledged, whoeverRears } from '../wanted.ts';
 import { reportedOf } from '../where.ts';
@@ -44,7 +44,7 @@ export const died: Apply<'died'> = (scene, value) => {
       last: (bird) => isFedByHand(bird) || livesAway(bird) || !mayBeg(bird, day),
     });
     for (const bird of birds) {
-      if (who.kind !== 'all') leaveOthers(fold, bird);
+      if (who.kind !== 'all' && isPlaceholder(bird)) leaveOthers(fold, bird);
       bird.placeholder = false;
       const { from } = reportedOf(scene, bird);
       const earliest = Math.max(from, seenAlive(bird) ?? hatchedOn(bird)?.from ?? from);
@@ -57,6 +57,9 @@ export const died: Apply<'died'> = (scene, value) => {
     }
   }
 };
+
+/** Only young of this room are heard before anybody counts them. */
+const isPlaceholder = (bird: Bird): bird is Chick => bird.placeholder;
 
 /** Whether it was ringed, weighed or its crop looked at on a day. */
 function wasInHand({ ringed, weights, crops }: Bird, on: Day): boolean {
@@ -84,9 +87,8 @@ function seenAlive(bird: Bird): Day | null {
  * One of a nest that nobody ever counted was found dead: who was heard there need not have been it. Where neither a brother
  * of it nor an egg is left that could stand for them, another stands for those who may be there still.
  */
-function leaveOthers(fold: Fold, dead: Bird): void {
-  const { clutch, egg, hatched } = dead;
-  if (!dead.placeholder || clutch === null || egg === null || hatched === null) return;
+function leaveOthers(fold: Fold, dead: Chick): void {
+  const { clutch, egg, hatched, firstSeen } = dead;
   if (clutch.counted || feederOf(dead) !== clutch.pair) return;
   if (clutch.eggs.some(({ fate }) => fate === null)) return;
   const brother = clutch.chicks.find(
@@ -96,6 +98,6 @@ function leaveOthers(fold: Fold, dead: Bird): void {
     brother.placeholder = true;
     return;
   }
-  const other = hatch(fold, addEgg(clutch, egg.laid, true), hatched, dead.firstSeen ?? hatched.to);
+  const other = hatch(fold, addEgg(clutch, egg.laid, true), hatched, firstSeen);
   other.placeholder = true;
 }

@@ -71,7 +71,7 @@ function takePlaceholders(scene: Scene, who: Who): Who | null {
     )
     .slice(0, who.count);
   for (const young of heard) young.placeholder = false;
-  scene.about.push({ at: who.at, who: heard.map((young) => young.egg ?? young) });
+  scene.about.push({ at: who.at, who: heard.map((young) => young.egg) });
   const left = who.count - heard.length;
   return left === 0 ? null : { ...who, count: left };
 }

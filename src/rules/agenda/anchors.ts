@@ -3,7 +3,7 @@ import { grouped } from '../../grouped.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import { housingOf, livesAway } from '../../room/lives.ts';
-import { type Bird, type Egg, lastPlace, type Pair, refIn } from '../../room/model.ts';
+import { type Bird, type Chick, type Egg, lastPlace, type Pair, refIn } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import type { Profile } from '../../species/profile.ts';
 import { walksOff } from '../../species/walks-off.ts';
@@ -177,11 +177,11 @@ export const brooded: FindAnchors = ({ hatched, young }) => {
 
 /** The hatching of these birds that comes first or last: the days on which it can have been. */
 export function hatching(
-  birds: readonly Bird[],
+  birds: readonly Chick[],
   pick: (...days: number[]) => number,
   words: string,
 ): Anchor[] {
-  const known = birds.flatMap((bird) => hatchedOn(bird) ?? []);
+  const known = birds.map((bird) => hatchedOn(bird));
   if (known.length === 0) return [];
   const chosen = pick(...known.map((span) => span.to));
   const span = known.find((one) => one.to === chosen) as Span;
@@ -192,20 +192,20 @@ export function hatching(
 export const unringed: FindAnchors = ({ young }) => {
   const bare = young.filter((bird) => bird.ring === null && bird.fledged === null);
   return [...bySpecies(bare)].flatMap(([profile, birds]) =>
-    onEachDay(birds, ({ hatched }) => hatched?.to).map(({ on, who }) => {
-      const span = { from: Math.min(...who.map((bird) => hatchedOn(bird)?.from ?? on)), to: on };
+    onEachDay(birds, ({ hatched }) => hatched.to).map(({ on, who }) => {
+      const span = { from: Math.min(...who.map((bird) => hatchedOn(bird).from)), to: on };
       return { span, says: `hatched ${shortSpan(span)}`, who, profile };
     }),
   );
 };
 
 /** Guests of another species grow up at their own pace. */
-function bySpecies(young: readonly Bird[]): Map<Profile | null, Bird[]> {
-  return grouped(young, ({ clutch }) => clutch?.pair.profile ?? null);
+function bySpecies(young: readonly Chick[]): Map<Profile | null, Chick[]> {
+  return grouped(young, ({ clutch }) => clutch.pair.profile);
 }
 
 /** Of each day those to whom it happened; nobody of whom no day is known. */
-function onEachDay(young: readonly Bird[], dayOf: (bird: Bird) => Day | undefined) {
+function onEachDay(young: readonly Chick[], dayOf: (bird: Chick) => Day | undefined) {
   const known = young.flatMap((bird) => {
     const on = dayOf(bird);
     return on === undefined ? [] : { day: on, bird };
@@ -362,11 +362,11 @@ function lastCare({ hatched, pair }: Brood): Day {
 
 /** Young that are still fed, from the eldest's hatching to the youngest's; each species, and each place, by itself. */
 export const dependents: FindAnchors = ({ pair, young }) => {
-  const groups = [...bySpecies(young.filter((bird) => hatchedOn(bird) !== null))].flatMap(
-    ([profile, birds]) => [...byHome(pair, birds)].map(([home, some]) => ({ profile, home, some })),
+  const groups = [...bySpecies(young)].flatMap(([profile, birds]) =>
+    [...byHome(pair, birds)].map(([home, some]) => ({ profile, home, some })),
   );
   return groups.map(({ profile, home, some }) => {
-    const span = hullOf(some.flatMap((bird) => hatchedOn(bird) ?? []));
+    const span = hullOf(some.map((bird) => hatchedOn(bird)));
     const who = groups.length > 1 || home !== pair.housing ? some : null;
     return { span, says: `hatched ${shortSpan(span)}`, who, profile };
   });
@@ -384,6 +384,6 @@ export const onTheFloor: FindAnchors = (brood) => {
 };
 
 /** Those that were taken out of their parents' housing are seen to where they live. */
-function byHome({ housing }: Brood['pair'], young: readonly Bird[]): Map<string | null, Bird[]> {
+function byHome({ housing }: Brood['pair'], young: readonly Chick[]): Map<string | null, Chick[]> {
   return grouped(young, (bird) => (livesAway(bird) ? housingOf(bird) : housing));
 }

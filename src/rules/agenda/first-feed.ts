@@ -1,6 +1,6 @@
 import { type Day, formatDay, shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
-import type { Bird } from '../../room/model.ts';
+import type { Bird, Chick } from '../../room/model.ts';
 import { broughtOn } from '../../room/where.ts';
 import { type Brood, profileIn } from '../brood.ts';
 import { type Anchor, hatching } from './anchors.ts';
@@ -24,7 +24,7 @@ type Mouths = Anchor & { brought?: true };
  * The first hatching of these chicks, and that of each other clutch of which chicks came when nobody looked after those
  * before them any more: small ones beside big ones are easily passed over. Where they are not the whole brood they are named.
  */
-function hatchings(brood: Brood, hatched: readonly Bird[]): Mouths[] {
+function hatchings(brood: Brood, hatched: readonly Chick[]): Mouths[] {
   const told: Mouths[] = [];
   const clutches = [...grouped(hatched, ({ clutch }) => clutch).values()].flatMap((birds) =>
     hatching(birds, Math.min, 'first hatched').map((anchor) => ({ anchor, birds })),

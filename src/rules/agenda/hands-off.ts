@@ -23,15 +23,15 @@ export function inHandsOffDays(brood: Brood, day: Day): boolean {
   if (hatch !== null && day >= hatch.from - BEFORE_HATCH && day <= hatch.to + 1 && hatched.length === 0)
     return true;
   // The least of nobody's days is infinite: never.
-  const first = Math.min(...hatched.flatMap((bird) => bird.hatched?.to ?? []));
+  const first = Math.min(...hatched.map((bird) => bird.hatched.to));
   if (day >= first && day <= first + 1) return true;
   return young.some((bird) => {
     const profile = profileIn(brood, bird);
     const fledging = profile?.fledging?.value;
-    if (!isStillNestling(bird, day) || bird.hatched === null || fledging === undefined) return false;
+    if (!isStillNestling(bird, day) || fledging === undefined) return false;
     // No nest holds them.
     if (walksOff(profile)) return false;
-    return day >= leftAloneFrom(hatchedOn(bird) ?? { from: day, to: day }, fledging, profile?.ringAge?.value);
+    return day >= leftAloneFrom(hatchedOn(bird), fledging, profile?.ringAge?.value);
   });
 }
 

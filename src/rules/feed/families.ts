@@ -4,7 +4,7 @@ import { hatchedOn } from '../../room/clock.ts';
 import { everReared } from '../../room/family.ts';
 import type { Room } from '../../room/fold.ts';
 import { housingOf, incubation, usualClutch } from '../../room/lives.ts';
-import { type Bird, type Egg, type Pair, together } from '../../room/model.ts';
+import { type Bird, type Chick, type Egg, type Pair, together } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import type { Profile } from '../../species/profile.ts';
 import { quantileDay } from '../../statistics/delay.ts';
@@ -131,27 +131,24 @@ export function mouthsOn(pair: Pair, day: Day, sources: FeedSources): Mouth[] {
 }
 
 /** Young that this pair fed on the day. */
-function youngOn(pair: Pair, day: Day): Bird[] {
+function youngOn(pair: Pair, day: Day): Chick[] {
   return everReared(pair).filter((bird) => {
     // Whoever is in a nest has hatched, and nobody saw it feed itself.
     if (bird.stays.findLast(({ from }) => from <= day)?.nest !== pair) return false;
-    return (bird.fate?.day ?? Infinity) > day && day < fedUntil(hatchOf(bird).to, profileOf(bird));
+    return (bird.fate?.day ?? Infinity) > day && day < fedUntil(hatchedOn(bird).to, profileOf(bird));
   });
 }
 
-const profileOf = ({ clutch }: Bird | Egg): Profile | null => clutch?.pair.profile ?? null;
+const profileOf = ({ clutch }: Chick | Egg): Profile | null => clutch.pair.profile;
 
-/** When a bird of a nest hatched. */
-const hatchOf = (bird: Bird) => hatchedOn(bird) as NonNullable<Bird['hatched']>;
-
-function mouthOf(bird: Bird, { facts }: FeedSources): Mouth {
-  return hatchedMouth(facts(profileOf(bird)), hatchOf(bird), bird.placeholder ? mostHeard(bird) : 1);
+function mouthOf(bird: Chick, { facts }: FeedSources): Mouth {
+  return hatchedMouth(facts(profileOf(bird)), hatchedOn(bird), bird.placeholder ? mostHeard(bird) : 1);
 }
 
 /** Young that were heard but not counted: at most as many as the species lays, less those that are known. */
-function mostHeard({ clutch }: Bird): number {
-  const known = clutch?.chicks.filter(({ placeholder }) => !placeholder).length ?? 0;
-  return Math.max(1, Math.ceil(usualClutch(clutch?.pair.profile ?? null).high) - known);
+function mostHeard({ clutch }: Chick): number {
+  const known = clutch.chicks.filter(({ placeholder }) => !placeholder).length;
+  return Math.max(1, Math.ceil(usualClutch(clutch.pair.profile).high) - known);
 }
 
 /**

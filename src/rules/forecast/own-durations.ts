@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import { eggClock, hatchedOn } from '../../room/clock.ts';
 import type { Room } from '../../room/fold.ts';
-import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import type { Chick, Clutch, Egg } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
 import { meanOf } from '../../statistics/sums.ts';
 import type { Length } from './duration.ts';
@@ -58,14 +58,13 @@ function hatching(egg: Egg): Member | null {
     return null;
   const clock = eggClock(egg, egg.fate.day);
   if (clock === null) return null;
-  return { start: clock.start, end: hatchedOn(egg.fate.bird) ?? egg.fate.span };
+  return { start: clock.start, end: hatchedOn(egg.fate.bird) };
 }
 
-function fledging(bird: Bird): Member | null {
+function fledging(bird: Chick): Member | null {
   const { fledged, aged, egg } = bird;
-  const hatched = hatchedOn(bird);
-  if (hatched === null || fledged === null || aged !== null || egg?.assumed !== false) return null;
-  return { start: hatched, end: fledged.span };
+  if (fledged === null || aged !== null || egg.assumed) return null;
+  return { start: hatchedOn(bird), end: fledged.span };
 }
 
 /** How long it took this clutch; null where nobody can tell, or where a date must be a slip. */

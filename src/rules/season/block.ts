@@ -55,9 +55,7 @@ export function blocksOf(told: Told, grouping: Grouping): Block[] {
   const { clutches, day, settings } = told;
   const rates = ratesOf(told, grouping);
   const laid = grouped(clutches, (clutch) => grouping.of(ownCare(clutch), settings));
-  const lives = grouped(told.lives, ({ bird, clutch }) =>
-    grouping.of(lastFeederOf(bird, day) ?? ownCare(clutch), settings),
-  );
+  const lives = grouped(told.lives, ({ bird }) => grouping.of(lastFeederOf(bird, day), settings));
   const names = [...new Set([...laid.keys(), ...rates.keys()])].sort(inGroupOrder(grouping.name));
   return names.map((name) => {
     const [own, followed] = [laid.get(name) ?? [], lives.get(name) ?? []];
@@ -103,17 +101,16 @@ function* eachOf<K extends 'eggs' | 'chicks'>(
 export function rearedByPair(clutches: readonly Clutch[], day: Day): Map<string, Reared> {
   const all = new Map<string, Reared>();
   // What nobody is credited with is counted on a sheet that is thrown away.
-  const by = (pair: Pair | null | undefined): Reared =>
-    pair ? keptIn(all, pair.id, nothingReared) : nothingReared();
+  const by = (pair: Pair | null): Reared => (pair ? keptIn(all, pair.id, nothingReared) : nothingReared());
   for (const egg of eachOf(clutches, 'eggs')) {
     if (egg.fate?.kind === 'hatched') by(sitterOf(egg).pair).hatched += 1;
     for (const pair of carersOf(egg)) if (pair !== egg.clutch.pair) by(pair).taken += 1;
   }
   for (const bird of eachOf(clutches, 'chicks')) {
-    if (bird.fledged !== null) by(nestFeederOf(bird, day)?.pair).fledged += 1;
+    if (bird.fledged !== null) by(nestFeederOf(bird, day).pair).fledged += 1;
     const fate = youngFateOf(bird);
-    if (fate === 'independent') by(lastFeederOf(bird, day)?.pair).independent += 1;
-    if (fate === 'died') by(lastFeederOf(bird, day)?.pair).died += 1;
+    if (fate === 'independent') by(lastFeederOf(bird, day).pair).independent += 1;
+    if (fate === 'died') by(lastFeederOf(bird, day).pair).died += 1;
   }
   return all;
 }

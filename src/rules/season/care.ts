@@ -1,5 +1,5 @@
 import type { Day } from '../../days.ts';
-import { type Bird, type Clutch, type Egg, lastPlace, type Pair } from '../../room/model.ts';
+import { type Chick, type Clutch, type Egg, lastPlace, type Pair } from '../../room/model.ts';
 
 /** Who had the care of an egg or chick when something became of it. */
 export interface Care {
@@ -28,19 +28,17 @@ export function sitterOf(egg: Egg): Care {
 }
 
 /** Fledging is credited to whoever fed it until then; of one that did not fledge, until its end or today. */
-export function nestFeederOf(bird: Bird, day: Day): Care | null {
+export function nestFeederOf(bird: Chick, day: Day): Care {
   return feederOn(bird, bird.fledged?.day ?? bird.fate?.day ?? day);
 }
 
 /** Independence is credited to whoever fed it last. */
-export function lastFeederOf(bird: Bird, day: Day): Care | null {
+export function lastFeederOf(bird: Chick, day: Day): Care {
   return feederOn(bird, bird.independent?.day ?? bird.fate?.day ?? day);
 }
 
-/** Null for a bird that did not hatch in this room. */
-function feederOn(bird: Bird, day: Day): Care | null {
+function feederOn(bird: Chick, day: Day): Care {
   const { clutch: origin, independent } = bird;
-  if (origin === null) return null;
   const stays = bird.stays.filter(({ from }) => from <= day);
   // Wherever it went on the day on which it fed itself, it was fed where it came from.
   const fed = stays.filter(({ from }) => from < day || independent?.day !== day);

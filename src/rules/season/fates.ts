@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import { eggClock } from '../../room/clock.ts';
 import { candlingDay } from '../../room/fertility.ts';
 import { incubation } from '../../room/lives.ts';
-import { type Bird, type Clutch, type Egg, lastPlace } from '../../room/model.ts';
+import { type Bird, type Chick, type Clutch, type Egg, lastPlace } from '../../room/model.ts';
 
 /** How a chick's youth ended. What happens to an independent bird is no longer its parents' merit or fault. */
 export type YoungFate = 'independent' | 'died' | 'gone' | 'open';
@@ -44,7 +44,7 @@ export function chicksKnown({ chicks, eggs, counted, chicksCounted }: Clutch): b
 }
 
 /** First seen on the day it left the nest, though it hatched earlier. */
-function seenTooLate({ firstSeen, fledged, hatched }: Bird): boolean {
-  if (firstSeen === null || fledged === null || hatched === null) return false;
+function seenTooLate({ firstSeen, fledged, hatched }: Chick): boolean {
+  if (fledged === null) return false;
   return firstSeen >= fledged.day && fledged.day > hatched.to;
 }

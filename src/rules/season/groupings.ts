@@ -106,7 +106,7 @@ function foodOf({ pair, clutch, origin }: Care, settings: GroupingSettings): str
 }
 
 function hatchDay(clutch: Clutch): number {
-  const days = clutch.chicks.flatMap(({ hatched }) => hatched?.to ?? []);
+  const days = clutch.chicks.map(({ hatched }) => hatched.to);
   if (days.length > 0) return Math.min(...days);
   return begun(clutch) + Math.round(incubation(clutch.pair.profile).high);
 }

@@ -1,6 +1,6 @@
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import type { Chick, Clutch, Egg } from '../../room/model.ts';
 import type { Block } from './block.ts';
 import { lastFeederOf, nestFeederOf, sitterOf } from './care.ts';
 import { type ChickCounts, countChicks, countEggs, type EggCounts } from './counts.ts';
@@ -20,7 +20,7 @@ export interface EggEntry {
 
 /** One chick, with what is derived of it. */
 export interface ChickEntry {
-  bird: Bird;
+  bird: Chick;
   clutch: Clutch;
   season: string;
   fate: YoungFate;
@@ -69,8 +69,8 @@ export function chickEntries(room: Room): ChickEntry[] {
       clutch,
       season,
       fate: youngFateOf(bird),
-      nestFeeder: nestFeederOf(bird, room.day)?.pair?.id ?? null,
-      lastFeeder: lastFeederOf(bird, room.day)?.pair?.id ?? null,
+      nestFeeder: nestFeederOf(bird, room.day).pair?.id ?? null,
+      lastFeeder: lastFeederOf(bird, room.day).pair?.id ?? null,
     })),
   );
 }

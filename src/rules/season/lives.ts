@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { independence } from '../../room/lives.ts';
-import type { Bird, Clutch } from '../../room/model.ts';
+import type { Bird, Chick, Clutch } from '../../room/model.ts';
 import type { IntervalLife } from '../../statistics/interval-censored.ts';
 import { lastSign } from '../stock/life.ts';
 
@@ -9,18 +9,18 @@ const FROM_HATCHING = -1;
 
 /** A chick's life by age in days up to independence: dead in (left, right], or last known alive at left. */
 export interface ChickLife extends IntervalLife {
-  bird: Bird;
+  bird: Chick;
   /** In which it hatched. */
   clutch: Clutch;
 }
 
-/** The life of a chick of this room; null where nobody knows when it hatched, or it stands for uncounted ones. */
-export function chickLife(bird: Bird, day: Day): ChickLife | null {
+/** The life of a chick of this room; null where it stands for uncounted ones. */
+export function chickLife(bird: Chick, day: Day): ChickLife | null {
   const { hatched, firstSeen, fate, clutch, placeholder } = bird;
-  if (hatched === null || clutch === null || placeholder) return null;
+  if (placeholder) return null;
   const age = (on: Day) => Math.max(0, on - hatched.to);
   const end = independence(clutch.pair.profile).high;
-  const seen = age(firstSeen ?? hatched.to);
+  const seen = age(firstSeen);
   const entry = seen === 0 ? FROM_HATCHING : seen;
   const alive = (until: number): ChickLife => {
     return { bird, clutch, entry, left: Math.min(until, end), right: Number.POSITIVE_INFINITY };

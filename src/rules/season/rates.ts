@@ -1,6 +1,6 @@
 import type { Day } from '../../days.ts';
 import { byName, keptIn } from '../../grouped.ts';
-import type { Bird, Clutch, Egg } from '../../room/model.ts';
+import type { Bird, Chick, Clutch, Egg } from '../../room/model.ts';
 import { type ClusteredProportion, clusteredProportion } from '../../statistics/design-effect.ts';
 import type { Proportion } from '../../statistics/proportions.ts';
 import { type Care, lastFeederOf, nestFeederOf, ownCare, sitterOf } from './care.ts';
@@ -144,7 +144,7 @@ function dividedByCare(clutch: Clutch, { day, settings, grouping, credit }: Cred
   };
   for (const egg of clutch.eggs) partOf(careOfEgg(egg, credit)).eggs.push(egg);
   for (const bird of clutch.chicks) {
-    partOf(careOfChick(bird, credit, day) ?? ownCare(clutch)).chicks.push(bird);
+    partOf(careOfChick(bird, credit, day)).chicks.push(bird);
   }
   const [first] = parts;
   return first !== undefined && parts.length === 1
@@ -160,8 +160,8 @@ function careOfEgg(egg: Egg, credit: Measure['credit']): Care {
   return credit === 'layer' ? ownCare(egg.clutch) : sitterOf(egg);
 }
 
-function careOfChick(bird: Bird, credit: Measure['credit'], day: Day): Care | null {
+function careOfChick(bird: Chick, credit: Measure['credit'], day: Day): Care {
   if (credit === 'nestFeeder') return nestFeederOf(bird, day);
   // Of those who laid are the chicks of their eggs, and whoever sat is asked for none.
-  return credit === 'lastFeeder' ? lastFeederOf(bird, day) : null;
+  return credit === 'lastFeeder' ? lastFeederOf(bird, day) : ownCare(bird.clutch);
 }

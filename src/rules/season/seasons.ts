@@ -33,7 +33,7 @@ export function begun(clutch: Clutch): Day {
   const day = firstEgg(clutch);
   const [egg] = clutch.eggs;
   if (egg?.assumed !== true || egg.fate?.kind !== 'hatched') return day;
-  const hatched = egg.fate.bird.hatched?.to ?? egg.fate.day;
+  const hatched = egg.fate.bird.hatched.to;
   return Math.min(day, hatched - Math.floor(incubation(clutch.pair.profile).low));
 }
 

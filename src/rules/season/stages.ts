@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { sittingStart } from '../../room/clock.ts';
 import { fledging, incubation, layingInterval } from '../../room/lives.ts';
-import type { Bird, Clutch, Egg, EggFate } from '../../room/model.ts';
+import type { Bird, Chick, Clutch, Egg, EggFate } from '../../room/model.ts';
 import { lastLook } from '../../room/scene.ts';
 import { middle, type Profile } from '../../species/profile.ts';
 import { type StageSurvival, stageSurvival } from '../../statistics/nest-survival.ts';
@@ -86,7 +86,7 @@ const courses: Record<StageName, (clutch: Clutch, day: Day) => Course | null> = 
     const from = Math.max(sat, clutch.opened);
     const loss = eggLoss(clutch);
     if (loss !== null) return loss.day < sat ? null : { from, to: loss.at, lost: true };
-    const hatched = clutch.chicks.flatMap((bird) => bird.hatched?.to ?? []);
+    const hatched = clutch.chicks.map(({ hatched }) => hatched.to);
     const end = hatched.length > 0 ? Math.min(...hatched) : endOfEggs(clutch);
     return { from, to: end ?? lastLookInto(clutch, day), lost: false };
   },
@@ -154,7 +154,7 @@ function lastLookInto({ pair, site, opened }: Clutch, day: Day): Day {
   return lastLook(pair, site, day + 1) ?? opened;
 }
 
-function firstSeen(birds: readonly Bird[]): Day | null {
-  const days = birds.flatMap((bird) => (bird.placeholder ? [] : (bird.firstSeen ?? [])));
+function firstSeen(birds: readonly Chick[]): Day | null {
+  const days = birds.flatMap((bird) => (bird.placeholder ? [] : [bird.firstSeen]));
   return days.length === 0 ? null : Math.min(...days);
 }

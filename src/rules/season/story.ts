@@ -2,7 +2,7 @@ import { type Day, hullOf, type Span, spanOf } from '../../days.ts';
 import { eggClock, hatchedOn, sittingStart } from '../../room/clock.ts';
 import { fertilityOf } from '../../room/fertility.ts';
 import type { Room } from '../../room/fold.ts';
-import type { Bird, Clutch, Egg, Pair } from '../../room/model.ts';
+import type { Chick, Clutch, Egg, Pair } from '../../room/model.ts';
 import { type Durations, durationsOfOthers } from '../durations.ts';
 import { type DurationKind, eachOwnDuration } from '../forecast/own-durations.ts';
 import { type ForecastWindow, windowOf } from '../forecast/window.ts';
@@ -65,7 +65,7 @@ export interface ClutchStory {
   foreseen: { hatch: ForecastWindow | null; fledge: ForecastWindow | null; independent: Span | null };
   eggs: EggStory[];
   /** Its chicks, each with its last weight in the nest beside the species' curve. */
-  chicks: { bird: Bird; weighed: Standing | null }[];
+  chicks: { bird: Chick; weighed: Standing | null }[];
 }
 
 /** Tells a pair's story up to the day stood on. Pure. */
@@ -157,9 +157,7 @@ function foreseen(clutch: Clutch, day: Day, durations: Durations): ClutchStory['
       ? null
       : windowOf(durations(kind, profile.species, range), starts);
   };
-  const hatched = clutch.chicks
-    .filter(({ placeholder }) => !placeholder)
-    .flatMap((bird) => hatchedOn(bird) ?? []);
+  const hatched = clutch.chicks.filter(({ placeholder }) => !placeholder).map((bird) => hatchedOn(bird));
   const clocks = clutch.eggs
     .filter(isHatchable)
     .flatMap((egg) => eggClock(egg, egg.fate?.day ?? day)?.start ?? []);

@@ -33,14 +33,14 @@ function isExpected({ listed, hatched, firstSeen, clutch }: Bird, day: Day): boo
 
 /** Bred here, never seen to feed itself, and no sign of life since it must have. */
 function isLost(bird: Bird, day: Day, profile: Profile | null): boolean {
-  if (!isDependent(bird) || bird.hatched === null || bird.listed !== null) return false;
+  if (!isDependent(bird) || bird.listed !== null) return false;
   const until = bird.hatched.to + independence(profile).high;
   return day > until + PATIENCE && lastSign(bird) <= until;
 }
 
 /** Whether it is still fed: not seen to feed itself, and not past the longest age at which its species is. */
 export function isStillFed(bird: Bird, day: Day, profile: Profile | null): boolean {
-  return isDependent(bird) && bird.hatched !== null && day < fedUntil(bird.hatched.to, profile);
+  return isDependent(bird) && day < fedUntil(bird.hatched.to, profile);
 }
 
 /** From when a bird that hatched on that day feeds itself by its age, where nobody wrote that it does. */

@@ -51,7 +51,7 @@ function emptyIn(brood: Brood, today: Day): EmptyCrop[] {
   return (['empty', 'unclear', 'thin'] as const).flatMap((crop) =>
     byDay(seen.filter((one) => one.crop === crop)).map(({ day: date, all }) => {
       const birds = all.map(({ bird }) => bird);
-      const yolk = birds.every(({ hatched }) => hatched !== null && date - hatched.to < 1);
+      const yolk = birds.every(({ hatched }) => date - hatched.to < 1);
       const level: WarningLevel = crop === 'empty' && !yolk && !byHand ? 'act' : 'watch';
       const young = names(brood, birds);
       return { ...about(brood, birds), level, date, young, many: birds.length > 1, crop, yolk, byHand };

@@ -1,6 +1,6 @@
 import { type Day, shortDay } from '../../days.ts';
 import { grouped } from '../../grouped.ts';
-import type { Bird } from '../../room/model.ts';
+import type { Bird, Chick } from '../../room/model.ts';
 import type { ParentAway } from '../absences.ts';
 import { type Brood, stillFed } from '../brood.ts';
 import { names } from './words.ts';
@@ -19,7 +19,7 @@ export function feedersOf(bird: Bird, by: Day): { day: Day; who: Set<Feeder> } |
  * The young of a nest that nobody who is left was seen feeding on a later day than the loss, nor had a full crop then.
  * Who came out or was counted only after the others were fed asks for no new proof: the parent goes on.
  */
-export function unfedSince(brood: Brood, absence: ParentAway): Bird[] {
+export function unfedSince(brood: Brood, absence: ParentAway): Chick[] {
   const { pair, hatched } = brood;
   const days = hatched.flatMap((bird) => fedDays(bird, absence));
   const last = days.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...days);

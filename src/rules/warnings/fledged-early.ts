@@ -1,7 +1,7 @@
 import { type Day, shortDay } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { incubation } from '../../room/lives.ts';
-import type { Bird } from '../../room/model.ts';
+import type { Chick } from '../../room/model.ts';
 import type { Range } from '../../species/profile.ts';
 import { daysRange } from '../../words.ts';
 import { type Brood, profileIn } from '../brood.ts';
@@ -52,7 +52,7 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
     const usual = profileIn(brood, bird)?.fledging?.value;
     const hatched = hatchedOn(bird);
     const left = bird.fledged?.day;
-    if (usual === undefined || hatched === null || left === undefined) return [];
+    if (usual === undefined || left === undefined) return [];
     // The youngest and the oldest that it can have been on the day it was found out of the nest.
     const age = { low: left - hatched.to, high: left - hatched.from };
     if ((hatchingWritten(bird) ? age.low : age.high) >= usual.low - 1) return [];
@@ -90,24 +90,24 @@ function earlyIn(brood: Brood, day: Day): FledgedEarly | null {
 }
 
 /** Whether somebody wrote that it hatched; else its day follows from begging, or from a count of chicks. */
-function hatchingWritten({ clutch, hatched, stays }: Bird): boolean {
-  const nests = [clutch?.pair, stays[0]?.nest];
-  return nests.some((nest) => nest?.events.some(({ key, day }) => key === 'hatched' && day === hatched?.to));
+function hatchingWritten({ clutch, hatched, stays }: Chick): boolean {
+  const nests = [clutch.pair, stays[0]?.nest];
+  return nests.some((nest) => nest?.events.some(({ key, day }) => key === 'hatched' && day === hatched.to));
 }
 
 /**
  * Whether it cannot be older than was written: somebody had seen that nest before. Else it can have been some days old by then,
  * but no older than eggs that were laid once the nest was made ready, or the pair put together.
  */
-function isSurelyYoung({ hatched, egg, stays, fledged, clutch }: Bird, usual: Range): boolean {
+function isSurelyYoung({ hatched, egg, stays, fledged, clutch }: Chick, usual: Range): boolean {
   const nest = stays[0]?.nest ?? null;
-  if (nest === null || hatched === null || hatched.from < hatched.to) return true;
-  const wasBroughtThere = egg !== null && egg.places.length > 1;
+  if (nest === null || hatched.from < hatched.to) return true;
+  const wasBroughtThere = egg.places.length > 1;
   if (wasBroughtThere || nest.looks.some(({ day }) => day < hatched.to)) return true;
   const empty = [
     ...nest.nestStates.filter(({ state }) => state !== 'lined'),
     ...nest.events.filter(({ key }) => key === 'paired' || key === 'reunited'),
   ].filter(({ day }) => day < hatched.to);
-  const earliest = Math.max(...empty.map(({ day }) => day)) + incubation(clutch?.pair.profile ?? null).low;
+  const earliest = Math.max(...empty.map(({ day }) => day)) + incubation(clutch.pair.profile).low;
   return (fledged?.day ?? hatched.to) - earliest < usual.low - 1;
 }

@@ -47,7 +47,7 @@ function missingFor({ room, day }: View, brood: Brood): LiveFoodMissing | null {
   if (brood.where !== 'nest' || first === undefined) return null;
   const food = foodOffered(brood.pair, room);
   if (food?.live === true) return null;
-  const hatched = Math.min(...brood.hatched.filter(inNeed).flatMap((bird) => hatchedOn(bird)?.to ?? []));
+  const hatched = Math.min(...brood.hatched.filter(inNeed).map((bird) => hatchedOn(bird).to));
   const date = Math.max(Number.isFinite(hatched) ? hatched : day, food?.day ?? Number.NEGATIVE_INFINITY);
   if (day - date > SHOWN) return null;
   const thrive = nestlings.every(({ crops }) => {

@@ -1,7 +1,7 @@
 import { type Day, hullOf, type Span, shortSpan } from '../../days.ts';
 import { hatchedOn } from '../../room/clock.ts';
 import { fledging, incubation } from '../../room/lives.ts';
-import type { Bird, Egg } from '../../room/model.ts';
+import type { Chick, Egg } from '../../room/model.ts';
 import { count, daysRange, listed } from '../../words.ts';
 import { type Brood, mayHatch } from '../brood.ts';
 import { about, type Found, type Warning } from './warning.ts';
@@ -41,13 +41,13 @@ export const noProfile: Warning<NoProfile> = {
 
 function unknownIn(brood: Brood, day: Day): NoProfile | null {
   const { eggs, young } = brood;
-  const profileOf = (one: Egg | Bird) => one.clutch?.pair.profile ?? null;
+  const profileOf = (one: Egg | Chick) => one.clutch.pair.profile;
   const waiting = eggs.filter((egg) => mayHatch(egg) && profileOf(egg)?.incubation === undefined);
   const nestlings = young.filter(
     (bird) =>
       bird.fledged === null &&
       profileOf(bird)?.fledging === undefined &&
-      day <= (hatchedOn(bird)?.to ?? day) + fledging(null).high + SHOWN,
+      day <= hatchedOn(bird).to + fledging(null).high + SHOWN,
   );
   const starts = brood.waiting.flatMap(({ clock, duration }) => (duration === null ? clock.start : []));
   const begun = starts.length === 0 ? null : hullOf(starts);
@@ -59,7 +59,7 @@ function unknownIn(brood: Brood, day: Day): NoProfile | null {
     ...about(brood),
     level: 'watch',
     date: brood.clutch?.opened ?? day,
-    species: unknown[0]?.clutch?.pair.species ?? 'species',
+    species: unknown[0]?.clutch.pair.species ?? 'species',
     eggs: over ? 0 : waiting.length,
     nestlings: nestlings.length > 0,
     hatch: over ? null : hatch,

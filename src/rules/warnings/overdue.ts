@@ -78,7 +78,7 @@ const EGGS_SEEN: readonly ObservationKey[] = [
 /** The last look before the eggs could hatch, where there was none since then or since the last hatching. Whoever brought eggs saw them. */
 function unseenIn({ pair, clutch, hatch, hatched, where, eggs }: Brood): Overdue['unseen'] {
   if (where !== 'nest' || hatch === null) return null;
-  const from = Math.max(hatch.from, ...hatched.map(({ firstSeen }) => firstSeen ?? hatch.from));
+  const from = Math.max(hatch.from, ...hatched.map(({ firstSeen }) => firstSeen));
   const looks = pair.events.filter(
     (event) => EGGS_SEEN.includes(event.key) && (event.clutch === null || event.clutch === clutch),
   );

@@ -1,4 +1,4 @@
-import type { Bird, Egg } from '../../room/model.ts';
+import type { Bird, Chick, Egg } from '../../room/model.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import type { Parent, ParentAway } from '../absences.ts';
 import { type Brood, mayHatch, profileIn } from '../brood.ts';
@@ -27,13 +27,11 @@ export function onFoot(brood: Brood, bird: Bird): boolean {
 }
 
 /** Nestlings, and chicks on foot, that still need a parent on them by night. */
-export function unbrooded(brood: Brood): Bird[] {
+export function unbrooded(brood: Brood): Chick[] {
   const until = (bird: Bird) => profileIn(brood, bird)?.brooding?.value.high ?? UNKNOWN_BROODING;
   return brood.young.filter(
     (bird) =>
-      (bird.fledged === null || onFoot(brood, bird)) &&
-      bird.hatched !== null &&
-      brood.room.day - bird.hatched.to < until(bird),
+      (bird.fledged === null || onFoot(brood, bird)) && brood.room.day - bird.hatched.to < until(bird),
   );
 }
 

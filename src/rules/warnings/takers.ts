@@ -68,7 +68,7 @@ function takers(view: View, brood: Brood): Taker[] {
 /** The day around which its nestlings hatched or its eggs are expected to; null where there are neither. */
 function stageOf({ young, eggs, hatch }: Brood): Stage | null {
   const days = young
-    .flatMap(({ fledged, hatched }) => (fledged !== null || hatched === null ? [] : [hatched.to]))
+    .flatMap(({ fledged, hatched }) => (fledged === null ? [hatched.to] : []))
     .sort((a, b) => a - b);
   const median = days[Math.floor(days.length / 2)];
   if (median !== undefined) return { day: median, seen: true };

@@ -85,11 +85,9 @@ function openEggs(brood: Brood, day: Day): Open[] {
 }
 
 function openYoung(brood: Brood): Open[] {
-  return brood.young.flatMap((bird): Open[] => {
+  return brood.young.map((bird): Open => {
     const { hatched, clutch } = bird;
     const age = independence(profileIn(brood, bird)).high;
-    return hatched === null || clutch === null
-      ? []
-      : [{ what: 'young', clutch, since: hatched.to + age + GIVEN_UP + 1 }];
+    return { what: 'young', clutch, since: hatched.to + age + GIVEN_UP + 1 };
   });
 }

@@ -1,7 +1,7 @@
 import { type Day, shortSpan } from '../../days.ts';
 import { isFed } from '../../room/left-behind.ts';
 import { housingOf } from '../../room/lives.ts';
-import { type Bird, fullRef, type Pair } from '../../room/model.ts';
+import { type Chick, fullRef, type Pair } from '../../room/model.ts';
 import { count, few, listed } from '../../words.ts';
 import { absencesFrom } from '../absences.ts';
 import { type Brood, livesOrMayHatch } from '../brood.ts';
@@ -48,9 +48,7 @@ export const youngAtHatch: Warning<YoungAtHatch> = {
 function crowdAt(brood: Brood, day: Day): YoungAtHatch | null {
   const { clutch, hatch, hatched, where } = brood;
   if (clutch === null || where !== 'nest' || !livesOrMayHatch(brood)) return null;
-  const hatchings = hatched.flatMap((bird) =>
-    bird.hatched === null || bird.clutch !== clutch ? [] : [bird.hatched.to],
-  );
+  const hatchings = hatched.flatMap((bird) => (bird.clutch === clutch ? [bird.hatched.to] : []));
   const first = hatchings.length > 0 ? Math.min(...hatchings) : null;
   const span = first === null ? hatch : { from: first, to: first };
   if (span === null || day < span.from - BEFORE || day > (first === null ? span.to : first + AFTER))
@@ -74,7 +72,7 @@ function crowdAt(brood: Brood, day: Day): YoungAtHatch | null {
 }
 
 /** A young bird that is out of the nest, in the pair's housing. */
-function livesWith(bird: Bird, { housing }: Pair, day: Day): boolean {
+function livesWith(bird: Chick, { housing }: Pair, day: Day): boolean {
   if (bird.fate !== null || bird.fledged === null) return false;
-  return bird.hatched !== null && day - bird.hatched.to <= LATELY && housingOf(bird) === housing;
+  return day - bird.hatched.to <= LATELY && housingOf(bird) === housing;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Care, lastFeederOf, nestFeederOf, ownCare, sitterOf } from '../../../src/rules/season/care.ts';
-import { day, room } from '../../rooms.ts';
+import { day } from '../../rooms.ts';
 import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 
 const ON = '2026-07-01';
@@ -83,16 +83,6 @@ describe('a chick', () => {
     expect(c1 && who(lastFeederOf(c1, day(ON)))[0]).toBeNull();
     const [same] = fostered(`${hatched}\n date: 2026-04-03, feeding: {hand: c1}, fledged: all`)?.chicks ?? [];
     expect(same && who(nestFeederOf(same, day(ON)))[0]).toBeNull();
-  });
-
-  it('that did not hatch in this room is nobody’s merit', () => {
-    const bought = room(
-      { 'birds.yaml': 'birds:\n  - {id: X, log: [{date: 2026-01-01, arrived: cage 1}]}\n' },
-      ON,
-    ).birds;
-    expect(bought.map((bird) => [nestFeederOf(bird, day(ON)), lastFeederOf(bird, day(ON))])).toEqual([
-      [null, null],
-    ]);
   });
 
   it('is credited to the pair that fed it then, wherever it went later', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chickLife } from '../../../src/rules/season/lives.ts';
-import { day, room } from '../../rooms.ts';
+import { day } from '../../rooms.ts';
 import { clutches, FOUR, pair, waxbills } from './rooms.ts';
 
 const hatched = `${FOUR}\n date: 2026-03-15, checked\n date: 2026-03-16, hatched: [e1, e2]`;
@@ -80,17 +80,6 @@ describe('the life of a chick by age', () => {
     // Independent at 40 days at the latest (shipped profile): 25 April.
     expect(life(`${grown}\n date: 2026-04-25, died: c1`)).toEqual([-1, 18, 40]);
     expect(life(`${grown}\n date: 2026-04-26, died: c1`)).toEqual([-1, 18, NEVER]);
-  });
-
-  it('is nobody’s of a bird that came from elsewhere', () => {
-    const bought = room(
-      {
-        'birds.yaml':
-          'birds:\n  - {id: X, hatched: 2026-01-01, log: [{date: 2026-02-01, arrived: cage 1}]}\n',
-      },
-      '2026-03-01',
-    );
-    expect(bought.birds.map((bird) => chickLife(bird, day('2026-03-01')))).toEqual([null]);
   });
 
   it('is followed to the upper age of independence at the most', () => {

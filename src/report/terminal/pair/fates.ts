@@ -3,7 +3,7 @@ import { hatchedOn } from '../../../room/clock.ts';
 import { lampSays } from '../../../room/fertility.ts';
 import { isFed } from '../../../room/left-behind.ts';
 import { isDependent, isFedByHand, wasFedByHand } from '../../../room/lives.ts';
-import type { Bird, Egg } from '../../../room/model.ts';
+import type { Bird, Chick, Egg } from '../../../room/model.ts';
 import type { Standing } from '../../../rules/growth/weighings.ts';
 import type { ClutchStory, EggStory } from '../../../rules/season/story.ts';
 import { dateSpan, shortDate } from '../dates.ts';
@@ -26,7 +26,7 @@ export function fatesOf({ begun, eggs, chicks }: ClutchStory, today: Day): [stri
   return [
     ...eggs.map((one): [string, string[]] => [one.egg.ref, eggFate(one, begun)]),
     ...chicks.map(({ bird, weighed }): [string, string[]] => [
-      bird.ref ?? bird.id,
+      bird.ref,
       chickFate(bird, weighed, begun, today),
     ]),
   ].map(([ref, parts]) => [ref, parts.join(' · ')]);
@@ -48,8 +48,7 @@ function eggFate(story: EggStory, day: Day): string[] {
 }
 
 function eggEnd(fate: NonNullable<Egg['fate']>, day: Day): string {
-  if (fate.kind === 'hatched')
-    return `hatched ${span(hatchedOn(fate.bird) ?? fate.span, day)} as ${fate.bird.ref ?? fate.bird.id}`;
+  if (fate.kind === 'hatched') return `hatched ${span(hatchedOn(fate.bird), day)} as ${fate.bird.ref}`;
   if (fate.kind === 'taken') return `${fate.cause} ${span(fate.span, day)}`;
   return `lost ${span(fate.span, day)}${fate.cause === null ? ', cause not known' : `: ${fate.cause}`}`;
 }
@@ -64,10 +63,10 @@ function guestOf({ places, clutch }: Egg): string[] {
   return [...new Set(others)];
 }
 
-function chickFate(bird: Bird, weighed: Standing | null, day: Day, today: Day): string[] {
+function chickFate(bird: Chick, weighed: Standing | null, day: Day, today: Day): string[] {
   const { ring, fledged, independent, fate, clutch } = bird;
   const fosters = bird.stays.flatMap(({ nest }) =>
-    nest === null || nest === clutch?.pair ? [] : [`fed by ${nest.id}`],
+    nest === null || nest === clutch.pair ? [] : [`fed by ${nest.id}`],
   );
   const feeders = [...handFeeding(bird, day), ...fosters];
   return [
