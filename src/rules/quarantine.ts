@@ -230,8 +230,9 @@ function meeting(bird: Bird, since: Day, until: Day): Meeting {
 function isStranger(bird: InQuarantine, other: Bird, since: Day, mateships: readonly Mateship[]): boolean {
   if (mateships.some(({ pair }) => other.clutch?.pair === pair)) return false;
   if (other.ref !== null && other.stays[0]?.from === since) return false;
-  const apart = other.quarantine !== null && (other.released === null || other.released > since);
-  return !apart || (other.quarantine?.from !== bird.quarantine.from && enteredOn(other) !== enteredOn(bird));
+  const { quarantine, released } = other;
+  const apart = quarantine !== null && (released === null || released > since);
+  return !apart || (quarantine.from !== bird.quarantine.from && enteredOn(other) !== enteredOn(bird));
 }
 
 /** All housings that a bird lived in. */

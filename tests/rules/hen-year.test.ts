@@ -60,3 +60,10 @@ test('the room’s own limit goes before the species’', () => {
   expect(clutchLimit(strict, profile)).toBe(2);
   expect(clutchLimit(aviary, null)).toBeNull();
 });
+
+test('an entry that names a chick as laid gives her no clutch, and no year of its own', () => {
+  const slip = room({ 'LW-1': journal('LW-1', '2026-01-10').replace('laid: 1', 'laid: c1') }, '2026-03-01');
+  const find = birdsByName(slip.birds);
+  expect(clutchesOfHen(slip, find('H-1') as Bird, find)).toEqual([]);
+  expect(slip.pairs[0]?.clutches.map(firstEgg)).toEqual([day('2026-01-10')]);
+});
