@@ -55,6 +55,12 @@ export const whoeverRears = {
   kind: (bird: Bird) => `${owner(bird)} ${care(bird)}`,
 } satisfies Partial<Wanted<Bird>>;
 
+/** Why what only young do that are still fed cannot be told of it, or null where it is one. */
+export function whyNotFed(bird: Bird): string | null {
+  if (bird.ref === null) return 'it is no chick';
+  return bird.independent === null ? null : 'it feeds itself';
+}
+
 /** A look into a nest is of those that lie in it, and not of young that fly. */
 export const notFledged = (one: Egg | Bird) => 'laid' in one || one.fledged === null;
 

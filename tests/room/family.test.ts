@@ -90,6 +90,8 @@ describe('a brood moved to the flight', () => {
     const hand = `${chicks}\ndate: 2026-03-20, fostered: {hand: all}\ndate: 2026-04-06, fledged: all
       date: 2026-04-25, independent: all\ndate: 2026-04-26, moved: {all: flight 3}`;
     expect(inFlight(hand)).toHaveLength(3);
+    const flying = `${chicks}\ndate: 2026-03-20, fostered: {hand: all}\ndate: 2026-04-06, fledged: all`;
+    expect(inFlight(`${flying}\ndate: 2026-04-08, moved: {all: flight 3}`)).toHaveLength(3);
     const foster = journal(
       'BF-1',
       'bengalese finch',

@@ -45,6 +45,22 @@ describe('which egg is likeliest to hatch', () => {
   });
 });
 
+describe('which of the eggs that nobody sat on hatched in the hand', () => {
+  it('nobody can tell: the first is taken, before one that was set late', () => {
+    const warmed = 'date: 2026-03-01, laid: 3\ndate: 2026-03-01, fostered: {hand: all}';
+    const fates = (more: string) =>
+      clutchIn(room({ P: waxbills(`${warmed}\n${more}`) }, '2026-03-20'), 'LW-1/1').eggs.map(
+        ({ fate }) => fate?.kind ?? 'open',
+      );
+    expect(fates('date: 2026-03-15, hatched: 1')).toEqual(['hatched', 'open', 'open']);
+    expect(fates('date: 2026-03-10, set: {incubator: e1}\ndate: 2026-03-15, hatched: 1')).toEqual([
+      'open',
+      'hatched',
+      'open',
+    ]);
+  });
+});
+
 describe('whether an egg is fertile', () => {
   /** What is known of each egg after this, on 2026-04-10. Laid 1 and 2–5 March, sat on from the last: candling from 10 March. */
   function known(more: string): (string | null)[] {

@@ -35,6 +35,16 @@ describe('the days on which an egg can have been laid', () => {
     ]);
   });
 
+  it('are no later bound by a clutch of which only a slip was written', () => {
+    const slip = 'date: 2026-02-10, clutch: 1, laid: c1';
+    const known = at(`${slip}\ndate: 2026-03-20, clutch: 2, laid: 3`);
+    expect(clutchIn(known, 'LW-1/2').eggs.map((egg) => days(egg.laid))).toEqual([
+      '03-05…03-18',
+      '03-06…03-19',
+      '03-07…03-20',
+    ]);
+  });
+
   it('of a hen that lays on are no more than her eggs took her, and three days that she left out', () => {
     // Two more on the 22nd, of the 21st and 22nd: e1 three eggs and three days before.
     expect(spans('date: 2026-03-20, laid: 3\ndate: 2026-03-22, laid: 2')).toEqual([

@@ -65,6 +65,23 @@ describe('a nest that comes down', () => {
     expect(doubts(chicks, 'date: 2026-03-22, nest: removed', sold)).toEqual([]);
   });
 
+  it('over guests that lie in it by themselves is asked about', () => {
+    const foster = (log: string) => ({
+      P: waxbills(`${eggs}\ndate: 2026-03-07, fostered: {BF-1: all}`),
+      Q: journal('BF-1', 'bengalese finch', log),
+    });
+    const said = (log: string) =>
+      room(foster(log), '2026-03-30').findings.map((finding) => kindOf(finding).text(finding.args));
+    const text = 'the nest of BF-1 was removed with 4 eggs in it, as far as the journal knows';
+    expect(said('date: 2026-03-10, nest: removed')).toEqual([text]);
+    expect(said('date: 2026-03-10, nest: {state: removed, site: gorse}')).toEqual([text]);
+    // The nest was gone by then: those that are lost lie in the next one.
+    const again = 'date: 2026-03-12, laid: 2, sitting\ndate: 2026-03-20, lost: {deserted: all}';
+    const stood = room(foster(`date: 2026-03-10, nest: removed\n${again}`), '2026-03-30');
+    expect(pairIn(stood, 'LW-1').clutches[0]?.eggs.filter(({ fate }) => fate !== null)).toEqual([]);
+    expect(pairIn(stood, 'BF-1').clutches[0]?.eggs.filter(({ fate }) => fate !== null)).toHaveLength(2);
+  });
+
   it('over eggs out of which chicks came on that day is asked about, unless these went elsewhere', () => {
     const hatched = 'date: 2026-03-18, hatched: 4, nest: removed';
     expect(doubts(eggs, hatched)).toEqual([over('4 eggs')]);

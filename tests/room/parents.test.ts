@@ -275,6 +275,13 @@ describe('home again', () => {
     expect(chick.fledged).toBeNull();
   });
 
+  it('a bird of which nobody wrote where it lived is where it is found', () => {
+    const list = { 'birds.yaml': 'birds:\n  - {id: X-1, log: [{date: 2026-03-02, died}]}\n' };
+    const found = birdIn(at('date: 2026-03-01, paired\ndate: 2026-03-05, back: X-1', list), 'X-1');
+    expect(found.fate).toBeNull();
+    expect(found.stays).toMatchObject([{ housing: 'cage 3', nest: null, clutch: null }]);
+  });
+
   it('an adult lives where it did, by the word of any pair’s journal', () => {
     const known = at(
       'date: 2026-03-01, paired\ndate: 2026-03-05, gone: {lent: cock}\ndate: 2026-04-05, back: cock',

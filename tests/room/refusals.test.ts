@@ -157,6 +157,13 @@ describe('what was told once is not told again', () => {
     ]);
   });
 
+  it('a chick that is a parent by now has left its nest, though nobody wrote so', () => {
+    const bred = { N: journal('LW-2', 'lavender waxbill', 'date: 2026-04-20, paired', 'cock: LW-1/1/c1') };
+    expect(told(chicks, '2026-04-28, fledged: [c1, c2]', bred)).toEqual([
+      'c1 cannot be fledged: it feeds itself',
+    ]);
+  });
+
   it('it wears one ring, and that ring is on no other', () => {
     const ringed = `${chicks}\ndate: 2026-03-26, ringed: {c1: LW 26 014}`;
     expect(told(ringed, '2026-03-27, ringed: {c1: LW 26 015}')).toEqual([
@@ -242,6 +249,7 @@ describe('whom nobody can mean', () => {
   it.each([
     ['fostered: {BF-1: hen}', 'hen cannot be fostered: it is no chick'],
     ['fostered: {BF-1: c1}', 'c1 cannot be fostered: it feeds itself'],
+    ['fledged: hen', 'hen cannot be fledged: it is no chick'],
     ['independent: hen', 'hen cannot be independent: it depends on nobody'],
     ['back: c1', 'c1 cannot be back: it is here as far as the journal knows'],
     ['pipped: all', '`pipped` fits nobody in the nest of LW-1 on that day'],

@@ -31,6 +31,11 @@ describe('a ring put on too late for a closed one', () => {
     expect(seen(`${late}\n${found}\ndate: 2026-04-14, ringed: {c1: R1}`)).toEqual([]);
   });
 
+  it('is not asked about of a bird that came from elsewhere, whatever its age', () => {
+    const bought = { 'birds.yaml': 'birds:\n  - {id: H-1, hatched: 2025-05-01}\n' };
+    expect(told('date: 2026-04-20, ringed: {H-1: R9}', bought)).toEqual([]);
+  });
+
   it('is nobody’s matter in a room that rings no birds, nor of a species whose ring age nobody knows', () => {
     expect(told('date: 2026-04-20, ringed: {c1: R1}', { 'nestlog.yaml': 'ringing: no\n' })).toEqual([]);
     const finch = journal('X', 'ridge finch', `${eggs}\ndate: 2026-04-20, ringed: {c1: R1}`);

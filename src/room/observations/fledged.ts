@@ -28,7 +28,7 @@ import {
   siteOf,
 } from '../scene.ts';
 import { type UnseenEggs, unseenEggs } from '../unseen.ts';
-import { owner } from '../wanted.ts';
+import { owner, whyNotFed } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 /** Brood mates that left the nest together. */
@@ -65,7 +65,7 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     did: 'fledged',
     among: isNextBrood ? nestlings().filter(isInCourse) : nestlings(),
     impossible: (bird) =>
-      whyNotAlive(bird) ?? (bird.fledged === null ? null : 'it has left the nest already'),
+      whyNotAlive(bird) ?? (bird.fledged === null ? whyNotFed(bird) : 'it has left the nest already'),
     past: (bird) => isFedByHand(bird) || !isInCourse(bird),
     rank: (bird) => bird.hatched?.to ?? 0,
     kind: owner,

@@ -18,7 +18,7 @@ import {
 import { type Bird, type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Wanted } from '../wanted.ts';
-import { notFledged, owner, whoeverRears } from '../wanted.ts';
+import { notFledged, owner, whoeverRears, whyNotFed } from '../wanted.ts';
 import { broughtOn, notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
@@ -131,9 +131,7 @@ function moveYoung(scene: Scene, who: Who, to: EggPlace, { young, wanted, last }
     did: 'fostered',
     among: young,
     ...wanted,
-    impossible: (bird) =>
-      whyNotAlive(bird) ??
-      (isDependent(bird) ? null : bird.ref === null ? 'it is no chick' : 'it feeds itself'),
+    impossible: (bird) => whyNotAlive(bird) ?? whyNotFed(bird),
     last,
     likely: (bird) => 2 * goesAway(bird, to) + whoeverRears.likely(bird),
     kind: (bird) => `${whoeverRears.kind(bird)} ${feederOf(bird)?.id}`,
