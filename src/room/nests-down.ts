@@ -74,8 +74,8 @@ function isPastTime({ clutch, laid }: Egg, day: Day): boolean {
 function isEggLeft({ fate, places }: Egg, pair: Pair, day: Day): boolean {
   if (fate !== null && (fate.kind === 'hatched' ? fate.day : fate.span.from) <= day)
     return fate.kind === 'hatched' && isNestling(fate.bird, pair, day);
-  const place = places.findLast(({ from }) => from <= day)?.place;
-  return place?.kind === 'nest' && place.pair === pair;
+  const { place } = places.findLast(({ from }) => from <= day) ?? places[0];
+  return place.kind === 'nest' && place.pair === pair;
 }
 
 function isNestling({ fate, fledged, stays }: Bird, pair: Pair, day: Day): boolean {

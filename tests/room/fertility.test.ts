@@ -47,7 +47,9 @@ describe('which egg is likeliest to hatch', () => {
 
 describe('which of the eggs that nobody sat on hatched in the hand', () => {
   it('nobody can tell: the first is taken, before one that was set late', () => {
-    const warmed = 'date: 2026-03-01, laid: 3\ndate: 2026-03-01, fostered: {hand: all}';
+    const warmed = ['01', '02', '03']
+      .map((on, i) => `date: 2026-03-${on}, laid: 1\ndate: 2026-03-${on}, fostered: {hand: e${i + 1}}`)
+      .join('\n');
     const fates = (more: string) =>
       clutchIn(room({ P: waxbills(`${warmed}\n${more}`) }, '2026-03-20'), 'LW-1/1').eggs.map(
         ({ fate }) => fate?.kind ?? 'open',

@@ -39,10 +39,10 @@ describe('a ring put on too late for a closed one', () => {
   it('is nobody’s matter in a room that rings no birds, nor of a species whose ring age nobody knows', () => {
     expect(told('date: 2026-04-20, ringed: {c1: R1}', { 'nestlog.yaml': 'ringing: no\n' })).toEqual([]);
     const finch = journal('X', 'ridge finch', `${eggs}\ndate: 2026-04-20, ringed: {c1: R1}`);
-    expect(
-      room({ X: finch, 'species/ridge-finch.yaml': 'species: ridge finch\n' }, '2026-07-01').findings.map(
-        ({ code }) => code,
-      ),
-    ).not.toContain('ringed-late');
+    const profiles: Files[] = [{}, { 'species/ridge-finch.yaml': 'species: ridge finch\n' }];
+    for (const own of profiles)
+      expect(room({ X: finch, ...own }, '2026-07-01').findings.map(({ code }) => code)).not.toContain(
+        'ringed-late',
+      );
   });
 });
