@@ -22,16 +22,16 @@ const BINARY_SHARE = 0.05;
  */
 export function loadRoom(folder: string): SourceFile[] {
   const files = [
-    ...list(folder, '', false, []),
-    ...list(folder, 'species', false, []),
-    ...list(folder, 'pairs', true, []),
-    ...almostOurs(folder).flatMap((path) => list(folder, path, true, []).filter(isStray)),
+    ...list(folder, '', false),
+    ...list(folder, 'species', false),
+    ...list(folder, 'pairs', true),
+    ...almostOurs(folder).flatMap((path) => list(folder, path, true).filter(isStray)),
   ];
-  return files.sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
+  return files.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
 /** @param above the real folders that lead here: a link back to one of them is a loop */
-function list(room: string, path: string, deep: boolean, above: readonly string[]): SourceFile[] {
+function list(room: string, path: string, deep: boolean, above: readonly string[] = []): SourceFile[] {
   const here = join(room, path);
   let names: Dirent[];
   let real: string;
@@ -99,7 +99,7 @@ function load(room: string, path: string): SourceFile {
 /** Bytes that are no UTF-8 become U+FFFD, which the reader points at; too many of them are no text at all. */
 function decode(path: string, file: string, bytes: Buffer): SourceFile {
   if (bytes.includes(0)) {
-    const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+    const wide = ['fffe', 'feff'].includes(bytes.toString('hex', 0, 2));
     return { path, problem: 'binary', detail: wide ? 'it is UTF-16' : '' };
   }
   const loaded = new LoadedFile(path, file, bytes);
@@ -166,5 +166,5 @@ function problemOf(path: string, error: unknown): SourceFile {
   if (code === 'ELOOP') return { path, problem: 'loop', detail: '' };
   // Its name was listed a moment ago: what is missing is what it points to.
   const reason = code === 'ENOENT' ? 'it is a link to a file that does not exist' : meaningOf(code);
-  return { path, problem: 'unreadable', detail: reason ?? (code || 'unknown') };
+  return { path, problem: 'unreadable', detail: reason ?? code };
 }

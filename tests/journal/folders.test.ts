@@ -1,11 +1,14 @@
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, it } from 'vitest';
+import { afterEach, beforeEach, expect, it } from 'vitest';
 import { isFolder, makeFolders } from '../../src/journal/folders.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'nestlog-folders-'));
-afterAll(() => rmSync(folder, { recursive: true }));
+let folder: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'nestlog-folders-'));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
 
 it('a folder is made with all above it, and again without a word', () => {
   const deep = join(folder, 'a/b/c');

@@ -46,6 +46,15 @@ test('only lines that begin with their word are such names, in the files where t
   });
 });
 
+test('quotes within a name belong to it, and what is said behind a name does not', () => {
+  expect(
+    seen({
+      'pairs/a.yaml': 'pair: LW-1\nhousing: the "south" flight\n',
+      'birds.yaml': 'birds:\n  - id: LW-19-04 # the old hen\n',
+    }),
+  ).toMatchObject({ housings: ['the "south" flight'], birds: ['LW-19-04'] });
+});
+
 test('of a file that cannot be read nothing is known', () => {
   expect(glance([{ path: 'pairs/a.yaml', problem: 'binary', detail: '' }]).pairs).toEqual([]);
 });

@@ -1,4 +1,12 @@
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -89,12 +97,20 @@ describe('the files of a room', () => {
 
   it('are read once where capitals make no difference to the disk', () => {
     write('pairs/a.yaml');
+    write('species/star-finch.yaml', 'species: star finch\nincubation: 13\n');
     symlinkSync('pairs', join(room, 'Pairs'));
-    expect(loaded()).toEqual(['pairs/a.yaml']);
+    symlinkSync('species', join(room, 'Species'));
+    expect(loaded()).toEqual(['pairs/a.yaml', 'species/star-finch.yaml']);
   });
 
   it('may be missing altogether', () => {
     expect(loadRoom(join(room, 'nowhere'))).toEqual([]);
+  });
+
+  it('are none where one file is called as the folder of journals is', () => {
+    write('pairs', 'a list of what to buy\n');
+    write('birds.yaml', 'birds:\n');
+    expect(loaded()).toEqual(['birds.yaml']);
   });
 
   it('keep their text as it is', () => {
@@ -125,6 +141,12 @@ describe('links', () => {
     ]);
   });
 
+  it('that stand for the folder of journals and lead to themselves are a problem, not a room without pairs', () => {
+    write('birds.yaml', 'birds:\n');
+    symlinkSync('pairs', join(room, 'pairs'));
+    expect(loaded()).toEqual(['birds.yaml', 'pairs: loop']);
+  });
+
   it('to nowhere are a problem', () => {
     mkdirSync(join(room, 'pairs'));
     symlinkSync('gone.yaml', join(room, 'pairs/a.yaml'));
@@ -139,6 +161,21 @@ describe('files that cannot be read', () => {
     expect(loaded()).toEqual(['nestlog.yaml: unreadable it is a folder', 'pairs/a.yaml/b.yaml']);
   });
 
+  it.runIf(existsSync('/dev/null'))('may be something that never ends, or says nothing', () => {
+    mkdirSync(join(room, 'pairs'));
+    symlinkSync('/dev/null', join(room, 'pairs/a.yaml'));
+    expect(loaded()).toEqual(['pairs/a.yaml: unreadable it is no file']);
+  });
+
+  it.runIf(existsSync('/proc/self/mem'))('may lie on a disk that fails', () => {
+    write('pairs/b.yaml');
+    symlinkSync('/proc/self/mem', join(room, 'pairs/a.yaml'));
+    expect(loaded()).toEqual([
+      'pairs/a.yaml: unreadable the disk does not work as it should',
+      'pairs/b.yaml',
+    ]);
+  });
+
   it('may be too large, which is told without reading them', () => {
     write('pairs/a.yaml');
     truncateSync(join(room, 'pairs/a.yaml'), 50 * 1024 * 1024);
@@ -150,12 +187,14 @@ describe('files that cannot be read', () => {
     write('pairs/wide.yaml', Uint8Array.from([0xff, 0xfe, 0x70, 0, 0x61, 0]));
     write('pairs/wide2.yaml', Uint8Array.from([0xfe, 0xff, 0, 0x70, 0, 0x61]));
     write('pairs/half.yaml', Uint8Array.from([0xff, 0x70, 0, 0x61, 0xfe]));
+    write('pairs/half2.yaml', Uint8Array.from([0x70, 0xfe, 0, 0x61, 0xff]));
     write(
       'pairs/noise.yaml',
       Uint8Array.from({ length: 100 }, (_, index) => 128 + index),
     );
     expect(loaded()).toEqual([
       'pairs/half.yaml: binary',
+      'pairs/half2.yaml: binary',
       'pairs/noise.yaml: binary',
       'pairs/picture.yaml: binary',
       'pairs/wide.yaml: binary it is UTF-16',
@@ -203,6 +242,16 @@ describe('the fingerprint of a room', () => {
     expect(now()).toBe(first);
   });
 
+  it('is another where a letter changed that is not in UTF-8, though both are lost', () => {
+    const latin = (letter: number) => {
+      write('pairs/a.yaml', Uint8Array.from([...new TextEncoder().encode('pair: '.repeat(10)), letter]));
+      return { print: fingerprint(loadRoom(room)), texts: read() };
+    };
+    const [one, other] = [latin(0xfc), latin(0xe4)];
+    expect(other.texts).toEqual(one.texts);
+    expect(other.print).not.toBe(one.print);
+  });
+
   it('does not depend on whether a file came with its hash', () => {
     write('pairs/a.yaml');
     expect(fingerprint([{ path: 'pairs/a.yaml', text: 'pair: x\n' }])).toBe(fingerprint(loadRoom(room)));
@@ -212,6 +261,11 @@ describe('the fingerprint of a room', () => {
 describe('the text of a file', () => {
   const texts = (file: ReturnType<typeof loadRoom>[number] | undefined) =>
     file !== undefined && 'text' in file ? [file.text, file.text] : [];
+
+  it('has its size in bytes, not in letters', () => {
+    write('birds.yaml', '# Blässhuhn 🐣\n');
+    expect(loadRoom(room)).toMatchObject([{ size: 18 }]);
+  });
 
   it('is given as often as it is asked for', () => {
     write('birds.yaml', 'birds: []\n');
