@@ -19,16 +19,17 @@ export function glance(files: readonly SourceFile[]): Glance {
   const species = new Set<string>();
   for (const file of files) {
     if ('problem' in file) continue;
-    const { path, text } = file;
+    const { path } = file;
+    const text = file.text.replace(/^\ufeff/, '');
     const add = (set: Set<string>, line: RegExp, end?: RegExp) => {
       for (const [, name = ''] of text.matchAll(line)) set.add(scalar(name, end));
     };
     if (path.startsWith('pairs/')) {
-      add(names.pairs, /^pair:[ \t](.+)/gm);
-      add(housings, /^housing:[ \t](.+)/gm);
-      add(species, /^species:[ \t](.+)/gm);
+      add(names.pairs, /^pair:[ \t](.+)/gim);
+      add(housings, /^housing:[ \t](.+)/gim);
+      add(species, /^species:[ \t](.+)/gim);
     } else if (isBirdList(path)) {
-      add(names.birds, /^[ \t{-]*id:[ \t](.+)/gm, /\s#|[,}]/);
+      add(names.birds, /^[ \t{-]*id:[ \t](.+)/gim, /\s#|[,}]/);
     }
   }
   return { pairs: [...names.pairs], birds: [...names.birds], housings: [...housings], species: [...species] };

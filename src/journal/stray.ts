@@ -13,9 +13,10 @@ const OTHER_ENDING = /^[^.]+$|\.te?xt$|\.ya?ml\.[^.]+$/i;
 /** What editors and git leave beside a file, of one that is read under its own name. */
 const BACKUP = /\.(?:ba?k|backup|copy|old|orig|rej|save?|te?mp|\d+)$/i;
 
-const ENTRIES = /^log:[^\S\n]*\n(?:[^\S\n]*(?:#.*)?\n)*[^\S\n]*- ?\{? ?date:/m;
+/** A phone begins lines with a capital. Such a word alone also heads a paragraph; what follows it must be ours. */
+const ENTRIES = /^log:(?:[^\S\n]*(?:#.*)?\n)+[^\S\n]*- ?\{? ?date:/im;
 const JOURNAL = /^pair:/m;
-const BIRDS = /^birds:[^\S\n]*(?:#.*)?\n/m;
+const BIRDS = /^birds:[^\S\n]*(?:#.*)?\n|^[Bb]irds:\s+(?:- |\[)\{? ?[Ii]d:/m;
 const PROFILE = /^(?:incubation|fledging|independence|laying-interval|adult-mass):/m;
 
 const LOOKS = { journal: 'a pair’s journal', birds: 'a list of birds', profile: 'a species profile' };
@@ -31,8 +32,9 @@ export function isAlmostOurs(folder: string): boolean {
 }
 
 /** Of a file whose name or folder is none of a room's: what its text seems to be; null where it seems to be none of ours. */
-export function strayOf(path: string, text: string): Stray | null {
-  const name = path.replace(/^.*\//, '').replace(/(?:\.ya?ml)?(?:\.[^.]*)?$/i, '') || 'x';
+export function strayOf(path: string, written: string): Stray | null {
+  const text = written.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
+  const name = path.replace(/^.*\//, '').replace(/(?:\.ya?ml)?\.[^.]*$/i, '');
   if (JOURNAL.test(text) || ENTRIES.test(text)) {
     const below = path.startsWith('pairs/') ? path.slice(0, path.lastIndexOf('/') + 1) : 'pairs/';
     return { looks: LOOKS.journal, to: `${below}${name}.yaml` };

@@ -24,6 +24,7 @@ describe('a day that has not come', () => {
 
   it.each([
     ['2027-03-01', '2026-03-01'],
+    ['2027-05-17', '2026-05-17'],
     ['2026-12-01', '2025-12-01'],
     ['2062-02-01', '2026-02-01'],
     ['2028-02-29', '2024-02-29'],
@@ -45,5 +46,20 @@ describe('a day that has not come', () => {
     expect(some(9)).toEqual(Array(9).fill('future-date'));
     const [finding] = futureFindings(entries, { day: 0, today: 0 });
     expect(finding?.args).toEqual({ today: '1970-01-01', later: 30, of: 30, last: '2026-03-30' });
+  });
+
+  it('is the latest of all, wherever it stands, that is told where the clock is behind; half of a record are slips', () => {
+    const dated = (...dates: string[]) =>
+      dates.map((date, line) => ({ date: day(date), dateAt: { ...dateAt, line: line + 1 } }));
+    const past = Array(4).fill('2026-03-01');
+    const found = (...dates: string[]) =>
+      futureFindings(dated(...past, ...dates), { day: day('2026-03-01'), today: day('2026-03-01') });
+    const lying = ['2026-05-01', '2026-06-01', '2026-07-01', '2026-05-09', '2026-05-02', '2026-05-03'];
+    expect(found(...lying)).toMatchObject([
+      { code: 'clock-behind', at: { line: 7 }, args: { later: 6, of: 10, last: '2026-07-01' } },
+    ]);
+    expect(found('2026-02-28', '2026-03-01', ...lying).map(({ code }) => code)).toEqual(
+      Array(6).fill('future-date'),
+    );
   });
 });

@@ -55,6 +55,15 @@ test('quotes within a name belong to it, and what is said behind a name does not
   ).toMatchObject({ housings: ['the "south" flight'], birds: ['LW-19-04'] });
 });
 
+test('names are seen behind the mark that Windows sets in front, and under the capitals of a phone', () => {
+  expect(
+    seen({
+      'pairs/a.yaml': '\ufeffpair: LW-1\r\nHousing: flight 2\r\n',
+      'birds.yaml': 'Birds:\n  - Id: LW-19-04\n',
+    }),
+  ).toEqual({ pairs: ['LW-1'], birds: ['LW-19-04'], housings: ['flight 2'], species: [] });
+});
+
 test('of a file that cannot be read nothing is known', () => {
   expect(glance([{ path: 'pairs/a.yaml', problem: 'binary', detail: '' }]).pairs).toEqual([]);
 });

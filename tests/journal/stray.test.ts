@@ -14,30 +14,72 @@ describe('a file that nobody reads', () => {
     ['pairs/old/LW-2', `pair: LW-2\n${LOG}`, 'pairs/old/LW-2.yaml', 'a pair’s journal'],
     ['Pairs/old/LW-2.yml', `pair: LW-2\n${LOG}`, 'pairs/LW-2.yaml', 'a pair’s journal'],
     ['bird.yaml', 'birds:\n  - {id: LW-19-04}\n', 'birds.yaml', 'a list of birds'],
+    ['bird.yaml', 'birds: [{id: LW-19-04}, {id: LW-19-05}]\n', 'birds.yaml', 'a list of birds'],
+    ['birds.yaml.txt', 'birds: # the old ones\n  - ring: LW 19 04\n', 'birds.yaml', 'a list of birds'],
     ['star.yaml', 'species: star finch\nincubation: 13\n', 'species/star.yaml', 'a species profile'],
   ])('%s belongs elsewhere by what it says', (path, text, to, looks) => {
     expect(strayOf(path, text)).toEqual({ to, looks });
+  });
+
+  it.each([
+    ['a mark in front and Windows’ line ends', (text: string) => `\ufeff${text.replaceAll('\n', '\r\n')}`],
+    ['line ends of an old Mac', (text: string) => text.replaceAll('\n', '\r')],
+    ['the capitals of a phone', (text: string) => text.replace(/\b[a-z]/g, (letter) => letter.toUpperCase())],
+  ])('is known by its words also with %s', (_, saved) => {
+    const to = (text: string) => strayOf('bird.yaml.txt', saved(text))?.to;
+    expect(to('birds:\n  - id: LW-19-04\n')).toBe('birds.yaml');
+    expect(to('birds: [{id: LW-19-04}]\n')).toBe('birds.yaml');
+    expect(to('pair: LW-1\nlog: # of this year\n  # in the shed\n  - date: 2026-03-01\n    paired:\n')).toBe(
+      'pairs/bird.yaml',
+    );
   });
 
   it('is none of ours where it says something else', () => {
     expect(strayOf('compose.yaml', 'services:\n  log:\n    - x\n')).toBeNull();
     expect(strayOf('ci.yaml', 'log:\n  - verbose\n')).toBeNull();
     expect(strayOf('notes.txt', 'Two birds: a pair of LW.\n')).toBeNull();
+    expect(
+      strayOf('notes.txt', 'Birds:\n- two hens to collect\nPair: LW, feeds well\nLog:\n- oak\n'),
+    ).toBeNull();
     expect(strayOf('cards.yaml', 'species: [a, b]\n')).toBeNull();
     expect(strayOf('subspecies.yaml', 'subspecies: x\nincubation: 13\n')).toBeNull();
   });
 });
 
-it('an ending that an editor adds, or none, may be a slip', () => {
-  expect(['LW-1.yaml.txt', 'LW-1.txt', 'LW-1', 'LW-1.yml.doc'].every(mayBeMisnamed)).toBe(true);
-  expect(['LW-1.yaml~', 'LW-1.png', 'LW-1.csv', 'README.md'].some(mayBeMisnamed)).toBe(false);
-  // Backups of editors and what git leaves of a merge.
-  expect(['LW-1.yaml.bak', 'LW-1.yaml.orig', 'LW-1.yml.1', 'LW-1.yaml.old'].some(mayBeMisnamed)).toBe(false);
+describe('of a file beside those that are read', () => {
+  it.each(['LW-1.yaml.txt', 'LW-1.YAML.TXT', 'LW-1.yml.doc', 'LW-1.txt', 'LW-1.text', 'LW-1'])(
+    '%s may have its ending from an editor that knows no YAML',
+    (name) => {
+      expect(mayBeMisnamed(name)).toBe(true);
+    },
+  );
+
+  it.each(['LW-1.yaml~', 'LW-1.png', 'LW-1.csv', 'README.md', 'LW-1.txt.zip', 'texts.pdf'])(
+    '%s is something else',
+    (name) => {
+      expect(mayBeMisnamed(name)).toBe(false);
+    },
+  );
+
+  it.each('bk bak backup copy old orig rej sav save tmp temp 1 12'.split(' '))(
+    'LW-1.yaml.%s is what an editor or git left beside one that is read',
+    (ending) => {
+      expect(mayBeMisnamed(`LW-1.yaml.${ending}`)).toBe(false);
+    },
+  );
 });
 
 it('a folder that is nearly called as one of the room’s may be a slip', () => {
-  expect(['Pairs', 'pair', 'paris', 'Species', 'birds'].every(isAlmostOurs)).toBe(true);
-  expect(['pairs', 'species', 'pictures', 'notes', 'old'].some(isAlmostOurs)).toBe(false);
+  expect(
+    ['Pairs', 'PAIRS', 'pair', 'paris', 'journal', 'journals', 'Species', 'specie', 'bird', 'birds'].every(
+      isAlmostOurs,
+    ),
+  ).toBe(true);
+  expect(
+    ['pairs', 'species', 'pictures', 'notes', 'old', 'old-pairs', 'pairs-2025', 'my species'].some(
+      isAlmostOurs,
+    ),
+  ).toBe(false);
 });
 
 describe('what lies in the wrong folder of the room', () => {
