@@ -29,6 +29,21 @@ describe('a room', () => {
     expect(sources.get('pairs/a.yaml')).toBe(`pair: A-1\n${LOG}`);
   });
 
+  it('keeps of each file the text in which the lines of its findings are counted', () => {
+    const text = `pair: A-1\nx: 1\n${LOG}`;
+    const { sources, findings } = room({
+      'pairs/a.yaml': `\ufeff${text.replaceAll('\n', '\r')}`,
+      'pairs/b.yaml': text.replaceAll('\n', '\r\n'),
+    });
+    expect(findings.map(({ at }) => [at.file, at.line, at.column])).toEqual([
+      ['pairs/a.yaml', 2, 1],
+      ['pairs/b.yaml', 2, 1],
+    ]);
+    expect(sources.get('pairs/a.yaml')).toBe(text);
+    expect(sources.get('pairs/b.yaml')?.split('\r\n')[1]).toBe('x: 1');
+    expect(sources.get('pairs/c.yaml')).toBeUndefined();
+  });
+
   it('may have nothing in it', () => {
     expect(room({})).toMatchObject({ found: [], pairs: [], settings: { ringing: true } });
     expect(room({ 'nestlog.yaml': '' }).found).toEqual([]);
