@@ -146,24 +146,25 @@ function aboveLog(bird: Fields, findings: Finding[]): Fields {
     });
     return false;
   });
-  return kept.length === bird.pairs.length ? bird : new Fields(kept, bird.at, bird.style);
+  return new Fields(kept, bird.at, bird.style);
 }
 
 /** `died: 2026-05-01` as the entry that it would be; null where no log tells of such a thing. */
 function asEntry(key: Text, value: Node): string | null {
   const names = Object.hasOwn(birdObservations, key.text) ? [key.text] : calledSo(key.text, birdObservations);
-  const [name = key.text === 'note' ? key.text : undefined, ...others] = names;
-  if (name === undefined || others.length > 0 || !(value instanceof Text)) return null;
+  const [name = key.text === 'note' ? key.text : undefined] = names;
+  if (name === undefined || !(value instanceof Text)) return null;
   const dated = readDate(value.text);
   const day = 'day' in dated ? value.text : String(dated.args.suggestion);
   const isDay = /^\d{4}-\d\d-\d\d$/.test(day);
   const observation = (birdObservations as VisitGrammar['observations'])[name];
-  const how = observation !== undefined && name !== key.text && isItsValue(key.text, observation);
+  const how = observation !== undefined && isItsValue(key.text, observation);
+  const unsaid = day === '';
   const what = how
-    ? `${name}: ${key.text}${isDay ? '' : alsoNoted(value)}`
-    : isDay
-      ? name
-      : pairText(new Text(name, key.at), value);
+    ? `${name}: ${key.text}${unsaid ? alsoNoted(value) : ''}`
+    : unsaid
+      ? pairText(new Text(name, key.at), value)
+      : name;
   return `\`- {date: ${isDay ? day : '…'}, ${what}}\``;
 }
 

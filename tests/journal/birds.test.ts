@@ -57,6 +57,12 @@ describe('the bird list', () => {
     expect(findings.map((finding) => kindOf(finding).hint(finding.args))).toContain('did you mean `birds`?');
   });
 
+  it('is one: of another list beside it no bird is taken, and that is said', () => {
+    const { says, findings } = readFile('birds.yaml', 'wanted: [{id: B}]\nbirds: [{id: A}]\n');
+    expect(says.birds?.map(({ id }) => id.text)).toEqual(['A']);
+    expect(findings.map(({ code, args }) => [code, args.keys])).toEqual([['unknown-key', 'birds']]);
+  });
+
   it('does not ask for the id of a bird of which no word could be read', () => {
     const long = `birds:\n  - {id: A, origin: ${'x'.repeat(100_000)}}\n  - {id: B}\n`;
     expect(birds(long)).toMatchObject({ birds: [{ id: { text: 'B' } }], found: ['2:3 unreadable-lines'] });
@@ -131,8 +137,18 @@ describe('what is typed otherwise of a bird', () => {
     ['weight: 8.4', '`- {date: …, weighed: 8.4}`'],
     ['housing: flight 2', '`- {date: …, moved: flight 2}`'],
     ['note: shy', '`- {date: …, note: "shy"}`'],
+    ['note: 2026-05-01 shy', '`- {date: …, note: "2026-05-01 shy"}`'],
+    // A day is no cause of death, whichever of two was meant.
+    ['died: 5/1/2026', '`- {date: …, died}`'],
+    ['died: 2026-05-01 cold', '`- {date: …, died: 2026-05-01 cold}`'],
+    ['gone: sold', '`- {date: …, gone: sold}`'],
   ])('above its log, %s belongs into it', (said, entry) => {
     expect(fix(`birds: [{id: A, ${said}}]`)).toContain(`belongs in the bird’s log, under its day: ${entry}`);
+  });
+
+  it('a word of no log is answered with what a bird has, as is a day of which nobody knows what happened', () => {
+    for (const said of ['colour: red', 'checked: 2026-05-01'])
+      expect(fix(`birds: [{id: A, ${said}}]`), said).toMatch(/^there are id, ring, /);
   });
 
   it('what belongs into its log is told once, and what is more than words is told what a bird has', () => {
@@ -150,5 +166,6 @@ describe('what is typed otherwise of a bird', () => {
 
   it('the whole list under another word', () => {
     expect(birds('stock: [{id: A}]').birds).toHaveLength(1);
+    expect(birds('flock: [{id: A}]').birds).toHaveLength(1);
   });
 });
