@@ -6,13 +6,17 @@ import { spawnSync } from 'node:child_process';
 import { root } from '../../bin/build/settings.mjs';
 import { slowExpressions } from './expressions.mjs';
 import { wrongImports } from './layers.mjs';
-import { withoutTest } from './mirror.mjs';
+import { unasked, withoutTest } from './mirror.mjs';
 import { impurities } from './purity.mjs';
 import { sizeHead, sizeLine, tooLong } from './sizes.mjs';
 import { filesBelow } from './sources.mjs';
 
 const sources = filesBelow('src', ['.ts', '.tsx']).filter(({ path }) => !path.endsWith('.d.ts'));
 const tests = filesBelow('tests', ['.ts', '.mjs']);
+const testPaths = new Set(tests.map(({ path }) => path));
+const pages = filesBelow('tests', ['.txt'])
+  .map(({ path }) => path)
+  .filter((path) => path.includes('/golden/'));
 const tools = filesBelow('bin', ['.js', '.mjs']);
 
 /**
@@ -46,7 +50,8 @@ const checks = {
   unused: program('knip'),
   imports: ours(() => wrongImports(sources)),
   purity: ours(() => impurities(sources)),
-  mirror: ours(() => withoutTest(sources, new Set(tests.map(({ path }) => path)))),
+  mirror: ours(() => withoutTest(sources, testPaths)),
+  golden: ours(() => unasked(pages, testPaths)),
   sizes: ours(() => tooLong([...sources, ...tests, ...tools])),
   expressions: ours(() => slowExpressions(sources)),
   build: program('node bin/build/bundle.mjs'),

@@ -1,4 +1,7 @@
-/** Every source file has the test that mirrors it: `src/a/b.ts` in `tests/a/b.test.ts`. */
+/**
+ * Every source file has the test that mirrors it: `src/a/b.ts` in `tests/a/b.test.ts`. Every page kept for a test has that
+ * test beside it: `golden/b/…` is asked for by `b.test.ts`, which itself tells what it does not ask for (`tests/golden.ts`).
+ */
 import { transformSync } from 'esbuild';
 
 /** Folders of same-shaped files, covered by one test that goes through all of them. */
@@ -56,6 +59,19 @@ export function withoutTest(sources, tests, exceptions = { folders: tableTested,
     complaints.push({ path, line: 1, what: `has no test: ${expected}` });
   }
   return complaints;
+}
+
+/**
+ * Kept pages whose test is gone, so that nobody would see them become wrong.
+ * @param {string[]} pages paths of files in folders called `golden`
+ * @param {Set<string>} tests paths
+ * @returns {import('./sources.mjs').Complaint[]}
+ */
+export function unasked(pages, tests) {
+  return pages.flatMap((path) => {
+    const test = path.replace(/\/golden\/([^/]+).*/, '/$1.test.ts');
+    return tests.has(test) ? [] : [{ path, line: 1, what: `is asked for by no test: ${test}` }];
+  });
 }
 
 /**

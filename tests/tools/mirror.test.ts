@@ -2,7 +2,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { root } from '../../bin/build/settings.mjs';
-import { coveredBy, tableTested, withoutTest } from './mirror.mjs';
+import { coveredBy, tableTested, unasked, withoutTest } from './mirror.mjs';
 
 const exceptions = {
   folders: { 'src/eggs': 'tests/eggs.test.ts' },
@@ -44,4 +44,14 @@ it('has no exception for what has a test of its own', () => {
       .filter((name) => /\.tsx?$/.test(name))
       .map((name) => `${folder}/${name}`);
   expect(Object.keys(tableTested).filter((folder) => sources(folder).every(hasOwn))).toEqual([]);
+});
+
+it('wants a test beside each page that is kept for one', () => {
+  const tests = new Set(['tests/a/pair.test.ts']);
+  const told = (path: string) => unasked([path], tests).map(({ what }) => what);
+  expect(told('tests/a/golden/pair/80.txt')).toEqual([]);
+  expect(told('tests/a/golden/bird/80.txt')).toEqual(['is asked for by no test: tests/a/bird.test.ts']);
+  expect(told('tests/a/golden/pair-80.txt')).toEqual([
+    'is asked for by no test: tests/a/pair-80.txt.test.ts',
+  ]);
 });

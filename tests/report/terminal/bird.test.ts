@@ -18,7 +18,7 @@ describe.each([80, 120])('at %i columns', (width) => {
     ['SF-24-52', 'fostered'],
   ])('%s', async (name, file) => {
     const page = await text(name, width);
-    expectGolden(new URL(`golden/bird-${file}-${width}.txt`, import.meta.url), page);
+    expectGolden(import.meta.url, `${file}-${width}.txt`, page);
     for (const line of page.split('\n')) expect(widthOf(line)).toBeLessThanOrEqual(width);
   });
 });

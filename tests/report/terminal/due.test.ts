@@ -20,7 +20,8 @@ function shown(
 describe.each([60, 80, 120])('a busy morning at %i columns', (width) => {
   test.each(groupings)('by %s', (by) => {
     expectGolden(
-      new URL(`golden/busy-${width}-${by}.txt`, import.meta.url),
+      import.meta.url,
+      `busy-${width}-${by}.txt`,
       dueText(busyMorning(), { width, color: false, by }),
     );
   });
@@ -28,7 +29,8 @@ describe.each([60, 80, 120])('a busy morning at %i columns', (width) => {
 
 test.each([80, 120])('a busy morning in colour at %i columns', (width) => {
   expectGolden(
-    new URL(`golden/busy-${width}-colour.txt`, import.meta.url),
+    import.meta.url,
+    `busy-${width}-colour.txt`,
     dueText(busyMorning(), { width, color: true, by: 'urgency' }),
   );
 });

@@ -15,7 +15,7 @@ const example = feedPlan(sourcesOf(exampleRoom()), 7);
 describe.each([80, 120])('at %i columns', (width) => {
   it('the example room’s week hangs on the kitchen wall', () => {
     const page = feedText(example, { width, color: false });
-    expectGolden(new URL(`golden/feed-${width}.txt`, import.meta.url), page);
+    expectGolden(import.meta.url, `${width}.txt`, page);
     for (const line of page.split('\n')) expect(widthOf(line)).toBeLessThanOrEqual(width);
   });
 });

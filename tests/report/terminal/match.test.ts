@@ -15,7 +15,7 @@ describe.each([80, 120])('at %i columns', (width) => {
     ['one pair', 'match-pair', { pair: 'SF-3' }],
   ])('%s', async (_, file, options) => {
     const page = await text(width, options);
-    expectGolden(new URL(`golden/${file}-${width}.txt`, import.meta.url), page);
+    expectGolden(import.meta.url, `${file}-${width}.txt`, page);
     for (const line of page.split('\n')) expect(widthOf(line)).toBeLessThanOrEqual(width);
   });
 });

@@ -7,10 +7,7 @@ import { FOUR, story, waxbills } from '../seasons.ts';
 
 describe.each([80, 120])('a pair’s page at %i columns', (width) => {
   test.each(['LW-1', 'LW-2'])('%s', (id) => {
-    expectGolden(
-      new URL(`golden/pair-${width}-${id}.txt`, import.meta.url),
-      pairText(story(id), { width, color: false }),
-    );
+    expectGolden(import.meta.url, `${width}-${id}.txt`, pairText(story(id), { width, color: false }));
   });
 });
 

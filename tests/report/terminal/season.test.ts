@@ -18,7 +18,8 @@ describe.each([80, 120])('the page at %i columns', (width) => {
     ['pair', 'pair'],
   ])('%s', (name, by) => {
     expectGolden(
-      new URL(`golden/season-${width}-${name}.txt`, import.meta.url),
+      import.meta.url,
+      `${width}-${name}.txt`,
       text({ width, ...(by === undefined ? {} : { by }) }),
     );
   });

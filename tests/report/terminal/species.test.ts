@@ -9,15 +9,14 @@ import { record, room } from '../../rooms.ts';
 import { lavender, view } from './species/kept-room.ts';
 
 const plain = { width: 80, color: false };
-const golden = (name: string) => new URL(`golden/species-${name}.txt`, import.meta.url);
 
 test.each([80, 120])('a profile at %d columns', (width) => {
-  expectGolden(golden(`${width}`), speciesText(view, { width, color: false }));
+  expectGolden(import.meta.url, `${width}.txt`, speciesText(view, { width, color: false }));
 });
 
 test('colour adds nothing to the words', () => {
   const text = speciesText(view, { width: 80, color: true });
-  expectGolden(golden('80-colour'), text);
+  expectGolden(import.meta.url, '80-colour.txt', text);
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the colours
   expect(text.replace(/\u001b\[[\d;]*m/g, '')).toBe(speciesText(view, plain));
 });

@@ -11,15 +11,12 @@ const text = async (width: number, options = {}) =>
 describe.each([80, 120])('at %i columns', (width) => {
   it('who is here', async () => {
     const page = await text(width);
-    expectGolden(new URL(`golden/stock-${width}.txt`, import.meta.url), page);
+    expectGolden(import.meta.url, `stock-${width}.txt`, page);
     for (const line of page.split('\n')) expect(widthOf(line)).toBeLessThanOrEqual(width);
   });
 
   it('who left', async () => {
-    expectGolden(
-      new URL(`golden/stock-gone-${width}.txt`, import.meta.url),
-      await text(width, { gone: true }),
-    );
+    expectGolden(import.meta.url, `stock-gone-${width}.txt`, await text(width, { gone: true }));
   });
 });
 

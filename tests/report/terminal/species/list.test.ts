@@ -9,12 +9,11 @@ import { expectGolden } from '../../../golden.ts';
 import { stood } from './kept-room.ts';
 
 const some = ['star finch', 'lavender waxbill', 'diamond dove'].map((name) => findSpecies(name) as Profile);
-const golden = (name: string) => new URL(`../golden/species-${name}.txt`, import.meta.url);
 
 test.each([80, 120])('at %d columns', (width) => {
   const options = { width, color: false };
-  expectGolden(golden(`list-${width}`), speciesListText(some, options));
-  expectGolden(golden(`kept-${width}`), keptSpeciesText(keptSpecies(stood, some), options));
+  expectGolden(import.meta.url, `list-${width}.txt`, speciesListText(some, options));
+  expectGolden(import.meta.url, `kept-${width}.txt`, keptSpeciesText(keptSpecies(stood, some), options));
 });
 
 test('every shipped species fits the width', () => {

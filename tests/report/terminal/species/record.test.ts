@@ -12,14 +12,13 @@ import { expectGolden } from '../../../golden.ts';
 import { day, room } from '../../../rooms.ts';
 import { stood, view } from './kept-room.ts';
 
-const golden = (name: string) => new URL(`../golden/species-${name}.txt`, import.meta.url);
 const on = day('2026-06-01');
 const plain = { width: 80, color: false };
 
 test.each([80, 120])('at %d columns', (width) => {
   const options = { width, color: false };
-  expectGolden(golden(`record-${width}`), recordText(view, on, options));
-  expectGolden(golden(`room-record-${width}`), roomRecordText(roomRecords(stood), options));
+  expectGolden(import.meta.url, `record-${width}.txt`, recordText(view, on, options));
+  expectGolden(import.meta.url, `room-record-${width}.txt`, roomRecordText(roomRecords(stood), options));
 });
 
 test('a clutch outside its window is said to be early or late, and by how many days', () => {
