@@ -7,7 +7,7 @@ import { shippedProfile } from '../species/shipped.ts';
 import { traits } from '../species/traits.ts';
 import { fieldNames } from '../species/value.ts';
 import { probablyMeant, type Vocabulary } from './grammar/vocabulary.ts';
-import { Empty, Fields, List, type Node, Text } from './nodes.ts';
+import { Empty, Fields, List, type Node, Refused, Text } from './nodes.ts';
 import { asOurs } from './read/spelling.ts';
 
 const keys: Vocabulary = {
@@ -27,14 +27,13 @@ export function readOwnSpecies(file: string, written: Fields, findings: Finding[
   const { profile, problems } = ownProfile(dataOf(root), id);
   for (const { path, code, args } of problems) {
     const [key = ''] = path;
-    const isSpecies =
-      code === 'profile-unknown-key' && path.length === 1 && valueAt(root, key) instanceof Fields;
-    const own = isSpecies && shippedProfile(key) !== null ? `species/${idFor(key)}.yaml` : '';
+    const isSpecies = valueAt(root, key) instanceof Fields && shippedProfile(key) !== null;
+    const own = isSpecies ? `species/${idFor(key)}.yaml` : '';
     const suggestion = args.suggestion ?? meantBy(code, args, path.length > 1 ? longForm : keys) ?? '';
     findings.push({
-      code: code === 'profile-not-a-map' ? 'not-a-mapping' : code,
+      code,
       at: placeOf(root, path, code === 'profile-unknown-key'),
-      args: { ...args, ...(own === '' ? {} : { own }), suggestion, file },
+      args: { ...args, own, suggestion, file },
     });
   }
   return profile;
@@ -68,16 +67,17 @@ function meantBy(code: string, { key, text, words }: Finding['args'], known: Voc
       .split(', ')
       .map((word) => [word, {}]),
   );
-  return probablyMeant(String(text).replace(/[.!]$/, ''), ours);
+  return probablyMeant(String(text), ours);
 }
 
-/** Plain objects, arrays and strings; keys of any name are only keys. */
-function dataOf(node: Node): unknown {
+/** Plain objects, arrays and strings; keys of any name are only keys. What was refused is as if it had not been said. */
+function dataOf(node: Exclude<Node, Refused>): unknown {
   if (node instanceof Text) return node.text;
   if (node instanceof Empty) return null;
-  if (node instanceof List) return node.items.map(dataOf);
+  if (node instanceof List)
+    return node.items.flatMap((item) => (item instanceof Refused ? [] : [dataOf(item)]));
   const data: Record<string, unknown> = Object.create(null);
-  if (node instanceof Fields) for (const [key, value] of node.pairs) data[key.text] = dataOf(value);
+  for (const [key, value] of node.pairs) if (!(value instanceof Refused)) data[key.text] = dataOf(value);
   return data;
 }
 

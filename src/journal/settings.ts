@@ -153,7 +153,7 @@ function itemsOf(root: Fields, name: string, findings: Finding[]): Node[] {
 /** The hours that make sense; what does not is a finding, and as if it had not been said. */
 function feedingOf(root: Fields, said: FeedingSettings | null, findings: Finding[]): FeedingSettings | null {
   if (said === null) return null;
-  const at = valuesOf(root, 'feeding')[0]?.at ?? root.at;
+  const { at } = valuesOf(root, 'feeding')[0] as Node;
   const { problems, feeding } = sensibleFeeding(said);
   findings.push(...problems.map((problem) => ({ ...problem, at })));
   return feeding;

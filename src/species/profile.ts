@@ -109,7 +109,7 @@ const nameKeys = ['species', 'scientific', 'also'];
 export function profileFromData(data: unknown, id: string): ProfileResult {
   const problems: Problem[] = [];
   const fields = typeof data === 'object' && data !== null && !Array.isArray(data) ? data : null;
-  if (fields === null) problems.push({ path: [], code: 'profile-not-a-map', args: {} });
+  if (fields === null) problems.push({ path: [], code: 'not-a-mapping', args: {} });
   const profile = emptyProfile(id);
   for (const [key, value] of Object.entries(fields ?? {})) {
     if (nameKeys.includes(key)) readName(profile, key, value, problems);

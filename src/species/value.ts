@@ -3,7 +3,7 @@ import type { Grade, Range, Sourced } from './profile.ts';
 import type { Trait } from './traits.ts';
 
 export type ProblemCode =
-  | 'profile-not-a-map'
+  | 'not-a-mapping'
   | 'profile-not-a-name'
   | 'profile-unknown-key'
   | 'profile-unknown-word'

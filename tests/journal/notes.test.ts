@@ -10,6 +10,7 @@ const files = {
       - {date: 2026-03-01, nest: lined, note: private: the neighbour's feathers}
       - {date: 2026-03-02, note: "Private: paid too much"}
       - {date: 2026-03-01, nest: ready, note: "by noon"}
+      - {date: 2026-03-03, laid: 1}
       - {date: 2026-03-30, note: "later"}
   `,
 };

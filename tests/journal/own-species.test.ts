@@ -33,6 +33,10 @@ describe('a keeper’s own species file', () => {
     ['species: [a]', '1:10 profile-not-a-name'],
     ['__proto__: {x: 1}', '1:1 profile-unknown-key'],
     ['incubation: [', '1:13 unreadable-lines'],
+    ['incubation: 13\nscientific: *a', '2:13 yaml-feature'],
+    ['incubation: 13\nalso: *a', '2:7 yaml-feature'],
+    ['incubation: 13\nalso: [*a, sky finch]', '2:8 yaml-feature'],
+    ['incubation: 13\nfledging: {range: *a}', '2:19 yaml-feature'],
     ['', '1:1 empty-file'],
   ])('%s has its finding at its place', (text, finding) => {
     expect(profile(text).found).toEqual([finding]);
@@ -54,6 +58,10 @@ describe('a keeper’s own species file', () => {
 
   it('suggests the key that was meant, and none where none is near', () => {
     expect(profile('incubaton: 12-14').fixes).toEqual(['did you mean `incubation`?']);
+    expect(profile('incubation: {rnage: 12-14, sorce: book}').fixes).toEqual([
+      'did you mean `range`?',
+      'did you mean `source`?',
+    ]);
     expect(profile('specis: x').fixes).toEqual(['did you mean `species`?']);
     expect(profile('colour: grey').fixes).not.toContain('did you mean `clutch`?');
     expect(profile('colour: grey').fixes.join()).not.toMatch(/did you mean/);
@@ -119,6 +127,8 @@ describe('a keeper’s own species file', () => {
     ['ring-size: small', 'such as `ring-size: 2.0-2.3`'],
     ['live-food: Required', 'did you mean `required`?'],
     ['nest-looks: never!', 'did you mean `never`?'],
+    ['live-food: helpful.', 'did you mean `helpful`?'],
+    ['live-food: no!', 'did you mean `no`?'],
   ])('%s: %s', (line, fix) => {
     const wrong = profile(line);
     expect(wrong.fixes).toEqual([fix]);

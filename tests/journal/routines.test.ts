@@ -36,6 +36,7 @@ describe('a routine', () => {
     ['{name: calcium}', 'not-a-routine'],
     ['{after: paired}', 'not-a-routine'],
     ['calcium', 'not-a-routine'],
+    ['*calcium', 'yaml-feature'],
     ['{name: calcium, after: pairing}', 'unknown-word'],
     ['{name: calcium, every: day}', 'not-whole'],
     ['{name: calcium, evry: 2, after: laid}', 'unknown-key'],

@@ -21,6 +21,9 @@ describe('the settings of a room', () => {
       seasonStart: { month: 1, date: 1 },
       ringing: true,
       limits: { quarantine: 30 },
+      routines: [],
+      rings: [],
+      log: [],
     });
   });
 
@@ -141,6 +144,8 @@ describe('what is typed otherwise in the settings', () => {
       'routines: {name: x, every: 2}',
       'each item begins with a dash on a line of its own:\n- {name: x, every: 2}',
     ],
+    ['rings: {2.3: 12, mm: 2}', 'each item begins with a dash on a line of its own'],
+    ['rings: 12', 'each item begins with a dash on a line of its own'],
   ])('%s', (text, meant) => {
     const [finding] = readFile('nestlog.yaml', text).findings;
     expect(finding && kindOf(finding).hint(finding.args)).toBe(meant);

@@ -82,7 +82,7 @@ describe('what is wrong in a profile is named with its key, and the rest works',
     ['nest-looks: {value: rarely}', 'nest-looks.value: profile-unknown-word'],
     ['scientific: [a, b]', 'scientific: profile-not-a-name'],
     ['also: [{a: b}]', 'also: profile-not-a-name'],
-    ['- 12', ': profile-not-a-map'],
+    ['- 12', ': not-a-mapping'],
     ['incubation: 222', 'incubation: profile-absurd'],
   ])('%s', (text, expected) => {
     expect(problems(text)).toEqual([expected]);
