@@ -64,9 +64,6 @@ interface Part {
 }
 
 function load(file: string, build: string): Record<string, Kept> {
-  try {
-    return JSON.parse(kept(file, build) ?? '{}');
-  } catch {
-    return {};
-  }
+  const text = kept(file, build);
+  return text === null ? {} : JSON.parse(text);
 }

@@ -11,6 +11,15 @@ it.each([
   '\u200Bprivate: sold',
   'private – sold',
   'private, sold',
+  'private; sold',
+  'private. Sold',
+  'private - sold',
+  'private—sold',
+  'private：sold',
+  'private\n: sold',
+  '\t private:',
+  '* private: sold',
+  '€ private: sold',
   'ｐrivate：sold'.normalize('NFKC'),
 ])('%s is the keeper’s own', (text) => {
   expect(isPrivate(text)).toBe(true);
