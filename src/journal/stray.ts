@@ -14,7 +14,7 @@ const OTHER_ENDING = /^[^.]+$|\.te?xt$|\.ya?ml\.[^.]+$/i;
 const BACKUP = /\.(?:ba?k|backup|copy|old|orig|rej|save?|te?mp|\d+)$/i;
 
 /** A phone begins lines with a capital. Such a word alone also heads a paragraph; what follows it must be ours. */
-const ENTRIES = /^log:(?:[^\S\n]*(?:#.*)?\n)+[^\S\n]*- ?\{? ?date:/im;
+const ENTRIES = /^log:(?:[^\S\n]*(?:#.*)?\n)+[^\S\n]*- \{? ?date:/im;
 const JOURNAL = /^pair:/m;
 const BIRDS = /^birds:[^\S\n]*(?:#.*)?\n|^[Bb]irds:\s+(?:- |\[)\{? ?[Ii]d:/m;
 const PROFILE = /^(?:incubation|fledging|independence|laying-interval|adult-mass):/m;

@@ -25,6 +25,12 @@ it.each([
   expect(isPrivate(text)).toBe(true);
 });
 
-it.each(['sat well', 'a private corner of the flight', 'privately: no', 'private'])('%s is not', (text) => {
+it.each([
+  'sat well',
+  'a private corner of the flight',
+  'sold in private, by letter',
+  'privately: no',
+  'private',
+])('%s is not', (text) => {
   expect(isPrivate(text)).toBe(false);
 });
