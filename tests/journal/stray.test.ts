@@ -12,6 +12,7 @@ describe('a file that nobody reads', () => {
     ['pairs/LW-2.yaml.txt', LOG, 'pairs/LW-2.yaml', 'a pair’s journal'],
     ['pairs/LW-2.yml.doc', LOG, 'pairs/LW-2.yaml', 'a pair’s journal'],
     ['lw-3.yaml', '# the old ones\npair: LW-3\n', 'pairs/lw-3.yaml', 'a pair’s journal'],
+    ['pairs/LW-1.2025.txt', LOG, 'pairs/LW-1.2025.yaml', 'a pair’s journal'],
     ['pairs/LW-2', `housing: flight 2\n${WIDE}`, 'pairs/LW-2.yaml', 'a pair’s journal'],
     ['pairs/LW-2.txt', LOG, 'pairs/LW-2.yaml', 'a pair’s journal'],
     ['pairs/old/LW-2', `pair: LW-2\n${LOG}`, 'pairs/old/LW-2.yaml', 'a pair’s journal'],
