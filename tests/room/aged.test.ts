@@ -14,6 +14,11 @@ const ages = (log: string) => {
   return { eggs: told(eggs), chicks: told(young), codes: codes(known) };
 };
 
+it('of none is that of chicks which hatched on that day', () => {
+  const log = 'date: 2026-03-01, laid: 4, sitting\ndate: 2026-03-15, hatched: 2, aged: {0: all}';
+  expect([hatched(log), hatched(log, 'LW-1/1/c2'), ...codes(at(log))]).toEqual(['03-15', '03-15']);
+});
+
 describe('an age told of all, where one egg is left beside the chicks', () => {
   it('is theirs where each can have hatched on that day, and the egg’s where not', () => {
     const all = (days: number) => ages(`${chicks}\ndate: 2026-03-24, aged: {${days}: all}`);

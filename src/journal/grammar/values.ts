@@ -57,13 +57,13 @@ export function wordOf<W extends string>(vocabulary: Vocabulary<W>) {
 /** So long that a spreadsheet's decimals are read, so short that no reckoning with it runs out of numbers. */
 const NUMBER = /^\d{1,6}(?:\.\d{1,15})?$/;
 
-/** A positive number in the unit named. */
-export function number(unit: string) {
+/** A number in the unit named: a positive one, or from 0 on. */
+export function number(unit: string, least: 'more than none' | 'none' = 'more than none') {
   return z
     .instanceof(Text)
     .transform((node, context): number => {
       const said = node.text.trim();
-      if (NUMBER.test(said) && Number(said) > 0) return Number(said);
+      if (NUMBER.test(said) && (Number(said) > 0 || least === 'none')) return Number(said);
       return refuse(context, node.at, 'not-a-number', { text: said, unit });
     })
     .meta({ shape: 'number', unit, description: `a number of ${unit}` });
