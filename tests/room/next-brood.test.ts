@@ -33,6 +33,18 @@ describe('young that leave a nest which is left alone', () => {
     ]);
   });
 
+  it('are of the brood that was heard there, and none of the last one, of which nobody wrote that it flew', () => {
+    const second =
+      'date: 2026-04-10, laid: 4, sitting\ndate: 2026-04-25, heard\ndate: 2026-05-14, fledged: 3';
+    for (const first of ['heard', 'hatched: 3']) {
+      const known = at(`date: 2026-03-01, laid: 4, sitting\ndate: 2026-03-15, ${first}\n${second}`);
+      const flown = pairIn(known, 'LW-1').clutches.map(
+        ({ chicks }) => chicks.filter(({ fledged }) => fledged !== null).length,
+      );
+      expect([flown, codes(known)], first).toEqual([[0, 3], []]);
+    }
+  });
+
   it('came of no eggs that were laid too late for them, nor of those in the other nest', () => {
     const late = 'date: 2026-04-01, laid: 1\ndate: 2026-04-18, fledged: 2';
     expect(clutches(late)).toEqual(['1: 1 eggs, 0 chicks', '2: 2+ eggs, 2+ chicks']);
@@ -190,6 +202,36 @@ describe('chicks that hatch more than there were eggs', () => {
     const known = room(files, '2026-03-10');
     const flew = ['BF-1/1', 'LW-1/1'].map((name) => clutchIn(known, name).chicks.length);
     expect([...flew, ...codes(known)]).toEqual([0, 3]);
+  });
+
+  it('under foster parents whose own eggs were taken out for them are guests, however they are told', () => {
+    for (const told of [['date: 2026-03-18, heard'], []])
+      for (const removed of ['all', '[e1, e2, e3]']) {
+        const log = [
+          'date: 2026-03-01, laid: 3, sitting',
+          `date: 2026-03-04, lost: {removed: ${removed}}`,
+          ...told,
+          'date: 2026-04-08, fledged: 3',
+          'date: 2026-04-09, fledged: 1',
+        ];
+        const files = {
+          P: waxbills('date: 2026-03-03, laid: 4\ndate: 2026-03-04, fostered: {BF-1: all}'),
+          Q: journal('BF-1', 'bengalese finch', log.join('\n')),
+        };
+        const known = room(files, '2026-04-10');
+        expect([clutchIn(known, 'LW-1/1').chicks.length, ...codes(known)], removed).toEqual([4]);
+      }
+  });
+
+  it('under foster parents who were given those of two pairs are of both', () => {
+    const files = {
+      P: waxbills('date: 2026-03-04, laid: 3\ndate: 2026-03-05, fostered: {BF-1: all}'),
+      R: journal('SF-1', 'star finch', 'date: 2026-03-04, laid: 3\ndate: 2026-03-05, fostered: {BF-1: all}'),
+      Q: journal('BF-1', 'bengalese finch', 'date: 2026-03-20, heard\ndate: 2026-04-08, fledged: 5'),
+    };
+    const known = room(files, '2026-04-10');
+    const flown = ['LW-1/1', 'SF-1/1'].flatMap((name) => clutchIn(known, name).chicks);
+    expect([flown.length, ...codes(known).filter((code) => code !== 'guessed')]).toEqual([5]);
   });
 
   it('under foster parents without eggs of their own are guests, and no clutch of theirs', () => {

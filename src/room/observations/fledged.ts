@@ -16,7 +16,7 @@ import {
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Clutch, Egg, Lamp, Seen } from '../model.ts';
+import type { Bird, Chick, Clutch, Egg, Lamp, Seen } from '../model.ts';
 import {
   clutchesThere,
   isInNest,
@@ -59,11 +59,15 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
     !meansFostered(scene) &&
     !hadTheirNest(scene);
   if (isNextBrood) openClutch(scene, { counted: false });
+  // Young that are in the nest and that nobody counted are as many as leave it: none of months ago is meant.
+  const isOfThisBrood =
+    who.kind === 'count' &&
+    inNest().some((bird) => isInCourse(bird) && mayHoldMore(hostClutch(bird) ?? bird.clutch));
   if (who.kind === 'count') noteHatched(scene, who.at, hatchUncounted(scene, who.count - inNest().length));
   const unseen = unseenEggs(scene, latest);
   const birds = chooseBirds(scene, who, {
     did: 'fledged',
-    among: isNextBrood ? nestlings().filter(isInCourse) : nestlings(),
+    among: isNextBrood || isOfThisBrood ? nestlings().filter(isInCourse) : nestlings(),
     impossible: (bird) =>
       whyNotAlive(bird) ?? (bird.fledged === null ? whyNotFed(bird) : 'it has left the nest already'),
     past: (bird) => isFedByHand(bird) || !isInCourse(bird),
@@ -108,10 +112,15 @@ function hatchUntold(scene: Scene, count: number, known: number): void {
   const latest = lastHatching(scene);
   const { pair } = scene;
   const told = new Set([...pair.here.young].map((young) => hostClutch(young) ?? young.clutch));
+  const isGuest = ({ clutch }: Egg | Chick) => clutch.pair !== pair;
+  const mayHoldMoreGuests = (egg: Egg) =>
+    [egg, ...pair.here.young].some(
+      (one) => isGuest(one) && hostClutch(one) === hostClutch(egg) && isUncounted(one.clutch),
+    );
   const isUntold = (egg: Egg) => {
     const host = hostClutch(egg);
     if (!means(scene, host)) return false;
-    if (host === null && isUncounted(egg.clutch)) return true;
+    if (isGuest(egg) && (host === null || !isUncounted(host)) && mayHoldMoreGuests(egg)) return true;
     if (known > 0 || told.has(host ?? egg.clutch) || wasSeenHatched(scene, host)) return false;
     return host === null || host.chicks.length === 0;
   };
