@@ -28,7 +28,7 @@ export function isOutOfQuestion(egg: Egg, day: Day): boolean {
 }
 
 /** Days after which a hen that lost her eggs or young can have laid again, and not sooner as a rule (common practice: about a week). */
-const LAYS_AGAIN = 5;
+export const LAYS_AGAIN = 5;
 
 /** Whether what lies in the nest by then is no longer this egg, nor a chick of it: the hen may have laid again. */
 export function isOver(egg: Egg, day: Day): boolean {

@@ -42,6 +42,25 @@ describe('a count', () => {
     };
     const there = 'its eggs or young are with BF-1: write it in that journal';
 
+    it('begins none while nobody wrote that theirs hatched, until there was time for a next one', () => {
+      // Lavender waxbills lay again after five days at the soonest, sit 11 and lie in the nest 17 (species profile).
+      const flown = (on: string) => {
+        const files = {
+          P: waxbills(
+            `date: 2026-03-05, laid: 3\ndate: 2026-03-06, fostered: {BF-1: all}\ndate: ${on}, fledged: 2`,
+          ),
+          B: journal('BF-1', 'Bengalese finch', 'date: 2026-03-06, sitting'),
+        };
+        const known = room(files, '2026-05-20');
+        return [pairIn(known, 'LW-1').clutches.length, ...codes(known)];
+      };
+      expect(flown('2026-04-05')).toEqual([1, 'too-many']);
+      expect(flown('2026-04-07')).toEqual([1, 'too-many']);
+      expect(flown('2026-04-08')).toEqual([2]);
+      // A brood before it, of which nobody wrote either.
+      expect(flown('2026-03-15')).toEqual([2]);
+    });
+
     it('begins no brood that nobody saw, and tells who can be named here', () => {
       expect(told('date: 2026-04-07, fledged: 2')).toEqual({
         fixes: [

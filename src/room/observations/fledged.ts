@@ -1,7 +1,7 @@
 import type { Day, Span } from '../../days.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
 import { lampSays, likeliestToHatch } from '../fertility.ts';
-import { BROOD_APART, isOutOfQuestion, isStillNestling } from '../left-behind.ts';
+import { BROOD_APART, isOutOfQuestion, isStillNestling, LAYS_AGAIN } from '../left-behind.ts';
 import { likeLast } from '../lists.ts';
 import {
   canHatchBy,
@@ -9,6 +9,7 @@ import {
   fledging,
   hatch,
   hostClutch,
+  incubation,
   isFedByHand,
   longPast,
   openClutch,
@@ -16,7 +17,7 @@ import {
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Chick, Clutch, Egg, Lamp, Seen } from '../model.ts';
+import { type Bird, type Chick, type Clutch, type Egg, type Lamp, lastPlace, type Seen } from '../model.ts';
 import {
   clutchesThere,
   isInNest,
@@ -85,8 +86,20 @@ export const fledged: Apply<'fledged'> = (scene, who) => {
 };
 
 /** Its young are reared by others: unless a clutch is named, it is they who can have left a nest, and no brood that nobody saw. */
-function meansFostered({ pair, entry }: Scene): boolean {
-  return entry.clutch === null && rearedElsewhere(pair).some((one) => !('laid' in one));
+function meansFostered(scene: Scene): boolean {
+  const isMeant = (one: Egg | Bird) => !('laid' in one) || isAllThatCanFly(scene, one);
+  return scene.entry.clutch === null && rearedElsewhere(scene.pair).some(isMeant);
+}
+
+/**
+ * Whether young that leave a nest now can be of this egg, which lies with others, and of no other brood of its pair: one before
+ * it would have flown by now, and since it was taken away there was no time for a next one.
+ */
+function isAllThatCanFly(scene: Scene, egg: Egg): boolean {
+  const { profile } = scene.pair;
+  const flies = fledging(profile).low;
+  const next = lastPlace(egg).from + LAYS_AGAIN + incubation(profile).low + flies;
+  return canHatchBy(egg, lastHatching(scene)) && scene.day >= egg.laid.to + flies && scene.day < next;
 }
 
 /**
