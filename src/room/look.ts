@@ -1,7 +1,8 @@
-import type { Day } from '../days.ts';
+import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
+import { hatchedOn } from './clock.ts';
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
@@ -14,7 +15,16 @@ import {
   mayBeg,
 } from './left-behind.ts';
 import { joined } from './lists.ts';
-import { canHatchBy, hatch, hostClutch, isDue, longPast, openClutch, usualClutch } from './lives.ts';
+import {
+  canHatchBy,
+  hatch,
+  hostClutch,
+  isDue,
+  layingInterval,
+  longPast,
+  openClutch,
+  usualClutch,
+} from './lives.ts';
 import type { Bird, Clutch, Egg } from './model.ts';
 import { isNestGone } from './nests-down.ts';
 import {
@@ -183,6 +193,7 @@ function nestlingsOfMorning(scene: Scene): Bird[] {
 
 function reconcileChicks(scene: Scene, seen: Count): void {
   const young = inNest(scene, scene.pair.here.young);
+  const uncounted = uncountedBroods(scene);
   for (const one of young) {
     one.placeholder = false;
     scene.fold.today.passed.delete(one);
@@ -197,7 +208,7 @@ function reconcileChicks(scene: Scene, seen: Count): void {
     (more > 0 && isUnknownBrood(scene, awaited(scene)) ? openClutch(scene, { counted: false }) : null) ??
     youngestMeant(scene, ({ chicks, eggs }) => chicks.length > 0 || (more > 0 && eggs.some(isRipe)));
   if (more > 0) {
-    const hatched = hatchMore(scene, seen.at, clutch, more);
+    const hatched = hatchMore(scene, seen.at, clutch, more, { uncounted });
     if (hatched < more) mismatch(scene, clutch, 'chicks', known + hatched, seen);
   } else if (!tolerates(seen, more)) {
     mismatch(scene, clutch, 'chicks', known, seen);
@@ -219,13 +230,41 @@ function nestlings(scene: Scene, seen: number): Bird[] {
   return isNext ? still : young.slice(0, seen);
 }
 
-/** So many more young are in the nest than are known: they hatched since the last look. How many can have. */
-export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: number, own = false): number {
+/**
+ * The broods of which young were heard or named and nobody counted them since, with the days on which those that are known
+ * can have hatched.
+ */
+function uncountedBroods({ pair, day }: Scene): Map<Clutch, Span> {
+  const young = [...pair.here.young].filter((one) => isStillNestling(one, day));
+  const some = new Set(young.filter((one) => one.placeholder).map(({ clutch }) => clutch));
+  return new Map(
+    [...some].map((clutch) => {
+      const known = young.filter((one) => one.clutch === clutch).map((one) => hatchedOn(one));
+      const from = Math.min(...known.map((span) => span.from));
+      return [clutch, { from, to: Math.max(...known.map((span) => span.to)) }];
+    }),
+  );
+}
+
+/**
+ * So many more young are in the nest than are known: they hatched since the last look, or with those that nobody counted. How
+ * many can have.
+ *
+ * @param own of this clutch alone
+ */
+export function hatchMore(
+  scene: Scene,
+  at: Place,
+  clutch: Clutch | null,
+  more: number,
+  { own = false, uncounted = uncountedBroods(scene) } = {},
+): number {
   const eggs = inNest(scene, scene.pair.here.eggs)
     .filter((egg) => canHatchBy(egg, scene.day) && !isOutOfQuestion(egg, scene.day))
     .filter((egg) => !own || egg.clutch === clutch)
     .sort(likeliestToHatch(scene.since));
-  const age = ageWhenFound(scene);
+  const mates = clutch === null ? undefined : uncounted.get(clutch);
+  const age = Math.max(ageWhenFound(scene), mates === undefined ? 0 : scene.day - mates.from);
   const unseen = unseenEggs(scene, scene.day, age);
   const nest = clutch ?? youngestMeant(scene, unseen.grows);
   const told = nest?.eggs.length ?? 0;
@@ -235,12 +274,22 @@ export function hatchMore(scene: Scene, at: Place, clutch: Clutch | null, more: 
     // Guests of which nobody knows were not laid in the nest of those that feed them.
     const egg = eggs[hatched] ?? (nest?.pair === scene.pair ? unseen.another(nest) : null);
     if (egg === null) break;
-    hatch(scene.fold, egg, { from: scene.day - age, to: scene.day }, scene.day);
+    const found = { from: scene.day - age, to: scene.day };
+    hatch(scene.fold, egg, withMates(egg, found, uncounted.get(egg.clutch)), scene.day);
     if (hatched < eggs.length && egg.clutch.counted) counted.push(egg);
   }
   noteHatched(scene, at, counted);
   if (nest !== null) noteGrown(scene, at, nest, told);
   return hatched;
+}
+
+/** When one can have hatched that may have been there as long as its mates: no longer after them than a clutch is laid. */
+function withMates(egg: Egg, found: Span, mates: Span | undefined): Span {
+  if (mates === undefined) return found;
+  const { profile } = egg.clutch.pair;
+  const apart = (usualClutch(profile).high - 1) * layingInterval(profile);
+  const to = Math.min(found.to, mates.to + apart);
+  return { from: Math.min(found.from, mates.from), to: canHatchBy(egg, to) ? to : found.to };
 }
 
 /**

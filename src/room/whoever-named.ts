@@ -40,7 +40,7 @@ export function growChicks(
   const known = chicks.length;
   if (known >= number) return false;
   const there = { ...scene, pair: rearedBy(clutch) };
-  hatchMore(there, at, clutch, number - known, true);
+  hatchMore(there, at, clutch, number - known, { own: true });
   const come = clutch.chicks.slice(known);
   // Of eggs that were counted it was said who hatched. Of a brood that begins with this, it is worth a question.
   if (!counted && heard === null) reportCome(there, at, come);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { room } from '../rooms.ts';
-import { clutchIn, codes, journal, waxbills } from './facts.ts';
+import type { Span } from '../../src/days.ts';
+import { day, room } from '../rooms.ts';
+import { birdIn, clutchIn, codes, days, journal, waxbills } from './facts.ts';
 import { at, clutches } from './waxbill-log.ts';
 
 describe('whoever is named in a nest that nobody counted', () => {
@@ -79,6 +80,20 @@ describe('whoever is named in a nest that nobody counted', () => {
     expect(ringed('laid: 4', '', `${heard}\n${named}`)).toEqual([...two, 'counted-as-hatched']);
     expect(ringed('laid: 4', '', named)).toEqual([...two, 'counted-as-hatched', 'counted-as-hatched']);
     expect(ringed('sitting', '', named)).toEqual(['014 with BF-1', 'counted-as-hatched', 'no-such-chick']);
+  });
+
+  it('may be as old as those that were named or heard before it, as no line counts who was left in the nest', () => {
+    const heard = 'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, heard';
+    const named = `${heard}\ndate: 2026-03-23, ringed: {c1: "014", c2: "015"}`;
+    for (const later of ['ringed: {c3: "016"}', 'crops: {full: c3}', 'checked: {chicks: 3}']) {
+      const c3 = birdIn(at(`${named}\ndate: 2026-03-25, ${later}`), 'LW-1/1/c3').hatched as Span;
+      // Not on the last two days, as if it were none of those that had been there: within four days of the eldest.
+      expect(c3.from, later).toBeLessThanOrEqual(day('2026-03-18'));
+      expect(c3.to, later).toBeLessThanOrEqual(day('2026-03-23') + 4);
+    }
+    // A look that counted two says that the third came after it.
+    const counted = `${heard}\ndate: 2026-03-19, checked: {chicks: 2}\ndate: 2026-03-21, checked: {chicks: 3}`;
+    expect(days(birdIn(at(counted), 'LW-1/1/c3').hatched as Span)).toBe('03-20…03-21');
   });
 
   it('is asked about where nothing that day tells of those whom its number passes over', () => {
