@@ -153,7 +153,7 @@ function reconcileEggs(scene: Scene, seen: Count): void {
 
 /**
  * Whether a count is of as many as were there when the day began. Without a time it may be of that hour, where the rest of the
- * day's is told with its time, or where some were taken elsewhere since.
+ * day's is told with its time, or where some were taken elsewhere or out since. Who died was as a rule not counted with the living, nor what hatched as an egg.
  */
 function isOfMorning<T extends Egg | Bird>(
   { fold, pair, entry }: Scene,
@@ -162,8 +162,11 @@ function isOfMorning<T extends Egg | Bird>(
   now: T[],
 ): boolean {
   if (entry.time !== null || seen.count !== began.length) return false;
-  return fold.today.timed.has(pair) || began.some((one) => one.fate === null && !now.includes(one));
+  return fold.today.timed.has(pair) || began.some((one) => isElsewhere(one) && !now.includes(one));
 }
+
+/** Whether one that is not in the nest is somewhere else: an egg also where it was lost or taken out. */
+const isElsewhere = ({ fate }: Egg | Bird) => fate === null || fate.kind === 'lost' || fate.kind === 'taken';
 
 /** Whether nobody had told the end of it before that day. */
 function wasOpen({ day }: Scene, one: { fate: { day: Day } | null }): boolean {
@@ -246,6 +249,16 @@ function uncountedBroods({ pair, day }: Scene): Map<Clutch, Span> {
   );
 }
 
+/** The eggs in the nest, of this clutch if one is given, that can have hatched. */
+export function ripeEggs(scene: Scene, clutch: Clutch | null): Egg[] {
+  return inNest(scene, scene.pair.here.eggs).filter(
+    (egg) =>
+      (clutch === null || egg.clutch === clutch) &&
+      canHatchBy(egg, scene.day) &&
+      !isOutOfQuestion(egg, scene.day),
+  );
+}
+
 /**
  * So many more young are in the nest than are known: they hatched since the last look, or with those that nobody counted. How
  * many can have.
@@ -259,10 +272,7 @@ export function hatchMore(
   more: number,
   { own = false, uncounted = uncountedBroods(scene) } = {},
 ): number {
-  const eggs = inNest(scene, scene.pair.here.eggs)
-    .filter((egg) => canHatchBy(egg, scene.day) && !isOutOfQuestion(egg, scene.day))
-    .filter((egg) => !own || egg.clutch === clutch)
-    .sort(likeliestToHatch(scene.since));
+  const eggs = ripeEggs(scene, own ? clutch : null).sort(likeliestToHatch(scene.since));
   const mates = clutch === null ? undefined : uncounted.get(clutch);
   const age = Math.max(ageWhenFound(scene), mates === undefined ? 0 : scene.day - mates.from);
   const unseen = unseenEggs(scene, scene.day, age);

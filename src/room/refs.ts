@@ -132,9 +132,10 @@ function find<T extends Egg | Chick>(
   return { clutches, all };
 }
 
-function known(scene: Scene, ref: Ref, clutches: Clutch[], what: 'eggs' | 'chicks') {
+function known(scene: Scene, ref: ClutchRef, clutches: Clutch[], what: 'eggs' | 'chicks') {
   const clutch = clutches[0];
   const have = clutch === undefined ? [] : clutch[what].map((one) => one.ref);
-  const where = clutch === undefined ? `${scene.pair.id} has no such clutch` : `clutch ${clutch.number}`;
+  const where =
+    clutch === undefined ? `${ref.pair ?? scene.pair.id} has no such clutch` : `clutch ${clutch.number}`;
   return { who: ref.text, where, have: have.join(', ') };
 }

@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { eggClock } from './clock.ts';
 import { isStillNestling } from './left-behind.ts';
 import { begun, feederOf, incubation, isDependent, nestOf, openClutch, usualClutch } from './lives.ts';
-import { type Counted, hatchMore, isUnknownBrood } from './look.ts';
+import { type Counted, hatchMore, isUnknownBrood, ripeEggs } from './look.ts';
 import { type Bird, type Chick, type Clutch, type Egg, type Pair, refIn } from './model.ts';
 import { meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
 import { addUnseenEgg } from './unseen.ts';
@@ -40,6 +40,8 @@ export function growChicks(
   const known = chicks.length;
   if (known >= number) return false;
   const there = { ...scene, pair: rearedBy(clutch) };
+  // Of guests no more came than there are eggs of them.
+  if (there.pair !== clutch.pair && number - known > ripeEggs(there, clutch).length) return false;
   hatchMore(there, at, clutch, number - known, { own: true });
   const come = clutch.chicks.slice(known);
   // Of eggs that were counted it was said who hatched. Of a brood that begins with this, it is worth a question.

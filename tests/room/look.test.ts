@@ -342,6 +342,13 @@ describe('a look without a time, on a day on which some were taken out', () => {
     expect(differs(`${five}\ndate: 2026-03-12, pulled: e1, checked: {eggs: 3}`)).toEqual(['counts-differ']);
   });
 
+  it('may have counted an egg that was thrown out after it, and the living beside one found dead', () => {
+    const lamp = `${five}\ndate: 2026-03-12, candled: {fertile: 4, clear: 1}, checked: {eggs: 5}, lost: {clear: 1}`;
+    expect([differs(lamp), clutchIn(at(lamp), 'LW-1/1').eggs.length]).toEqual([[], 5]);
+    const dead = 'date: 2026-03-20, died: 1, checked: {chicks: 4}';
+    expect(differs(`${brood}\n${dead}`)).toEqual(['counted-as-hatched']);
+  });
+
   it('did not count who was gone before that day', () => {
     expect(
       differs(

@@ -80,6 +80,11 @@ describe('whoever is named in a nest that nobody counted', () => {
     expect(ringed('laid: 4', '', `${heard}\n${named}`)).toEqual([...two, 'counted-as-hatched']);
     expect(ringed('laid: 4', '', named)).toEqual([...two, 'counted-as-hatched', 'counted-as-hatched']);
     expect(ringed('sitting', '', named)).toEqual(['014 with BF-1', 'counted-as-hatched', 'no-such-chick']);
+    // Of four eggs no sixth chick came, and none of them hatched for it.
+    expect(ringed('laid: 4', '', `${heard}\n${named.replace('c2', 'c6')}`)).toEqual([
+      '014 with BF-1',
+      'no-such-chick',
+    ]);
   });
 
   it('may be as old as those that were named or heard before it, as no line counts who was left in the nest', () => {

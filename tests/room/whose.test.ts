@@ -283,7 +283,7 @@ describe('guests in a nest', () => {
     const files = guests('date: 2026-03-26, died: LW-1/1/c5');
     expect(dead(files)).toEqual(['LW-1/1/c5']);
     expect(doubts(guests('date: 2026-03-26, died: LW-1/4/c5'))).toEqual([
-      'there is no chick `LW-1/4/c5` (BF-1 has no such clutch). record it with `hatched: 1` first',
+      'there is no chick `LW-1/4/c5` (LW-1 has no such clutch). record it with `hatched: 1` first',
     ]);
     expect(doubts(guests('date: 2026-03-26, died: LW-2/1/c5'))).toEqual([
       'no journal has the pair `LW-2`. did you mean `LW-1`?',
