@@ -5,7 +5,7 @@ import { eggClock } from './clock.ts';
 import { isStillNestling } from './left-behind.ts';
 import { begun, feederOf, incubation, isDependent, nestOf, openClutch, usualClutch } from './lives.ts';
 import { type Counted, hatchMore, isUnknownBrood, ripeEggs } from './look.ts';
-import { type Bird, type Chick, type Clutch, type Egg, type Pair, refIn } from './model.ts';
+import { type Chick, type Clutch, type Egg, type Pair, refIn } from './model.ts';
 import { meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
 import { addUnseenEgg } from './unseen.ts';
 
@@ -34,7 +34,7 @@ export function growChicks(
 ): boolean {
   if (meansNone(scene) || number > usualClutch(scene.pair.profile).high) return false;
   const heard = heardBrood(scene);
-  const clutch = heard ?? (inHand ? unseenBrood(scene) : null);
+  const clutch = heard ?? (inHand ? (uncountedBrood(scene) ?? unseenBrood(scene)) : null);
   if (clutch === null) return false;
   const { counted, chicks } = clutch;
   const known = chicks.length;
@@ -80,9 +80,16 @@ function reportCome(scene: Scene, at: Place, come: readonly (Egg | Chick)[]): vo
 
 /** The clutch of young that were heard in a nest and that nobody counted, also where others feed them. */
 function heardBrood(scene: Scene): Clutch | null {
-  const isHeard = (one: Bird) =>
-    one.placeholder && isDependent(one) && feederOf(one) !== null && isStillNestling(one, scene.day);
-  return youngestMeant(scene, ({ chicks }) => chicks.some(isHeard));
+  return youngestMeant(scene, (clutch) => nestlingsOf(clutch, scene.day).some((one) => one.placeholder));
+}
+
+/** The clutch of young in a nest of which nobody knows how many they are, as of `hatched: 2+`. */
+function uncountedBrood(scene: Scene): Clutch | null {
+  return youngestMeant(scene, (clutch) => !clutch.chicksCounted && nestlingsOf(clutch, scene.day).length > 0);
+}
+
+function nestlingsOf({ chicks }: Clutch, day: Day): Chick[] {
+  return chicks.filter((one) => isDependent(one) && feederOf(one) !== null && isStillNestling(one, day));
 }
 
 /** In whose nest a clutch is, or that of its own pair. */

@@ -87,6 +87,15 @@ describe('whoever is named in a nest that nobody counted', () => {
     ]);
   });
 
+  it('is one more of a brood of which so many were told at the least, with a question', () => {
+    const some = 'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, hatched: 2+';
+    expect(ringsOf(`${some}\ndate: 2026-03-25, ${rings}`)).toEqual(['014', '015', '016']);
+    expect(codes(at(`${some}\ndate: 2026-03-25, ${rings}`))).toEqual(['counted-as-hatched']);
+    expect(codes(at(`${some}\ndate: 2026-03-25, ringed: {c6: "016"}`))).toEqual(['no-such-chick']);
+    // Of an exact number there is no more.
+    expect(codes(at(`${some.replace('2+', '2')}\ndate: 2026-03-25, ${rings}`))).toEqual(['no-such-chick']);
+  });
+
   it('may be as old as those that were named or heard before it, as no line counts who was left in the nest', () => {
     const heard = 'date: 2026-03-05, laid: 5, sitting\ndate: 2026-03-18, heard';
     const named = `${heard}\ndate: 2026-03-23, ringed: {c1: "014", c2: "015"}`;
