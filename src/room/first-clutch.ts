@@ -9,16 +9,16 @@ import { addUnseenEgg } from './unseen.ts';
  * a brood: they are a clutch that nobody saw laid, of as many as somebody tells something of; it is said that they were not
  * known. Later ones are more likely a slip.
  */
-export function beginFirstClutch(scene: Scene, told: readonly Who[]): void {
+export function beginFirstClutch(scene: Scene, told: readonly { who: Who }[]): void {
   const { pair, day } = scene;
-  const [first] = told.filter((who) => eggsOf(who) > 0);
+  const [first] = told.filter(({ who }) => eggsOf(who) > 0);
   if (first === undefined || pair.clutches.length + pair.here.eggs.size + pair.here.young.size > 0) return;
   // What a look of that day counted is all that there is.
   if (takeLookFirst(scene)) return;
   const clutch = openClutch(scene, { counted: false });
   addUnseenEgg(clutch, day);
-  const count = told.reduce((sum, who) => sum + eggsOf(who), 0);
-  report(scene, first.at, 'counted-as-laid', { count, clutch: clutch.number });
+  const count = told.reduce((sum, { who }) => sum + eggsOf(who), 0);
+  report(scene, first.who.at, 'counted-as-laid', { count, clutch: clutch.number });
 }
 
 /** How many eggs the words count or name by their numbers. */

@@ -1,6 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
-import type { Count } from '../journal/grammar/who.ts';
+import type { Count, Who } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
 import { hatchedOn } from './clock.ts';
 import { everReared } from './family.ts';
@@ -80,6 +80,29 @@ export function takeLookFirst(scene: Scene): boolean {
     scene.pinned ??= looking.pinned;
   }
   return looks.length > 0;
+}
+
+/**
+ * Takes the count of the same entry before its turn where everyone is taken out of the nest, so that the look can only have
+ * counted them before; or where young are named of which nobody knew before that look.
+ *
+ * @param what whom they can mean
+ */
+export function takeLookBefore(scene: Scene, told: readonly { who: Who }[], what: 'eggs' | 'any'): void {
+  const { entry, fold, pair } = scene;
+  const look = entry.saw.find(({ key }) => key === 'checked');
+  if (look === undefined || fold.today.looked.has(entry)) return;
+  const { eggs, chicks } = look.value as Counted;
+  const [someEggs, someChicks] = [eggs, chicks].map((count) => count !== null && count.count > 0);
+  const isAll =
+    told.some(({ who }) => who.kind === 'all') && (what === 'eggs' ? someEggs : someEggs || someChicks);
+  const namesYoung = told.some(
+    ({ who }) => who.kind === 'refs' && who.refs.some(({ form }) => form === 'chick'),
+  );
+  const areNew = what !== 'eggs' && someChicks && inNest(scene, pair.here.young).length === 0;
+  if (!isAll && !(namesYoung && areNew)) return;
+  fold.today.looked.add(entry);
+  reconcile(scene, look.value as Counted);
 }
 
 /** What changes how many eggs and young lie in the nest. */

@@ -8,10 +8,7 @@ import type { Apply } from './apply.ts';
 
 export const candled: Apply<'candled'> = (scene, value) => {
   const told = new Set<Egg>();
-  beginFirstClutch(
-    scene,
-    value.map(({ who }) => who),
-  );
+  beginFirstClutch(scene, value);
   for (const { what, who } of namedFirst(value)) {
     const eggs = chooseEggs(scene, who, {
       did: `candled ${what}`,

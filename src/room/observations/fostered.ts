@@ -15,6 +15,7 @@ import {
   whyNotOpen,
   youngInReach,
 } from '../lives.ts';
+import { takeLookBefore } from '../look.ts';
 import { type Bird, type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Wanted } from '../wanted.ts';
@@ -23,6 +24,7 @@ import { broughtOn, notBroughtToday, placeNamed } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const fostered: Apply<'fostered'> = (scene, value) => {
+  takeLookBefore(scene, value, 'any');
   for (const { place, who } of namedFirst(value)) {
     const to = placeNamed(scene, place);
     if (to === null) continue;

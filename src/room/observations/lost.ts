@@ -4,6 +4,7 @@ import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, namedFirst } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
+import { takeLookBefore } from '../look.ts';
 import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';
@@ -16,6 +17,7 @@ type Cause = LossCause | TakenHow | null;
 
 export const lost: Apply<'lost'> = (scene, value) => {
   const { pair, day } = scene;
+  takeLookBefore(scene, value, 'eggs');
   for (const { cause, who } of namedFirst(value)) {
     const all = eggsInReach(pair, ELSEWHERE);
     // A time says that it was everyone there.

@@ -6,7 +6,7 @@ import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 export const pipped: Apply<'pipped'> = (scene, who) => {
-  beginFirstClutch(scene, [who]);
+  beginFirstClutch(scene, [{ who }]);
   const eggs = chooseEggs(scene, who, {
     did: 'pipped',
     among: eggsInReach(scene.pair),

@@ -2,6 +2,7 @@ import { chooseEggs, namedFirst } from '../choose.ts';
 import { beginFirstClutch } from '../first-clutch.ts';
 import { isLeftBehind } from '../left-behind.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
+import { takeLookBefore } from '../look.ts';
 import { type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import { owner } from '../wanted.ts';
@@ -10,10 +11,9 @@ import type { Apply } from './apply.ts';
 
 export const setUnder: Apply<'set'> = (scene, value) => {
   const told = new Set<Egg>();
-  beginFirstClutch(
-    scene,
-    value.flatMap(({ place, who }) => (place === null ? [] : who)),
-  );
+  const fromNest = value.filter(({ place }) => place !== null);
+  beginFirstClutch(scene, fromNest);
+  takeLookBefore(scene, fromNest, 'eggs');
   for (const { place, who } of namedFirst(value)) {
     const to: EggPlace | null = place === null ? null : placeNamed(scene, place);
     if (place !== null && to === null) continue;
