@@ -1,6 +1,8 @@
+import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { Who } from '../journal/grammar/who.ts';
 import { walksOff } from '../species/walks-off.ts';
+import { mustHaveLeft } from './left-behind.ts';
 import { feederOf, housingOf, livesAway, whyNotAlive, youngInReach } from './lives.ts';
 import type { Bird, Chick, Pair } from './model.ts';
 import { parentsOf } from './names.ts';
@@ -40,13 +42,13 @@ export function everReared({ clutches, guests }: Pair): Chick[] {
 }
 
 /** The young, guests included, that left the nest and were given no place of their own yet. */
-export function stillAtHome(pair: Pair): Chick[] {
-  return everReared(pair).filter((bird) => bird.fate === null && isOut(bird) && livesWith(pair, bird));
+export function stillAtHome(pair: Pair, day: Day): Chick[] {
+  return everReared(pair).filter((bird) => bird.fate === null && isOut(bird, day) && livesWith(pair, bird));
 }
 
-/** It was seen to leave the nest, or its kind is in none. */
-function isOut({ fledged, clutch }: Chick): boolean {
-  return fledged !== null || walksOff(clutch.pair.profile);
+/** It was seen to leave the nest, its kind is in none, or it is too old for one. */
+function isOut(bird: Chick, day: Day): boolean {
+  return bird.fledged !== null || walksOff(bird.clutch.pair.profile) || mustHaveLeft(bird, day);
 }
 
 /** Fed here, or weaned and never moved since, with the pair or where it was reared by hand. */

@@ -1,4 +1,5 @@
 import type { Day } from '../days.ts';
+import { hatchedOn } from './clock.ts';
 import { fledging, incubation, independence, isDependent, longPast } from './lives.ts';
 import type { Bird, Clutch, Egg } from './model.ts';
 
@@ -12,6 +13,13 @@ export const BROOD_APART = 7;
 export function isStillNestling({ fledged, hatched, clutch }: Bird, day: Day): boolean {
   if (fledged !== null) return fledged.day > day;
   return hatched === null || day - hatched.to <= fledging(clutch?.pair.profile ?? null).high + UNWRITTEN;
+}
+
+/** Whether nobody wrote that it left the nest, and it can be old enough to feed itself: by then its kind is out. */
+export function mustHaveLeft(bird: Bird, day: Day): boolean {
+  const hatched = hatchedOn(bird);
+  const profile = bird.clutch?.pair.profile ?? null;
+  return hatched !== null && day - hatched.to >= Math.max(fledging(profile).high, independence(profile).low);
 }
 
 /** Whether nobody waits for it any more: it has lain for months, or a brood of its clutch has left it behind. */

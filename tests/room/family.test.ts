@@ -39,6 +39,12 @@ describe('a brood moved to the flight', () => {
     ]);
   });
 
+  it('is out of the nest where it is too old for one, though nobody wrote that it flew', () => {
+    // Lavender waxbills leave the nest at 17 to 21 days and feed themselves from 35 on (species profile).
+    expect(inFlight(`${chicks}\ndate: 2026-05-02, moved: {all: flight 3}`)).toHaveLength(3);
+    expect(codes(known(`${chicks}\ndate: 2026-04-10, moved: {all: flight 3}`))).toEqual(['nobody-possible']);
+  });
+
   it('may still be fed: who feeds it goes on doing so', () => {
     const log = `${fledglings}\ndate: 2026-04-08, moved: {all: flight 3}`;
     expect(inFlight(log)).toHaveLength(3);

@@ -143,6 +143,21 @@ describe('young of which nobody wrote that they left the nest', () => {
   });
 });
 
+it('young that were only heard, or told at the least, are as many as feed themselves, while none was told to leave the nest', () => {
+  const fed = (first: string, then: string) => {
+    const log = `date: 2026-03-05, laid: 4, sitting\n${first}\ndate: 2026-04-28, ${then}`;
+    const known = room({ P: waxbills(log) }, '2026-05-01');
+    const { chicks } = clutchIn(known, 'LW-1/1');
+    return [chicks.filter(({ independent }) => independent !== null).length, ...codes(known)];
+  };
+  expect(fed('date: 2026-03-18, heard', 'independent: 3')).toEqual([3]);
+  expect(fed('date: 2026-03-18, hatched: 2+', 'independent: 3')).toEqual([3]);
+  expect(fed('date: 2026-03-18, heard', 'independent: 5')).toEqual([4, 'too-many']);
+  expect(fed('date: 2026-03-18, hatched: 2', 'independent: 3')).toEqual([2, 'too-many']);
+  const flown = 'date: 2026-03-18, heard\ndate: 2026-04-06, fledged: 2';
+  expect(fed(flown, 'independent: 3')).toEqual([2, 'too-many']);
+});
+
 it('young of a nest that nobody ever looked into feed themselves on the day of which it is told', () => {
   const log = 'date: 2026-03-18, heard\ndate: 2026-04-06, fledged: 2\ndate: 2026-04-25, independent: 2';
   const { chicks } = clutchIn(room({ P: waxbills(log) }, '2026-06-01'), 'LW-1/1');

@@ -1,17 +1,22 @@
 import type { Day } from '../../days.ts';
 import { walksOff } from '../../species/walks-off.ts';
-import { chooseBirds } from '../choose.ts';
+import { chooseBirds, isUncounted } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import { mayBeg } from '../left-behind.ts';
+import { mayBeg, mustHaveLeft } from '../left-behind.ts';
 import {
   becomeIndependent,
+  canHatchBy,
   fledging,
+  hatch,
   independence,
+  isDependent,
   isFedByHand,
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Seen } from '../model.ts';
+import type { Bird, Clutch, Seen } from '../model.ts';
+import type { Scene } from '../scene.ts';
+import { uncountedEgg } from '../unseen.ts';
 import { whoeverRears } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
@@ -23,6 +28,7 @@ export const independent: Apply<'independent'> = (scene, who) => {
     isOut(bird)
       ? !isTooYoung(bird, day)
       : mayBeg(bird, day - ASKED) && !bird.clutch?.chicks.some((mate) => mate.fledged !== null);
+  const unseen = new Set(pair.clutches.filter((clutch) => isUnseenBrood(clutch, day)));
   const birds = chooseBirds(scene, who, {
     did: 'independent',
     among: youngInReach(pair),
@@ -37,6 +43,8 @@ export const independent: Apply<'independent'> = (scene, who) => {
     last: (bird) => isFedByHand(bird) || (isOut(bird) && isTooYoung(bird, day)),
     likely: (bird) => Number(!isOut(bird)),
     rank: (bird) => bird.hatched?.to ?? 0,
+    mayHoldMore: (clutch) => unseen.has(clutch),
+    another: (clutch) => hatchWithMates(scene, clutch),
   });
   for (const bird of birds) {
     bird.fledged ??= outOn(bird, day);
@@ -55,6 +63,28 @@ function hasNoNest(bird: Bird, day: Day): boolean {
   return day - hatched.to >= Math.max(fledging(profile).low, independence(profile).low / 2);
 }
 
+/** Whether nobody counted its young, nor wrote that any left the nest, and they can be old enough to feed themselves. */
+function isUnseenBrood(clutch: Clutch, day: Day): boolean {
+  const { chicks } = clutch;
+  return (
+    isUncounted(clutch) &&
+    chicks.some((bird) => isDependent(bird) && mayBeg(bird, day - ASKED)) &&
+    chicks.every((bird) => bird.fledged === null && mustHaveLeft(bird, day))
+  );
+}
+
+/** One more that grew up unseen with those that are known; null where there is no egg that it can have come of. */
+function hatchWithMates({ fold, pair, day }: Scene, clutch: Clutch): Bird | null {
+  const spans = clutch.chicks.map((mate) => hatchedOn(mate));
+  const hatched = {
+    from: Math.min(...spans.map(({ from }) => from)),
+    to: Math.max(...spans.map(({ to }) => to)),
+  };
+  const open = [...pair.here.eggs].find((egg) => egg.clutch === clutch && canHatchBy(egg, hatched.to));
+  const egg = open ?? uncountedEgg(clutch, hatched.to);
+  return egg === null ? null : hatch(fold, egg, hatched, day);
+}
+
 /** Days for which young go on being asked about of whom nobody wrote that they feed themselves. */
 const ASKED = 60;
 
@@ -62,13 +92,6 @@ const ASKED = 60;
 function isTooYoung(bird: Bird, day: Day): boolean {
   const hatched = hatchedOn(bird);
   return hatched !== null && day - hatched.from < independence(bird.clutch?.pair.profile ?? null).low;
-}
-
-/** Nobody wrote that it left the nest, and it can be old enough to feed itself: by then its kind is out. */
-function mustHaveLeft(bird: Bird, day: Day): boolean {
-  const hatched = hatchedOn(bird);
-  const profile = bird.clutch?.pair.profile ?? null;
-  return hatched !== null && day - hatched.to >= Math.max(fledging(profile).high, independence(profile).low);
 }
 
 /** When it can have left what others call the nest: as it hatched, or nobody knows on which day until now. */

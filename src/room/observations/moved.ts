@@ -20,7 +20,7 @@ export const moved: Apply<'moved'> = (scene, value) => {
     }
     const birds = chooseBirds(scene, who, {
       did: 'moved',
-      among: stillAtHome(pair),
+      among: stillAtHome(pair, day),
       impossible: (bird) => whyNotAlive(bird),
       told,
       past: ({ independent }) => independent === null,
