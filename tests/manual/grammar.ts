@@ -71,10 +71,10 @@ A number takes those that agree best with what is known, then the lowest.
 - Beside one that is named a number and \`all\` mean the others: \`crops: {full: all, thin: c3}\`. \`0\` may be said in
   \`candled\` and \`checked\` only.
 - In a nest that nobody counted, whoever is named or numbered is there, up to a usual clutch where named: eggs that were only
-  seen to be sat on, young that were only heard, and young with a ring, a weight, an age or a crop of which nobody wrote that
-  they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else of that day tells of, is
-  asked about. The egg on which the pair was seen sitting is one of those that the first \`laid\` tells of. A journal may begin in
-  the middle of a brood, with what the lamp showed, with eggs put into the incubator or with what hatched.
+  seen to be sat on, young that were only heard or told at the least, and young with a ring, a weight, an age or a crop of which
+  nobody wrote that they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else of that
+  day tells of, is asked about. The egg on which the pair was seen sitting is one of those that the first \`laid\` tells of. A
+  journal may begin in the middle of a brood, with what the lamp showed, with eggs put into the incubator or with what hatched.
 - A chick of which nobody wrote that it flew or died lies in the nest for a week longer than its kind does at the most. What is
   sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
   behind what is sat on later, or meant by a number beside newer ones, or missed by a look that counts without it.
@@ -82,6 +82,8 @@ A number takes those that agree best with what is known, then the lowest.
   at the least, are of the next brood, seen or not. Sooner they are more of a brood that nobody counted; of one that was, they
   hatched of its open eggs within a week of the first that flew, where these are enough and nobody looked in since, with a hint;
   else they are too many. Chicks that hatch by number where no egg is waited for any more are of the next brood, too.
+- A line that counts everyone and takes them away, as \`checked: {eggs: 4}, fostered: {SF-2: all}\`, counted them before. So did a
+  count without a time of as many as lay there that morning, where some were taken elsewhere or out on that day.
 - Young of which nobody wrote that they left the nest can be told to feed themselves once their kind can. A number and \`all\` mean
   those that are known to be out and old enough, and broods of which nobody wrote that any is out, before those that are too young.
 - Eggs that a look finds where none is waited for are a new clutch once the last is over: its young are out, or its last egg
