@@ -71,8 +71,10 @@ function crowdAt(brood: Brood, day: Day): YoungAtHatch | null {
   };
 }
 
-/** A young bird that is out of the nest, in the pair's housing. */
-function livesWith(bird: Chick, { housing }: Pair, day: Day): boolean {
-  if (bird.fate !== null || bird.fledged === null) return false;
-  return day - bird.hatched.to <= LATELY && housingOf(bird) === housing;
+/** A young bird that is out of the nest, in the pair's housing; where nobody wrote of housings, one that it reared itself. */
+function livesWith(bird: Chick, pair: Pair, day: Day): boolean {
+  if (bird.fate !== null || bird.fledged === null || day - bird.hatched.to > LATELY) return false;
+  const housing = housingOf(bird);
+  const reared = bird.stays.findLast(({ nest }) => nest !== null)?.nest === pair;
+  return housing === pair.housing && (housing !== null || reared);
 }

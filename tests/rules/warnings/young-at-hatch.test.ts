@@ -38,6 +38,24 @@ describe('young of the last brood at the next hatch', () => {
     expect(spell(room, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 … 05-06 watch']);
   });
 
+  it('are with those that reared them where nobody wrote who lives where', () => {
+    const noHousing = 'cock: LW-20-01\nhen: LW-20-11';
+    const reared = { 'LW-1': waxbills(`${log}\n${independent}`, noHousing) };
+    expect(spell(reared, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual(['04-30 … 05-06 watch']);
+    const given = {
+      'LW-1': waxbills(
+        `date: 2026-03-01, laid: 3, fostered: {BF-1: all}\n${log.slice(log.indexOf('date: 2026-04-20'))}`,
+        noHousing,
+      ),
+      'BF-1': pair(
+        'BF-1',
+        'Bengalese finch',
+        'date: 2026-03-02, sitting\n date: 2026-03-15, hatched: 3\n date: 2026-04-04, fledged: 3',
+      ),
+    };
+    expect(spell(given, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual([]);
+  });
+
   it('are no matter where the new eggs lie in an incubator', () => {
     const room = files(`${independent}\n date: 2026-04-26, set: {incubator: all}`);
     expect(spell(room, 'young-at-hatch', '2026-04-20', '2026-05-31')).toEqual([]);
