@@ -1,7 +1,8 @@
 import type { Day } from '../days.ts';
+import { walksOff } from '../species/walks-off.ts';
 import { hatchedOn } from './clock.ts';
-import { fledging, incubation, independence, isDependent, longPast } from './lives.ts';
-import type { Bird, Clutch, Egg } from './model.ts';
+import { fledging, incubation, independence, isDependent, isFedByHand, longPast } from './lives.ts';
+import type { Bird, Clutch, Egg, Seen } from './model.ts';
 
 /** Days past its longest time after which a chick is taken to have left the nest, or to feed itself, though nobody wrote so. */
 const UNWRITTEN = 7;
@@ -20,6 +21,15 @@ export function mustHaveLeft(bird: Bird, day: Day): boolean {
   const hatched = hatchedOn(bird);
   const profile = bird.clutch?.pair.profile ?? null;
   return hatched !== null && day - hatched.to >= Math.max(fledging(profile).high, independence(profile).low);
+}
+
+/** When it can have left what others call the nest: as it hatched, or nobody knows on which day until now. */
+export function outBy(bird: Bird, day: Day): Seen {
+  const profile = bird.clutch?.pair.profile ?? null;
+  const { low, high } = fledging(profile);
+  const hatched = hatchedOn(bird) ?? { from: day, to: day };
+  const to = isFedByHand(bird) && !walksOff(profile) ? day : Math.min(hatched.to + high, day);
+  return { span: { from: Math.min(hatched.from + low, to), to }, day: to };
 }
 
 /** Whether nobody waits for it any more: it has lain for months, or a brood of its clutch has left it behind. */

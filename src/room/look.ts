@@ -1,6 +1,6 @@
 import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
-import type { Count, Who } from '../journal/grammar/who.ts';
+import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
 import { hatchedOn } from './clock.ts';
 import { everReared } from './family.ts';
@@ -25,7 +25,7 @@ import {
   openClutch,
   usualClutch,
 } from './lives.ts';
-import type { Bird, Clutch, Egg } from './model.ts';
+import type { Bird, Chick, Clutch, Egg } from './model.ts';
 import { isNestGone } from './nests-down.ts';
 import {
   clutchesThere,
@@ -82,29 +82,6 @@ export function takeLookFirst(scene: Scene): boolean {
   return looks.length > 0;
 }
 
-/**
- * Takes the count of the same entry before its turn where everyone is taken out of the nest, so that the look can only have
- * counted them before; or where young are named of which nobody knew before that look.
- *
- * @param what whom they can mean
- */
-export function takeLookBefore(scene: Scene, told: readonly { who: Who }[], what: 'eggs' | 'any'): void {
-  const { entry, fold, pair } = scene;
-  const look = entry.saw.find(({ key }) => key === 'checked');
-  if (look === undefined || fold.today.looked.has(entry)) return;
-  const { eggs, chicks } = look.value as Counted;
-  const [someEggs, someChicks] = [eggs, chicks].map((count) => count !== null && count.count > 0);
-  const isAll =
-    told.some(({ who }) => who.kind === 'all') && (what === 'eggs' ? someEggs : someEggs || someChicks);
-  const namesYoung = told.some(
-    ({ who }) => who.kind === 'refs' && who.refs.some(({ form }) => form === 'chick'),
-  );
-  const areNew = what !== 'eggs' && someChicks && inNest(scene, pair.here.young).length === 0;
-  if (!isAll && !(namesYoung && areNew)) return;
-  fold.today.looked.add(entry);
-  reconcile(scene, look.value as Counted);
-}
-
 /** What changes how many eggs and young lie in the nest. */
 const COMES_OR_GOES: readonly ObservationKey[] = [
   'laid',
@@ -121,7 +98,7 @@ const COMES_OR_GOES: readonly ObservationKey[] = [
 ];
 
 /** Those of the pair's nest, or of the one of its two that the look was into. */
-function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
+export function inNest<T extends Egg | Bird>(scene: Scene, all: Iterable<T>): T[] {
   return [...all].filter((one) => isInNest(scene, hostClutch(one)));
 }
 
@@ -264,12 +241,14 @@ function uncountedBroods({ pair, day }: Scene): Map<Clutch, Span> {
   const young = [...pair.here.young].filter((one) => isStillNestling(one, day));
   const some = new Set(young.filter((one) => one.placeholder).map(({ clutch }) => clutch));
   return new Map(
-    [...some].map((clutch) => {
-      const known = young.filter((one) => one.clutch === clutch).map((one) => hatchedOn(one));
-      const from = Math.min(...known.map((span) => span.from));
-      return [clutch, { from, to: Math.max(...known.map((span) => span.to)) }];
-    }),
+    [...some].map((clutch) => [clutch, hatchingOf(young.filter((one) => one.clutch === clutch))]),
   );
+}
+
+/** The days on which some can have hatched. */
+export function hatchingOf(young: readonly Chick[]): Span {
+  const known = young.map((one) => hatchedOn(one));
+  return { from: Math.min(...known.map(({ from }) => from)), to: Math.max(...known.map(({ to }) => to)) };
 }
 
 /** The eggs in the nest, of this clutch if one is given, that can have hatched. */

@@ -4,7 +4,7 @@ import { grouped } from '../grouped.ts';
 import { eggClock } from './clock.ts';
 import { isStillNestling } from './left-behind.ts';
 import { begun, feederOf, incubation, isDependent, nestOf, openClutch, usualClutch } from './lives.ts';
-import { type Counted, hatchMore, isUnknownBrood, ripeEggs } from './look.ts';
+import { type Counted, hatchingOf, hatchMore, isUnknownBrood, ripeEggs } from './look.ts';
 import { type Chick, type Clutch, type Egg, type Pair, refIn } from './model.ts';
 import { meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
 import { addUnseenEgg } from './unseen.ts';
@@ -42,13 +42,15 @@ export function growChicks(
   const there = { ...scene, pair: rearedBy(clutch) };
   // Of guests no more came than there are eggs of them.
   if (there.pair !== clutch.pair && number - known > ripeEggs(there, clutch).length) return false;
-  hatchMore(there, at, clutch, number - known, { own: true });
+  // No line counts who was left in the nest: it may be as old as those that are known.
+  const uncounted = new Map(known === 0 ? [] : [[clutch, hatchingOf(chicks)]]);
+  hatchMore(there, at, clutch, number - known, { own: true, uncounted });
   const come = clutch.chicks.slice(known);
   // Of eggs that were counted it was said who hatched. Of a brood that begins with this, it is worth a question.
   if (!counted && heard === null) reportCome(there, at, come);
   else if (!counted) notePassed(there, at, come);
   const [first] = clutch.chicks;
-  if (heard === null && first !== undefined) {
+  if (heard === null && known === 0 && first !== undefined) {
     // Whoever is named was not counted: there may be more.
     first.placeholder = true;
     clutch.chicksCounted = false;

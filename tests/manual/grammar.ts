@@ -74,7 +74,7 @@ A number takes those that agree best with what is known, then the lowest.
   seen to be sat on, young that were only heard or told at the least, and young with a ring, a weight, an age or a crop of which
   nobody wrote that they hatched, where their eggs were sat on long enough. Whom a number passes over, and nothing else of that
   day tells of, is asked about. The egg on which the pair was seen sitting is one of those that the first \`laid\` tells of. A
-  journal may begin in the middle of a brood, with what the lamp showed, with eggs put into the incubator or with what hatched.
+  journal may begin in the middle of a brood, with what the lamp showed or with what hatched.
 - A chick of which nobody wrote that it flew or died lies in the nest for a week longer than its kind does at the most. What is
   sat on after that, and what begs a week after it would feed itself, is of the next brood. Nor is an egg that a brood left
   behind what is sat on later, or meant by a number beside newer ones, or missed by a look that counts without it.

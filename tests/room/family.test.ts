@@ -45,6 +45,20 @@ describe('a brood moved to the flight', () => {
     expect(codes(known(`${chicks}\ndate: 2026-04-10, moved: {all: flight 3}`))).toEqual(['nobody-possible']);
   });
 
+  it('is not a brood of months ago of which nobody wrote that it flew, where another is out', () => {
+    const winter = 'date: 2026-01-01, laid: 3, sitting\ndate: 2026-01-14, hatched: 3';
+    const spring =
+      'date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, hatched: 3\ndate: 2026-04-06, fledged: 3';
+    for (const who of ['all', '3'])
+      expect(inFlight(`${winter}\n${spring}\ndate: 2026-04-24, moved: {${who}: flight 3}`), who).toEqual([
+        'LW-1/2/c1',
+        'LW-1/2/c2',
+        'LW-1/2/c3',
+      ]);
+    const moved = known(`${chicks}\ndate: 2026-05-02, moved: {all: flight 3}`);
+    expect(birdIn(moved, 'LW-1/1/c1').fledged).not.toBeNull();
+  });
+
   it('may still be fed: who feeds it goes on doing so', () => {
     const log = `${fledglings}\ndate: 2026-04-08, moved: {all: flight 3}`;
     expect(inFlight(log)).toHaveLength(3);

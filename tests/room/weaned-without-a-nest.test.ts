@@ -154,6 +154,18 @@ it('young that were only heard, or told at the least, are as many as feed themse
   expect(fed('date: 2026-03-18, hatched: 2+', 'independent: 3')).toEqual([3]);
   expect(fed('date: 2026-03-18, heard', 'independent: 5')).toEqual([4, 'too-many']);
   expect(fed('date: 2026-03-18, hatched: 2', 'independent: 3')).toEqual([2, 'too-many']);
+  // No more than a hen of the kind lays, where nobody counted her eggs.
+  const unseen = room(
+    { P: waxbills('date: 2026-03-18, heard\ndate: 2026-04-28, independent: 9') },
+    '2026-05-01',
+  );
+  expect([clutchIn(unseen, 'LW-1/1').chicks.length, ...codes(unseen)]).toEqual([5, 'too-many']);
+  const winter = `date: 2026-01-19, heard\ndate: 2026-03-05, sitting\ndate: 2026-03-20, heard\ndate: 2026-05-02, independent: 3`;
+  const two = room({ P: waxbills(winter) }, '2026-05-03');
+  const grown = ['LW-1/1', 'LW-1/2'].map(
+    (name) => clutchIn(two, name).chicks.filter(({ independent }) => independent !== null).length,
+  );
+  expect([grown, codes(two)]).toEqual([[0, 3], []]);
   const flown = 'date: 2026-03-18, heard\ndate: 2026-04-06, fledged: 2';
   expect(fed(flown, 'independent: 3')).toEqual([2, 'too-many']);
 });

@@ -80,8 +80,8 @@ describe('whoever is named in a nest that nobody counted', () => {
     expect(ringed('laid: 4', '', `${heard}\n${named}`)).toEqual([...two, 'counted-as-hatched']);
     expect(ringed('laid: 4', '', named)).toEqual([...two, 'counted-as-hatched', 'counted-as-hatched']);
     expect(ringed('sitting', '', named)).toEqual(['014 with BF-1', 'counted-as-hatched', 'no-such-chick']);
-    // Of four eggs no sixth chick came, and none of them hatched for it.
-    expect(ringed('laid: 4', '', `${heard}\n${named.replace('c2', 'c6')}`)).toEqual([
+    // Of four eggs no fifth chick came, and none of them hatched for it.
+    expect(ringed('laid: 4', '', `${heard}\n${named.replace('c2', 'c5')}`)).toEqual([
       '014 with BF-1',
       'no-such-chick',
     ]);
@@ -92,6 +92,15 @@ describe('whoever is named in a nest that nobody counted', () => {
     expect(ringsOf(`${some}\ndate: 2026-03-25, ${rings}`)).toEqual(['014', '015', '016']);
     expect(codes(at(`${some}\ndate: 2026-03-25, ${rings}`))).toEqual(['counted-as-hatched']);
     expect(codes(at(`${some}\ndate: 2026-03-25, ringed: {c6: "016"}`))).toEqual(['no-such-chick']);
+    // It may be as old as they are, and they are known as well as before.
+    const { chicks } = clutchIn(at(`${some}\ndate: 2026-03-25, ${rings}`), 'LW-1/1');
+    expect(chicks.map(({ placeholder }) => placeholder)).toEqual([false, false, false]);
+    expect(chicks[2]?.hatched.from).toBeLessThanOrEqual(day('2026-03-18'));
+    // None is left in a nest of which all flew, or died.
+    for (const end of ['fledged: 2', 'died: all'])
+      expect(codes(at(`${some}\ndate: 2026-04-06, ${end}\ndate: 2026-04-07, ${rings}`)), end).toContain(
+        'no-such-chick',
+      );
     // Of an exact number there is no more.
     expect(codes(at(`${some.replace('2+', '2')}\ndate: 2026-03-25, ${rings}`))).toEqual(['no-such-chick']);
   });

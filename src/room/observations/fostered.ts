@@ -15,7 +15,7 @@ import {
   whyNotOpen,
   youngInReach,
 } from '../lives.ts';
-import { takeLookBefore } from '../look.ts';
+import { takeLookBefore } from '../look-before.ts';
 import { type Bird, type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import { report, type Scene } from '../scene.ts';
 import type { Wanted } from '../wanted.ts';

@@ -2,7 +2,7 @@ import type { Day } from '../../days.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
 import { hatchedOn } from '../clock.ts';
-import { mayBeg, mustHaveLeft } from '../left-behind.ts';
+import { mayBeg, mustHaveLeft, outBy } from '../left-behind.ts';
 import {
   becomeIndependent,
   canHatchBy,
@@ -11,10 +11,11 @@ import {
   independence,
   isDependent,
   isFedByHand,
+  usualClutch,
   whyNotAlive,
   youngInReach,
 } from '../lives.ts';
-import type { Bird, Clutch, Seen } from '../model.ts';
+import type { Bird, Clutch } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import { uncountedEgg } from '../unseen.ts';
 import { whoeverRears } from '../wanted.ts';
@@ -28,10 +29,12 @@ export const independent: Apply<'independent'> = (scene, who) => {
     isOut(bird)
       ? !isTooYoung(bird, day)
       : mayBeg(bird, day - ASKED) && !bird.clutch?.chicks.some((mate) => mate.fledged !== null);
-  const unseen = new Set(pair.clutches.filter((clutch) => isUnseenBrood(clutch, day)));
+  const unseen = pair.clutches.filter((clutch) => isUnseenBrood(clutch, day));
+  // As many as are told grew up there: none of another brood of which nobody wrote that it flew.
+  const brood = who.kind === 'count' ? unseen.at(-1) : undefined;
   const birds = chooseBirds(scene, who, {
     did: 'independent',
-    among: youngInReach(pair),
+    among: youngInReach(pair).filter((bird) => brood === undefined || isOut(bird) || bird.clutch === brood),
     impossible: (bird) =>
       whyNotAlive(bird) ??
       (bird.ref === null ? 'it depends on nobody' : null) ??
@@ -43,11 +46,11 @@ export const independent: Apply<'independent'> = (scene, who) => {
     last: (bird) => isFedByHand(bird) || (isOut(bird) && isTooYoung(bird, day)),
     likely: (bird) => Number(!isOut(bird)),
     rank: (bird) => bird.hatched?.to ?? 0,
-    mayHoldMore: (clutch) => unseen.has(clutch),
+    mayHoldMore: (clutch) => clutch === brood,
     another: (clutch) => hatchWithMates(scene, clutch),
   });
   for (const bird of birds) {
-    bird.fledged ??= outOn(bird, day);
+    bird.fledged ??= outBy(bird, day);
     becomeIndependent(bird, { from: Math.max(scene.since.from, bird.fledged.day), to: day });
   }
 };
@@ -81,7 +84,8 @@ function hatchWithMates({ fold, pair, day }: Scene, clutch: Clutch): Bird | null
     to: Math.max(...spans.map(({ to }) => to)),
   };
   const open = [...pair.here.eggs].find((egg) => egg.clutch === clutch && canHatchBy(egg, hatched.to));
-  const egg = open ?? uncountedEgg(clutch, hatched.to);
+  const isFull = clutch.eggs.length >= usualClutch(pair.profile).high;
+  const egg = open ?? (isFull ? null : uncountedEgg(clutch, hatched.to));
   return egg === null ? null : hatch(fold, egg, hatched, day);
 }
 
@@ -92,13 +96,4 @@ const ASKED = 60;
 function isTooYoung(bird: Bird, day: Day): boolean {
   const hatched = hatchedOn(bird);
   return hatched !== null && day - hatched.from < independence(bird.clutch?.pair.profile ?? null).low;
-}
-
-/** When it can have left what others call the nest: as it hatched, or nobody knows on which day until now. */
-function outOn(bird: Bird, day: Day): Seen {
-  const profile = bird.clutch?.pair.profile ?? null;
-  const { low, high } = fledging(profile);
-  const hatched = hatchedOn(bird) ?? { from: day, to: day };
-  const to = isFedByHand(bird) && !walksOff(profile) ? day : Math.min(hatched.to + high, day);
-  return { span: { from: Math.min(hatched.from + low, to), to }, day: to };
 }

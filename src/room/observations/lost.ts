@@ -4,7 +4,7 @@ import { eggCauses, takenCauses } from '../../journal/observations/lost.ts';
 import { chooseEggs, namedFirst } from '../choose.ts';
 import { fertilityOf } from '../fertility.ts';
 import { ELSEWHERE, eggsInReach, endEgg, longPast, whyNotOpen } from '../lives.ts';
-import { takeLookBefore } from '../look.ts';
+import { takeLookBefore } from '../look-before.ts';
 import { type Egg, type Lamp, type LossCause, refIn, type TakenHow } from '../model.ts';
 import { isNestGone } from '../nests-down.ts';
 import { report, type Scene } from '../scene.ts';

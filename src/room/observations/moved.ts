@@ -1,6 +1,7 @@
 import { chooseBirds, namedFirst } from '../choose.ts';
 import { stillAtHome, youngAtHome } from '../family.ts';
 import { housingCalled } from '../housings.ts';
+import { outBy } from '../left-behind.ts';
 import { housingOf, rehouse, whyNotAlive } from '../lives.ts';
 import type { Bird } from '../model.ts';
 import { parentsOf } from '../names.ts';
@@ -18,14 +19,21 @@ export const moved: Apply<'moved'> = (scene, value) => {
       for (const bird of family) rehouse(bird, day, housing);
       continue;
     }
+    const home = stillAtHome(pair, day);
+    // Of whom nobody wrote that it left the nest only where nobody else is out of it.
+    const out = home.filter(({ fledged }) => fledged !== null);
+    const enough = who.kind === 'all' ? out.length > 0 : who.kind === 'count' && out.length >= who.count;
     const birds = chooseBirds(scene, who, {
       did: 'moved',
-      among: stillAtHome(pair, day),
+      among: enough ? out : home,
       impossible: (bird) => whyNotAlive(bird),
       told,
       past: ({ independent }) => independent === null,
     });
-    for (const bird of birds) rehouse(bird, day, housing);
+    for (const bird of birds) {
+      if (home.some((one) => one === bird)) bird.fledged ??= outBy(bird, day);
+      rehouse(bird, day, housing);
+    }
   }
 };
 

@@ -1,12 +1,10 @@
 import { chooseEggs } from '../choose.ts';
 import { daysToHatch, hatchRank } from '../fertility.ts';
-import { beginFirstClutch } from '../first-clutch.ts';
 import { eggsInReach, whyNotOpen } from '../lives.ts';
 import { owner } from '../wanted.ts';
 import type { Apply } from './apply.ts';
 
 export const pipped: Apply<'pipped'> = (scene, who) => {
-  beginFirstClutch(scene, [{ who }]);
   const eggs = chooseEggs(scene, who, {
     did: 'pipped',
     among: eggsInReach(scene.pair),

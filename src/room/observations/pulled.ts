@@ -1,13 +1,11 @@
 import { chooseEggs } from '../choose.ts';
-import { beginFirstClutch } from '../first-clutch.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
-import { takeLookBefore } from '../look.ts';
+import { takeLookBefore } from '../look-before.ts';
 import { owner } from '../wanted.ts';
 import { notBroughtToday } from '../where.ts';
 import type { Apply } from './apply.ts';
 
 export const pulled: Apply<'pulled'> = (scene, who) => {
-  beginFirstClutch(scene, [{ who }]);
   takeLookBefore(scene, [{ who }], 'eggs');
   const eggs = chooseEggs(scene, who, {
     did: 'taken into store',

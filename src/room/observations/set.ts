@@ -1,8 +1,7 @@
 import { chooseEggs, namedFirst } from '../choose.ts';
-import { beginFirstClutch } from '../first-clutch.ts';
 import { isLeftBehind } from '../left-behind.ts';
 import { placeEgg, whyNotOpen } from '../lives.ts';
-import { takeLookBefore } from '../look.ts';
+import { takeLookBefore } from '../look-before.ts';
 import { type Egg, type EggPlace, lastPlace, type Pair } from '../model.ts';
 import type { Scene } from '../scene.ts';
 import { owner } from '../wanted.ts';
@@ -12,7 +11,6 @@ import type { Apply } from './apply.ts';
 export const setUnder: Apply<'set'> = (scene, value) => {
   const told = new Set<Egg>();
   const fromNest = value.filter(({ place }) => place !== null);
-  beginFirstClutch(scene, fromNest);
   takeLookBefore(scene, fromNest, 'eggs');
   for (const { place, who } of namedFirst(value)) {
     const to: EggPlace | null = place === null ? null : placeNamed(scene, place);

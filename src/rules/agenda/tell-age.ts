@@ -30,6 +30,11 @@ function isTooOldForAll(bird: Bird, profile: Profile | null): boolean {
   return first >= leftAloneFrom(hatched, fledging, ringAge);
 }
 
+function isUnsure(bird: Bird): boolean {
+  const hatched = hatchedOn(bird);
+  return hatched !== null && hatched.from !== hatched.to;
+}
+
 function skipsRings({ clutch }: Brood): boolean {
   return clutch?.skipped.some(({ task }) => task === 'ring') ?? false;
 }
@@ -46,10 +51,10 @@ export const tellAge = {
   needsLook: false,
   anchors: (brood) =>
     anchors.unringed(brood).flatMap((anchor) => {
-      // Of those found on that day only who is not known better; who was only heard was seen by nobody.
       const birds = (anchor.who ?? []).filter((one): one is Bird => !('laid' in one));
-      const who = birds.filter((bird) => isTooOldForAll(bird, anchor.profile ?? brood.profile));
-      if (who.length === 0) return [];
+      if (!birds.some((bird) => isTooOldForAll(bird, anchor.profile ?? brood.profile))) return [];
+      // Of those found on that day all whose age is not known better: they are left alone together.
+      const who = birds.filter((bird) => !bird.placeholder && isUnsure(bird));
       const from = Math.min(...who.map((bird) => hatchedOn(bird)?.from ?? anchor.span.to));
       const span = { ...anchor.span, from };
       return [{ ...anchor, who, span, says: `hatched ${shortSpan(span)}` }];

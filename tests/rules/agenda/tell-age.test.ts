@@ -48,6 +48,13 @@ it('the age that was told brings the ring day', () => {
   expect(days(`${FOUND}, aged: {5: all}`)).toHaveLength(1);
 });
 
+it('is asked of all that were found with one that hides their ring days, and are hidden with it', () => {
+  const found =
+    'date: 2026-03-01, laid: 1\ndate: 2026-03-05, laid: 4, sitting\ndate: 2026-03-29, checked: {chicks: 4}';
+  const [asked] = lines(hillFinches(found), tellAge.task, '2026-03-29');
+  expect(asked?.who).toEqual(['c1', 'c2', 'c3', 'c4']);
+});
+
 it('says which chicks, and what hangs on it', () => {
   const [asked] = lines(hillFinches(FOUND), tellAge.task, '2026-03-14');
   expect(asked).toMatchObject({ who: ['c1', 'c2'], basis: 'rings go on at 7–8 d' });

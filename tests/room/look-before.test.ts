@@ -35,6 +35,38 @@ describe('whoever is counted and taken away in one line', () => {
     }
   });
 
+  it('is what came instead where others bring theirs that day, and what lies beside the chicks that go', () => {
+    const bf = 'date: 2026-03-03, laid: 4, sitting\ndate: 2026-03-08,';
+    const exchange = (own: string, other: string) =>
+      codes(
+        room(
+          {
+            P: waxbills(`${sat}\ndate: 2026-03-08, ${own}`),
+            Q: journal('BF-1', 'bengalese finch', `${bf} ${other}`),
+          },
+          '2026-03-09',
+        ),
+      );
+    expect(exchange('fostered: {BF-1: all}', 'lost: {removed: all}, checked: {eggs: 4}')).toEqual([]);
+    expect(
+      exchange('fostered: {BF-1: all}, checked: {eggs: 4}', 'fostered: {LW-1: all}, checked: {eggs: 4}'),
+    ).toEqual([]);
+    expect(
+      exchange(
+        'pulled: e1, fostered: {BF-1: all}, checked: {eggs: 4}',
+        'fostered: {LW-1: all}, checked: {eggs: 3}',
+      ),
+    ).toEqual([]);
+    const hatched = `${sat}\ndate: 2026-03-18, hatched: 3\ndate: 2026-03-20, fostered: {BF-1: all}`;
+    expect(codes(given(`${hatched}, checked: {eggs: 1, chicks: 0}`))).toEqual([]);
+    // Two in the hand, and one counted: it was left.
+    const named = given(
+      `${sat}\ndate: 2026-03-20, fostered: {hand: [c1, c2]}, checked: {eggs: 1, chicks: 1}`,
+    );
+    expect(codes(named)).toContain('no-such-chick');
+    expect(clutchIn(named, 'LW-1/1').pair.here.young.size).toBe(1);
+  });
+
   it('is what was left where some are given away, and nothing where the nest was found empty', () => {
     const hatched = `${sat}\ndate: 2026-03-18, hatched: 3`;
     const left = given(`${hatched}\ndate: 2026-03-20, checked: {chicks: 1}, fostered: {hand: 2}`);
