@@ -38,6 +38,7 @@ import {
   toldToday,
   youngestMeant,
 } from './scene.ts';
+import type { PairSighting } from './sightings.ts';
 import { addLaidUnseen, addUnseenEgg, ageWhenFound, noteGrown, unseenEggs } from './unseen.ts';
 import { notFledged } from './wanted.ts';
 
@@ -61,25 +62,33 @@ function reconcile(scene: Scene, { chicks, eggs }: Counted): void {
  * what it ended with. Whether there was such a look, and it was not asked for before.
  */
 export function takeLookFirst(scene: Scene): boolean {
-  const { fold, pair, pinned } = scene;
-  const { asked, looked } = fold.today;
-  const number = scene.entry.clutch?.number;
-  const name = `${pair.id} ${number ?? ''}`;
+  const { fold, pair, entry } = scene;
+  const { asked } = fold.today;
+  const name = `${pair.id} ${entry.clutch?.number ?? ''}`;
   if (asked.has(name)) return false;
   asked.add(name);
   if (COMES_OR_GOES.some((key) => toldToday(fold, pair, key).length > 0)) return false;
-  const looks = toldToday(fold, pair, 'checked').filter(
-    ({ entry }) => entry.clutch?.number === number && !looked.has(entry),
-  );
-  for (const { entry, observation } of looks) {
-    looked.add(entry);
-    const since = reportedDays(pair, entry, siteOf({ entry, pinned }));
-    const looking = { ...scene, entry, since };
-    reconcile(looking, observation.value as Counted);
-    // The clutch that the entry names may begin with it.
-    scene.pinned ??= looking.pinned;
-  }
+  const looks = looksToCome(scene);
+  for (const look of looks) takeEarly(scene, look);
   return looks.length > 0;
+}
+
+/** The looks of this day whose turn is still to come, of the clutch that the entry names or without a name as it. */
+export function looksToCome({ fold, pair, entry }: Scene): PairSighting[] {
+  return toldToday(fold, pair, 'checked').filter(
+    (look) => look.entry.clutch?.number === entry.clutch?.number && !fold.today.looked.has(look.entry),
+  );
+}
+
+/** Takes the count of a look before its turn. */
+export function takeEarly(scene: Scene, { entry, observation }: PairSighting): void {
+  const { fold, pair, pinned } = scene;
+  fold.today.looked.add(entry);
+  const since = reportedDays(pair, entry, siteOf({ entry, pinned }));
+  const looking = { ...scene, entry, since };
+  reconcile(looking, observation.value as Counted);
+  // The clutch that the entry names may begin with it.
+  scene.pinned ??= looking.pinned;
 }
 
 /** What changes how many eggs and young lie in the nest. */

@@ -9,7 +9,7 @@ const given = (log: string) =>
     '2026-04-01',
   );
 
-describe('whoever is counted and taken away in one line', () => {
+describe('whoever is counted and taken away in one line, or in two of one visit', () => {
   const laid = 'date: 2026-03-01, laid: 1';
   const sat = 'date: 2026-03-05, laid: 4, sitting';
 
@@ -20,6 +20,12 @@ describe('whoever is counted and taken away in one line', () => {
       const clutch = clutchIn(known, 'LW-1/1');
       expect([clutch.eggs.length, clutch.pair.here.eggs.size]).toEqual([4, 0]);
       expect(codes(known)).toEqual(['counted-as-laid']);
+      const apart = given(`${laid}\ndate: 2026-03-04, checked: {eggs: 4}\ndate: 2026-03-04, ${away}`);
+      expect(clutchIn(apart, 'LW-1/1').pair.here.eggs.size).toBe(0);
+      // With its time, the look was after it; of a deserted nest it says nothing.
+      if (away.startsWith('lost')) return;
+      const hours = `date: 2026-03-04, time: 18:00, checked: {eggs: 4}\ndate: 2026-03-04, time: 08:00, ${away}`;
+      expect(clutchIn(given(`${laid}\n${hours}`), 'LW-1/1').pair.here.eggs.size).toBeGreaterThan(0);
     },
   );
 

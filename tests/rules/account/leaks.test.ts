@@ -21,21 +21,26 @@ const name = fc.tuple(letters, between, digits).map((parts) => parts.join(''));
 /** An id holds no blank and no slash. */
 const id = name.map((text) => text.replace(/[\s/]/g, '-'));
 
-/** Names of a room, all different, and what its keeper would not tell. */
-const secrets = fc.record({
-  ids: fc.uniqueArray(id, { minLength: 6, maxLength: 6, selector: plain }),
-  rings: fc.uniqueArray(name, { minLength: 3, maxLength: 3, selector: plain }),
-  housings: fc
-    .uniqueArray(fc.tuple(fc.constantFrom('flight ', 'cage ', 'Elm Lane '), name), {
-      minLength: 4,
-      maxLength: 4,
-      selector: ([, text]) => plain(text),
-    })
-    .map((all) => all.map((parts) => parts.join(''))),
-  room: name,
-  owner: name,
-  hidden: name,
-});
+/** Names of a room, none of which stands within another, and what its keeper would not tell. */
+const secrets = fc
+  .record({
+    ids: fc.uniqueArray(id, { minLength: 6, maxLength: 6, selector: plain }),
+    rings: fc.uniqueArray(name, { minLength: 3, maxLength: 3, selector: plain }),
+    housings: fc
+      .uniqueArray(fc.tuple(fc.constantFrom('flight ', 'cage ', 'Elm Lane '), name), {
+        minLength: 4,
+        maxLength: 4,
+        selector: ([, text]) => plain(text),
+      })
+      .map((all) => all.map((parts) => parts.join(''))),
+    room: name,
+    owner: name,
+    hidden: name,
+  })
+  .filter(({ ids, rings, housings, room: place, owner, hidden }) => {
+    const all = [...ids, ...rings, ...housings, place, owner, hidden].map(plain);
+    return all.every((one, i) => all.every((other, j) => i === j || !other.includes(one)));
+  });
 
 type Secrets = typeof secrets extends fc.Arbitrary<infer S> ? S : never;
 
