@@ -1,8 +1,8 @@
 import type { Entry } from '../journal/entry.ts';
 import type { Ref, Who } from '../journal/grammar/who.ts';
-import type { ObservationKey } from '../journal/observations/index.ts';
 import { type Counted, inNest, looksToCome, takeEarly } from './look.ts';
-import { type Scene, toldToday } from './scene.ts';
+import type { Scene } from './scene.ts';
+import type { PairSighting } from './sightings.ts';
 
 /**
  * Takes the count of a look of that hour before its turn where everyone is taken out of the nest and the look counted more
@@ -33,19 +33,16 @@ function isOfOneVisit(one: Entry, other: Entry): boolean {
 const isOfChick = ({ form }: Ref) => form === 'chick';
 
 /** Whether another pair's journal gives eggs or young to this one on that day. */
-function isBroughtTo({ fold, pair }: Scene): boolean {
-  return [...fold.pairs.values()].some(
-    (other) =>
-      other !== pair &&
-      BRINGS.some((key) =>
-        toldToday(fold, other, key).some(({ observation }) =>
-          (observation.value as { place: { text: string } | null }[]).some(
-            ({ place }) => place?.text === pair.id,
-          ),
-        ),
-      ),
-  );
+function isBroughtTo({ fold: { today }, pair }: Scene): boolean {
+  today.given ??= new Set(today.seen.flatMap((one) => (one.of === 'pair' ? givenTo(one) : [])));
+  return today.given.has(pair.id);
 }
 
-/** What brings eggs or young to another nest. */
-const BRINGS: readonly ObservationKey[] = ['fostered', 'set'];
+/** The other pairs to which a sighting gives eggs or young. */
+function givenTo({ journal, observation: { key, value } }: PairSighting): string[] {
+  if (key !== 'fostered' && key !== 'set') return [];
+  const places: readonly { place: { text: string } | null }[] = value;
+  return places.flatMap(({ place }) =>
+    place === null || place.text === journal.pair.text ? [] : place.text,
+  );
+}

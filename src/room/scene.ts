@@ -56,6 +56,8 @@ export interface Today {
   seen: readonly Sighting[];
   /** What is told of the pairs, by pair and observation, once somebody asks for it. */
   told: Map<string, PairSighting[]> | null;
+  /** The pairs to which the journals of others give eggs or young on it, once somebody asks for them. */
+  given: Set<string> | null;
   /** What was observed on it without a word of a clutch or a nest. */
   events: Map<string, Event>;
   /** The pairs of which something was told with its time. */
@@ -74,6 +76,7 @@ export function beginDay(seen: readonly Sighting[]): Today {
   return {
     seen,
     told: null,
+    given: null,
     events: new Map(),
     timed: new Set(),
     asked: new Set(),
