@@ -1,4 +1,4 @@
-import type { Day, Span } from '../days.ts';
+import { type Day, hullOf, type Span } from '../days.ts';
 import { incubation, layingInterval, usualClutch } from './lives.ts';
 import type { Bird, Chick, Clutch, Egg, EggPlace, Placed } from './model.ts';
 import { lastLook } from './scene.ts';
@@ -147,6 +147,11 @@ export function hatchedOn(bird: Bird): Span | null {
   if (clock === null || shortest === undefined) return hatched;
   const from = Math.max(hatched.from, clock.start.from + Math.floor(shortest) - 1, besideMates(egg));
   return { from: Math.min(from, hatched.to), to: hatched.to };
+}
+
+/** The days on which some can have hatched. */
+export function hatchingOf(young: readonly Chick[]): Span {
+  return hullOf(young.map((one) => hatchedOn(one)));
 }
 
 /**

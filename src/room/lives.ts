@@ -40,6 +40,11 @@ export function usualClutch(profile: Profile | null): Range {
   return profile?.clutch?.value ?? UNKNOWN_CLUTCH;
 }
 
+/** Days from the first egg of a usual clutch to its last, at the most; its chicks hatch no further apart. */
+export function layingTakes(profile: Profile | null): number {
+  return (usualClutch(profile).high - 1) * layingInterval(profile);
+}
+
 /** Days without a new egg after which a clutch takes no more. */
 export function layingEndsAfter(profile: Profile | null): number {
   return Math.max(6, 4 * layingInterval(profile));

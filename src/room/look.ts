@@ -2,7 +2,7 @@ import type { Day, Span } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import type { Count } from '../journal/grammar/who.ts';
 import type { ObservationKey, ObservationValue } from '../journal/observations/index.ts';
-import { hatchedOn } from './clock.ts';
+import { hatchingOf } from './clock.ts';
 import { everReared } from './family.ts';
 import { likeliestToHatch } from './fertility.ts';
 import { addLaid, growsBy } from './laying.ts';
@@ -20,12 +20,12 @@ import {
   hatch,
   hostClutch,
   isDue,
-  layingInterval,
+  layingTakes,
   longPast,
   openClutch,
   usualClutch,
 } from './lives.ts';
-import type { Bird, Chick, Clutch, Egg } from './model.ts';
+import type { Bird, Clutch, Egg } from './model.ts';
 import { isNestGone } from './nests-down.ts';
 import {
   clutchesThere,
@@ -254,12 +254,6 @@ function uncountedBroods({ pair, day }: Scene): Map<Clutch, Span> {
   );
 }
 
-/** The days on which some can have hatched. */
-export function hatchingOf(young: readonly Chick[]): Span {
-  const known = young.map((one) => hatchedOn(one));
-  return { from: Math.min(...known.map(({ from }) => from)), to: Math.max(...known.map(({ to }) => to)) };
-}
-
 /** The eggs in the nest, of this clutch if one is given, that can have hatched. */
 export function ripeEggs(scene: Scene, clutch: Clutch | null): Egg[] {
   return inNest(scene, scene.pair.here.eggs).filter(
@@ -308,7 +302,7 @@ export function hatchMore(
 function withMates(egg: Egg, found: Span, mates: Span | undefined): Span {
   if (mates === undefined) return found;
   const { profile } = egg.clutch.pair;
-  const apart = (usualClutch(profile).high - 1) * layingInterval(profile);
+  const apart = layingTakes(profile);
   const to = Math.min(found.to, mates.to + apart);
   return { from: Math.min(found.from, mates.from), to: canHatchBy(egg, to) ? to : found.to };
 }

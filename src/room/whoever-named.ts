@@ -1,10 +1,10 @@
 import type { Day } from '../days.ts';
 import type { Place } from '../findings/finding.ts';
 import { grouped } from '../grouped.ts';
-import { eggClock } from './clock.ts';
+import { eggClock, hatchingOf } from './clock.ts';
 import { isStillNestling } from './left-behind.ts';
 import { begun, feederOf, incubation, isDependent, nestOf, openClutch, usualClutch } from './lives.ts';
-import { type Counted, hatchingOf, hatchMore, isUnknownBrood, ripeEggs } from './look.ts';
+import { type Counted, hatchMore, isUnknownBrood, ripeEggs } from './look.ts';
 import { type Chick, type Clutch, type Egg, type Pair, refIn } from './model.ts';
 import { meansNone, report, type Scene, type Today, toldToday, youngestMeant } from './scene.ts';
 import { addUnseenEgg } from './unseen.ts';

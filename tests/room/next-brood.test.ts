@@ -45,6 +45,15 @@ describe('young that leave a nest which is left alone', () => {
     }
   });
 
+  it('are those of the nest though they are late, where these are enough for the number', () => {
+    const late = (count: number) =>
+      clutches(
+        `date: 2026-03-05, laid: 3, sitting\ndate: 2026-03-18, hatched: 3\ndate: 2026-05-01, fledged: ${count}`,
+      );
+    expect(late(3)).toEqual(['1: 3 eggs, 3 chicks']);
+    expect(late(4)).toEqual(['1: 3 eggs, 3 chicks', '2: 4+ eggs, 4+ chicks']);
+  });
+
   it('came of no eggs that were laid too late for them, nor of those in the other nest', () => {
     const late = 'date: 2026-04-01, laid: 1\ndate: 2026-04-18, fledged: 2';
     expect(clutches(late)).toEqual(['1: 1 eggs, 0 chicks', '2: 2+ eggs, 2+ chicks']);

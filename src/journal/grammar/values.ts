@@ -58,15 +58,15 @@ export function wordOf<W extends string>(vocabulary: Vocabulary<W>) {
 const NUMBER = /^\d{1,6}(?:\.\d{1,15})?$/;
 
 /** A number in the unit named: a positive one, or from 0 on. */
-export function number(unit: string, least: 'more than none' | 'none' = 'more than none') {
+export function number(unit: string, least?: 0) {
   return z
     .instanceof(Text)
     .transform((node, context): number => {
       const said = node.text.trim();
-      if (NUMBER.test(said) && (Number(said) > 0 || least === 'none')) return Number(said);
+      if (NUMBER.test(said) && (Number(said) > 0 || least === 0)) return Number(said);
       return refuse(context, node.at, 'not-a-number', { text: said, unit });
     })
-    .meta({ shape: 'number', unit, description: `a number of ${unit}` });
+    .meta({ shape: 'number', unit, least, description: `a number of ${unit}` });
 }
 
 /** A whole number, digits only, of at least the one given; in the unit named, where it has one. */

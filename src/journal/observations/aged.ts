@@ -6,9 +6,7 @@ import { checked } from './checked.ts';
 const AGED = 97;
 
 export const aged = observation({
-  value: map(number('days', 'none'), who).transform((pairs) =>
-    pairs.map(([days, whom]) => ({ days, who: whom })),
-  ),
+  value: map(number('days', 0), who).transform((pairs) => pairs.map(([days, whom]) => ({ days, who: whom }))),
   order: AGED,
   // All, or so many, whose age is told are those that a look of that day counted.
   orderOf: (value) => (value.every(({ who: { kind } }) => kind === 'refs') ? AGED : checked.order + 0.5),

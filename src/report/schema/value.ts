@@ -52,10 +52,14 @@ const WHO_TEXT = (least: number) => `^(?![-−]\\s*\\d|\\d+[.,]${least === 0 ? '
 const composed: Record<string, (meta: Meta) => Schema> = {
   empty: () => ({ type: 'null' }),
   word: ({ words }) => ({ enum: [...words] }),
-  number: () => ({
+  number: ({ least }) => ({
     anyOf: [
-      { type: 'number', exclusiveMinimum: 0, exclusiveMaximum: 1_000_000 },
-      { type: 'string', pattern: '^(?=.*[1-9])\\d{1,6}(\\.\\d{1,15})?$' },
+      {
+        type: 'number',
+        ...(least === 0 ? { minimum: 0 } : { exclusiveMinimum: 0 }),
+        exclusiveMaximum: 1_000_000,
+      },
+      { type: 'string', pattern: `^${least === 0 ? '' : '(?=.*[1-9])'}\\d{1,6}(\\.\\d{1,15})?$` },
     ],
   }),
   'whole-number': ({ least }) => ({

@@ -8,8 +8,7 @@ import {
   fledging,
   hostClutch,
   incubation,
-  layingInterval,
-  usualClutch,
+  layingTakes,
   whyNotAlive,
   whyNotOpen,
   youngInReach,
@@ -67,7 +66,7 @@ export const aged: Apply<'aged'> = (scene, value) => {
  */
 function narrowSisters(clutch: Clutch, hatched: Day, day: Day): void {
   const { profile } = clutch.pair;
-  const apart = (usualClutch(profile).high - 1) * layingInterval(profile);
+  const apart = layingTakes(profile);
   const latest = hatched - Math.floor(incubation(profile).low) + 1 + apart;
   const isOneLaying = day < hatched + fledging(profile).low + Math.min(0, profile?.restart?.value.low ?? 0);
   for (const egg of clutch.eggs.filter(isUnseen)) {

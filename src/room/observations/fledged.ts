@@ -117,8 +117,8 @@ function hadTheirNest(scene: Scene): boolean {
 
 /**
  * Young that left a nest of which nobody told that anything hatched there, nor looked once it had: they came of the eggs that
- * were told. So do guests' young that were heard and never counted, in a nest without a clutch of its own, though so many
- * beside them are known.
+ * were told. So do guests' young of a nest in which some were heard and never counted, though so many beside them are known;
+ * where its own clutch was not counted either, they are found with that.
  */
 function hatchUntold(scene: Scene, count: number, known: number): void {
   if (count <= known) return;

@@ -1,7 +1,7 @@
 import type { Day } from '../../days.ts';
 import { walksOff } from '../../species/walks-off.ts';
 import { chooseBirds, isUncounted } from '../choose.ts';
-import { hatchedOn } from '../clock.ts';
+import { hatchedOn, hatchingOf } from '../clock.ts';
 import { mayBeg, mustHaveLeft, outBy } from '../left-behind.ts';
 import {
   becomeIndependent,
@@ -78,11 +78,7 @@ function isUnseenBrood(clutch: Clutch, day: Day): boolean {
 
 /** One more that grew up unseen with those that are known; null where there is no egg that it can have come of. */
 function hatchWithMates({ fold, pair, day }: Scene, clutch: Clutch): Bird | null {
-  const spans = clutch.chicks.map((mate) => hatchedOn(mate));
-  const hatched = {
-    from: Math.min(...spans.map(({ from }) => from)),
-    to: Math.max(...spans.map(({ to }) => to)),
-  };
+  const hatched = hatchingOf(clutch.chicks);
   const open = [...pair.here.eggs].find((egg) => egg.clutch === clutch && canHatchBy(egg, hatched.to));
   const isFull = clutch.eggs.length >= usualClutch(pair.profile).high;
   const egg = open ?? (isFull ? null : uncountedEgg(clutch, hatched.to));

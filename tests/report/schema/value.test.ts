@@ -66,6 +66,7 @@ describe('a value of the grammar as JSON Schema', () => {
   test('numbers keep their least', () => {
     expect(valueSchema(wholeNumber(1)).anyOf?.[0]).toMatchObject({ type: 'integer', minimum: 1 });
     expect(valueSchema(number('grams')).anyOf?.[0]).toMatchObject({ type: 'number', exclusiveMinimum: 0 });
+    expect(valueSchema(number('days', 0)).anyOf?.[0]).toMatchObject({ type: 'number', minimum: 0 });
     expect(valueSchema(who).anyOf?.[0]).toMatchObject({ minimum: 1, maximum: 40 });
     expect(valueSchema(whoOrNone).anyOf?.[0]).toMatchObject({ minimum: 0 });
     const inQuotes = (schema: ReturnType<typeof valueSchema>) =>
